@@ -1,0 +1,13 @@
+namespace Gradus.Domain;
+
+/// <summary>A side of the client's own body.</summary>
+public enum Side
+{
+    Left,
+    Right,
+}
+
+public static class Sides
+{
+    public static Side Other(this Side side) => side == Side.Left ? Side.Right : Side.Left;
+}
