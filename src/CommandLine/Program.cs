@@ -1,1 +1,3 @@
-return 0;
+using Gradus.CommandLine;
+
+return await Commands.All().RunAsync(args);

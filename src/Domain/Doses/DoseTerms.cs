@@ -1,11 +1,11 @@
 namespace Gradus.Domain;
 
 /// <summary>The terms beside the work. What is null is not written.</summary>
-/// <param name="Rest">Between sets.</param>
-/// <param name="Pause">Between the counted repetitions of an action.</param>
-/// <param name="Switch">Between the two sides.</param>
-/// <param name="Load">What is held or worn, as the coach writes it.</param>
-/// <param name="Leave">How many good repetitions are left undone at the end of a set.</param>
+/// <param name="Rest">Between sets, 0 s to 15 min.</param>
+/// <param name="Pause">Between the counted repetitions of an action, 0 s to 15 min.</param>
+/// <param name="Switch">Between the two sides, 0 s to 15 min.</param>
+/// <param name="Load">What is held or worn, as the coach writes it, with single spaces.</param>
+/// <param name="Leave">How many good repetitions are left undone at the end of a set, 0 to 100.</param>
 public sealed record DoseTerms(
     Seconds? Rest = null,
     Seconds? Pause = null,
@@ -17,56 +17,20 @@ public sealed record DoseTerms(
     int? Leave = null)
 {
     public static readonly DoseTerms None = new();
-}
 
-/// <summary>Which side or sides the work is for.</summary>
-public abstract record SideTerm
-{
-    private SideTerm()
-    {
-    }
+    public Seconds? Rest { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Rest)); } =
+        DoseBounds.Checked(Rest, DoseBounds.Rests, nameof(Rest));
 
-    /// <summary>All sets of one side, then all of the other.</summary>
-    public sealed record Each : SideTerm;
+    public Seconds? Pause { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Pause)); } =
+        DoseBounds.Checked(Pause, DoseBounds.Rests, nameof(Pause));
 
-    /// <summary>The sides take turns, set by set.</summary>
-    public sealed record Alternate : SideTerm;
+    public Seconds? Switch { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Switch)); } =
+        DoseBounds.Checked(Switch, DoseBounds.Rests, nameof(Switch));
 
-    /// <summary>Both at once.</summary>
-    public sealed record Both : SideTerm;
+    public string? Load { get; init => field = DoseBounds.Text(value, value, nameof(Load)); } = DoseBounds.Text(Load, Load, nameof(Load));
 
-    /// <param name="Name">left, right, or a side named by the sport, in small letters.</param>
-    public sealed record On(string Name) : SideTerm;
-}
+    public int? Leave { get; init => field = CheckedLeave(value); } = CheckedLeave(Leave);
 
-/// <summary>More sets for one side than for the other.</summary>
-/// <param name="Sets">1 to 100.</param>
-/// <param name="Side">left, right, or a side named by the sport, in small letters.</param>
-public sealed record Plus(int Sets, string Side);
-
-/// <summary>The beats of one repetition in seconds: lower, pause, raise, pause. Null is <c>x</c>, fast: counted as 1 s, and the total is about.</summary>
-public sealed record Tempo
-{
-    public Tempo(int? lower, int? pauseLow, int? raise, int? pauseHigh)
-    {
-        foreach (var beat in new[] { lower, pauseLow, raise, pauseHigh })
-            if (beat is { } seconds) ArgumentOutOfRangeException.ThrowIfNegative(seconds);
-        (Lower, PauseLow, Raise, PauseHigh) = (lower, pauseLow, raise, pauseHigh);
-        ArgumentOutOfRangeException.ThrowIfLessThan(Seconds.Value, 1);
-    }
-
-    public int? Lower { get; }
-
-    public int? PauseLow { get; }
-
-    public int? Raise { get; }
-
-    public int? PauseHigh { get; }
-
-    /// <summary>One repetition.</summary>
-    public Seconds Seconds => new((Lower ?? 1) + (PauseLow ?? 1) + (Raise ?? 1) + (PauseHigh ?? 1));
-
-    public bool IsAbout => Lower is null || PauseLow is null || Raise is null || PauseHigh is null;
-
-    public override string ToString() => string.Join("-", new[] { Lower, PauseLow, Raise, PauseHigh }.Select(b => b?.ToString() ?? "x"));
+    private static int? CheckedLeave(int? leave) =>
+        leave is { } left ? DoseBounds.Checked(left, DoseBounds.Leave, nameof(Leave)) : null;
 }

@@ -12,8 +12,7 @@ public enum Level
 public sealed record RuleId(string Text)
 {
     /// <summary>The id of a rule from the name of its class: <c>DoseOutsideEnvelope</c> is <c>dose-outside-envelope</c>.</summary>
-    public static RuleId Of(Type rule) =>
-        new(string.Concat(rule.Name.Select((c, i) => char.IsUpper(c) ? (i == 0 ? "" : "-") + char.ToLowerInvariant(c) : c.ToString())));
+    public static RuleId Of(Type rule) => new(Kebab.Of(rule.Name));
 
     public override string ToString() => Text;
 }

@@ -1,0 +1,50 @@
+using System.Collections.Frozen;
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <summary>What the HTML parser saw of one finished page, read once. No rule touches the parser.</summary>
+/// <param name="Html">The page as it was written, comments and all.</param>
+/// <param name="Lines">All text in reading order, a line for each heading, paragraph, list item or cell.</param>
+/// <param name="Lists">The numbered lists whose items carry times.</param>
+/// <param name="Times">Every time element in order.</param>
+/// <param name="Links">Every place a reader can go to.</param>
+/// <param name="Loads">Every address the page itself asks for.</param>
+/// <param name="Ids">Where fragment links may lead.</param>
+public sealed record PageReading(
+    string Path,
+    string Html,
+    Series<TextLine> Lines,
+    Series<StepList> Lists,
+    Series<TimeSeen> Times,
+    Series<LinkSeen> Links,
+    Series<LoadSeen> Loads,
+    FrozenSet<string> Ids)
+{
+    /// <summary>The lines that everybody gets: on screen, in print and by a screen reader.</summary>
+    public Series<TextLine> Shown { get; } = Lines.Where(l => l.HiddenBy is null).ToSeries();
+}
+
+/// <param name="Text">With single spaces, not empty.</param>
+/// <param name="HiddenBy">What keeps somebody from it, in words; null where nothing does.</param>
+public sealed record TextLine(string Text, Location At, string? HiddenBy);
+
+/// <param name="Heading">The first heading of the section the list stands in; empty where there is none.</param>
+/// <param name="Outside">The times of that section outside the list.</param>
+public sealed record StepList(string Heading, Series<StepSeen> Items, Series<TimeSeen> Outside, Location At);
+
+/// <param name="Text">All of the item's text, its time's too.</param>
+public sealed record StepSeen(string Text, Series<TimeSeen> Times, Location At);
+
+/// <param name="Machine">The datetime attribute as written; null where there is none.</param>
+/// <param name="Text">The words beside it.</param>
+public sealed record TimeSeen(string? Machine, string Text, Location At)
+{
+    /// <summary>The span, where it is written as the page contract says: PT, whole seconds, S.</summary>
+    public Seconds? Span => IsoSeconds.Read(Machine);
+}
+
+public sealed record LinkSeen(string Address, Location At);
+
+/// <param name="By">What asks for it: "img src", "stylesheet look.css".</param>
+public sealed record LoadSeen(string By, string Address, Location At);

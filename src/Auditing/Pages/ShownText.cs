@@ -1,0 +1,38 @@
+using System.Text;
+
+namespace Gradus.Auditing;
+
+/// <summary>The shown lines of a page as one text, to look for others in.</summary>
+internal sealed class ShownText
+{
+    private readonly string all;
+    private readonly int[] starts;
+
+    public ShownText(PageReading page)
+    {
+        var text = new StringBuilder();
+        starts = new int[page.Shown.Count];
+        for (var i = 0; i < starts.Length; i++)
+        {
+            starts[i] = text.Length;
+            text.Append(page.Shown[i].Text).Append('\n');
+        }
+
+        all = text.ToString();
+    }
+
+    /// <summary>The index of the first line that holds the text, not torn out of a longer word; null where none does.</summary>
+    public int? Find(string text)
+    {
+        for (var at = all.IndexOf(text, StringComparison.Ordinal); at >= 0; at = all.IndexOf(text, at + 1, StringComparison.Ordinal))
+        {
+            var end = at + text.Length;
+            var whole = (at == 0 || !char.IsLetterOrDigit(all[at - 1])) && (end == all.Length || !char.IsLetterOrDigit(all[end]));
+            if (!whole) continue;
+            var line = Array.BinarySearch(starts, at);
+            return line >= 0 ? line : ~line - 1;
+        }
+
+        return null;
+    }
+}

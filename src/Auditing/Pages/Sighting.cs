@@ -1,0 +1,27 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <summary>How a page keeps one part of its duty: a caution, or the note of who must leave an exercise out.</summary>
+/// <param name="What">As it is called in a sentence.</param>
+internal abstract record Sighting(string What, Location At)
+{
+    /// <summary>Whole, shown, and before the first instruction.</summary>
+    public sealed record InPlace(string What, Location At) : Sighting(What, At);
+
+    public sealed record Missing(string What, Location At) : Sighting(What, At);
+
+    /// <param name="How">What is other than the coach wrote it, in words.</param>
+    public sealed record Altered(string What, string How, Location At) : Sighting(What, At);
+
+    /// <param name="By">What keeps somebody from it, in words.</param>
+    public sealed record Hidden(string What, string By, Location At) : Sighting(What, At);
+
+    /// <param name="Instruction">What stands before it.</param>
+    public sealed record After(string What, string Instruction, Location At) : Sighting(What, At);
+
+    /// <summary>Every part of every page's duty.</summary>
+    public static IEnumerable<Sighting> Of(Plan plan, SiteReading site) => Duty.Of(plan, site).SelectMany(duty =>
+        plan.CautionsFor(duty.Exercises.Select(e => e.Id)).Select(c => CautionSight.Of(plan, duty, c))
+            .Concat(duty.Exercises.Where(e => e.Contraindications.Count > 0).Select(e => NoteSight.Of(duty, e))));
+}

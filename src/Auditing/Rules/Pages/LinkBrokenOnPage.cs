@@ -1,0 +1,26 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class LinkBrokenOnPage : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        from page in site.Pages
+        from link in page.Links
+        let message = Fault(page, link.Address, site)
+        where message is not null
+        select new Finding(RuleId.Of(GetType()), Level.Error, plan.Client, link.At, message, "Lead to a page of this site, or to an address that begins with https, mailto or tel.");
+
+    private static string? Fault(PageReading page, string address, SiteReading site)
+    {
+        if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && !address.StartsWith('/'))
+            return uri.Scheme is "https" or "mailto" or "tel" ? null : $"A link leads to '{address}', which is no place for a client to go.";
+        var parts = address.Split('#', 2);
+        var path = parts[0].Length == 0 ? page.Path : parts[0];
+        if (!site.Files.Contains(path)) return $"A link leads to '{address}', but this site has no such page.";
+        var fragment = parts.Length > 1 ? parts[1] : "";
+        return fragment.Length == 0 || site.Page(path) is { } target && target.Ids.Contains(Uri.UnescapeDataString(fragment))
+            ? null
+            : $"A link leads to '{address}', but that page has no such place.";
+    }
+}

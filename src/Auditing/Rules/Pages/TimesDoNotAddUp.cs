@@ -1,0 +1,57 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class TimesDoNotAddUp : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        plan.Sessions.SelectMany(s => Session(plan, site, s))
+            .Concat(plan.Exercises.SelectMany(e => Spans(plan, site.Page(e.Path), e.Uses.SelectMany(u => u.Doses).Select(d => d.Seconds), "a dose of this exercise")))
+            .Concat(Spans(plan, site.Page(Plan.HomePath), plan.Sessions.SelectMany(s => s.Weeks).Select(w => w.Total), "a session"));
+
+    private IEnumerable<Finding> Session(Plan plan, SiteReading site, PlannedSession session)
+    {
+        if (site.Page(session.Path) is not { } page) yield break;
+        foreach (var weeks in session.Weeks)
+        {
+            if (page.Lists.FirstOrDefault(l => l.Heading == weeks.Heading) is not { } list)
+                yield return Wrong(plan, Location.Whole(page.Path), $"There is no list of steps under the heading '{weeks.Heading}'.", "Show one numbered list for each group of weeks, in a section with that heading.");
+            else
+                foreach (var finding in List(plan, weeks, list)) yield return finding;
+        }
+    }
+
+    private IEnumerable<Finding> List(Plan plan, PlannedWeeks weeks, StepList list)
+    {
+        if (list.Items.FirstOrDefault(i => i.Times.Count != 1) is { } odd)
+            yield return Wrong(plan, odd.At, $"This step has {odd.Times.Count} times; it must have one.", "Write exactly one time element in each item.");
+        var sum = list.Items.SelectMany(i => i.Times).Sum(t => t.Span?.Value ?? 0);
+        if (list.Outside is not [var total])
+            yield return Wrong(plan, list.At, $"The section '{weeks.Heading}' has {list.Outside.Count} times outside its list; it must have one, the total.", "Write the total in one time element beside the list.");
+        else if (total.Span?.Value != sum)
+            yield return Wrong(plan, total.At, $"The steps of '{weeks.Heading}' take {sum} seconds together, but the total says {total.Span?.Value.ToString() ?? "nothing"}.", "Write the sum of the steps.");
+        if (sum != weeks.Total.Value)
+            yield return Wrong(plan, list.At, $"The steps of '{weeks.Heading}' take {sum} seconds together, but the plan's take {weeks.Total.Value}.", "Show every step of the plan once, with its own time.");
+        else if (FirstOther(weeks, list) is { } other)
+            yield return Wrong(plan, other, $"In '{weeks.Heading}' this step does not take the time it has in the plan.", "Show the steps in the plan's order, each with its own time.");
+    }
+
+    private static Location? FirstOther(PlannedWeeks weeks, StepList list) => list.Items.Count != weeks.Steps.Count
+        ? list.At
+        : list.Items.Zip(weeks.Steps).FirstOrDefault(p => p.First.Times is [var time, ..] && time.Span != p.Second.Seconds).First?.At;
+
+    /// <summary>Every span on the page must be one of those, and each of those must be there.</summary>
+    private IEnumerable<Finding> Spans(Plan plan, PageReading? page, IEnumerable<Seconds> planned, string what)
+    {
+        if (page is null) yield break;
+        var right = planned.ToHashSet();
+        foreach (var time in page.Times.Where(t => t.Span is { } span && !right.Contains(span)))
+            yield return Wrong(plan, time.At, $"'{time.Text}' is not the time of {what} in the plan.", "Show the times of the plan.");
+        if (page.Path == Plan.HomePath) yield break;
+        var shown = page.Times.Select(t => t.Span).OfType<Seconds>().ToHashSet();
+        foreach (var missing in right.Where(s => !shown.Contains(s)).OrderBy(s => s))
+            yield return Wrong(plan, Location.Whole(page.Path), $"The time {plan.Words.Span(missing)} of {what} is not on its page.", "Show the time of every dose in a time element.");
+    }
+
+    private Finding Wrong(Plan plan, Location at, string message, string help) => new(RuleId.Of(GetType()), Level.Error, plan.Client, at, message, help);
+}

@@ -1,0 +1,32 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class ContraindicatedExercise : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+        from use in uses
+        from objection in Screening.Of(practice, client, use)
+        let finding = Judged(client, use, objection)
+        where finding is not null
+        select finding;
+
+    private Finding? Judged(Client client, Use use, Objection objection)
+    {
+        var (exercise, condition) = (use.Exercise.Title, objection.Condition.Name);
+        return objection switch
+        {
+            Objection.Forbidden => Wrong(
+                $"'{exercise}' is not done with {condition}, and {client.Name} answered yes.", "Take it out, or choose an exercise that does not name this condition."),
+            Objection.NotCleared => Wrong(
+                $"'{exercise}' needs a clearance for {condition}: {client.Name} answered yes, and there is none.",
+                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."),
+            Objection.BeyondLimit beyond => Wrong(
+                $"'{exercise}' goes beyond the clearance for {condition} in week {beyond.Week.Week}: {beyond.Limit.Words}.",
+                $"Write a dose within the limit; it is now '{DosePrinter.Print(beyond.Week.Dose)}'."),
+            _ => null,
+        };
+
+        Finding Wrong(string message, string help) => new(RuleId.Of(GetType()), Level.Error, client.Id, use.At, message, help, use.Exercise.Id.Text.Length);
+    }
+}

@@ -1,0 +1,18 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class DoseOutsideEnvelope : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+        from use in uses
+        from line in use.Written.ByWeek
+        from departure in Departures(use.Exercise.Dose.Dose, line.Dose.Dose)
+        select new Finding(
+            RuleId.Of(GetType()), departure.Side == DepartureSide.Hard ? Level.Error : Level.Note, client.Id, line.Dose.At,
+            $"Week {line.Week} of '{use.Exercise.Title}': {departure.Words}.",
+            $"Stay inside '{use.Exercise.Dose.Line}', or widen it in {use.Exercise.At.File} if you mean it for everybody.", line.Dose.Line.Length);
+
+    private static Series<Departure> Departures(Dose? envelope, Dose? line) =>
+        envelope is null || line is null ? [] : Envelope.Compare(envelope, DoseInheritance.Complete(line, envelope));
+}

@@ -1,0 +1,32 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class ProsePlaceholderWrong : IPracticeRule
+{
+    public IEnumerable<Finding> Check(Practice practice) =>
+        from exercise in practice.Exercises
+        where exercise.Dose.Dose is not null
+        from prose in exercise.Text.Instructions.Prepend(exercise.Text.Why)
+        from placeholder in prose.Inlines().OfType<Inline.Placeholder>()
+        let finding = Judged(exercise, placeholder)
+        where finding is not null
+        select finding;
+
+    private Finding? Judged(Exercise exercise, Inline.Placeholder placeholder)
+    {
+        if (exercise.Dose.Dose is not { } dose) return null;
+        if (!Figures.Names.Contains(placeholder.Name, StringComparer.Ordinal))
+            return Wrong($"'{{{placeholder.Name}}}' is no placeholder.", Nearest.Ask(placeholder.Name, Figures.Names, $"The placeholders are: {string.Join(", ", Figures.Names)}."));
+        return Figures.In(dose, placeholder.Name).Count() switch
+        {
+            0 when placeholder.Name == "side" => null,
+            0 => Wrong($"'{{{placeholder.Name}}}' names nothing in the dose '{exercise.Dose.Line}'.", "Write a placeholder for something that the dose has, or say it without a number."),
+            1 => null,
+            _ => Wrong($"'{{{placeholder.Name}}}' names more than one thing in the dose '{exercise.Dose.Line}'.", "Say it without a number; the week table and the step list carry the figures."),
+        };
+
+        Finding Wrong(string message, string help) =>
+            new(RuleId.Of(GetType()), Level.Error, null, placeholder.At, message, help, placeholder.Name.Length + 2);
+    }
+}

@@ -1,0 +1,28 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <summary>A rule is named by its class; its page, with the same name, lies beside it.</summary>
+public interface IRule
+{
+    RuleId Id => RuleId.Of(GetType());
+}
+
+/// <summary>Judges what all clients share.</summary>
+public interface IPracticeRule : IRule
+{
+    IEnumerable<Finding> Check(Practice practice);
+}
+
+/// <summary>Judges what the practice asks of one client.</summary>
+public interface IClientRule : IRule
+{
+    /// <param name="uses">The client's own, with every week's dose.</param>
+    IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today);
+}
+
+/// <summary>Judges one client's finished pages. It knows what must be there from the plan alone.</summary>
+public interface ISiteRule : IRule
+{
+    IEnumerable<Finding> Check(Plan plan, SiteReading site);
+}

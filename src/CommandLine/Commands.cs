@@ -1,0 +1,56 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Gradus.HandingOver;
+
+namespace Gradus.CommandLine;
+
+/// <summary>The words of the command line and what they mean. Exit status: 0 nothing at error level, 1 errors found, 2 the command could not
+/// be carried out.</summary>
+internal sealed class Commands
+{
+    internal const int Fine = 0;
+    internal const int ErrorsFound = 1;
+    internal const int NotCarriedOut = 2;
+
+    private readonly RootCommand root;
+
+    private Commands(RootCommand root) => this.root = root;
+
+    public static Commands All()
+    {
+        var root = new RootCommand("Publishes exercise programmes: a practice in plain text becomes a checked, private, offline site for each client.");
+        root.Subcommands.Add(PublishCommand.Words());
+        root.Subcommands.Add(AuditCommand.Words());
+        root.Subcommands.Add(DoseCommand.Words());
+        root.Subcommands.Add(ExplainCommand.Words());
+        return new(root);
+    }
+
+    public async Task<int> RunAsync(string[] args)
+    {
+        var asked = root.Parse(args);
+        if (asked.Errors.Count > 0) return Refuse(asked.Errors[0].Message);
+        if (Swallowed(asked.CommandResult) is { } option) return Refuse($"'{option}' is no option of '{asked.CommandResult.Command.Name}'.");
+        try
+        {
+            return await asked.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+        }
+        catch (HandOverException trouble)
+        {
+            return Refuse(trouble.Message);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return Refuse(trouble.Message);
+        }
+    }
+
+    private static int Refuse(string message)
+    {
+        Console.Error.WriteLine($"gradus: {message.ReplaceLineEndings(" ")}");
+        return NotCarriedOut;
+    }
+
+    /// <summary>An unknown option before a value is taken for one: nothing that begins with a hyphen is a value here.</summary>
+    private static string? Swallowed(CommandResult result) => result.Children.SelectMany(c => c.Tokens).Select(t => t.Value).FirstOrDefault(v => v.StartsWith('-'));
+}

@@ -1,0 +1,64 @@
+using Gradus.Auditing;
+using Gradus.Domain;
+using Gradus.Reading;
+
+namespace Gradus.CommandLine;
+
+/// <summary>A practice read and checked, with everything found so far.</summary>
+internal sealed class Desk
+{
+    private readonly Reach reach;
+
+    private Desk(SourceFolder folder, PracticeReading reading, Series<ClientId> wanted, Findings findings, Reach reach)
+    {
+        Folder = folder;
+        Practice = reading.Practice;
+        Known = reading.Clients;
+        Wanted = wanted;
+        Findings = findings;
+        this.reach = reach;
+    }
+
+    public SourceFolder Folder { get; }
+
+    /// <summary>Null where practice.md could not be bound, which a finding says.</summary>
+    public Practice? Practice { get; }
+
+    /// <summary>Every client who has a folder, bound or not.</summary>
+    public Series<ClientId> Known { get; }
+
+    /// <summary>The clients the command is about, bound or not.</summary>
+    public Series<ClientId> Wanted { get; }
+
+    public Findings Findings { get; }
+
+    /// <exception cref="IOException">There is no such folder, or no such client in it.</exception>
+    public static Desk Open(string path, string[] clients, DateOnly today)
+    {
+        var findings = new Findings();
+        var folder = SourceFolder.Open(path);
+        if (!folder.Has("practice.md")) throw new IOException($"'{path}' is no practice: there is no practice.md in it.");
+        var reading = PracticeReader.Read(folder, findings);
+        var known = reading.Clients.Select(c => c.Text).ToArray();
+        if (clients.FirstOrDefault(c => !known.Contains(c, StringComparer.Ordinal)) is { } unknown)
+            throw new IOException($"There is no client '{unknown}' in '{path}'. {Nearest.Ask(unknown, known, $"The clients are: {string.Join(", ", known)}.")}");
+        if (reading.Practice is { } practice) findings.AddRange(RuleBook.Check(practice, today));
+        var wanted = clients.Length == 0 ? reading.Clients : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
+        return new(folder, reading, wanted, findings, reading.Practice is null ? new([]) : Reach.Of(reading.Practice));
+    }
+
+    /// <summary>The client, or null where an error stands in the way of a plan.</summary>
+    public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : Practice?.Find(id);
+
+    /// <summary>What is found on one client's finished site.</summary>
+    public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, OthersThan(plan.Client)));
+
+    /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.</summary>
+    public Series<Finding> Said() => Findings.InOrder().Where(Concerns).ToSeries();
+
+    private bool Concerns(Finding finding) => finding.Client is { } client
+        ? Wanted.Contains(client)
+        : Wanted.Count == Known.Count || Wanted.Any(w => reach.Touches(finding.At.File, w));
+
+    private IEnumerable<string> OthersThan(ClientId client) => Practice?.Clients.Where(c => c.Id != client).Select(c => c.Name) ?? [];
+}

@@ -1,0 +1,47 @@
+using System.CommandLine;
+using Gradus.Domain;
+
+namespace Gradus.CommandLine;
+
+/// <summary><c>gradus dose "LINE"</c></summary>
+internal static class DoseCommand
+{
+    private const int WeeksLimit = 104;
+
+    public static Command Words()
+    {
+        var line = new Argument<string>("LINE") { Description = "A dose line, in quotation marks: \"3 x hold 30 s, rest 20 s, each side\"." };
+        var weeks = new Option<int?>("--weeks") { Description = "Show how the dose grows over so many weeks, from 1 to 104.", HelpName = "N" };
+        weeks.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int?>() is < 1 or > WeeksLimit) result.AddError($"--weeks goes from 1 to {WeeksLimit}.");
+        });
+        var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
+        var command = new Command("dose", "Reads one dose line and works out what it asks.") { line, weeks, format };
+        command.SetAction(asked => Run(asked.GetRequiredValue(line), asked.GetValue(weeks), asked.GetValue(format) == "json"));
+        return command;
+    }
+
+    private static int Run(string line, int? weeks, bool asJson)
+    {
+        var settings = DoseSettings.Default;
+        switch (DoseLine.Read(line, settings))
+        {
+            case DoseReading.Understood understood when asJson:
+                Console.Out.WriteLine(DoseJson.Write(understood.Dose, settings, weeks).TrimEnd());
+                return Commands.Fine;
+            case DoseReading.Understood understood:
+                DoseText.Write(Console.Out, understood.Dose, settings, weeks);
+                return Commands.Fine;
+            case DoseReading.Refused refused:
+                var fault = refused.Fault;
+                Console.Error.WriteLine($"gradus: {fault.Message}");
+                Console.Error.WriteLine($"  | {line.ReplaceLineEndings(" ")}");
+                Console.Error.WriteLine($"  | {new string(' ', fault.Column)}{new string('^', Math.Max(1, fault.Length))}");
+                Console.Error.WriteLine($"    {fault.Help}");
+                return Commands.ErrorsFound;
+            default:
+                throw new NotSupportedException();
+        }
+    }
+}

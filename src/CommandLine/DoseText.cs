@@ -1,0 +1,50 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.CommandLine;
+
+/// <summary>A dose for the coach at the keyboard: the line as understood, its time at both ends, the steps, the weeks.</summary>
+internal static class DoseText
+{
+    public static void Write(TextWriter to, Dose dose, DoseSettings settings, int? weeks)
+    {
+        to.WriteLine(DosePrinter.Print(dose));
+        to.WriteLine();
+        if (dose.IsSettled)
+        {
+            WriteEnd(to, "", dose.Low(), settings);
+        }
+        else
+        {
+            WriteEnd(to, "low   ", dose.Low(), settings);
+            WriteEnd(to, "high  ", dose.High(), settings);
+        }
+
+        foreach (var week in Enumerable.Range(1, weeks ?? 0))
+        {
+            var grown = DoseGrowth.At(dose, week, 1, weeks ?? 1);
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"week {week,-3} {Clock(DoseMeasures.Of(grown, settings).Seconds),7}  {DosePrinter.Print(grown)}"));
+        }
+    }
+
+    private static void WriteEnd(TextWriter to, string end, Dose settled, DoseSettings settings)
+    {
+        var measures = DoseMeasures.Of(settled, settings);
+        var said = new List<string> { $"{(measures.About ? "about " : "")}{Clock(measures.Seconds)}" };
+        if (measures.StretchSeconds > Seconds.Zero) said.Add($"stretch {measures.StretchSeconds}");
+        if (measures.ContractionSeconds > Seconds.Zero) said.Add($"contraction {measures.ContractionSeconds}");
+        if (measures.EffortSeconds > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}"));
+        if (measures.Reps > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}"));
+        to.WriteLine($"{end}{string.Join(", ", said)}");
+        foreach (var run in Timeline.Of(settled, settings).Steps)
+        {
+            var side = run.Side is { } which ? which == DoseSide.First ? "first side" : "second side" : "";
+            var effort = run is TimelineStep.Work { EffortPercent: { } percent } ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.##} %") : "";
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {run.Seconds.Value,5} s  {Kebab.Of(run.Kind.ToString()),-9} {side,-12} {effort}").TrimEnd());
+        }
+
+        to.WriteLine();
+    }
+
+    private static string Clock(Seconds span) => string.Create(CultureInfo.InvariantCulture, $"{span.Value / 60}:{span.Value % 60:00}");
+}

@@ -1,0 +1,42 @@
+namespace Gradus.Domain;
+
+/// <summary>Which clients a file of the practice touches: an error in it blocks them. What cannot be told touches everybody.</summary>
+public sealed class Reach
+{
+    private readonly Dictionary<string, HashSet<string>> files = new(StringComparer.Ordinal);
+
+    /// <param name="uses">The files that each client's plan is made from, beside the client's own folder.</param>
+    public Reach(IEnumerable<(ClientId Client, string File)> uses)
+    {
+        foreach (var (client, file) in uses)
+        {
+            if (!files.TryGetValue(file, out var clients)) files[file] = clients = new(StringComparer.Ordinal);
+            clients.Add(client.Text);
+        }
+    }
+
+    /// <summary>The files whose errors concern only those who use them.</summary>
+    public static bool IsShared(string file) =>
+        file.StartsWith("exercises/", StringComparison.Ordinal) || file.StartsWith("cautions/", StringComparison.Ordinal)
+        || file.StartsWith("sports/", StringComparison.Ordinal);
+
+    public bool Touches(string file, ClientId client)
+    {
+        if (file.StartsWith("clients/", StringComparison.Ordinal)) return file.StartsWith($"clients/{client}/", StringComparison.Ordinal);
+        return !IsShared(file) || (files.TryGetValue(file, out var clients) && clients.Contains(client.Text));
+    }
+
+    /// <summary>The reach of the files of a practice that could be bound.</summary>
+    public static Reach Of(Practice practice) => new(practice.Clients.SelectMany(client => FilesOf(practice, client).Select(file => (client.Id, file))));
+
+    private static IEnumerable<string> FilesOf(Practice practice, Client client)
+    {
+        yield return $"sports/{client.Sport.Value}.yaml";
+        foreach (var exercise in client.Programme.Sessions.SelectMany(s => s.Do).Select(u => u.Exercise.Value).Distinct())
+        {
+            yield return $"exercises/{exercise}.md";
+            if (practice.Find(exercise) is not { } found) continue;
+            foreach (var caution in practice.CautionsOf(found)) yield return $"cautions/{caution}.md";
+        }
+    }
+}

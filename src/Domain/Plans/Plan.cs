@@ -1,0 +1,106 @@
+namespace Gradus.Domain;
+
+/// <summary>Everything one client's site must say, before any word of HTML. Rendering writes it down; auditing holds the finished pages
+/// against it. Texts are in the client's language, sides are the client's own, times are settled to the second.</summary>
+/// <param name="Exercises">Each exercise of the programme once, in the order the sessions meet them.</param>
+/// <param name="Cautions">Those of all exercises, merged, worst first.</param>
+public sealed record Plan(
+    ClientId Client,
+    string ClientName,
+    Words Words,
+    Publisher Publisher,
+    string Emergency,
+    PlannedProgramme Programme,
+    PlannedStance Stance,
+    PlannedHealth Health,
+    Series<PlannedSession> Sessions,
+    Series<PlannedExercise> Exercises,
+    Series<PlannedCaution> Cautions)
+{
+    public const string HomePath = "index.html";
+    public const string BeforeYouStartPath = "before-you-start.html";
+
+    /// <summary>The plan of one client.</summary>
+    /// <exception cref="ArgumentException">Sources that an error blocks have no plan; check the practice first.</exception>
+    public static Plan For(Practice practice, Client client) => Planning.Plan(practice, client);
+
+    public PlannedExercise Exercise(ExerciseId id) => Exercises.First(e => e.Id == id);
+
+    /// <summary>The cautions that belong to any of those exercises, merged, worst first, each naming only those of them that it belongs to.</summary>
+    public Series<PlannedCaution> CautionsFor(IEnumerable<ExerciseId> exercises)
+    {
+        var shown = exercises.ToHashSet();
+        return Cautions.Select(c => c with { Exercises = c.Exercises.Where(shown.Contains).ToSeries() }).Where(c => c.Exercises.Count > 0).ToSeries();
+    }
+}
+
+/// <summary>Who speaks.</summary>
+public sealed record Publisher(string Practice, string Coach, Contact Contact, Prose Scope);
+
+/// <param name="End">The last day of the last week.</param>
+public sealed record PlannedProgramme(string Title, DateOnly Start, DateOnly End, int Weeks, Prose Letter);
+
+/// <param name="Answer">What the client answered the stance question, as a sentence.</param>
+/// <param name="Roles">What each side's name of the sport means for this client.</param>
+public sealed record PlannedStance(string Sport, string Question, string Answer, Series<PlannedRole> Roles);
+
+/// <param name="Role">front leg, weapon arm</param>
+/// <param name="Side">left leg, right arm</param>
+public sealed record PlannedRole(string Role, string Side);
+
+/// <summary>What the client said of their health. It stands on before-you-start and nowhere else.</summary>
+public sealed record PlannedHealth(DateOnly Answered, Series<PlannedAnswer> Answers, Series<PlannedClearance> Clearances);
+
+public sealed record PlannedAnswer(string Question, string Reply);
+
+public sealed record PlannedClearance(string Condition, string By, DateOnly On, DateOnly Until, Series<string> Limits);
+
+/// <summary>One caution with the exercises it belongs to.</summary>
+/// <param name="Exercises">In the order of the plan; at least one.</param>
+public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title, Prose Body, Series<ExerciseId> Exercises)
+{
+    /// <summary>The lines that must stand together and unaltered on a page.</summary>
+    public IEnumerable<string> Lines() => Body.Lines().Prepend(Title);
+}
+
+/// <summary>One exercise as this client does it.</summary>
+/// <param name="Contraindications">The names of the conditions it is not to be done with, in the coach's order.</param>
+/// <param name="Text">Filled with the ranges over all of its uses.</param>
+public sealed record PlannedExercise(
+    ExerciseId Id,
+    string Title,
+    string Path,
+    string Trains,
+    string Stage,
+    string Position,
+    Series<string> Equipment,
+    Series<string> Contraindications,
+    ExerciseText Text,
+    Series<PlannedUse> Uses);
+
+/// <summary>One exercise in one session.</summary>
+/// <param name="Sides">"left leg (rear leg)", "each leg, left first", or empty where there is no side.</param>
+/// <param name="Text">Filled with the ranges over the weeks of this use.</param>
+public sealed record PlannedUse(ExerciseId Exercise, string Title, int Session, string SessionName, string Sides, ExerciseText Text, Series<PlannedDose> Doses);
+
+/// <summary>The dose that weeks share.</summary>
+/// <param name="Weeks">In rising order.</param>
+/// <param name="Words">The dose in words.</param>
+/// <param name="Seconds">Dose time: without get ready and transitions.</param>
+public sealed record PlannedDose(Series<int> Weeks, string Words, Seconds Seconds, bool About, Dose Dose);
+
+/// <param name="Number">From 1, in the coach's order.</param>
+/// <param name="Weeks">Weeks with the same steps together, in the order of their first week.</param>
+public sealed record PlannedSession(
+    int Number, string Name, string Path, string Days, Series<string> Equipment, Series<PlannedUse> Uses, Series<PlannedWeeks> Weeks)
+{
+    public IEnumerable<ExerciseId> Exercises => Uses.Select(u => u.Exercise).Distinct();
+}
+
+/// <summary>The timeline of a session in weeks that share it.</summary>
+/// <param name="Heading">"Weeks 1 and 2"</param>
+/// <param name="About">Whether some of it is counted by an average, such as repetitions without a tempo.</param>
+public sealed record PlannedWeeks(Series<int> Weeks, string Heading, Series<Step> Steps, bool About)
+{
+    public Seconds Total => new(Steps.Sum(s => s.Seconds.Value));
+}

@@ -1,0 +1,85 @@
+namespace Gradus.Domain;
+
+/// <summary>Practice and client → plan.</summary>
+internal static class Planning
+{
+    public static Plan Plan(Practice practice, Client client)
+    {
+        var words = practice.Words.In(client.Language) ?? throw new ArgumentException($"No catalogue for '{client.Language}'.", nameof(client));
+        var sport = practice.Find(client.Sport.Value) ?? throw new ArgumentException($"No sport '{client.Sport.Value}'.", nameof(client));
+        var emergency = practice.Card.EmergencyIn(client.Country.Value) ?? throw new ArgumentException("No emergency text.", nameof(client));
+        var uses = Uses.Of(practice, client);
+        var exercises = uses.Where(u => u.Weeks.Count > 0).Select(u => u.Exercise).DistinctBy(e => e.Id).ToSeries();
+        var text = new TextPlanning(words, exercises.Select(e => e.Id).ToHashSet());
+        var programme = client.Programme;
+        var sessions = programme.Sessions.Index().Select(s => Session(s.Index + 1, s.Item, uses, programme.Weeks, practice.Card.Settings, text)).ToSeries();
+        return new(
+            client.Id,
+            client.Name,
+            words,
+            new(practice.Card.Name, practice.Card.Coach, practice.Card.Contact, text.Linked(practice.Card.Scope)),
+            emergency,
+            new(programme.Title, programme.Start, programme.End, programme.Weeks, text.Linked(programme.Letter)),
+            Stance(sport, client, words),
+            Health(practice, client, exercises, words),
+            sessions,
+            exercises.Select(e => ExerciseOf(practice, e, uses, sessions, text)).ToSeries(),
+            Cautions(practice, exercises, text));
+    }
+
+    private static PlannedSession Session(int number, ProgrammeSession session, Series<Use> uses, int weeks, PracticeSettings settings, TextPlanning text)
+    {
+        var own = uses.Where(u => u.Session == number && u.Weeks.Count > 0).ToArray();
+        return new(
+            number, session.Name, $"session-{number}.html", text.Days(session.Days),
+            own.SelectMany(u => u.Exercise.Equipment).Distinct(StringComparer.Ordinal).ToSeries(),
+            own.Select(u => text.Use(u, session.Name, settings)).ToSeries(),
+            SessionPlanning.WeeksOf(own, weeks, settings, text.Words));
+    }
+
+    private static PlannedExercise ExerciseOf(Practice practice, Exercise exercise, Series<Use> uses, Series<PlannedSession> sessions, TextPlanning text) => new(
+        exercise.Id,
+        exercise.Title,
+        TextPlanning.PathOf(exercise.Id),
+        exercise.Trains.Name,
+        text.Words.Say("stage-" + exercise.Stage.ToString().ToLowerInvariant()),
+        text.Words.Say("position-" + Kebab.Of(exercise.Position.ToString())),
+        exercise.Equipment,
+        exercise.Contraindications.Select(c => practice.Find(c.Value)?.Name).OfType<string>().ToSeries(),
+        text.Filled(exercise, [.. uses.Where(u => u.Exercise.Id == exercise.Id)]),
+        sessions.SelectMany(s => s.Uses).Where(u => u.Exercise == exercise.Id).ToSeries());
+
+    private static Series<PlannedCaution> Cautions(Practice practice, Series<Exercise> exercises, TextPlanning text) => exercises
+        .SelectMany(e => practice.CautionsOf(e).Select(id => (id, exercise: e.Id)))
+        .GroupBy(c => c.id, c => c.exercise)
+        .Select(c => (caution: practice.Find(c.Key) ?? throw new ArgumentException($"No caution '{c.Key}'.", nameof(practice)), belongs: c.ToSeries()))
+        .OrderBy(c => c.caution.Kind).ThenBy(c => c.caution.Id.Text, StringComparer.Ordinal)
+        .Select(c => new PlannedCaution(c.caution.Id, c.caution.Kind, c.caution.Title, text.Linked(c.caution.Body), c.belongs))
+        .ToSeries();
+
+    private static PlannedStance Stance(Sport sport, Client client, Words words) => new(
+        sport.Name,
+        sport.StanceQuestion,
+        words.Say("stance-" + client.Stance.Word()),
+        sport.Roles.Select(r => new PlannedRole(r.Name, words.Say(r.For(client.Stance).Word()))).ToSeries());
+
+    private static PlannedHealth Health(Practice practice, Client client, Series<Exercise> exercises, Words words)
+    {
+        var asked = exercises.SelectMany(e => e.Contraindications).Select(c => c.Value).ToHashSet();
+        return new(
+            client.Answered,
+            practice.Conditions.Where(c => asked.Contains(c.Id))
+                .Select(c => new PlannedAnswer(c.Question, words.Say(ReplyKey(client.AnswerTo(c.Id)?.Reply)))).ToSeries(),
+            client.Clearances.Where(c => asked.Contains(c.Condition))
+                .Select(c => new PlannedClearance(practice.Find(c.Condition)?.Name ?? "", c.By, c.On, c.Until, c.Limits.Select(l => l.Words).ToSeries())).ToSeries());
+    }
+
+    private static string ReplyKey(Reply? reply) => reply switch
+    {
+        Reply.No => "reply-no",
+        Reply.Yes { Side: Side.Left } => "reply-yes-left",
+        Reply.Yes { Side: Side.Right } => "reply-yes-right",
+        Reply.Yes => "reply-yes",
+        _ => "reply-not-asked",
+    };
+}

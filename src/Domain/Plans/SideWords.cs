@@ -1,0 +1,37 @@
+namespace Gradus.Domain;
+
+/// <summary>Sides in the client's words.</summary>
+internal static class SideWords
+{
+    /// <summary>"left leg", "right arm", "left side".</summary>
+    public static string Of(Side side, Limb limb, Words words) => words.Say($"{side.Word()}-{Key(limb)}");
+
+    /// <summary>"each leg, left leg first", "left leg, which is your rear leg"; empty where the dose has no side.</summary>
+    public static string Of(Use use, Dose dose, Words words)
+    {
+        var limb = use.Exercise.Trains.Limb;
+        var first = Of(Use.SidesOf(dose)[0], limb, words);
+        return dose.Terms.Side switch
+        {
+            SideTerm.Each => words.Say($"each-{Key(limb)}", ("first", first)),
+            SideTerm.Alternate => words.Say($"in-turn-{Key(limb)}", ("first", first)),
+            SideTerm.Both => words.Say($"both-{Key(limb)}"),
+            SideTerm.On => use.Role is null or "left" or "right" ? first : words.Say("side-with-role", ("side", first), ("role", use.Role)),
+            _ => "",
+        };
+    }
+
+    /// <summary>What <c>{side}</c> stands for: the one side, or the one at work where there are two.</summary>
+    public static string Filled(IEnumerable<Dose> doses, Limb limb, Words words)
+    {
+        var sides = doses.Select(d => d.Terms.Side is SideTerm.On ? Use.SidesOf(d)[0] : (Side?)null).Distinct().ToArray();
+        return sides is [{ } one] ? Of(one, limb, words) : words.Say($"working-{Key(limb)}");
+    }
+
+    private static string Key(Limb limb) => limb switch
+    {
+        Limb.Leg => "leg",
+        Limb.Arm => "arm",
+        _ => "trunk",
+    };
+}

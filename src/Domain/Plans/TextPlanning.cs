@@ -1,0 +1,48 @@
+namespace Gradus.Domain;
+
+/// <summary>Coach-written text → text for one client: placeholders filled, links kept only where the client has the page.</summary>
+internal sealed class TextPlanning(Words words, IReadOnlySet<ExerciseId> pages)
+{
+    public Words Words => words;
+
+    public static string PathOf(ExerciseId exercise) => $"exercise-{exercise}.html";
+
+    public Prose Linked(Prose prose) => prose.With(Link);
+
+    public PlannedUse Use(Use use, string sessionName, PracticeSettings settings)
+    {
+        var doses = use.Weeks.GroupBy(w => w.Dose).Select(same =>
+        {
+            var measures = DoseMeasures.Of(same.Key, settings.Dose);
+            return new PlannedDose(same.Select(w => w.Week).ToSeries(), DoseWords.Of(use, same.Key, words), measures.Seconds, measures.About, same.Key);
+        });
+        return new(
+            use.Exercise.Id, use.Exercise.Title, use.Session, sessionName, SideWords.Of(use, use.Weeks[0].Dose, words), Filled(use.Exercise, [use]), doses.ToSeries());
+    }
+
+    /// <summary>The exercise's text with the figures over all weeks of those uses. A figure that no week has (the rest of a dose with one
+    /// set) is the exercise's own.</summary>
+    public ExerciseText Filled(Exercise exercise, IReadOnlyList<Use> uses)
+    {
+        Dose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
+        Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
+        return exercise.Text.With(inline => inline is Inline.Placeholder placeholder ? new Inline.Plain(ValueOf(placeholder.Name)) : Link(inline));
+
+        string ValueOf(string name) =>
+            name == "side" ? SideWords.Filled(doses, exercise.Trains.Limb, words)
+            : (Figures.Over(doses, name) ?? Figures.Over(own, name))?.Say(words) ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
+    }
+
+    /// <summary>"Monday and Thursday", "every 2 days".</summary>
+    public string Days(SessionDays days) => days switch
+    {
+        SessionDays.On on => words.And([.. on.Weekdays.Select(words.Weekday)]),
+        SessionDays.EveryDays every => words.Say("every-days", ("n", every.Days)),
+        SessionDays.TimesAWeek times => words.Say("times-a-week", ("n", times.Times)),
+        SessionDays.BeforePlay => words.Say("before-play"),
+        _ => throw new NotSupportedException(days.GetType().Name),
+    };
+
+    private Inline Link(Inline inline) =>
+        inline is Inline.ExerciseLink link && !pages.Contains(link.Exercise) ? new Inline.Plain(Prose.PlainOf(link.Text)) : inline;
+}

@@ -1,0 +1,29 @@
+namespace Gradus.Domain;
+
+/// <summary>One exercise in one session of one client's programme, with the dose of every week it is done in.</summary>
+/// <param name="Session">Its session's number, from 1.</param>
+/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be understood.</param>
+/// <param name="Role">The name of the one side it is done on, as the coach wrote it; null for two sides or none.</param>
+public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, Series<WeekDose> Weeks, string? Role)
+{
+    public Location At => Written.Exercise.At;
+
+    /// <summary>The sides at work in any week. A dose without a side works both, as far as a body is concerned.</summary>
+    public IEnumerable<Side> Sides => Weeks.SelectMany(w => SidesOf(w.Dose)).Distinct();
+
+    /// <summary>The first and the second side of a dose: the one that plus names first, otherwise the left; of one side that one.</summary>
+    /// <param name="dose">With its sides resolved.</param>
+    public static Series<Side> SidesOf(Dose dose) => dose.Terms switch
+    {
+        { Side: SideTerm.On(var name) } => [Named(name)],
+        { Plus: { } plus } => [Named(plus.Side), Named(plus.Side).Other()],
+        _ => [Side.Left, Side.Right],
+    };
+
+    private static Side Named(string name) => name == "right" ? Side.Right : Side.Left;
+}
+
+/// <summary>The dose of one week: settled, its sides left or right.</summary>
+/// <param name="At">Where the dose is written: the week's line, or the exercise's own dose.</param>
+/// <param name="Line">The week's line, where there is one.</param>
+public sealed record WeekDose(int Week, Dose Dose, WrittenDose? Line, Location At);

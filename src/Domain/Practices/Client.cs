@@ -1,0 +1,67 @@
+namespace Gradus.Domain;
+
+/// <summary>Somebody who trains alone with what the coach hands over.</summary>
+/// <param name="Stance">Right for the right-handed stance of the sport, left for its mirror image.</param>
+/// <param name="Born">A bare year keeps only the year.</param>
+/// <param name="Country">ISO 3166 two letters, as the emergency texts are keyed.</param>
+/// <param name="Minutes">The time the client has for a session.</param>
+public sealed record Client(
+    ClientId Id,
+    string Name,
+    Mention<SportId> Sport,
+    Side Stance,
+    Birth Born,
+    Mention<string> Country,
+    string Language,
+    string Zone,
+    Series<DayOfWeek> Days,
+    TimeOnly? Hour,
+    int Minutes,
+    Series<string> Equipment,
+    Agreement Agreed,
+    DateOnly Answered,
+    Series<Answer> Answers,
+    Series<Clearance> Clearances,
+    Programme Programme,
+    Location At)
+{
+    public Answer? AnswerTo(ConditionId condition) => Answers.FirstOrDefault(a => a.Condition == condition);
+}
+
+/// <summary>When somebody was born, as far as it is known.</summary>
+/// <param name="Date">Null where only the year was given.</param>
+public sealed record Birth(int Year, DateOnly? Date);
+
+public sealed record Agreement(DateOnly Training, DateOnly? Guardian);
+
+/// <summary>What the client said of one condition. A condition without an answer was not asked, which is not "no".</summary>
+public sealed record Answer(ConditionId Condition, Reply Reply, Location At);
+
+public abstract record Reply
+{
+    private Reply()
+    {
+    }
+
+    public sealed record No : Reply;
+
+    /// <param name="Side">The side it is on; null means both, or a condition without sides.</param>
+    public sealed record Yes(Side? Side) : Reply;
+}
+
+/// <summary>A licensed clinician's leave for one condition.</summary>
+/// <param name="On">The first day it holds.</param>
+/// <param name="Until">The last day it holds.</param>
+public sealed record Clearance(ConditionId Condition, string By, DateOnly On, DateOnly Until, Series<ClearanceLimit> Limits, Location At);
+
+public abstract record ClearanceLimit(string Words)
+{
+    /// <param name="Percent">1 to 100.</param>
+    public sealed record EffortAtMost(int Percent, string Words) : ClearanceLimit(Words);
+
+    public sealed record HoldAtMost(Seconds Seconds, string Words) : ClearanceLimit(Words);
+
+    public sealed record NoEndRangeTrunkBending(string Words) : ClearanceLimit(Words);
+
+    public sealed record NotLyingOnTheFront(string Words) : ClearanceLimit(Words);
+}

@@ -1,0 +1,88 @@
+namespace Gradus.Domain;
+
+/// <summary>An exercise of the library.</summary>
+/// <param name="Signs">The cautions it names itself, in the coach's order.</param>
+/// <param name="NotWith">Conditions that forbid it, clearance or not.</param>
+/// <param name="ClearFirst">Conditions that forbid it until a clearance is in force.</param>
+/// <param name="Needs">The range, in the motion's unit, that it takes to get into the start safely.</param>
+public sealed record Exercise(
+    ExerciseId Id,
+    string Title,
+    Motion Trains,
+    Stage Stage,
+    Position Position,
+    Series<string> Equipment,
+    Series<LoadedRegion> Loads,
+    WrittenDose Dose,
+    Series<Mention<CautionId>> Signs,
+    Series<Mention<ConditionId>> NotWith,
+    Series<Mention<ConditionId>> ClearFirst,
+    Series<NeededRange> Needs,
+    string? WorksTo,
+    Mention<ExerciseId>? Easier,
+    Mention<ExerciseId>? Harder,
+    Series<string> Properties,
+    ExerciseText Text,
+    Location At)
+{
+    /// <summary>Every condition it asks about, each once: not-with first, then clear-first.</summary>
+    public IEnumerable<Mention<ConditionId>> Contraindications => NotWith.Concat(ClearFirst).DistinctBy(c => c.Value);
+}
+
+/// <param name="Why">What stands before the set-up: why the exercise is there.</param>
+/// <param name="SetUp">How to get into the start.</param>
+/// <param name="Do">What to do.</param>
+/// <param name="More">Whatever the coach wrote under other headings, those headings included.</param>
+public sealed record ExerciseText(Prose Why, Prose SetUp, Prose Do, Prose More)
+{
+    /// <summary>The parts that tell somebody to move.</summary>
+    public Series<Prose> Instructions => [SetUp, Do, More];
+
+    public ExerciseText With(Func<Inline, Inline> change) => new(Why.With(change), SetUp.With(change), Do.With(change), More.With(change));
+}
+
+public sealed record NeededRange(string Motion, decimal AtLeast, Location At);
+
+/// <summary>What an exercise is for in the order of training a joint.</summary>
+public enum Stage
+{
+    Prepare,
+    Gain,
+    Strengthen,
+    Control,
+    Load,
+}
+
+public enum Position
+{
+    Supine,
+    Prone,
+    SideLying,
+    HandsAndKnees,
+    Kneeling,
+    HalfKneeling,
+    FloorSitting,
+    Sitting,
+    Standing,
+    SplitStance,
+    Squat,
+    Hanging,
+}
+
+/// <summary>Where the body is, as far as getting up and down is concerned.</summary>
+public enum Height
+{
+    Floor,
+    Seat,
+    Feet,
+}
+
+public static class Positions
+{
+    public static Height HeightOf(this Position position) => position switch
+    {
+        Position.Sitting => Height.Seat,
+        Position.Standing or Position.SplitStance or Position.Squat or Position.Hanging => Height.Feet,
+        _ => Height.Floor,
+    };
+}

@@ -1,0 +1,50 @@
+namespace Gradus.Domain;
+
+/// <summary>What one client trains: sessions over weeks.</summary>
+/// <param name="Start">The first day of week 1; week w is the seven days from start + 7(w − 1).</param>
+/// <param name="Lighter">Weeks with fewer sets.</param>
+/// <param name="Letter">What the client reads first.</param>
+public sealed record Programme(
+    string Title, DateOnly Start, int Weeks, Series<int> Lighter, Series<ProgrammeSession> Sessions, Prose Letter, Location At)
+{
+    /// <summary>The last day of the last week.</summary>
+    public DateOnly End => LastDayOf(Weeks);
+
+    public DateOnly FirstDayOf(int week) => Start.AddDays(7 * (week - 1));
+
+    public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
+}
+
+public sealed record ProgrammeSession(string Name, SessionDays Days, Series<ProgrammeUse> Do, Location At);
+
+/// <summary>One exercise in a session, as the coach wrote it.</summary>
+/// <param name="Side">Replaces the side term of the exercise's dose; null keeps it.</param>
+/// <param name="ByWeek">In the order of the weeks; empty where the dose grows evenly.</param>
+public sealed record ProgrammeUse(
+    Mention<ExerciseId> Exercise,
+    Mention<string>? Side,
+    Series<WeekLine> ByWeek,
+    int? FromWeek,
+    int? UntilWeek,
+    Series<string> MoveOn,
+    bool KeepWhenShort);
+
+/// <summary>The dose from one week on, until another week is named.</summary>
+public sealed record WeekLine(int Week, WrittenDose Dose);
+
+/// <summary>When a session is done.</summary>
+public abstract record SessionDays
+{
+    private SessionDays()
+    {
+    }
+
+    public sealed record On(Series<DayOfWeek> Weekdays) : SessionDays;
+
+    public sealed record EveryDays(int Days) : SessionDays;
+
+    /// <summary>So many times a week, with at least a day between.</summary>
+    public sealed record TimesAWeek(int Times) : SessionDays;
+
+    public sealed record BeforePlay : SessionDays;
+}

@@ -1,0 +1,18 @@
+namespace Gradus.Domain;
+
+/// <summary>A one-sided sport.</summary>
+/// <param name="StanceQuestion">What decides which side is which.</param>
+/// <param name="Roles">The sport's names of sides, for the right-handed stance; the left-handed is the mirror image.</param>
+public sealed record Sport(SportId Id, string Name, string StanceQuestion, Series<Role> Roles, Series<Demand> Demands, Location At);
+
+/// <param name="RightHanded">The body side it means for a right-handed player.</param>
+public sealed record Role(string Name, Side RightHanded)
+{
+    /// <summary>The body side it means for a player of that stance.</summary>
+    public Side For(Side stance) => stance == Side.Right ? RightHanded : RightHanded.Other();
+}
+
+/// <summary>The range a position of the sport needs.</summary>
+/// <param name="Side">A role of the sport, left, right, or null for either.</param>
+/// <param name="AtLeast">In the motion's unit.</param>
+public sealed record Demand(string Position, string Motion, string? Side, decimal AtLeast, string Because, Location At);

@@ -1,0 +1,111 @@
+using System.Text;
+
+namespace Gradus.Domain;
+
+/// <summary>Text a coach wrote, parsed once and kept with its places. Rendering writes it as HTML; auditing compares its plain lines.</summary>
+public sealed record Prose(Series<Block> Blocks)
+{
+    public static readonly Prose Empty = new(Series<Block>.Empty);
+
+    /// <summary>The plain text, one line for each heading, paragraph and list item, in reading order.</summary>
+    public IEnumerable<string> Lines() => Blocks.SelectMany(LinesOf).Where(line => line.Length > 0);
+
+    /// <summary>Every piece of running text, inside emphasis and links too.</summary>
+    public IEnumerable<Inline> Inlines() => Blocks.SelectMany(InlinesOf);
+
+    /// <summary>The same prose with each piece replaced by what <paramref name="change"/> makes of it.</summary>
+    public Prose With(Func<Inline, Inline> change) => new(Blocks.Select(b => Change(b, change)).ToSeries());
+
+    private static IEnumerable<string> LinesOf(Block block) => block switch
+    {
+        Block.Heading heading => [PlainOf(heading.Text)],
+        Block.Paragraph paragraph => [PlainOf(paragraph.Text)],
+        Block.Listing list => list.Items.SelectMany(item => item.Blocks.SelectMany(LinesOf)),
+        _ => throw new NotSupportedException(block.GetType().Name),
+    };
+
+    private static IEnumerable<Inline> InlinesOf(Block block) => block switch
+    {
+        Block.Heading heading => heading.Text.SelectMany(Within),
+        Block.Paragraph paragraph => paragraph.Text.SelectMany(Within),
+        Block.Listing list => list.Items.SelectMany(item => item.Inlines()),
+        _ => throw new NotSupportedException(block.GetType().Name),
+    };
+
+    private static IEnumerable<Inline> Within(Inline inline) => inline switch
+    {
+        Inline.Emphasis emphasis => emphasis.Text.SelectMany(Within).Prepend(inline),
+        Inline.Link link => link.Text.SelectMany(Within).Prepend(inline),
+        Inline.ExerciseLink link => link.Text.SelectMany(Within).Prepend(inline),
+        _ => [inline],
+    };
+
+    private static Block Change(Block block, Func<Inline, Inline> change) => block switch
+    {
+        Block.Heading heading => heading with { Text = Change(heading.Text, change) },
+        Block.Paragraph paragraph => paragraph with { Text = Change(paragraph.Text, change) },
+        Block.Listing list => list with { Items = list.Items.Select(item => item.With(change)).ToSeries() },
+        _ => throw new NotSupportedException(block.GetType().Name),
+    };
+
+    private static Series<Inline> Change(Series<Inline> text, Func<Inline, Inline> change) => text.Select(inline => change(inline switch
+    {
+        Inline.Emphasis emphasis => emphasis with { Text = Change(emphasis.Text, change) },
+        Inline.Link link => link with { Text = Change(link.Text, change) },
+        Inline.ExerciseLink link => link with { Text = Change(link.Text, change) },
+        _ => inline,
+    })).ToSeries();
+
+    public static string PlainOf(Series<Inline> text)
+    {
+        var plain = new StringBuilder();
+        Append(text, plain);
+        return Spacing.Collapse(plain.ToString());
+    }
+
+    private static void Append(Series<Inline> text, StringBuilder plain)
+    {
+        foreach (var inline in text)
+        {
+            if (inline is Inline.Plain words) plain.Append(words.Words);
+            else if (inline is Inline.Placeholder placeholder) plain.Append('{').Append(placeholder.Name).Append('}');
+            else if (inline is Inline.Emphasis emphasis) Append(emphasis.Text, plain);
+            else if (inline is Inline.Link link) Append(link.Text, plain);
+            else if (inline is Inline.ExerciseLink exercise) Append(exercise.Text, plain);
+        }
+    }
+}
+
+public abstract record Block
+{
+    private Block()
+    {
+    }
+
+    /// <param name="Level">1 to 6, as written.</param>
+    public sealed record Heading(int Level, Series<Inline> Text, Location At) : Block;
+
+    public sealed record Paragraph(Series<Inline> Text, Location At) : Block;
+
+    public sealed record Listing(bool Numbered, Series<Prose> Items, Location At) : Block;
+}
+
+public abstract record Inline
+{
+    private Inline()
+    {
+    }
+
+    public sealed record Plain(string Words) : Inline;
+
+    public sealed record Emphasis(bool Strong, Series<Inline> Text) : Inline;
+
+    /// <param name="Address">https, mailto or tel.</param>
+    public sealed record Link(string Address, Series<Inline> Text, Location At) : Inline;
+
+    /// <summary>A link to another exercise's file; it leads to that exercise's page where the client has one.</summary>
+    public sealed record ExerciseLink(ExerciseId Exercise, Series<Inline> Text, Location At) : Inline;
+
+    /// <summary>A word in braces that stands for a number of the dose in force.</summary>
+    public sealed record Placeholder(string Name, Location At) : Inline;
+}

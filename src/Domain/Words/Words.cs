@@ -1,0 +1,120 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using System.Text;
+
+namespace Gradus.Domain;
+
+/// <summary>The words of one language: every phrase of the site that no coach wrote, read from a catalogue file. A word that is missing is a
+/// programmer's mistake, because a catalogue is read whole and checked before it is used.</summary>
+public sealed class Words(string language, FrozenDictionary<string, Phrase> phrases)
+{
+    /// <summary>BCP 47.</summary>
+    public string Language { get; } = language;
+
+    public IEnumerable<string> Keys => phrases.Keys.Order(StringComparer.Ordinal);
+
+    /// <summary>The phrase, with each <c>{name}</c> in it replaced. A fill called <c>n</c> chooses between singular and plural.</summary>
+    public string Say(string key, params ReadOnlySpan<(string Name, object Value)> fills)
+    {
+        if (!phrases.TryGetValue(key, out var phrase)) throw new KeyNotFoundException($"The catalogue of '{Language}' has no word '{key}'.");
+        var one = false;
+        foreach (var (name, value) in fills)
+            if (name == "n" && value is 1) one = true;
+        return Fill(one ? phrase.One : phrase.Other, key, fills);
+    }
+
+    /// <summary>A phrase that needs no filling, or null.</summary>
+    public string? Plain(string key) => phrases.GetValueOrDefault(key) is { } phrase && !phrase.Other.Contains('{', StringComparison.Ordinal) ? phrase.Other : null;
+
+    /// <summary>"45 seconds", "2 minutes", "1 minute 30 seconds": the one way a span is written on a page. Below two minutes only full
+    /// minutes are written as minutes, because short holds are counted in seconds.</summary>
+    public string Span(Seconds span)
+    {
+        var (minutes, seconds) = (span.Value / 60, span.Value % 60);
+        if (minutes == 0 || (span.Value < 120 && seconds > 0)) return Say("seconds", ("n", span.Value));
+        if (seconds == 0) return Say("minutes", ("n", minutes));
+        return Say("minutes-and-seconds", ("minutes", Say("minutes", ("n", minutes))), ("seconds", Say("seconds", ("n", seconds))));
+    }
+
+    /// <summary>"30 seconds" or "30 to 60 seconds".</summary>
+    public string Spans(Count seconds) => seconds.IsSingle
+        ? Span(new(seconds.Low))
+        : seconds is { Low: >= 120 } && seconds.Low % 60 == 0 && seconds.High % 60 == 0
+            ? Say("minutes-range", ("low", seconds.Low / 60), ("high", seconds.High / 60))
+            : Say("seconds-range", ("low", seconds.Low), ("high", seconds.High));
+
+    /// <summary>"3" or "2 to 3".</summary>
+    public string Number(Count number) => number.IsSingle
+        ? number.Low.ToString(CultureInfo.InvariantCulture)
+        : Say("range", ("low", number.Low), ("high", number.High));
+
+    /// <summary>"Monday 7 December 2026".</summary>
+    public string Date(DateOnly date) => Say(
+        "date",
+        ("weekday", Weekday(date.DayOfWeek)),
+        ("day", date.Day),
+        ("month", Say($"month-{date.Month}")),
+        ("year", date.Year));
+
+    public string Weekday(DayOfWeek day) => Say("weekday-" + day.ToString().ToLowerInvariant());
+
+    /// <summary>"a", "a and b", "a, b and c".</summary>
+    public string And(IReadOnlyList<string> items) => Joined(items, "and");
+
+    /// <summary>"a", "a or b", "a, b or c".</summary>
+    public string Or(IReadOnlyList<string> items) => Joined(items, "or");
+
+    /// <summary>"Week 2", "Weeks 1 and 2", "Weeks 1 to 3", "Weeks 1, 2 and 4".</summary>
+    /// <param name="weeks">In rising order, at least one.</param>
+    public string Weeks(Series<int> weeks)
+    {
+        if (weeks.Count == 1) return Say("week", ("week", weeks[0]));
+        var unbroken = weeks.Count > 2 && weeks[^1] - weeks[0] == weeks.Count - 1;
+        return Say("weeks", ("weeks", unbroken
+            ? Say("range", ("low", weeks[0]), ("high", weeks[^1]))
+            : And([.. weeks.Select(w => w.ToString(CultureInfo.InvariantCulture))])));
+    }
+
+    private string Joined(IReadOnlyList<string> items, string last)
+    {
+        var said = items.Count > 0 ? items[0] : "";
+        for (var i = 1; i < items.Count; i++) said = Say(i == items.Count - 1 ? last : "comma", ("before", said), ("after", items[i]));
+        return said;
+    }
+
+    private static string Fill(string phrase, string key, ReadOnlySpan<(string Name, object Value)> fills)
+    {
+        var said = new StringBuilder();
+        var at = 0;
+        while (at < phrase.Length)
+        {
+            var open = phrase.IndexOf('{', at);
+            if (open < 0) break;
+            var close = phrase.IndexOf('}', open);
+            said.Append(phrase, at, open - at).Append(ValueOf(phrase[(open + 1)..close], key, fills));
+            at = close + 1;
+        }
+
+        return said.Append(phrase, at, phrase.Length - at).ToString();
+    }
+
+    private static string ValueOf(string name, string key, ReadOnlySpan<(string Name, object Value)> fills)
+    {
+        foreach (var fill in fills)
+            if (string.Equals(fill.Name, name, StringComparison.Ordinal)) return Convert.ToString(fill.Value, CultureInfo.InvariantCulture) ?? "";
+        throw new ArgumentException($"The phrase '{key}' asks for '{name}', which it is not given.", nameof(name));
+    }
+}
+
+/// <summary>What is said of one thing and of several; the same where a phrase has no number.</summary>
+public sealed record Phrase(string One, string Other);
+
+/// <summary>A catalogue for each language.</summary>
+public sealed class WordBook(IEnumerable<Words> catalogues)
+{
+    private readonly FrozenDictionary<string, Words> catalogues = catalogues.ToFrozenDictionary(w => w.Language, StringComparer.Ordinal);
+
+    public IEnumerable<string> Languages => catalogues.Keys.Order(StringComparer.Ordinal);
+
+    public Words? In(string language) => catalogues.GetValueOrDefault(language);
+}

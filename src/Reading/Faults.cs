@@ -1,0 +1,27 @@
+using System.Reflection;
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>What reading refuses: what cannot be represented. Each has a page in <c>Faults</c>; what can be said but should not be is a
+/// matter of the rules.</summary>
+public static class Faults
+{
+    public static readonly RuleId FileUnreadable = new("file-unreadable");
+    public static readonly RuleId FileMissing = new("file-missing");
+    public static readonly RuleId FileNameWrong = new("file-name-wrong");
+    public static readonly RuleId KeyUnknown = new("key-unknown");
+    public static readonly RuleId KeyMissing = new("key-missing");
+    public static readonly RuleId ValueWrong = new("value-wrong");
+    public static readonly RuleId IdUnknown = new("id-unknown");
+    public static readonly RuleId AddressRefused = new("address-refused");
+    public static readonly RuleId HtmlInText = new("html-in-text");
+
+    /// <summary>In the order an author should meet them.</summary>
+    public static readonly Series<RuleId> All =
+    [
+        FileUnreadable, FileMissing, FileNameWrong, KeyUnknown, KeyMissing, ValueWrong, IdUnknown, AddressRefused, HtmlInText,
+    ];
+
+    public static IEnumerable<RulePage> Pages() => All.Select(fault => RulePage.Of(fault, Assembly.GetExecutingAssembly()));
+}

@@ -1,0 +1,86 @@
+using System.Text.RegularExpressions;
+using Gradus.Domain;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+using Inline = Gradus.Domain.Inline;
+
+namespace Gradus.Reading;
+
+/// <summary>The running text of a paragraph, heading or list item.</summary>
+internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRules rules)
+{
+    [GeneratedRegex(@"\{([a-z]+)\}", RegexOptions.CultureInvariant)]
+    private static partial Regex PlaceholderShape();
+
+    public Series<Inline> Of(ContainerInline? container) => container is null ? [] : container.SelectMany(Each).ToSeries();
+
+    private IEnumerable<Inline> Each(Markdig.Syntax.Inlines.Inline inline)
+    {
+        switch (inline)
+        {
+            case LiteralInline literal:
+                return Words(literal.Content.ToString(), literal);
+            case CodeInline code:
+                return [new Inline.Plain(code.Content)];
+            case HtmlEntityInline entity:
+                return [new Inline.Plain(entity.Transcoded.ToString())];
+            case LineBreakInline:
+                return [new Inline.Plain(" ")];
+            case EmphasisInline emphasis:
+                return [new Inline.Emphasis(emphasis.DelimiterCount > 1, Of(emphasis))];
+            case HtmlInline html:
+                sheet.Warn(Faults.HtmlInText, Place(html, 0), "This is HTML; the page shows it as the text it is.", "Write it in Markdown, or take it out.", html.Tag.Length);
+                return [new Inline.Plain(html.Tag)];
+            case AutolinkInline auto:
+                return Link((auto.IsEmail ? "mailto:" : "") + auto.Url, [new Inline.Plain(auto.Url)], Place(auto, 0));
+            case LinkInline { IsImage: false } link:
+                return Link(link.Url ?? "", Of(link), Place(link, 0));
+            case LinkInline picture:
+                sheet.Fault(Faults.AddressRefused, Place(picture, 0), "Pictures are not published yet.", "Take the picture out and say in words what it shows.");
+                return Of(picture);
+            case ContainerInline container:
+                return Of(container);
+            default:
+                return [];
+        }
+    }
+
+    private List<Inline> Words(string text, LiteralInline literal)
+    {
+        var inlines = new List<Inline>();
+        var at = 0;
+        if (rules.Placeholders)
+        {
+            foreach (Match match in PlaceholderShape().Matches(text))
+            {
+                if (match.Index > at) inlines.Add(new Inline.Plain(text[at..match.Index]));
+                inlines.Add(new Inline.Placeholder(match.Groups[1].Value, Place(literal, match.Index)));
+                at = match.Index + match.Length;
+            }
+        }
+
+        if (at < text.Length) inlines.Add(new Inline.Plain(text[at..]));
+        return inlines;
+    }
+
+    private IEnumerable<Inline> Link(string address, Series<Inline> text, Location at)
+    {
+        if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "https" or "mailto" or "tel")
+            return [new Inline.Link(uri.AbsoluteUri, text, at)];
+        if (ExerciseIn(address) is { } id && rules.Exercises.Contains(id)) return [new Inline.ExerciseLink(new(id), text, at)];
+        sheet.Fault(
+            Faults.AddressRefused, at, $"A link cannot lead to '{address}'.",
+            "Link to another exercise's file, as calf-stretch.md, or to an address that begins with https, mailto or tel.");
+        return text;
+    }
+
+    private static string? ExerciseIn(string address)
+    {
+        var file = address.StartsWith("../exercises/", StringComparison.Ordinal) ? address["../exercises/".Length..]
+            : address.StartsWith("../../exercises/", StringComparison.Ordinal) ? address["../../exercises/".Length..]
+            : address;
+        return file.EndsWith(".md", StringComparison.Ordinal) && Id.IsValid(file[..^3]) ? file[..^3] : null;
+    }
+
+    private Location Place(MarkdownObject written, int offset) => sheet.At(firstLine + written.Line, written.Column + 1 + offset);
+}

@@ -1,0 +1,66 @@
+using Gradus.Domain;
+using Markdig;
+using Markdig.Syntax;
+using Block = Gradus.Domain.Block;
+
+namespace Gradus.Reading;
+
+/// <summary>CommonMark → prose. Raw HTML comes out as the text it is; addresses that are not allowed are refused.</summary>
+internal sealed class ProseReader
+{
+    private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder().UsePreciseSourceLocation().Build();
+
+    private readonly Sheet sheet;
+    private readonly int firstLine;
+    private readonly ProseInlines inlines;
+
+    private ProseReader(Sheet sheet, int firstLine, ProseRules rules)
+    {
+        this.sheet = sheet;
+        this.firstLine = firstLine;
+        inlines = new(sheet, firstLine, rules);
+    }
+
+    /// <param name="firstLine">The line of the file at which the text begins, from 1.</param>
+    public static Prose Read(Sheet sheet, string markdown, int firstLine, ProseRules rules)
+    {
+        var reader = new ProseReader(sheet, firstLine, rules);
+        return new(Markdig.Markdown.Parse(markdown, CommonMark).SelectMany(reader.Blocks).ToSeries());
+    }
+
+    private IEnumerable<Block> Blocks(Markdig.Syntax.Block block)
+    {
+        var at = sheet.At(firstLine + block.Line, block.Column + 1);
+        switch (block)
+        {
+            case HeadingBlock heading:
+                return [new Block.Heading(heading.Level, inlines.Of(heading.Inline), at)];
+            case ListBlock list:
+                return [new Block.Listing(list.IsOrdered, list.OfType<ListItemBlock>().Select(Item).ToSeries(), at)];
+            case ContainerBlock container:
+                return container.SelectMany(Blocks);
+            case HtmlBlock html:
+                sheet.Warn(Faults.HtmlInText, at, "This is HTML; the page shows it as the text it is.", "Write it in Markdown, or take it out.");
+                return Written(html, at);
+            case CodeBlock code:
+                return Written(code, at);
+            case ParagraphBlock paragraph:
+                return [new Block.Paragraph(inlines.Of(paragraph.Inline), at)];
+            default:
+                return [];
+        }
+    }
+
+    private Prose Item(ListItemBlock item) => new(item.SelectMany(Blocks).ToSeries());
+
+    private static IEnumerable<Block> Written(LeafBlock block, Location at)
+    {
+        var text = Spacing.Collapse(block.Lines.ToString());
+        return text.Length == 0 ? [] : [new Block.Paragraph([new Inline.Plain(text)], at)];
+    }
+}
+
+/// <summary>What a text may hold beside words.</summary>
+/// <param name="Placeholders">Whether a word in braces stands for a number of the dose.</param>
+/// <param name="Exercises">The exercises that a link may lead to.</param>
+internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises);

@@ -1,0 +1,34 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+internal static class CautionReader
+{
+    private static readonly (string, CautionKind)[] Kinds =
+    [
+        ("stop", CautionKind.Stop), ("ease-off", CautionKind.EaseOff), ("take-care", CautionKind.TakeCare), ("expect", CautionKind.Expect),
+    ];
+
+    public static Caution? Read(Sheet sheet, CautionId id, KnownIds known)
+    {
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a caution") is not { } fields) return null;
+        var title = fields.NeedText("title");
+        var kind = fields.NeedChoice("kind", Kinds);
+        var attachment = AttachmentIn(fields, known);
+        fields.Done();
+        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises));
+        if (!body.Lines().Any())
+            sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "This caution does not say what to do.", "Write a sentence or two below the header.");
+        return title is null || kind is null ? null : new(id, title, kind.Value, body, attachment, sheet.Whole);
+    }
+
+    private static Attachment? AttachmentIn(Fields fields, KnownIds known)
+    {
+        if (fields.Group("attaches-to", "attaches-to") is not { } to) return null;
+        var attachment = new Attachment(
+            to.Choice("stage", ExerciseWords.Stages), to.Choice("position", ExerciseWords.Positions), known.MotionOf(to.Sheet, to.Mention("trains"))?.Name,
+            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")), to.Text("property"));
+        to.Done();
+        return attachment;
+    }
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary><c>client.yaml</c> → a client, but for the programme.</summary>
+internal static class ClientReader
+{
+    private static readonly (string, Side)[] Stances = [("right", Side.Right), ("left", Side.Left)];
+
+    public static Client? Read(Sheet sheet, ClientId id, KnownIds known, Programme? programme)
+    {
+        if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a client") is not { } fields) return null;
+        var name = fields.NeedText("name");
+        var sport = known.SportOf(sheet, fields.NeedMention("sport"));
+        var stance = fields.NeedChoice("stance", Stances);
+        var born = BirthIn(fields);
+        var country = Country.In(fields);
+        var language = fields.NeedMention("language");
+        var zone = fields.NeedText("zone");
+        var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
+        var hour = HourIn(fields);
+        var minutes = fields.NeedWhole("minutes", 1, 240);
+        var equipment = fields.Texts("equipment").Select(e => e.Value).ToSeries();
+        var agreed = AgreementIn(fields);
+        var answered = fields.NeedDate("answered");
+        var answers = HealthReader.AnswersIn(fields, known);
+        var clearances = fields.Groups("clearances", "a clearance").Select(f => HealthReader.ClearanceIn(f, known)).OfType<Clearance>().ToSeries();
+        fields.Done();
+        if (name is null || sport is null || stance is null || born is null || country is null || language is null || zone is null
+            || minutes is null || agreed is null || answered is null || programme is null) return null;
+        return new(
+            id, name, sport, stance.Value, born, country, language.Value, zone, days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
+            clearances, programme, sheet.Whole);
+    }
+
+    private static Birth? BirthIn(Fields fields)
+    {
+        if (fields.NeedMention("born") is not { } born) return null;
+        if (born.Value.Length == 4 && int.TryParse(born.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year >= 1900) return new(year, null);
+        if (DateOnly.TryParseExact(born.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) && date.Year >= 1900) return new(date.Year, date);
+        fields.Sheet.Fault(Faults.ValueWrong, born.At, $"'{born.Value}' is no year or date of birth.", "Write the year, as 1979, or the date, as 1979-03-21.", born.Value.Length);
+        return null;
+    }
+
+    private static TimeOnly? HourIn(Fields fields)
+    {
+        if (fields.Mention("hour") is not { } hour) return null;
+        if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)) return time;
+        fields.Sheet.Fault(Faults.ValueWrong, hour.At, $"'{hour.Value}' is no time of day.", "Write hours and minutes in quotation marks, as \"18:30\".", hour.Value.Length);
+        return null;
+    }
+
+    private static Agreement? AgreementIn(Fields fields)
+    {
+        if (fields.NeedGroup("agreed", "agreed") is not { } agreed) return null;
+        var training = agreed.NeedDate("training");
+        var guardian = agreed.Date("guardian");
+        agreed.Done();
+        return training is null ? null : new(training.Value, guardian);
+    }
+}

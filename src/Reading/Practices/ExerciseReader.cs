@@ -1,0 +1,77 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+internal static class ExerciseReader
+{
+    public static Exercise? Read(Sheet sheet, ExerciseId id, KnownIds known, DoseSettings settings)
+    {
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "an exercise") is not { } fields) return null;
+        var title = fields.NeedText("title");
+        var trains = known.MotionOf(sheet, fields.NeedMention("trains"));
+        var stage = fields.NeedChoice("stage", ExerciseWords.Stages);
+        var position = fields.NeedChoice("position", ExerciseWords.Positions);
+        var equipment = fields.Texts("equipment");
+        var loads = ExerciseWords.LoadsOf(sheet, fields.Texts("loads"));
+        var dose = DoseReader.Read(sheet, "dose", fields.Need("dose"), settings);
+        var needs = NeedsIn(fields, known);
+        var worksTo = fields.Text("works-to");
+        var signs = known.CautionsOf(sheet, fields.NeedTexts("signs"));
+        var notWith = known.ConditionsOf(sheet, fields.NeedTexts("not-with"));
+        var clearFirst = known.ConditionsOf(sheet, fields.Texts("clear-first"));
+        var easier = known.ExerciseOf(sheet, fields.Mention("easier"));
+        var harder = known.ExerciseOf(sheet, fields.Mention("harder"));
+        var properties = PropertiesIn(fields);
+        fields.Done();
+        var text = TextOf(ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises)));
+        if (title is null || trains is null || stage is null || position is null || dose is null) return null;
+        return new(
+            id, title, trains, stage.Value, position.Value, equipment.Select(e => e.Value).ToSeries(), loads, dose, signs, notWith, clearFirst, needs,
+            worksTo, easier, harder, properties, text, sheet.Whole);
+    }
+
+    private static Series<NeededRange> NeedsIn(Fields fields, KnownIds known)
+    {
+        if (fields.Group("needs", "needs") is not { } needs) return [];
+        return needs.Entries
+            .Select(e => (Motion: known.MotionOf(needs.Sheet, new(e.Key, e.KeyAt)), Range: Values.Number(needs.Sheet, e.Key, e.Value), e.KeyAt))
+            .Where(n => n.Motion is not null && n.Range is not null)
+            .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Range ?? 0, n.KeyAt))
+            .ToSeries();
+    }
+
+    private static Series<string> PropertiesIn(Fields fields)
+    {
+        var written = fields.Texts("properties");
+        foreach (var unknown in written.Where(p => !ExerciseWords.Properties.Contains(p.Value)))
+        {
+            fields.Sheet.Fault(
+                Faults.ValueWrong, unknown.At, $"'{unknown.Value}' is no property of an exercise.",
+                Nearest.Ask(unknown.Value, ExerciseWords.Properties, $"Write one of: {string.Join(", ", ExerciseWords.Properties)}."), unknown.Value.Length);
+        }
+
+        return written.Select(p => p.Value).ToSeries();
+    }
+
+    /// <summary>Only the second-level headings "Set up" and "Do" have a meaning; what stands under any other stays together in order.</summary>
+    private static ExerciseText TextOf(Prose body)
+    {
+        var parts = new Dictionary<string, List<Block>> { ["why"] = [], ["Set up"] = [], ["Do"] = [], ["more"] = [] };
+        var part = "why";
+        foreach (var block in body.Blocks)
+        {
+            if (block is Block.Heading { Level: <= 2 } heading)
+            {
+                var name = string.Concat(new Prose([heading]).Lines());
+                part = heading.Level == 2 && name is "Set up" or "Do" ? name : "more";
+                if (part != "more") continue;
+            }
+
+            parts[part].Add(block);
+        }
+
+        return new(Of("why"), Of("Set up"), Of("Do"), Of("more"));
+
+        Prose Of(string name) => new(parts[name].ToSeries());
+    }
+}

@@ -1,0 +1,45 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>The words of a header for what an exercise is.</summary>
+internal static class ExerciseWords
+{
+    public static readonly (string, Stage)[] Stages =
+    [
+        ("prepare", Stage.Prepare), ("gain", Stage.Gain), ("strengthen", Stage.Strengthen), ("control", Stage.Control), ("load", Stage.Load),
+    ];
+
+    public static readonly (string, Position)[] Positions =
+    [
+        ("supine", Position.Supine), ("prone", Position.Prone), ("side-lying", Position.SideLying), ("hands-and-knees", Position.HandsAndKnees),
+        ("kneeling", Position.Kneeling), ("half-kneeling", Position.HalfKneeling), ("floor-sitting", Position.FloorSitting), ("sitting", Position.Sitting),
+        ("standing", Position.Standing), ("split-stance", Position.SplitStance), ("squat", Position.Squat), ("hanging", Position.Hanging),
+    ];
+
+    public static readonly string[] Properties = ["head-low", "weight-on-hands", "trunk-end-range", "balance", "jumping"];
+
+    public static Region? RegionOf(Sheet sheet, Mention<string>? name)
+    {
+        if (name is null) return null;
+        if (Region.Find(name.Value) is { } region) return region;
+        var all = Region.All.Select(r => r.Name).ToArray();
+        sheet.Fault(
+            Faults.ValueWrong, name.At, $"'{name.Value}' is no region of the body that Gradus knows.",
+            Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."), name.Value.Length);
+        return null;
+    }
+
+    /// <summary>"ankle" is the side at work, "other knee" the opposite one.</summary>
+    public static Series<LoadedRegion> LoadsOf(Sheet sheet, Series<Mention<string>> names)
+    {
+        var loads = new List<LoadedRegion>();
+        foreach (var name in names)
+        {
+            var other = name.Value.StartsWith("other ", StringComparison.Ordinal);
+            if (RegionOf(sheet, other ? name with { Value = name.Value["other ".Length..] } : name) is { } region) loads.Add(new(region, other));
+        }
+
+        return loads.ToSeries();
+    }
+}

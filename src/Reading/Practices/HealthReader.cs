@@ -1,0 +1,92 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>What a client answered, and what a clinician allowed.</summary>
+internal static partial class HealthReader
+{
+    private static readonly string[] Replies = ["yes", "no", "yes, left", "yes, right", "not asked"];
+
+    [GeneratedRegex(@"^effort at most ([1-9]\d?|100) ?%\z", RegexOptions.CultureInvariant)]
+    private static partial Regex EffortLimit();
+
+    [GeneratedRegex(@"^hold at most ([1-9]\d{0,3}) (s|min)\z", RegexOptions.CultureInvariant)]
+    private static partial Regex HoldLimit();
+
+    public static Series<Answer> AnswersIn(Fields fields, KnownIds known)
+    {
+        if (fields.NeedGroup("answers", "answers") is not { } group) return [];
+        var answers = new List<Answer>();
+        foreach (var entry in group.Entries)
+        {
+            var condition = known.ConditionsOf(group.Sheet, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
+            if (Values.Text(group.Sheet, entry.Key, entry.Value) is not { } text) continue;
+            if (!Replies.Contains(text.Value))
+                Values.Wrong(group.Sheet, text, $"'{text.Value}' is no answer.", Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left."));
+            else if (condition is not null && text.Value != "not asked")
+                answers.Add(new(condition.Value, ReplyOf(text.Value), text.At));
+        }
+
+        return answers.ToSeries();
+    }
+
+    public static Clearance? ClearanceIn(Fields fields, KnownIds known)
+    {
+        var name = fields.NeedMention("condition");
+        var condition = known.ConditionsOf(fields.Sheet, name is null ? [] : [name]).FirstOrDefault();
+        var by = fields.NeedText("by");
+        var on = fields.NeedDate("on");
+        var until = fields.NeedDate("until");
+        var limits = LimitsIn(fields);
+        fields.Done();
+        if (on > until)
+            fields.Sheet.Fault(Faults.ValueWrong, fields.At, "This clearance ends before it begins.", "Look at 'on' and 'until'.");
+        return condition is null || by is null || on is null || until is null || on > until
+            ? null
+            : new(condition.Value, by, on.Value, until.Value, limits, fields.At);
+    }
+
+    private static Reply ReplyOf(string text) => text switch
+    {
+        "no" => new Reply.No(),
+        "yes, left" => new Reply.Yes(Side.Left),
+        "yes, right" => new Reply.Yes(Side.Right),
+        _ => new Reply.Yes(null),
+    };
+
+    private static Series<ClearanceLimit> LimitsIn(Fields fields)
+    {
+        var written = fields.Take("limit");
+        var texts = written is YamlNode.Listing ? Values.Texts(fields.Sheet, "limit", written)
+            : Values.Text(fields.Sheet, "limit", written) is { } one ? [new(one.Value, one.At)] : [];
+        var limits = new List<ClearanceLimit>();
+        foreach (var text in texts)
+        {
+            if (LimitOf(text.Value) is { } limit) limits.Add(limit);
+            else
+            {
+                fields.Sheet.Fault(
+                    Faults.ValueWrong, text.At, $"'{text.Value}' is no limit that can be kept watch on.",
+                    "Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.", text.Value.Length);
+            }
+        }
+
+        return limits.ToSeries();
+    }
+
+    private static ClearanceLimit? LimitOf(string text)
+    {
+        if (EffortLimit().Match(text) is { Success: true } effort) return new ClearanceLimit.EffortAtMost(Number(effort), text);
+        if (HoldLimit().Match(text) is { Success: true } hold) return new ClearanceLimit.HoldAtMost(new(Number(hold) * (hold.Groups[2].Value == "min" ? 60 : 1)), text);
+        return text switch
+        {
+            "no end-range trunk bending" => new ClearanceLimit.NoEndRangeTrunkBending(text),
+            "not lying on the front" => new ClearanceLimit.NotLyingOnTheFront(text),
+            _ => null,
+        };
+    }
+
+    private static int Number(Match match) => int.Parse(match.Groups[1].ValueSpan, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,88 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>text → Practice. Reading never stops at a mistake: it says it, leaves out what could not be bound, and goes on.</summary>
+public static class PracticeReader
+{
+    /// <summary>The practice in a folder, or null (with findings) where practice.md is missing or cannot be bound.</summary>
+    public static PracticeReading Read(SourceFolder folder, Findings findings)
+    {
+        var exerciseIds = Ids(folder, "exercises", ".md", findings);
+        var words = new WordBook([WordsReader.Read("en", findings)]);
+        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal)) : null;
+        var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
+        var conditions = One(folder, "conditions.yaml", findings) is { } asked ? ConditionReader.Read(asked) : [];
+        var sportIds = Ids(folder, "sports", ".yaml", findings);
+        var cautionIds = Ids(folder, "cautions", ".md", findings);
+        var known = new KnownIds(
+            exerciseIds.ToHashSet(StringComparer.Ordinal), cautionIds.ToHashSet(StringComparer.Ordinal),
+            conditions.Select(c => c.Id.Text).ToHashSet(StringComparer.Ordinal), sportIds.ToHashSet(StringComparer.Ordinal), MotionTable.Read(findings));
+
+        var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));
+        var cautions = Each(cautionIds, "cautions/{0}.md", (sheet, id) => CautionReader.Read(sheet, new(id), known));
+        var exercises = Each(exerciseIds, "exercises/{0}.md", (sheet, id) => ExerciseReader.Read(sheet, new(id), known, settings));
+        var clientIds = ClientIds(folder, findings);
+        var clients = clientIds.Select(id => ClientIn(folder, new(id), known, settings, words, findings)).OfType<Client>().ToSeries();
+        var all = clientIds.Select(id => new ClientId(id)).ToSeries();
+        return new(card is null ? null : new(card, conditions, sports, cautions, exercises, clients, words), all);
+
+        Series<T> Each<T>(IEnumerable<string> ids, string path, Func<Sheet, string, T?> read)
+            where T : class
+        {
+            var things = new List<T>();
+            foreach (var id in ids)
+            {
+                var file = path.Replace("{0}", id, StringComparison.Ordinal);
+                if (Sheet.Of(folder, file, findings) is { } sheet && read(sheet, id) is { } thing) things.Add(thing);
+            }
+
+            return things.ToSeries();
+        }
+    }
+
+    private static Client? ClientIn(SourceFolder folder, ClientId id, KnownIds known, DoseSettings settings, WordBook words, Findings findings)
+    {
+        var programme = One(folder, $"clients/{id}/programme.md", findings) is { } letter ? ProgrammeReader.Read(letter, known, settings) : null;
+        if (One(folder, $"clients/{id}/client.yaml", findings) is not { } sheet) return null;
+        if (ClientReader.Read(sheet, id, known, programme) is not { } client) return null;
+        if (words.In(client.Language) is not null) return client;
+        sheet.Fault(Faults.ValueWrong, sheet.Whole, $"There is no catalogue of words for the language '{client.Language}'.", $"Write one of: {string.Join(", ", words.Languages)}.");
+        return null;
+    }
+
+    private static Sheet? One(SourceFolder folder, string path, Findings findings)
+    {
+        if (folder.Has(path)) return Sheet.Of(folder, path, findings);
+        findings.Add(new(Faults.FileMissing, Level.Error, null, Location.Whole(path), $"There is no {path}.", "Write this file; the format page shows what stands in it."));
+        return null;
+    }
+
+    private static List<string> Ids(SourceFolder folder, string part, string ending, Findings findings) =>
+        Valid(folder.Names(part, ending), id => $"{part}/{id}{ending}", findings);
+
+    private static List<string> ClientIds(SourceFolder folder, Findings findings) =>
+        Valid(folder.Folders("clients"), id => $"clients/{id}", findings);
+
+    private static List<string> Valid(IEnumerable<string> names, Func<string, string> path, Findings findings)
+    {
+        var valid = new List<string>();
+        foreach (var name in names)
+        {
+            if (Id.IsValid(name)) valid.Add(name);
+            else
+            {
+                findings.Add(new(
+                    Faults.FileNameWrong, Level.Error, null, Location.Whole(path(name)), $"'{name}' cannot be a name here, so this was not read.",
+                    "Rename it: small letters, digits and hyphens, a letter first, at most 64 characters."));
+            }
+        }
+
+        return valid;
+    }
+}
+
+/// <summary>What reading brought home.</summary>
+/// <param name="Practice">Null where practice.md could not be bound, which a finding says.</param>
+/// <param name="Clients">Everybody who has a folder, whether or not it could be bound.</param>
+public sealed record PracticeReading(Practice? Practice, Series<ClientId> Clients);

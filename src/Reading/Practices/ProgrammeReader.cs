@@ -1,0 +1,36 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+internal static class ProgrammeReader
+{
+    /// <summary>A programme of at most two years.</summary>
+    private const int WeeksLimit = 104;
+
+    public static Programme? Read(Sheet sheet, KnownIds known, DoseSettings settings)
+    {
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a programme") is not { } fields) return null;
+        var title = fields.NeedText("title");
+        var start = fields.NeedDate("start");
+        var weeks = fields.NeedWhole("weeks", 1, WeeksLimit);
+        var span = weeks ?? WeeksLimit;
+        var lighter = LighterIn(fields, span);
+        var sessions = fields.Groups("sessions", "a session", needed: true).Select(f => SessionReader.Read(f, span, known, settings)).OfType<ProgrammeSession>().ToSeries();
+        fields.Done();
+        var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises));
+        return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, letter, sheet.Whole);
+    }
+
+    private static Series<int> LighterIn(Fields fields, int weeks)
+    {
+        var written = fields.Take("lighter");
+        if (written is null) return [];
+        if (written is not YamlNode.Listing list)
+        {
+            fields.Sheet.Fault(Faults.ValueWrong, written.At, $"'lighter' is a list of weeks, but here is {written.Kind}.", "Write it in square brackets: lighter: [4].");
+            return [];
+        }
+
+        return list.Items.Select(item => Values.Whole(fields.Sheet, "lighter", item, 1, weeks)).OfType<int>().Distinct().Order().ToSeries();
+    }
+}

@@ -1,0 +1,38 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+internal static class SettingsReader
+{
+    public static PracticeSettings Read(Fields? fields)
+    {
+        var usual = PracticeSettings.Default;
+        if (fields is null) return usual;
+        var settings = new PracticeSettings(
+            new(
+                Span("breath", 1) ?? usual.Dose.Breath,
+                Span("switch", 0) ?? usual.Dose.Switch,
+                Span("repetition", 1) ?? usual.Dose.Repetition,
+                Metres() ?? usual.Dose.Carry),
+            Span("get-ready", 0) ?? usual.GetReady,
+            Span("transition", 0) ?? usual.Transition,
+            Span("transition-change", 0) ?? usual.TransitionChange,
+            Span("transition-standing", 0) ?? usual.TransitionStanding,
+            Values.Percent(fields.Sheet, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare);
+        fields.Done();
+        return settings;
+
+        Metres? Metres() => fields.Mention("carry") is { } carry ? MetresOf(fields.Sheet, carry) : null;
+
+        Seconds? Span(string key, int least) => Values.Span(fields.Sheet, key, fields.Take(key), least);
+    }
+
+    /// <summary>"1 m": the metres walked in a second.</summary>
+    private static Metres? MetresOf(Sheet sheet, Mention<string> written)
+    {
+        var number = written.Value.EndsWith(" m", StringComparison.Ordinal) ? written.Value[..^2] : "";
+        if (number.Length == 1 && char.IsAsciiDigit(number[0]) && number != "0") return new(number[0] - '0');
+        sheet.Fault(Faults.ValueWrong, written.At, $"'{written.Value}' is no way that 'carry' can be.", "Write the metres walked in a second, from 1 m to 9 m.", written.Value.Length);
+        return null;
+    }
+}

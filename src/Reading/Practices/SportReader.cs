@@ -1,0 +1,54 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+internal static class SportReader
+{
+    private static readonly (string, Side)[] SideWords = [("left", Side.Left), ("right", Side.Right)];
+
+    public static Sport? Read(Sheet sheet, SportId id, KnownIds known)
+    {
+        if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a sport") is not { } fields) return null;
+        var name = fields.NeedText("name");
+        var stance = fields.NeedText("stance");
+        var roles = RolesIn(fields);
+        var demands = fields.Groups("demands", "a demand").Select(f => DemandIn(f, roles, known)).OfType<Demand>().ToSeries();
+        fields.Done();
+        return name is null || stance is null ? null : new(id, name, stance, roles, demands, sheet.Whole);
+    }
+
+    private static Series<Role> RolesIn(Fields fields)
+    {
+        if (fields.NeedGroup("roles", "roles") is not { } group) return [];
+        var roles = new List<Role>();
+        foreach (var entry in group.Entries)
+        {
+            if (entry.Key is "left" or "right")
+                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"'{entry.Key}' cannot be the name of a role.", "Name the side as the sport does: weapon arm, rear leg.", entry.Key.Length);
+            else if (Values.Choice(fields.Sheet, entry.Key, entry.Value, SideWords) is { } side)
+                roles.Add(new(Spacing.Collapse(entry.Key).ToLowerInvariant(), side));
+        }
+
+        return roles.ToSeries();
+    }
+
+    private static Demand? DemandIn(Fields fields, Series<Role> roles, KnownIds known)
+    {
+        var position = fields.NeedText("position");
+        var motion = known.MotionOf(fields.Sheet, fields.NeedMention("motion"));
+        var side = fields.Mention("side");
+        if (side is not null && side.Value is not ("left" or "right") && roles.All(r => r.Name != side.Value))
+        {
+            fields.Sheet.Fault(
+                Faults.IdUnknown, side.At, $"'{side.Value}' is no role of this sport.",
+                Nearest.Ask(side.Value, roles.Select(r => r.Name), "Write a name that stands under 'roles', or left or right."), side.Value.Length);
+        }
+
+        var atLeast = Values.Number(fields.Sheet, "at-least", fields.Need("at-least"));
+        var because = fields.NeedText("because");
+        fields.Done();
+        return position is null || motion is null || atLeast is null || because is null
+            ? null
+            : new(position, motion.Name, side?.Value, atLeast.Value, because, fields.At);
+    }
+}

@@ -1,0 +1,56 @@
+namespace Gradus.Reading;
+
+/// <summary>The door to the disk: the files of a practice, by path inside it, with <c>/</c> between folders.</summary>
+public sealed class SourceFolder
+{
+    private readonly SortedDictionary<string, Func<byte[]>> files;
+
+    private SourceFolder(SortedDictionary<string, Func<byte[]>> files) => this.files = files;
+
+    /// <summary>Paths in ordinal order.</summary>
+    public IEnumerable<string> Paths => files.Keys;
+
+    /// <summary>The practice in that folder of the disk. Names that begin with a dot, and links, are not part of it.</summary>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static SourceFolder Open(string folder)
+    {
+        if (!Directory.Exists(folder)) throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
+        var files = new SortedDictionary<string, Func<byte[]>>(StringComparer.Ordinal);
+        var options = new EnumerationOptions
+        {
+            RecurseSubdirectories = true, MaxRecursionDepth = 8, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
+        };
+        foreach (var path in Directory.EnumerateFiles(folder, "*", options))
+            files[Path.GetRelativePath(folder, path).Replace('\\', '/')] = () => File.ReadAllBytes(path);
+        return new(files);
+    }
+
+    /// <summary>A practice that is not on the disk.</summary>
+    public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents)
+    {
+        var files = new SortedDictionary<string, Func<byte[]>>(StringComparer.Ordinal);
+        foreach (var (path, bytes) in contents) files[path] = () => bytes;
+        return new(files);
+    }
+
+    public bool Has(string path) => files.ContainsKey(path);
+
+    /// <summary>The bytes of a file that is there.</summary>
+    public byte[] Read(string path) => files[path]();
+
+    /// <summary>The names of what lies directly in a folder and ends so, without that ending, in ordinal order.</summary>
+    public IEnumerable<string> Names(string folder, string ending) =>
+        from path in Paths
+        where path.StartsWith(folder + "/", StringComparison.Ordinal) && path.EndsWith(ending, StringComparison.Ordinal)
+        let name = path[(folder.Length + 1)..^ending.Length]
+        where !name.Contains('/', StringComparison.Ordinal)
+        select name;
+
+    /// <summary>The names of the folders directly in a folder, in ordinal order.</summary>
+    public IEnumerable<string> Folders(string folder) => Paths
+        .Where(path => path.StartsWith(folder + "/", StringComparison.Ordinal))
+        .Select(path => path[(folder.Length + 1)..].Split('/'))
+        .Where(parts => parts.Length > 1)
+        .Select(parts => parts[0])
+        .Distinct(StringComparer.Ordinal);
+}

@@ -1,0 +1,114 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>The keys of one group, taken one by one; whatever nobody took is unknown. Every mistake is a finding, and reading goes on.</summary>
+internal sealed class Fields
+{
+    private readonly YamlNode.Map map;
+    private readonly string group;
+    private readonly HashSet<string> known = new(StringComparer.Ordinal);
+
+    private Fields(Sheet sheet, YamlNode.Map map, string group)
+    {
+        Sheet = sheet;
+        this.map = map;
+        this.group = group;
+    }
+
+    public Sheet Sheet { get; }
+
+    public Location At => map.At;
+
+    public IEnumerable<YamlEntry> Entries => map.Entries;
+
+    /// <summary>The keys of a node, or null (and a finding) where it is no group of keys.</summary>
+    /// <param name="group">What the group is called in a sentence: "an exercise", "a session".</param>
+    public static Fields? Of(Sheet sheet, YamlNode? node, string group)
+    {
+        if (node is YamlNode.Map map) return new(sheet, map, group);
+        if (node is not null)
+            sheet.Fault(Faults.ValueWrong, node.At, $"Here should stand the keys of {group}, but there is {node.Kind}.", "Write each key on its own line, with a colon and its value.");
+        return null;
+    }
+
+    public static Fields? OfHeader(Sheet sheet, Headed headed, string group) =>
+        Of(sheet, YamlReader.Read(sheet, headed.Header, headed.HeaderLine), group);
+
+    public bool Has(string key) => map.Entries.Any(e => string.Equals(e.Key, key, StringComparison.Ordinal));
+
+    /// <summary>The value of a key that may be left out.</summary>
+    public YamlNode? Take(string key)
+    {
+        known.Add(key);
+        return map.Entries.FirstOrDefault(e => string.Equals(e.Key, key, StringComparison.Ordinal))?.Value;
+    }
+
+    /// <summary>The value of a key that must be there; null is always a finding.</summary>
+    public YamlNode? Need(string key)
+    {
+        var value = Take(key);
+        if (value is null)
+            Sheet.Fault(Faults.KeyMissing, map.Entries.Count > 0 ? map.Entries[0].KeyAt : map.At, $"'{key}' is missing: {group} needs it.", $"Add a line '{key}:' with its value.");
+        return value;
+    }
+
+    public string? Text(string key) => Values.Text(Sheet, key, Take(key))?.Value;
+
+    public string? NeedText(string key) => Values.Text(Sheet, key, Need(key))?.Value;
+
+    public Mention<string>? Mention(string key) => Values.Text(Sheet, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
+
+    public Mention<string>? NeedMention(string key) => Values.Text(Sheet, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
+
+    public int? Whole(string key, int least, int most) => Values.Whole(Sheet, key, Take(key), least, most);
+
+    public int? NeedWhole(string key, int least, int most) => Values.Whole(Sheet, key, Need(key), least, most);
+
+    public DateOnly? NeedDate(string key) => Values.Date(Sheet, key, Need(key));
+
+    public DateOnly? Date(string key) => Values.Date(Sheet, key, Take(key));
+
+    public bool Flag(string key) => Values.Flag(Sheet, key, Take(key)) ?? false;
+
+    public T? Choice<T>(string key, IReadOnlyList<(string Word, T Value)> words)
+        where T : struct => Values.Choice(Sheet, key, Take(key), words);
+
+    public T? NeedChoice<T>(string key, IReadOnlyList<(string Word, T Value)> words)
+        where T : struct => Values.Choice(Sheet, key, Need(key), words);
+
+    /// <summary>The texts of a list; a list that is left out is empty.</summary>
+    public Series<Mention<string>> Texts(string key) => Values.Texts(Sheet, key, Take(key));
+
+    public Series<Mention<string>> NeedTexts(string key) => Values.Texts(Sheet, key, Need(key));
+
+    /// <summary>The items of a list of groups.</summary>
+    public IEnumerable<Fields> Groups(string key, string item, bool needed = false)
+    {
+        var value = needed ? Need(key) : Take(key);
+        if (value is null) yield break;
+        if (value is not YamlNode.Listing list)
+        {
+            Sheet.Fault(Faults.ValueWrong, value.At, $"'{key}' is a list, but here is {value.Kind}.", "Begin each item on its own line with a hyphen.");
+            yield break;
+        }
+
+        foreach (var node in list.Items)
+            if (Of(Sheet, node, item) is { } fields) yield return fields;
+    }
+
+    public Fields? Group(string key, string name) => Of(Sheet, Take(key), name);
+
+    public Fields? NeedGroup(string key, string name) => Of(Sheet, Need(key), name);
+
+    /// <summary>Says every key that nobody took.</summary>
+    public void Done()
+    {
+        foreach (var entry in map.Entries.Where(e => !known.Contains(e.Key)))
+        {
+            Sheet.Fault(
+                Faults.KeyUnknown, entry.KeyAt, $"'{entry.Key}' is no key of {group}.",
+                Nearest.Ask(entry.Key, known, $"Take it out. The keys here are: {string.Join(", ", known)}."), Math.Max(1, entry.Key.Length));
+        }
+    }
+}

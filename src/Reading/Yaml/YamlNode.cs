@@ -1,0 +1,28 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>YAML as far as a practice needs it: texts, lists and keys with values, each with its place.</summary>
+internal abstract record YamlNode(Location At)
+{
+    /// <summary>What a coach calls this kind of thing.</summary>
+    public abstract string Kind { get; }
+
+    /// <param name="IsPlain">Written without quotation marks.</param>
+    public sealed record Text(string Value, bool IsPlain, Location At) : YamlNode(At)
+    {
+        public override string Kind => Value.Length == 0 ? "nothing" : "a text";
+    }
+
+    public sealed record Listing(Series<YamlNode> Items, Location At) : YamlNode(At)
+    {
+        public override string Kind => "a list";
+    }
+
+    public sealed record Map(Series<YamlEntry> Entries, Location At) : YamlNode(At)
+    {
+        public override string Kind => "a group of keys";
+    }
+}
+
+internal sealed record YamlEntry(string Key, Location KeyAt, YamlNode Value);

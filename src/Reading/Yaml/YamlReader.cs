@@ -1,0 +1,117 @@
+using Gradus.Domain;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Gradus.Reading;
+
+/// <summary>YAML text → nodes, with everything refused that could mean two things: aliases, anchors, tags, a second document, a key
+/// twice, nesting beyond 64.</summary>
+internal sealed class YamlReader
+{
+    private const int DepthLimit = 64;
+
+    private readonly Sheet sheet;
+    private readonly int firstLine;
+    private readonly Parser parser;
+
+    private YamlReader(Sheet sheet, string text, int firstLine)
+    {
+        this.sheet = sheet;
+        this.firstLine = firstLine;
+        parser = new(new StringReader(text));
+    }
+
+    /// <summary>The one node of the text, or null (and a finding) where there is none.</summary>
+    /// <param name="firstLine">The line of the file at which the text begins, from 1.</param>
+    public static YamlNode? Read(Sheet sheet, string text, int firstLine)
+    {
+        var reader = new YamlReader(sheet, text, firstLine);
+        try
+        {
+            return reader.Document();
+        }
+        catch (YamlException broken)
+        {
+            var at = reader.Place(broken.Start);
+            if (broken is not RefusedYaml)
+            {
+                sheet.Fault(
+                    Faults.FileUnreadable, at, "This cannot be read as keys and values.",
+                    "Look at this line and the one above it: a missing space after a colon, a text with a colon in it that needs quotation marks, or spaces that do not line up.");
+            }
+
+            return null;
+        }
+    }
+
+    private YamlNode? Document()
+    {
+        parser.Consume<StreamStart>();
+        if (parser.Accept<StreamEnd>(out _))
+        {
+            sheet.Fault(Faults.FileUnreadable, sheet.At(firstLine, 1), "There are no keys here.", "Write the keys this file needs; the format page lists them.");
+            return null;
+        }
+
+        parser.Consume<DocumentStart>();
+        var node = Node(0);
+        parser.Consume<DocumentEnd>();
+        if (!parser.Accept<StreamEnd>(out _) && parser.Current is { } second)
+            Refuse(second.Start, "A second document begins here.", "Keep one document in a file: take out the line of three hyphens.");
+        return node;
+    }
+
+    private YamlNode Node(int depth)
+    {
+        if (parser.Accept<AnchorAlias>(out var alias))
+            Refuse(alias.Start, $"'*{alias.Value}' stands for something written elsewhere.", "Write it out here; a text that begins with * needs quotation marks.");
+        if (parser.Accept<NodeEvent>(out var any))
+        {
+            if (!any.Anchor.IsEmpty) Refuse(any.Start, $"'&{any.Anchor.Value}' gives this a name for use elsewhere.", "Take the name out; a text that begins with & needs quotation marks.");
+            if (!any.Tag.IsEmpty) Refuse(any.Start, $"'{any.Tag.Value}' says what type this is.", "Take it out; a text that begins with ! needs quotation marks.");
+            if (depth > DepthLimit) Refuse(any.Start, "This is nested more than 64 deep.", "Write it flat.");
+        }
+
+        if (parser.TryConsume<Scalar>(out var scalar)) return new YamlNode.Text(scalar.Value, scalar.Style == ScalarStyle.Plain, Place(scalar.Start));
+        if (parser.TryConsume<SequenceStart>(out var list)) return Listing(list, depth);
+        return Map(parser.Consume<MappingStart>(), depth);
+    }
+
+    private YamlNode.Listing Listing(SequenceStart start, int depth)
+    {
+        var items = new List<YamlNode>();
+        while (!parser.TryConsume<SequenceEnd>(out _)) items.Add(Node(depth + 1));
+        return new(items.ToSeries(), Place(start.Start));
+    }
+
+    private YamlNode.Map Map(MappingStart start, int depth)
+    {
+        var entries = new List<YamlEntry>();
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            if (Node(depth + 1) is not YamlNode.Text key)
+            {
+                Refuse(start.Start, "A key is not a plain word here.", "Write the key as one word before the colon. A dose or a text in braces needs its braces taken out.");
+                continue;
+            }
+
+            var value = Node(depth + 1);
+            if (entries.Any(e => string.Equals(e.Key, key.Value, StringComparison.Ordinal)))
+                sheet.Fault(Faults.KeyUnknown, key.At, $"'{key.Value}' stands here twice.", "Keep one of the two.", Math.Max(1, key.Value.Length));
+            else
+                entries.Add(new(key.Value, key.At, value));
+        }
+
+        return new(entries.ToSeries(), Place(start.Start));
+    }
+
+    private Location Place(Mark mark) => sheet.At(firstLine + (int)mark.Line - 1, (int)mark.Column);
+
+    private void Refuse(Mark at, string message, string help)
+    {
+        sheet.Fault(Faults.FileUnreadable, Place(at), message, help);
+        throw new RefusedYaml(at);
+    }
+
+    private sealed class RefusedYaml(Mark at) : YamlException(at, at, "refused");
+}

@@ -1,0 +1,68 @@
+using System.Text;
+using Gradus.Domain;
+
+namespace Gradus.Rendering;
+
+/// <summary>Prose → HTML: paragraphs, lists and headings, nothing a coach wrote ever as markup.</summary>
+internal static class ProseHtml
+{
+    /// <param name="topLevel">The level that the prose's highest heading takes on the page; deeper ones follow without a gap.</param>
+    public static Html Of(Prose prose, int topLevel)
+    {
+        var html = new StringBuilder();
+        var levels = prose.Blocks.OfType<Block.Heading>().Select(h => h.Level).Distinct().Order().ToList();
+        Write(prose, html, level => Math.Min(6, topLevel + Math.Max(0, levels.IndexOf(level))));
+        return new(html.ToString());
+    }
+
+    private static void Write(Prose prose, StringBuilder html, Func<int, int> levelOf)
+    {
+        foreach (var block in prose.Blocks)
+        {
+            if (block is Block.Heading heading) Write($"h{levelOf(heading.Level)}", heading.Text, html);
+            else if (block is Block.Paragraph paragraph) Write("p", paragraph.Text, html);
+            else if (block is Block.Listing list) Write(list, html, levelOf);
+        }
+    }
+
+    private static void Write(Block.Listing list, StringBuilder html, Func<int, int> levelOf)
+    {
+        var tag = list.Numbered ? "ol" : "ul";
+        html.Append('<').Append(tag).Append(">\n");
+        foreach (var item in list.Items)
+        {
+            html.Append("<li>");
+            if (item.Blocks is [Block.Paragraph only]) Write(only.Text, html);
+            else Write(item, html, levelOf);
+            html.Append("</li>\n");
+        }
+
+        html.Append("</").Append(tag).Append(">\n");
+    }
+
+    private static void Write(string tag, Series<Inline> text, StringBuilder html)
+    {
+        html.Append('<').Append(tag).Append('>');
+        Write(text, html);
+        html.Append("</").Append(tag).Append(">\n");
+    }
+
+    private static void Write(Series<Inline> text, StringBuilder html)
+    {
+        foreach (var inline in text)
+        {
+            if (inline is Inline.Plain plain) html.Append(Html.Escape(plain.Words));
+            else if (inline is Inline.Emphasis emphasis) Within(emphasis.Strong ? "strong" : "em", "", emphasis.Text, html);
+            else if (inline is Inline.Link link) Within("a", $" href=\"{Html.Escape(link.Address)}\"", link.Text, html);
+            else if (inline is Inline.ExerciseLink exercise) Within("a", $" href=\"exercise-{exercise.Exercise}.html\"", exercise.Text, html);
+            else throw new NotSupportedException($"{inline.GetType().Name} cannot stand on a page.");
+        }
+    }
+
+    private static void Within(string tag, string attributes, Series<Inline> text, StringBuilder html)
+    {
+        html.Append('<').Append(tag).Append(attributes).Append('>');
+        Write(text, html);
+        html.Append("</").Append(tag).Append('>');
+    }
+}

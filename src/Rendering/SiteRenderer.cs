@@ -1,0 +1,56 @@
+using System.Reflection;
+using Gradus.Domain;
+using Scriban.Runtime;
+
+namespace Gradus.Rendering;
+
+/// <summary>Plan + theme → site.</summary>
+public static class SiteRenderer
+{
+    /// <summary>A theme that cannot be filled: its page is in <c>Faults</c>.</summary>
+    public static readonly RuleId ThemeBroken = new("theme-broken");
+
+    /// <summary>The pages of what this room finds.</summary>
+    public static IEnumerable<RulePage> Pages() => [RulePage.Of(ThemeBroken, Assembly.GetExecutingAssembly())];
+
+    /// <summary>The client's whole site, or null (and a finding) where the theme is broken.</summary>
+    public static Site? Render(Plan plan, Theme theme, Findings findings)
+    {
+        try
+        {
+            var shared = new Dictionary<string, object>(StringComparer.Ordinal) { ["site"] = Viewing.Site(plan), ["words"] = WordsOf(plan.Words) };
+            return new(plan.Client, PagesOf(plan, theme, shared), theme.Assets);
+        }
+        catch (ThemeException broken)
+        {
+            findings.Add(new(
+                ThemeBroken, Level.Error, plan.Client, broken.At, $"The theme '{theme.Name}' cannot be filled: {broken.Message}",
+                "Mend the template there; its page in the documentation lists every name that a template may use."));
+            return null;
+        }
+    }
+
+    private static List<Page> PagesOf(Plan plan, Theme theme, Dictionary<string, object> shared)
+    {
+        var pages = new List<Page>
+        {
+            Filled(Plan.HomePath, "index.html", "home", Viewing.Home(plan)),
+            Filled(Plan.BeforeYouStartPath, "before-you-start.html", "before", Viewing.Before(plan)),
+        };
+        pages.AddRange(plan.Sessions.Select(s => Filled(s.Path, "session.html", "session", Viewing.Session(plan, s))));
+        pages.AddRange(plan.Exercises.Select(e => Filled(e.Path, "exercise.html", "exercise", Viewing.Exercise(plan, e))));
+        return pages;
+
+        Page Filled(string path, string template, string name, object view) =>
+            new(path, TemplateRun.Fill(theme, template, new Dictionary<string, object>(shared, StringComparer.Ordinal) { [name] = view, ["path"] = path }));
+    }
+
+    /// <summary>The catalogue as templates see it: <c>words.before_you_start</c>. Phrases that need filling are filled in the views.</summary>
+    private static ScriptObject WordsOf(Words words)
+    {
+        var seen = new ScriptObject(StringComparer.Ordinal);
+        foreach (var key in words.Keys)
+            if (words.Plain(key) is { } phrase) seen.SetValue(key.Replace('-', '_'), phrase, readOnly: true);
+        return seen;
+    }
+}

@@ -1,0 +1,63 @@
+using Gradus.Domain;
+
+namespace Gradus.Rendering;
+
+/// <summary>What templates see. They never see the plan itself, so a theme cannot come to depend on its shape.</summary>
+internal sealed record SiteView(
+    string Language, string Title, string Name, string Practice, string Coach, string Email, string Phone, string PhoneLink, string WrittenBy,
+    string Emergency, Html Scope, Series<LinkView> Pages);
+
+internal sealed record LinkView(string Path, string Text);
+
+/// <summary>A span of time: the ISO 8601 duration and the words beside it.</summary>
+internal sealed record TimeView(string Iso, string Words, bool About)
+{
+    public static TimeView Of(Seconds span, bool about, Words words) => new(span.ToIsoDuration(), words.Span(span), about);
+}
+
+/// <summary>A day of the calendar: ISO 8601 and in words.</summary>
+internal sealed record DateView(string Iso, string Words)
+{
+    public static DateView Of(DateOnly date, Words words) => new(date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), words.Date(date));
+}
+
+internal sealed record HomeView(
+    string Title, string Length, DateView Start, DateView End, Html Letter, Series<SessionCardView> Sessions);
+
+internal sealed record SessionCardView(string Path, string Number, string Name, string Days, TimeView Shortest, TimeView Longest, bool Varies);
+
+internal sealed record BeforeView(
+    string Sport, string Question, string Answer, Series<string> Roles, DateView Answered, string AnsweredSentence,
+    Series<AnswerView> Answers, Series<ClearanceView> Clearances, CautionsView Cautions);
+
+internal sealed record AnswerView(string Question, string Reply);
+
+internal sealed record ClearanceView(string Condition, string Sentence, Series<string> Limits);
+
+internal sealed record CautionsView(Series<CautionGroupView> Groups, Series<NotWithView> NotWith);
+
+/// <param name="Kind">stop, ease-off, take-care or expect.</param>
+internal sealed record CautionGroupView(string Kind, string Heading, Series<CautionView> Cautions);
+
+internal sealed record CautionView(string Id, string Title, Html Body, string Exercises);
+
+internal sealed record NotWithView(string Exercise, string Sentence);
+
+internal sealed record SessionView(
+    string Number, string Name, string Days, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,
+    Series<WeeksView> Weeks);
+
+internal sealed record UseView(string Title, string Path, string Sides, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
+
+internal sealed record DoseView(string Weeks, string Words, TimeView Time);
+
+internal sealed record WeeksView(string Id, string Heading, TimeView Total, Series<StepView> Steps);
+
+/// <param name="Kind">hold, rest, get-ready…: for the style only.</param>
+internal sealed record StepView(string Kind, string Words, string Detail, TimeView Time);
+
+internal sealed record ExerciseView(
+    string Title, string Trains, string Stage, string Position, Series<string> Equipment, Html Why, Html SetUp, Html Doing, Html More,
+    CautionsView Cautions, Series<ExerciseUseView> Uses);
+
+internal sealed record ExerciseUseView(LinkView Session, string Sides, Series<DoseView> Doses);

@@ -1,0 +1,204 @@
+namespace Gradus.Tests.Domain;
+
+/// <summary>Makes one line, token by token.</summary>
+internal sealed class LineMaker(Dice dice)
+{
+    private readonly List<string> tokens = [];
+    private readonly HashSet<string> kinds = new(StringComparer.Ordinal);
+    private bool hasReps;
+    private bool hasTimes;
+
+    public GeneratedLine Make()
+    {
+        var several = Sets();
+        if (dice.OneIn(3)) Brackets();
+        else Bare(several is not null);
+        foreach (var term in Terms(several == true).ToArray().OrderBy(_ => dice.Between(0, 99)))
+        {
+            tokens.Add(",");
+            tokens.AddRange(term);
+        }
+
+        return new(new LineWriter(dice, kinds).Write(tokens), kinds);
+    }
+
+    /// <summary>Whether there are several sets; null where none are written.</summary>
+    private bool? Sets()
+    {
+        if (dice.OneIn(4))
+        {
+            kinds.Add("no sets");
+            return null;
+        }
+
+        var first = tokens.Count;
+        var high = Count(5, "sets");
+        if (tokens.Count - first > 1) kinds.Add("range of sets");
+        tokens.Add("x");
+        return high > 1;
+    }
+
+    private void Bare(bool isCounted)
+    {
+        kinds.Add("bare");
+        if (isCounted && dice.OneIn(2)) Times();
+        Action();
+    }
+
+    private void Brackets()
+    {
+        kinds.Add("brackets");
+        tokens.Add("(");
+        var parts = dice.Between(1, 3);
+        for (var i = 0; i < parts; i++)
+        {
+            if (i > 0) tokens.Add("then");
+            if (dice.OneIn(3)) Group();
+            else
+            {
+                if (parts == 1) kinds.Add("one action in brackets");
+                if (dice.OneIn(2)) Times();
+                Action();
+            }
+        }
+
+        tokens.Add(")");
+    }
+
+    private void Group()
+    {
+        Count(3, "group");
+        tokens.AddRange(["x", "("]);
+        var actions = dice.Between(1, 3);
+        for (var i = 0; i < actions; i++)
+        {
+            if (i > 0) tokens.Add("then");
+            if (dice.OneIn(2)) Times();
+            Action();
+        }
+
+        tokens.Add(")");
+    }
+
+    private void Times()
+    {
+        hasTimes |= Count(4, "repetitions") > 1;
+        tokens.Add("x");
+    }
+
+    /// <summary>The high end of what was written.</summary>
+    private int Count(int most, string kind)
+    {
+        kinds.Add(kind);
+        var low = dice.Between(1, most);
+        var high = dice.OneIn(3) ? dice.Between(low, most) : low;
+        tokens.Add($"{low}");
+        if (high > low || dice.OneIn(20))
+        {
+            kinds.Add("range");
+            tokens.AddRange(["-", $"{high}"]);
+        }
+
+        return high;
+    }
+
+    private void Action()
+    {
+        var verb = dice.Pick("hold", "breathe", "press", "pull", "raise", "move", "carry");
+        tokens.Add(verb);
+        kinds.Add(verb);
+        var isContraction = verb is "press" or "pull" or "raise";
+        if (isContraction && dice.OneIn(3)) Ramp();
+        else
+        {
+            Amount(verb);
+            if (isContraction && dice.OneIn(2)) Steady();
+            else if (verb is not ("hold" or "breathe") && dice.OneIn(4)) Felt();
+        }
+    }
+
+    private void Amount(string verb)
+    {
+        if (verb == "carry") Counted(60, "metres", "m");
+        else if (verb == "move" && dice.OneIn(2)) Counted(15, "reps", "reps");
+        else if (verb is "hold" or "breathe" && dice.OneIn(2)) Counted(12, "breaths", "breaths");
+        else if (dice.OneIn(4)) Counted(5, "minutes", "min");
+        else if (dice.OneIn(3))
+        {
+            kinds.Add("minutes and seconds");
+            tokens.AddRange([$"{dice.Between(0, 3)}", "min", $"{dice.Between(1, 59)}", "s"]);
+        }
+        else if (dice.OneIn(3))
+        {
+            kinds.Add("time to time");
+            tokens.AddRange([$"{dice.Between(1, 60)}", "s", "-", .. dice.Pick<string[]>(["1", "min"], ["2", "min", "30", "s"], ["80", "s"])]);
+        }
+        else Counted(90, "seconds", "s");
+        hasReps |= tokens[^1] == "reps";
+    }
+
+    private void Counted(int most, string kind, string unit)
+    {
+        Count(most, kind);
+        tokens.Add(unit);
+    }
+
+    private void Steady()
+    {
+        tokens.Add("at");
+        Count(100, "steady");
+        tokens.Add("%");
+    }
+
+    private void Felt()
+    {
+        kinds.Add("felt");
+        tokens.AddRange(["at", "effort", $"{dice.Between(0, 10)}"]);
+    }
+
+    private void Ramp()
+    {
+        var steps = dice.Between(2, 20);
+        tokens.AddRange([$"{steps * dice.Between(1, 3)}", "s", "at"]);
+        Count(100, "ramp");
+        if (dice.OneIn(2)) tokens.Add("%");
+        tokens.Add("to");
+        Count(100, "ramp");
+        tokens.AddRange(["%", "in", $"{steps}", "steps"]);
+    }
+
+    private IEnumerable<string[]> Terms(bool severalSets)
+    {
+        var side = dice.Pick("", "each side", "per side", "alternate sides", "both sides", "on", "each side");
+        if (side.Length > 0) kinds.Add(side);
+        if (side == "on") yield return ["on", Side()];
+        else if (side.Length > 0) yield return side.Split(' ');
+        var isEach = side is "each side" or "per side";
+        var plus = isEach && dice.OneIn(3);
+        if (plus) yield return Kept("plus", "plus", $"{dice.Between(1, 3)}", "x", "on", Side());
+        if ((severalSets || plus) && dice.OneIn(2)) yield return Kept("rest", ["rest", .. Time(0)]);
+        if (hasTimes && dice.OneIn(2)) yield return Kept("pause", ["pause", .. Time(0)]);
+        if ((isEach || side == "alternate sides") && dice.OneIn(3)) yield return Kept("switch", ["switch", .. Time(0)]);
+        if (hasReps && dice.OneIn(2)) yield return Kept("tempo", ["tempo", Beat(), "-", Beat(), "-", Beat(), "-", $"{dice.Between(1, 4)}"]);
+        if (hasReps && dice.OneIn(3)) yield return Kept("leave", "leave", $"{dice.Between(0, 5)}");
+        if (dice.OneIn(6)) yield return Kept("load", "load", dice.Pick("8 kg", "a rucksack of 10 kg", "Kettlebell 12–16 kg", "2 × 5 kg", "die grüne Hantel"));
+    }
+
+    private string[] Kept(string kind, params string[] term)
+    {
+        kinds.Add(kind);
+        return term;
+    }
+
+    private string Beat()
+    {
+        if (!dice.OneIn(4)) return $"{dice.Between(0, 5)}";
+        kinds.Add("fast beat");
+        return "x";
+    }
+
+    private string Side() => dice.Pick("left", "right", "front leg", "rear leg", "weapon arm", "Épée arm");
+
+    private string[] Time(int low) => dice.Pick<string[]>(
+        [$"{dice.Between(low, 90)}", "s"], [$"{dice.Between(low, 3)}", "min"], [$"{dice.Between(low, 3)}", "min", $"{dice.Between(1, 59)}", "s"]);
+}
