@@ -2,8 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>Looks for the note that says who must leave an exercise out: a line with every condition's name, and in it or just above it the
-/// name of the exercise.</summary>
+/// <summary>Looks for the note that says who must leave an exercise out: the exercise's title, and below it each sentence of the note as a
+/// line of its own.</summary>
 internal static class NoteSight
 {
     public static Sighting Of(Duty duty, PlannedExercise exercise)
@@ -26,6 +26,6 @@ internal static class NoteSight
     }
 
     private static bool IsNote(Series<TextLine> lines, int at, PlannedExercise exercise) =>
-        exercise.Contraindications.All(c => lines[at].Text.Contains(c, StringComparison.Ordinal))
-        && (lines[at].Text.Contains(exercise.Title, StringComparison.Ordinal) || (at > 0 && lines[at - 1].Text.Contains(exercise.Title, StringComparison.Ordinal)));
+        lines[at].Text == exercise.Title
+        && exercise.Notes.Index().All(note => at + 1 + note.Index < lines.Count && lines[at + 1 + note.Index].Text == note.Item);
 }

@@ -23,5 +23,5 @@ internal abstract record Sighting(string What, Location At)
     /// <summary>Every part of every page's duty.</summary>
     public static IEnumerable<Sighting> Of(Plan plan, SiteReading site) => Duty.Of(plan, site).SelectMany(duty =>
         plan.CautionsFor(duty.Exercises.Select(e => e.Id)).Select(c => CautionSight.Of(plan, duty, c))
-            .Concat(duty.Exercises.Where(e => e.Contraindications.Count > 0).Select(e => NoteSight.Of(duty, e))));
+            .Concat(duty.Exercises.Where(e => e.Notes.Count > 0).Select(e => NoteSight.Of(duty, e))));
 }

@@ -64,7 +64,7 @@ public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title
 }
 
 /// <summary>One exercise as this client does it.</summary>
-/// <param name="Contraindications">The names of the conditions it is not to be done with, in the coach's order.</param>
+/// <param name="Notes">Who must leave it out, and who must ask first: the sentences that stand below its title on every page that shows it.</param>
 /// <param name="Text">Filled with the ranges over all of its uses.</param>
 public sealed record PlannedExercise(
     ExerciseId Id,
@@ -74,7 +74,7 @@ public sealed record PlannedExercise(
     string Stage,
     string Position,
     Series<string> Equipment,
-    Series<string> Contraindications,
+    Series<string> Notes,
     ExerciseText Text,
     Series<PlannedUse> Uses);
 

@@ -45,9 +45,19 @@ internal static class Planning
         text.Words.Say("stage-" + exercise.Stage.ToString().ToLowerInvariant()),
         text.Words.Say("position-" + Kebab.Of(exercise.Position.ToString())),
         exercise.Equipment,
-        exercise.Contraindications.Select(c => practice.Find(c.Value)?.Name).OfType<string>().ToSeries(),
+        Notes(practice, exercise, text.Words).ToSeries(),
         text.Filled(exercise, [.. uses.Where(u => u.Exercise.Id == exercise.Id)]),
         sessions.SelectMany(s => s.Uses).Where(u => u.Exercise == exercise.Id).ToSeries());
+
+    private static IEnumerable<string> Notes(Practice practice, Exercise exercise, Words words)
+    {
+        var clearFirst = exercise.ClearFirst.Where(c => exercise.NotWith.All(n => n.Value != c.Value));
+        foreach (var (key, named) in new[] { ("not-with", exercise.NotWith), ("clear-first", clearFirst) })
+        {
+            var names = named.Select(c => practice.Find(c.Value)?.Name).OfType<string>().ToArray();
+            if (names.Length > 0) yield return words.Say(key, ("conditions", string.Join(words.Say("conditions-comma"), names)));
+        }
+    }
 
     private static Series<PlannedCaution> Cautions(Practice practice, Series<Exercise> exercises, TextPlanning text) => exercises
         .SelectMany(e => practice.CautionsOf(e).Select(id => (id, exercise: e.Id)))

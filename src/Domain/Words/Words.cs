@@ -59,10 +59,12 @@ public sealed class Words(string language, FrozenDictionary<string, Phrase> phra
     public string Weekday(DayOfWeek day) => Say("weekday-" + day.ToString().ToLowerInvariant());
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
-    public string And(IReadOnlyList<string> items) => Joined(items, "and");
-
-    /// <summary>"a", "a or b", "a, b or c".</summary>
-    public string Or(IReadOnlyList<string> items) => Joined(items, "or");
+    public string And(IReadOnlyList<string> items)
+    {
+        var said = items.Count > 0 ? items[0] : "";
+        for (var i = 1; i < items.Count; i++) said = Say(i == items.Count - 1 ? "and" : "comma", ("before", said), ("after", items[i]));
+        return said;
+    }
 
     /// <summary>"Week 2", "Weeks 1 and 2", "Weeks 1 to 3", "Weeks 1, 2 and 4".</summary>
     /// <param name="weeks">In rising order, at least one.</param>
@@ -73,13 +75,6 @@ public sealed class Words(string language, FrozenDictionary<string, Phrase> phra
         return Say("weeks", ("weeks", unbroken
             ? Say("range", ("low", weeks[0]), ("high", weeks[^1]))
             : And([.. weeks.Select(w => w.ToString(CultureInfo.InvariantCulture))])));
-    }
-
-    private string Joined(IReadOnlyList<string> items, string last)
-    {
-        var said = items.Count > 0 ? items[0] : "";
-        for (var i = 1; i < items.Count; i++) said = Say(i == items.Count - 1 ? last : "comma", ("before", said), ("after", items[i]));
-        return said;
     }
 
     private static string Fill(string phrase, string key, ReadOnlySpan<(string Name, object Value)> fills)

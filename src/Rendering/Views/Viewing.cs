@@ -77,8 +77,7 @@ internal static class Viewing
             Kebab.Of(kind.Key.ToString()),
             plan.Words.Say("kind-" + Kebab.Of(kind.Key.ToString())),
             [.. kind.Select(c => new CautionView(c.Id.Text, c.Title, ProseHtml.Of(c.Body, 5), BelongsTo(plan, c)))]));
-        var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(
-            e.Title, plan.Words.Say("not-with", ("conditions", plan.Words.Or(e.Contraindications)))));
+        var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(e.Title, e.Notes));
         return new([.. groups], [.. notWith]);
     }
 

@@ -41,7 +41,7 @@ internal sealed record CautionGroupView(string Kind, string Heading, Series<Caut
 
 internal sealed record CautionView(string Id, string Title, Html Body, string Exercises);
 
-internal sealed record NotWithView(string Exercise, string Sentence);
+internal sealed record NotWithView(string Exercise, Series<string> Sentences);
 
 internal sealed record SessionView(
     string Number, string Name, string Days, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,

@@ -16,7 +16,7 @@ public sealed class OneReadingTests(ITestOutputHelper output)
         {
             var meanings = DoseGrammar.Meanings(line.Text);
             Assert.True(meanings.Count == 1, $"{line.Text} has {meanings.Count} meanings");
-            Assert.Equal(meanings.Single(), DoseMeaning.Of(Read(line.Text)));
+            Assert.Equal(meanings.Single(), DoseMeaning.Of(DoseOf.Line(line.Text)));
         }
 
         GeneratedLines.ShowSpread(Generated.Value, output);
@@ -37,12 +37,12 @@ public sealed class OneReadingTests(ITestOutputHelper output)
     {
         foreach (var line in Generated.Value)
         {
-            var dose = Read(line.Text);
+            var dose = DoseOf.Line(line.Text);
             var printed = DosePrinter.Print(dose);
-            Assert.Equal(dose, Read(printed));
-            Assert.Equal(printed, DosePrinter.Print(Read(printed)));
+            Assert.Equal(dose, DoseOf.Line(printed));
+            Assert.Equal(printed, DosePrinter.Print(DoseOf.Line(printed)));
             Assert.Matches("^[0-9]", printed);
-            foreach (var end in new[] { dose.Low(), dose.High() }) Assert.Equal(end, Read(DosePrinter.Print(end)));
+            foreach (var end in new[] { dose.Low(), dose.High() }) Assert.Equal(end, DoseOf.Line(DosePrinter.Print(end)));
         }
     }
 
@@ -94,13 +94,6 @@ public sealed class OneReadingTests(ITestOutputHelper output)
         Assert.IsType<DoseReading.Understood>(DoseLine.Read($"({many})", DoseSettings.Default));
         Assert.IsType<DoseReading.Refused>(DoseLine.Read($"({many} then hold 1 s)", DoseSettings.Default));
     }
-
-    private static Dose Read(string line) => DoseLine.Read(line, DoseSettings.Default) switch
-    {
-        DoseReading.Understood(var dose) => dose,
-        DoseReading.Refused(var fault) => throw new InvalidOperationException($"{line}: {fault.Column} {fault.Message}"),
-        _ => throw new InvalidOperationException(),
-    };
 
     private static (string Kind, string Text) Mutated(string line, Dice dice)
     {
