@@ -19,7 +19,7 @@ internal static class AuditCommand
         var command = new Command("audit", "Checks a practice, and finished sites, and says everything it finds.") { folder, site, clients, format, strict, today };
         command.SetAction(asked => Run(
             asked.GetRequiredValue(folder), asked.GetValue(site), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json", asked.GetValue(strict),
-            asked.GetValue(today)));
+            asked.GetValue(today) ?? Calendar.Today()));
         return command;
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Gradus.Domain;
 using Gradus.HandingOver;
 
 namespace Gradus.CommandLine;
@@ -28,9 +29,10 @@ internal sealed class Commands
 
     public async Task<int> RunAsync(string[] args)
     {
+        if (args.Length == 0) return Refuse($"Say what to do: {string.Join(", ", root.Subcommands.Select(c => c.Name))}. 'gradus --help' tells more.");
         var asked = root.Parse(args);
+        if ((Swallowed(asked.CommandResult) ?? asked.UnmatchedTokens.FirstOrDefault()) is { } odd) return Refuse(Unknown(odd, asked.CommandResult.Command));
         if (asked.Errors.Count > 0) return Refuse(asked.Errors[0].Message);
-        if (Swallowed(asked.CommandResult) is { } option) return Refuse($"'{option}' is no option of '{asked.CommandResult.Command.Name}'.");
         try
         {
             return await asked.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
@@ -49,6 +51,12 @@ internal sealed class Commands
     {
         Console.Error.WriteLine($"gradus: {message.ReplaceLineEndings(" ")}");
         return NotCarriedOut;
+    }
+
+    private static string Unknown(string word, Command command)
+    {
+        var known = command.Options.Select(o => o.Name).Concat(command.Subcommands.Select(c => c.Name)).ToArray();
+        return $"'{word}' is nothing that '{command.Name}' knows. {Nearest.Ask(word, known, $"It knows {string.Join(", ", known)}.")}";
     }
 
     /// <summary>An unknown option before a value is taken for one: nothing that begins with a hyphen is a value here.</summary>

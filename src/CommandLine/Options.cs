@@ -14,11 +14,10 @@ internal static class Options
         new("--client") { Description = "Only this client, by the name of the folder; may be given several times.", HelpName = "ID" };
 
     /// <summary>The day that findings are judged on. It never changes a page.</summary>
-    public static Option<DateOnly> Today() => new("--today")
+    public static Option<DateOnly?> Today() => new("--today")
     {
         Description = "Judge findings as on this day; the default is today.",
         HelpName = "YYYY-MM-DD",
-        DefaultValueFactory = _ => Calendar.Today(),
         CustomParser = Day,
     };
 
@@ -33,11 +32,11 @@ internal static class Options
         return option;
     }
 
-    private static DateOnly Day(ArgumentResult result)
+    private static DateOnly? Day(ArgumentResult result)
     {
         var said = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
         if (DateOnly.TryParseExact(said, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
         result.AddError($"'{said}' is no day. Write year, month and day with hyphens, as 2026-12-07.");
-        return default;
+        return null;
     }
 }

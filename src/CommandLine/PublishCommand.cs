@@ -18,7 +18,7 @@ internal static class PublishCommand
         var today = Options.Today();
         var command = new Command("publish", "Checks a practice and makes each client's site.") { folder, to, clients, form, theme, today };
         command.SetAction(asked => Run(
-            asked.GetRequiredValue(folder), asked.GetRequiredValue(to), asked.GetValue(clients) ?? [], asked.GetValue(theme), asked.GetValue(today)));
+            asked.GetRequiredValue(folder), asked.GetRequiredValue(to), asked.GetValue(clients) ?? [], asked.GetValue(theme), asked.GetValue(today) ?? Calendar.Today()));
         return command;
     }
 

@@ -3,7 +3,8 @@ namespace Gradus.Domain;
 /// <summary>One verb with its amount.</summary>
 /// <param name="Times">The count written before the verb, 1 to 100; null where none is written, which is done once and counts no repetition.</param>
 /// <param name="Amount">hold and breathe take a span or breaths, press, pull and raise a span, move reps or a span, carry metres.</param>
-/// <param name="Effort">None for hold and breathe; percentages for press, pull and raise only. The steps of a ramp divide the span at both ends.</param>
+/// <param name="Effort">None for hold and breathe; percentages for press, pull and raise only. The steps of a ramp divide the span at both
+/// its ends.</param>
 public sealed record DoseAction(Count? Times, Verb Verb, Amount Amount, Effort? Effort)
 {
     public Count? Times { get; } = Times is null ? null : DoseBounds.Checked(Times, DoseBounds.Counts, nameof(Times));

@@ -39,8 +39,9 @@ public static class DoseBounds
     internal static Seconds? Checked(Seconds? value, Count bounds, string name) =>
         value is { } seconds ? new Seconds(Checked(seconds.Value, bounds, name)) : null;
 
-    internal static T Text<T>(T value, string? text, string name) =>
-        text is null || (text.Length > 0 && text == Spacing.Collapse(text) && !text.Contains(','))
-            ? value
-            : throw new ArgumentException($"'{text}' is no text of a term: not empty, no comma, single spaces.", name);
+    /// <summary>The text of a term: not empty, no comma, single spaces, every character can be shown.</summary>
+    internal static string CheckedText(string text, string name) =>
+        text.Length > 0 && text == Spacing.Collapse(text) && !text.Contains(',') && DoseLetters.CanBeShown(text)
+            ? text
+            : throw new ArgumentException($"'{text}' is no text of a term.", name);
 }

@@ -39,8 +39,9 @@ internal static class DoseLetters
     public static string Quote(string text)
     {
         if (text.Length > LongestQuote) text = text[..LongestQuote].TrimEnd() + "…";
-        return CanBeShown(text)
-            ? $"'{text}'"
-            : $"'{string.Concat(text.Select(c => CanBeShown(c.ToString()) ? c.ToString() : ((int)c).ToString("'U+'X4", CultureInfo.InvariantCulture)))}'";
+        return CanBeShown(text) ? $"'{text}'" : $"'{string.Concat(text.Select(Shown))}'";
     }
+
+    private static string Shown(char c) =>
+        CanBeShown(c.ToString()) ? c.ToString() : string.Create(CultureInfo.InvariantCulture, $"U+{(int)c:X4}");
 }

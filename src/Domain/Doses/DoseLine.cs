@@ -16,14 +16,22 @@ public static class DoseLine
 
     private static Dose? Whole(DoseScanner scanner, DoseSettings settings)
     {
-        if (scanner.IsDone) return scanner.Refuse<Dose>(new(0, 0), "Here a dose is missing.", "Write what is done and how much, as in 3 x hold 30 s.");
+        if (scanner.IsDone)
+        {
+            return scanner.Refuse<Dose>(
+                new(0, 0),
+                "Here a dose is missing.",
+                "Write what is done and how much, as in 3 x hold 30 s.");
+        }
         if (WorkReader.Read(scanner) is not { } work) return null;
         if (TermReader.Read(scanner) is not { } written) return null;
         var dose = work with { Terms = written.Terms };
         if (dose.Terms is { Plus: not null, Side: not SideTerm.Each })
         {
             return scanner.Refuse<Dose>(
-                written.Places[TermName.Plus], "plus gives one side more, and the sides are not worked one after the other.", "Write each side too, or leave out plus.");
+                written.Places[TermName.Plus],
+                "plus gives one side more, and the sides are not worked one after the other.",
+                "Write each side too, or leave out plus.");
         }
 
         foreach (var idle in TermEffect.Idle(dose).OrderBy(name => written.Places[name].Start))
@@ -38,7 +46,7 @@ public static class DoseLine
         var start = scanner.Line.Length - scanner.Line.TrimStart().Length;
         return scanner.Refuse<Dose>(
             scanner.Since(start),
-            dose.IsSettled ? $"The whole dose takes {time}, and at most 4 h are possible." : $"The whole dose takes {time} at its high end, and at most 4 h are possible.",
+            $"The whole dose takes {time}{(dose.IsSettled ? "" : " at its high end")}, and at most 4 h are possible.",
             "Write fewer sets or shorter times.");
     }
 }

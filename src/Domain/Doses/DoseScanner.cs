@@ -53,7 +53,7 @@ internal sealed class DoseScanner(string line)
     }
 
     /// <summary>Digits as they stand; empty where there are none.</summary>
-    public (string Digits, Place Place) TakeDigits()
+    public (string Digits, LinePlace Place) TakeDigits()
     {
         Next();
         var start = At;
@@ -62,7 +62,7 @@ internal sealed class DoseScanner(string line)
     }
 
     /// <summary>Everything up to the next comma, single spaces, none at the ends.</summary>
-    public (string Text, Place Place) TakeText()
+    public (string Text, LinePlace Place) TakeText()
     {
         Next();
         var start = At;
@@ -72,7 +72,7 @@ internal sealed class DoseScanner(string line)
     }
 
     /// <summary>What stands next, for a message: a whole run of letters, a whole run of digits, or one character; null at the end.</summary>
-    public Found? Look()
+    public FoundInLine? Look()
     {
         if (IsDone) return null;
         var start = At == wordEnd && runStart >= 0 && char.IsLetter(line[At]) ? Math.Min(runStart, At) : At;
@@ -84,10 +84,10 @@ internal sealed class DoseScanner(string line)
     }
 
     /// <summary>Everything from a place to where the scanner stands, without white space at the end.</summary>
-    public Place Since(int start) => new(start, start + line[start..At].TrimEnd().Length);
+    public LinePlace Since(int start) => new(start, start + line[start..At].TrimEnd().Length);
 
     /// <summary>Keeps the fault where it is the first, and gives null.</summary>
-    public T? Refuse<T>(Place place, string message, string help, DoseFaultKind kind = DoseFaultKind.Unreadable)
+    public T? Refuse<T>(LinePlace place, string message, string help, DoseFaultKind kind = DoseFaultKind.Unreadable)
         where T : class
     {
         Fault ??= new(kind, place.Start, Math.Max(1, place.End - place.Start), message, help);
@@ -95,7 +95,7 @@ internal sealed class DoseScanner(string line)
     }
 
     /// <summary>Where something is missing: after the last character that is no white space.</summary>
-    public Place Ending => new(line.TrimEnd().Length, line.TrimEnd().Length);
+    public LinePlace Ending => new(line.TrimEnd().Length, line.TrimEnd().Length);
 
     private bool StandsHere(string word)
     {
@@ -114,11 +114,11 @@ internal sealed class DoseScanner(string line)
 }
 
 /// <summary>A stretch of a line: from the start to before the end.</summary>
-internal readonly record struct Place(int Start, int End);
+internal readonly record struct LinePlace(int Start, int End);
 
 /// <summary>Something in a line.</summary>
 /// <param name="IsGlued">Whether known words at the beginning of the run had been taken before it turned out to be one unknown word.</param>
-internal sealed record Found(string Text, Place Place, bool IsGlued)
+internal sealed record FoundInLine(string Text, LinePlace Place, bool IsGlued)
 {
     public bool IsWord => char.IsLetter(Text[0]);
 

@@ -27,9 +27,11 @@ public sealed record DoseTerms(
     public Seconds? Switch { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Switch)); } =
         DoseBounds.Checked(Switch, DoseBounds.Rests, nameof(Switch));
 
-    public string? Load { get; init => field = DoseBounds.Text(value, value, nameof(Load)); } = DoseBounds.Text(Load, Load, nameof(Load));
+    public string? Load { get; init => field = CheckedLoad(value); } = CheckedLoad(Load);
 
     public int? Leave { get; init => field = CheckedLeave(value); } = CheckedLeave(Leave);
+
+    private static string? CheckedLoad(string? load) => load is null ? null : DoseBounds.CheckedText(load, nameof(Load));
 
     private static int? CheckedLeave(int? leave) =>
         leave is { } left ? DoseBounds.Checked(left, DoseBounds.Leave, nameof(Leave)) : null;

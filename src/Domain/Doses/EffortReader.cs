@@ -19,7 +19,7 @@ internal static class EffortReader
     }
 
     private static Effort? Felt(DoseScanner scanner) =>
-        NumberReader.Single(scanner, Bound.Rating, "press 10 s at effort 5") is { } rating ? new Effort.Felt(rating.Low) : null;
+        NumberReader.Single(scanner, NumberBound.Rating, "press 10 s at effort 5") is { } rating ? new Effort.Felt(rating.Low) : null;
 
     private static Effort? Percentage(DoseScanner scanner)
     {
@@ -27,43 +27,42 @@ internal static class EffortReader
         var isPercent = scanner.Take('%');
         if (scanner.Take("to")) return Ramp(scanner, range);
         if (!isPercent) return NoPercentSign(scanner, range);
-        if (NumberReader.Within(scanner, range, Bound.Percent) is not { } percent) return null;
+        if (NumberReader.Within(scanner, range, NumberBound.Percent) is not { } percent) return null;
         var next = scanner.Look();
         return next is { IsGlued: false, Word: "in" }
             ? scanner.Refuse<Effort>(next.Place, "'in' belongs to a ramp, and a ramp has two percentages with to between them.", RampHelp)
             : new Effort.Steady(percent);
     }
 
-    private static Effort? NoPercentSign(DoseScanner scanner, NumberRange range)
+    private static Effort? NoPercentSign(DoseScanner scanner, WrittenRange range)
     {
         var found = scanner.Look();
         if (found is { IsWord: true } && (found.IsGlued || !DoseVocabulary.All.Contains(found.Word)))
         {
             return scanner.Refuse<Effort>(
-                found.Place, $"{found.Quoted} is not a word of a dose line.", $"Write % for per cent, as in press 10 s at 50%.");
+                found.Place, $"{found.Quoted} is not a word of a dose line.", "Write % for per cent, as in press 10 s at 50%.");
         }
 
-        var number = range.IsSingle ? $"{range.First}" : $"{range.First}-{range.Last}";
         return scanner.Refuse<Effort>(
-            range.Place, $"{number} has no % after it.", range.IsSingle && range.First.Value <= 10
-                ? $"Write at {number}% for a percentage, or at effort {number} for a felt effort."
-                : $"Write at {number}%.");
+            range.Place, $"{range} has no % after it.", range.IsSingle && range.First.Value <= 10
+                ? $"Write at {range}% for a percentage, or at effort {range} for a felt effort."
+                : $"Write at {range}%.");
     }
 
-    private static Effort? Ramp(DoseScanner scanner, NumberRange from)
+    private static Effort? Ramp(DoseScanner scanner, WrittenRange from)
     {
-        if (NumberReader.Within(scanner, from, Bound.Percent) is not { } first) return null;
+        if (NumberReader.Within(scanner, from, NumberBound.Percent) is not { } first) return null;
         if (NumberReader.Range(scanner, "the last percentage of the ramp", RampHelp) is not { } to) return null;
         if (!scanner.Take('%')) return scanner.Refuse<Effort>(to.Place, "The last percentage of a ramp has no % after it.", RampHelp);
-        if (NumberReader.Within(scanner, to, Bound.Percent) is not { } last) return null;
+        if (NumberReader.Within(scanner, to, NumberBound.Percent) is not { } last) return null;
         if (!scanner.Take("in")) return WordFaults.Missing<Effort>(scanner, "the number of steps of the ramp", RampHelp);
-        if (NumberReader.Single(scanner, Bound.Steps, "at 20 to 100% in 5 steps") is not { } steps) return null;
+        if (NumberReader.Single(scanner, NumberBound.Steps, "at 20 to 100% in 5 steps") is not { } steps) return null;
         return scanner.Take("steps")
             ? new Effort.Ramp(first, last, steps.Low)
             : WordFaults.Expected<Effort>(scanner, "the word steps", ["steps"], RampHelp);
     }
 
-    private static Effort? Uneven(DoseScanner scanner, Effort.Ramp ramp, Amount amount, Place place)
+    private static Effort? Uneven(DoseScanner scanner, Effort.Ramp ramp, Amount amount, LinePlace place)
     {
         var k = ramp.Steps;
         var seconds = amount.Number.Low % k == 0 ? amount.Number.High : amount.Number.Low;

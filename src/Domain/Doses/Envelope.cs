@@ -16,7 +16,7 @@ public static class Envelope
         if (OtherWork(envelope, written) is { } other) return [other];
         return
         [
-            .. Amounts.Compare(envelope.Sets, written.Sets, n => Amounts.Counted(n, "set", "sets")),
+            .. EnvelopeNumbers.Compare(envelope.Sets, written.Sets, n => EnvelopeNumbers.Counted(n, "set", "sets")),
             .. GroupsOf(envelope, written).SelectMany(CompareRounds),
             .. envelope.Actions.Zip(written.Actions).SelectMany(pair => EnvelopeActions.Compare(pair.First, pair.Second)),
             .. EnvelopeTerms.Compare(envelope, written),
@@ -34,7 +34,7 @@ public static class Envelope
 
     private static IEnumerable<Departure> CompareRounds(GroupPair pair) => pair.Allowed is null
         ? []
-        : Amounts.Compare(pair.Allowed.Times, pair.Written.Times, n => $"{Rounds(n)} of {Chain(pair.Written.Actions)}");
+        : EnvelopeNumbers.Compare(pair.Allowed.Times, pair.Written.Times, n => $"{Rounds(n)} of {Chain(pair.Written.Actions)}", Rounds);
 
     /// <summary>The groups over the same actions on both sides. A group of the exercise that is written without brackets is done once.</summary>
     private static IEnumerable<GroupPair> GroupsOf(Dose envelope, Dose written)
@@ -61,7 +61,7 @@ public static class Envelope
         return groups;
     }
 
-    private static string Rounds(Count times) => Amounts.Counted(times, "round", "rounds");
+    private static string Rounds(Count times) => EnvelopeNumbers.Counted(times, "round", "rounds");
 
     private static string Chain(IEnumerable<DoseAction> actions) => string.Join(" then ", actions.Select(a => a.Verb.Word()));
 

@@ -9,7 +9,7 @@ internal static class EnvelopeActions
         var once = new Count(1);
         return
         [
-            .. Amounts.Compare(allowed.Times ?? once, written.Times ?? once, n => $"{verb} {Amounts.Counted(n, "time", "times")}", n => Amounts.Counted(n, "time", "times")),
+            .. EnvelopeNumbers.Compare(allowed.Times ?? once, written.Times ?? once, n => $"{verb} {Times(n)}", Times),
             .. CompareAmounts(verb, allowed.Amount, written.Amount),
             .. CompareEfforts(verb, allowed.Effort, written.Effort),
         ];
@@ -17,7 +17,7 @@ internal static class EnvelopeActions
 
     private static IEnumerable<Departure> CompareAmounts(string verb, Amount allowed, Amount written) =>
         allowed.GetType() == written.GetType()
-            ? Amounts.Compare(allowed.Number, written.Number, _ => $"{verb} {Words(written)}", _ => Words(allowed))
+            ? EnvelopeNumbers.Compare(allowed.Number, written.Number, _ => $"{verb} {Words(written)}", _ => Words(allowed))
             : [new(DepartureSide.Hard, $"{verb} {Words(written)}, the exercise allows {Words(allowed)}")];
 
     private static IEnumerable<Departure> CompareEfforts(string verb, Effort? allowed, Effort? written) => (allowed, written) switch
@@ -33,12 +33,12 @@ internal static class EnvelopeActions
             .. Steps(verb, range.Steps, ramp.Steps),
         ],
         (Effort.Felt(var range), Effort.Felt(var rating)) =>
-            Amounts.Compare(new(range), new(rating), n => $"{verb} at effort {n}", n => $"effort {n}"),
+            EnvelopeNumbers.Compare(new(range), new(rating), n => $"{verb} at effort {n}", n => $"effort {n}"),
         _ => [new(DepartureSide.Hard, $"{verb} at {Words(written)}, the exercise allows {Words(allowed)}")],
     };
 
     private static IEnumerable<Departure> Percents(Count allowed, Count written, string own, string range = "") =>
-        Amounts.Compare(allowed, written, n => $"{own} {Amounts.Number(n)} %", n => $"{range}{Amounts.Number(n)} %");
+        EnvelopeNumbers.Compare(allowed, written, n => $"{own} {EnvelopeNumbers.Number(n)} %", n => $"{range}{EnvelopeNumbers.Number(n)} %");
 
     private static IEnumerable<Departure> Steps(string verb, int allowed, int written) => allowed == written
         ? []
@@ -48,19 +48,22 @@ internal static class EnvelopeActions
     private static Count Hull(Effort.Ramp ramp) =>
         new(Math.Min(ramp.First.Low, ramp.Last.Low), Math.Max(ramp.First.High, ramp.Last.High));
 
+    private static string Times(Count count) => EnvelopeNumbers.Counted(count, "time", "times");
+
     private static string Words(Amount amount) => amount switch
     {
-        Amount.Span(var seconds) => Amounts.Time(seconds),
-        Amount.Breaths(var breaths) => Amounts.Counted(breaths, "breath", "breaths"),
-        Amount.Reps(var reps) => Amounts.Counted(reps, "rep", "reps"),
-        Amount.Metres(var metres) => $"{Amounts.Number(metres)} m",
+        Amount.Span(var seconds) => EnvelopeNumbers.Time(seconds),
+        Amount.Breaths(var breaths) => EnvelopeNumbers.Counted(breaths, "breath", "breaths"),
+        Amount.Reps(var reps) => EnvelopeNumbers.Counted(reps, "rep", "reps"),
+        Amount.Metres(var metres) => $"{EnvelopeNumbers.Number(metres)} m",
         _ => throw new ArgumentOutOfRangeException(nameof(amount)),
     };
 
     private static string Words(Effort effort) => effort switch
     {
-        Effort.Steady(var percent) => $"{Amounts.Number(percent)} %",
-        Effort.Ramp(var first, var last, var steps) => $"a ramp from {Amounts.Number(first)} % to {Amounts.Number(last)} % in {new Count(steps)} steps",
+        Effort.Steady(var percent) => $"{EnvelopeNumbers.Number(percent)} %",
+        Effort.Ramp(var first, var last, var steps) =>
+            $"a ramp from {EnvelopeNumbers.Number(first)} % to {EnvelopeNumbers.Number(last)} % in {new Count(steps)} steps",
         Effort.Felt(var rating) => $"effort {new Count(rating)}",
         _ => throw new ArgumentOutOfRangeException(nameof(effort)),
     };

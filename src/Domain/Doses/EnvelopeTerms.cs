@@ -35,7 +35,7 @@ internal static class EnvelopeTerms
         var (range, own) = (new Count(allowed?.Sets ?? 0), new Count(written?.Sets ?? 0));
         if (allowed is not null && written is not null && allowed.Side != written.Side)
             return [new(DepartureSide.Hard, $"{More(own)} on {written.Side}, the exercise allows {More(range)} on {allowed.Side}")];
-        return Amounts.Compare(range, own, More);
+        return EnvelopeNumbers.Compare(range, own, More);
     }
 
     private static IEnumerable<Departure> Reps(DoseTerms allowed, DoseTerms written)
@@ -52,7 +52,7 @@ internal static class EnvelopeTerms
             $"leave {new Count(written.Leave ?? 0)}, the exercise allows leave {new Count(least)}");
     }
 
-    private static string More(Count sets) => sets.High == 0 ? "no set more" : Amounts.Counted(sets, "set more", "sets more");
+    private static string More(Count sets) => sets.High == 0 ? "no set more" : EnvelopeNumbers.Counted(sets, "set more", "sets more");
 
     private static string Words(string term, Seconds seconds) => seconds == Seconds.Zero ? $"no {term}" : $"{term} {Time(seconds)}";
 

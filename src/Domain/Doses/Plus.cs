@@ -7,5 +7,5 @@ public sealed record Plus(int Sets, string Side)
 {
     public int Sets { get; } = DoseBounds.Checked(Sets, DoseBounds.Counts, nameof(Sets));
 
-    public string Side { get; } = DoseBounds.Text(Side, Side, nameof(Side));
+    public string Side { get; } = DoseBounds.CheckedText(Side, nameof(Side));
 }

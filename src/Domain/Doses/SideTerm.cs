@@ -19,6 +19,6 @@ public abstract record SideTerm
     /// <param name="Name">left, right, or a side named by the sport, in small letters, with single spaces.</param>
     public sealed record On(string Name) : SideTerm
     {
-        public string Name { get; } = DoseBounds.Text(Name, Name, nameof(Name));
+        public string Name { get; } = DoseBounds.CheckedText(Name, nameof(Name));
     }
 }

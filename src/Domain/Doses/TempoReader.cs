@@ -7,7 +7,7 @@ internal static class TempoReader
 
     private const string Help = "Write lower-pause-raise-pause, as in tempo 3-1-1-0; x is fast.";
 
-    private static readonly Bound Beat = new("a beat", new(0, DoseBounds.Longest.Value), " s");
+    private static readonly NumberBound Beat = new("a beat", new(0, DoseBounds.Longest.Value), " s");
 
     public static Tempo? Read(DoseScanner scanner)
     {
@@ -30,7 +30,10 @@ internal static class TempoReader
 
         var place = scanner.Since(start);
         if (beats.Count != Beats)
-            return scanner.Refuse<Tempo>(place, $"A tempo has four beats, and {(beats.Count < Beats ? "fewer" : "more")} are written.", Help);
+            return scanner.Refuse<Tempo>(
+                place,
+                $"A tempo has four beats, and {(beats.Count < Beats ? "fewer" : "more")} are written.",
+                Help);
         return beats.Sum(beat => beat ?? 1) == 0
             ? scanner.Refuse<Tempo>(place, "A tempo of four zeros takes no time.", Help)
             : new(beats[0], beats[1], beats[2], beats[3]);

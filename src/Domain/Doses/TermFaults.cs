@@ -8,18 +8,21 @@ internal static class TermFaults
     public static WrittenTerms? NoTerm(DoseScanner scanner)
     {
         if (scanner.Look() is { IsGlued: false, Word: "side" or "sides" } found)
-            return scanner.Refuse<WrittenTerms>(found.Place, $"{found.Quoted} does not say which sides.", "Write each side, alternate sides or both sides.");
+            return scanner.Refuse<WrittenTerms>(
+                found.Place,
+                $"{found.Quoted} does not say which sides.",
+                "Write each side, alternate sides or both sides.");
         if (scanner.Look() is { IsGlued: false, Word: "left" or "right" } side)
             return scanner.Refuse<WrittenTerms>(side.Place, $"Before {side.Quoted} the word on is missing.", $"Write on {side.Word}.");
         return WordFaults.Expected<WrittenTerms>(scanner, "a term", DoseVocabulary.Terms, Help);
     }
 
-    public static WrittenTerms? Twice(DoseScanner scanner, TermName name, Place again, Place first)
+    public static WrittenTerms? Twice(DoseScanner scanner, TermName name, LinePlace again, LinePlace first)
     {
         var (one, other) = (Quoted(scanner, first), Quoted(scanner, again));
         return scanner.Refuse<WrittenTerms>(
             again,
-            name == TermName.Side ? $"The side is said twice: {one} and {other}." : $"{name.ToString().ToLowerInvariant()} stands twice: {one} and {other}.",
+            name == TermName.Side ? $"The side is said twice: {one} and {other}." : $"{Word(name)} stands twice: {one} and {other}.",
             "Keep one of the two.");
     }
 
@@ -32,28 +35,33 @@ internal static class TermFaults
         if (written == word) return true;
         var help = $"Write {(before == "per" ? "each" : before)} {word}.";
         if (written == wrong) scanner.Refuse<string>(scanner.Since(start), $"After '{before}' stands {word}, not {wrong}.", help);
-        else if (scanner.Look() is { IsWord: true, IsGlued: false } found) scanner.Refuse<string>(found.Place, $"After '{before}' stands {word}, not {found.Quoted}.", help);
+        else if (scanner.Look() is { IsWord: true, IsGlued: false } found) scanner.Refuse<string>(
+            found.Place,
+            $"After '{before}' stands {word}, not {found.Quoted}.",
+            help);
         else WordFaults.Expected<string>(scanner, $"the word {word}", [word], help);
         return false;
     }
 
     /// <summary>A term that has nothing to act on.</summary>
-    public static Dose? Idle(DoseScanner scanner, Dose dose, TermName name, Place place)
+    public static Dose? Idle(DoseScanner scanner, Dose dose, TermName name, LinePlace place)
     {
         var isCounted = dose.Actions.Any(a => a.Times is { High: > 1 });
-        var (message, help) = name switch
+        var (why, help) = name switch
         {
-            TermName.Rest => ("rest has nothing to act on: there is only one set.", isCounted && dose.Terms.Pause is null
-                ? "Between repetitions write pause instead of rest."
-                : "Write more sets, or leave out rest."),
-            TermName.Pause => ("pause has nothing to act on: no verb has a count above 1 besides the sets.", dose.Sets.High > 1 && dose.Terms.Rest is null
-                ? "Between sets write rest instead of pause."
-                : "Write a count before the verb, as in 2 x 4 x raise 8 s, or leave out pause."),
-            TermName.Switch => ("switch has nothing to act on: the side does not change.", "Write each side or alternate sides too, or leave out switch."),
-            _ => ($"{name.ToString().ToLowerInvariant()} has nothing to act on: nothing is counted in reps.", $"Count a movement in reps, as in move 8 reps, or leave out {name.ToString().ToLowerInvariant()}."),
+            TermName.Rest when isCounted && dose.Terms.Pause is null => ("there is only one set", "Between repetitions write pause instead of rest."),
+            TermName.Rest => ("there is only one set", "Write more sets, or leave out rest."),
+            TermName.Pause when dose.Sets.High > 1 && dose.Terms.Rest is null =>
+                ("no verb has a count above 1 besides the sets", "Between sets write rest instead of pause."),
+            TermName.Pause =>
+                ("no verb has a count above 1 besides the sets", "Write a count before the verb, as in 2 x 4 x raise 8 s, or leave out pause."),
+            TermName.Switch => ("the side does not change", "Write each side or alternate sides too, or leave out switch."),
+            _ => ("nothing is counted in reps", $"Count a movement in reps, as in move 8 reps, or leave out {Word(name)}."),
         };
-        return scanner.Refuse<Dose>(place, message, help, DoseFaultKind.TermWithoutEffect);
+        return scanner.Refuse<Dose>(place, $"{Word(name)} has nothing to act on: {why}.", help, DoseFaultKind.TermWithoutEffect);
     }
 
-    private static string Quoted(DoseScanner scanner, Place place) => DoseLetters.Quote(scanner.Line[place.Start..place.End]);
+    private static string Word(TermName name) => name.ToString().ToLowerInvariant();
+
+    private static string Quoted(DoseScanner scanner, LinePlace place) => DoseLetters.Quote(scanner.Line[place.Start..place.End]);
 }

@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>The terms of a line, and where each stands.</summary>
-internal sealed record WrittenTerms(DoseTerms Terms, IReadOnlyDictionary<TermName, Place> Places);
+internal sealed record WrittenTerms(DoseTerms Terms, IReadOnlyDictionary<TermName, LinePlace> Places);
 
 /// <summary>Reads the terms, each after its comma, each at most once.</summary>
 internal static class TermReader
@@ -9,7 +9,7 @@ internal static class TermReader
     public static WrittenTerms? Read(DoseScanner scanner)
     {
         var terms = DoseTerms.None;
-        var places = new Dictionary<TermName, Place>();
+        var places = new Dictionary<TermName, LinePlace>();
         while (scanner.Take(','))
         {
             scanner.Next();
@@ -46,7 +46,7 @@ internal static class TermReader
         "plus" => Plus(scanner) is { } plus ? terms with { Plus = plus } : null,
         "tempo" => TempoReader.Read(scanner) is { } tempo ? terms with { Tempo = tempo } : null,
         "load" => Text(scanner, "what is held or worn", "load 8 kg") is { } load ? terms with { Load = load } : null,
-        "leave" => NumberReader.Single(scanner, Bound.Leave, "leave 2") is { } leave ? terms with { Leave = leave.Low } : null,
+        "leave" => NumberReader.Single(scanner, NumberBound.Leave, "leave 2") is { } leave ? terms with { Leave = leave.Low } : null,
         _ => Side(scanner, word) is { } side ? terms with { Side = side } : null,
     };
 
@@ -61,7 +61,7 @@ internal static class TermReader
     private static Plus? Plus(DoseScanner scanner)
     {
         const string Help = "Write how many sets more and for which side, as in plus 1 x on left.";
-        if (NumberReader.Single(scanner, Bound.Plus, "plus 1 x on left") is not { } sets) return null;
+        if (NumberReader.Single(scanner, NumberBound.Plus, "plus 1 x on left") is not { } sets) return null;
         if (!scanner.Take("x")) return WordFaults.Missing<Plus>(scanner, "the x of plus", Help);
         if (!scanner.Take("on")) return WordFaults.Missing<Plus>(scanner, "the word on", Help);
         return On(scanner) is { } side ? new(sets.Low, side) : null;
@@ -74,9 +74,15 @@ internal static class TermReader
     {
         var (text, place) = scanner.TakeText();
         if (text.Length == 0)
-            return scanner.Refuse<string>(scanner.IsDone ? scanner.Ending : new(scanner.At, scanner.At + 1), $"Here {noun} is missing.", $"Write it, as in {use}.");
+            return scanner.Refuse<string>(
+                scanner.IsDone ? scanner.Ending : new(scanner.At, scanner.At + 1),
+                $"Here {noun} is missing.",
+                $"Write it, as in {use}.");
         return DoseLetters.CanBeShown(text)
             ? text
-            : scanner.Refuse<string>(place, $"{DoseLetters.Quote(text)} holds a character that cannot be shown.", $"Write it again, as in {use}.");
+            : scanner.Refuse<string>(
+                place,
+                $"{DoseLetters.Quote(text)} holds a character that cannot be shown.",
+                $"Write it again, as in {use}.");
     }
 }

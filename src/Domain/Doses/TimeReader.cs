@@ -1,12 +1,12 @@
 namespace Gradus.Domain;
 
 /// <summary>A span of time in a line, in seconds; not yet held against a bound.</summary>
-internal sealed record WrittenTime(long Seconds, Place Place);
+internal sealed record WrittenTime(long Seconds, LinePlace Place);
 
 /// <summary>Reads <c>n unit</c> and <c>n min n s</c>.</summary>
 internal static class TimeReader
 {
-    private static readonly Bound SecondsOfMinute = new("the seconds after minutes", new(1, 59), " s");
+    private static readonly NumberBound SecondsOfMinute = new("the seconds after minutes", new(1, 59), " s");
 
     /// <summary>A rest, a pause or a switch: one time from 0 s to 15 min.</summary>
     public static Seconds? Single(DoseScanner scanner, string term)
@@ -14,7 +14,8 @@ internal static class TimeReader
         var help = $"Write one time, as in {DoseVocabulary.Use(term)}.";
         if (NumberReader.Whole(scanner, $"the time of {term}", help) is not { } number) return null;
         if (scanner.Next() == '-') return Range(scanner, number.Place.Start, term, help);
-        if (Unit(scanner, number, DoseVocabulary.TimeUnits, $"Write s or min after it, as in {DoseVocabulary.Use(term)}.") is not { } unit) return null;
+        var unitHelp = $"Write s or min after it, as in {DoseVocabulary.Use(term)}.";
+        if (Unit(scanner, number, DoseVocabulary.TimeUnits, unitHelp) is not { } unit) return null;
         if (After(scanner, number, unit) is not { } time) return null;
         if (scanner.Next() == '-') return Range(scanner, number.Place.Start, term, help);
         if (time.Seconds <= DoseBounds.Rests.High) return new((int)time.Seconds);
@@ -32,9 +33,9 @@ internal static class TimeReader
     }
 
     /// <summary>The rest of a time whose first number and unit have been read.</summary>
-    public static WrittenTime? After(DoseScanner scanner, Number number, string unit)
+    public static WrittenTime? After(DoseScanner scanner, WrittenNumber number, string unit)
     {
-        var place = new Place(number.Place.Start, scanner.At);
+        var place = new LinePlace(number.Place.Start, scanner.At);
         if (unit == "s") return new(number.Value, place);
         if (!scanner.AtDigit) return new(number.Value * 60, place);
         if (NumberReader.Whole(scanner, "a number of seconds", "Write seconds, as in 1 min 30 s.") is not { } seconds) return null;
@@ -43,17 +44,25 @@ internal static class TimeReader
         {
             var (minutes, rest) = (number.Value + (seconds.Value / 60), seconds.Value % 60);
             return scanner.Refuse<WrittenTime>(
-                seconds.Place, $"{seconds} s is more than the seconds after minutes may be.", rest == 0 ? $"Write {minutes} min." : $"Write {minutes} min {rest} s.");
+                seconds.Place,
+                $"{seconds} s is more than the seconds after minutes may be.",
+                rest == 0 ? $"Write {minutes} min." : $"Write {minutes} min {rest} s.");
         }
 
-        if (seconds.Value == 0) return scanner.Refuse<WrittenTime>(seconds.Place, "0 s after minutes says nothing.", $"Write {number} min.");
+        if (seconds.Value == 0)
+        {
+            return scanner.Refuse<WrittenTime>(
+                seconds.Place,
+                "0 s after minutes says nothing.",
+                $"Write {number} min.");
+        }
         return NumberReader.Within(scanner, new(seconds, seconds, seconds.Place), SecondsOfMinute) is null
             ? null
             : new((number.Value * 60) + seconds.Value, new(number.Place.Start, scanner.At));
     }
 
     /// <summary>The unit after a number.</summary>
-    public static string? Unit(DoseScanner scanner, Number number, IReadOnlyList<string> units, string help)
+    public static string? Unit(DoseScanner scanner, WrittenNumber number, IReadOnlyList<string> units, string help)
     {
         if (scanner.TakeOf(units) is { } unit) return unit;
         var found = scanner.Look();
@@ -62,7 +71,7 @@ internal static class TimeReader
             : WordFaults.Expected<string>(scanner, "a unit", units, help);
     }
 
-    private static bool IsWordOfOtherKind(Found found) =>
+    private static bool IsWordOfOtherKind(FoundInLine found) =>
         found is { IsWord: true, IsGlued: false } && DoseVocabulary.All.Contains(found.Word) && !DoseVocabulary.Units.Contains(found.Word);
 
     private static Seconds? Range(DoseScanner scanner, int start, string term, string help)

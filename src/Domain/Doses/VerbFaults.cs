@@ -15,31 +15,32 @@ internal static class VerbFaults
     public static string Or(IReadOnlyList<string> words) =>
         words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} or {words[^1]}";
 
-    public static WrittenAmount? WrongUnit(DoseScanner scanner, Verb verb, NumberRange range, string unit)
+    public static WrittenAmount? WrongUnit(DoseScanner scanner, Verb verb, WrittenRange range, string unit)
     {
-        var number = range.IsSingle ? $"{range.First}" : $"{range.First}-{range.Last}";
         var help = (verb, unit) switch
         {
-            (Verb.Breathe, "reps") => $"For a repeated movement write move; to count breaths write breathe {number} breaths.",
-            (_, "reps") => $"For a repeated movement write move: move {number} reps.",
-            (Verb.Move, "m") => $"For a walk with a load write carry: carry {number} m.",
-            (_, "m") => $"For minutes write {verb.Word()} {number} min; for a walk with a load write carry.",
-            (Verb.Carry or Verb.Move, "breaths") => $"For slow breathing write breathe: breathe {number} breaths.",
-            (_, "breaths") => $"For a relaxed stay write hold: hold {number} breaths.",
-            _ => $"For a movement over time write move: move {number} {unit}.",
+            (Verb.Breathe, "reps") => $"For a repeated movement write move; to count breaths write breathe {range} breaths.",
+            (_, "reps") => $"For a repeated movement write move: move {range} reps.",
+            (Verb.Move, "m") => $"For a walk with a load write carry: carry {range} m.",
+            (_, "m") => $"For minutes write {verb.Word()} {range} min; for a walk with a load write carry.",
+            (Verb.Carry or Verb.Move, "breaths") => $"For slow breathing write breathe: breathe {range} breaths.",
+            (_, "breaths") => $"For a relaxed stay write hold: hold {range} breaths.",
+            _ => $"For a movement over time write move: move {range} {unit}.",
         };
         return scanner.Refuse<WrittenAmount>(
-            scanner.Since(range.Place.Start), $"{verb.Word()} is {Meaning(verb)}, measured in {Measure(verb)}, not in {Measure(unit)}.", help);
+            scanner.Since(range.Place.Start),
+            $"{verb.Word()} is {Meaning(verb)}, measured in {Measure(verb)}, not in {Measure(unit)}.",
+            help);
     }
 
     /// <param name="place">The effort, from its <c>at</c>.</param>
-    public static Effort? NoEffort(DoseScanner scanner, Verb verb, Place place) => scanner.Refuse<Effort>(
+    public static Effort? NoEffort(DoseScanner scanner, Verb verb, LinePlace place) => scanner.Refuse<Effort>(
         place, $"{verb.Word()} is {Meaning(verb)} and has no effort.", verb == Verb.Hold
             ? "For a still push write press, as in press 10 s at 50%; otherwise leave out the effort."
             : "Leave out the effort; for a still push write press, as in press 10 s at 50%.");
 
     /// <param name="place">The effort, from its <c>at</c>.</param>
-    public static Effort? NoPercentage(DoseScanner scanner, Verb verb, Place place) => scanner.Refuse<Effort>(
+    public static Effort? NoPercentage(DoseScanner scanner, Verb verb, LinePlace place) => scanner.Refuse<Effort>(
         place,
         $"{verb.Word()} is {Meaning(verb)} and has no percentage; only press, pull and raise have.",
         $"Write a felt effort from 0 to 10, as in {DoseVocabulary.Use(verb.Word())} at effort 5.");

@@ -3,6 +3,8 @@ namespace Gradus.Domain;
 /// <summary>What to say where a word is missing, unknown or in the wrong place.</summary>
 internal static class WordFaults
 {
+    private const string TrailingHelp = "Leave it out, or write a comma and a term, as in rest 20 s.";
+
     /// <summary>None of the words stands where one must.</summary>
     /// <param name="noun">What is missing, with its article: "a unit".</param>
     /// <param name="help">The remedy where nothing near was written.</param>
@@ -22,7 +24,7 @@ internal static class WordFaults
         : scanner.Refuse<T>(scanner.Ending, $"The line ends where {noun} should stand.", help);
 
     /// <summary>A word that is none of the language.</summary>
-    public static T? Unknown<T>(DoseScanner scanner, Found found, string noun, IReadOnlyList<string> words, string help)
+    public static T? Unknown<T>(DoseScanner scanner, FoundInLine found, string noun, IReadOnlyList<string> words, string help)
         where T : class
     {
         var known = found.IsGlued ? DoseVocabulary.All : words;
@@ -39,28 +41,29 @@ internal static class WordFaults
     {
         if (scanner.Look() is not { } found) throw new InvalidOperationException("Nothing stands there.");
         if (found.IsWord && (found.IsGlued || !DoseVocabulary.All.Contains(found.Word)))
-            return Unknown<T>(scanner, found, "a word of a dose line", DoseVocabulary.All, "Leave it out, or write a comma and a term, as in rest 20 s.");
+            return Unknown<T>(scanner, found, "a word of a dose line", DoseVocabulary.All, TrailingHelp);
         if (found.IsNumber) return Number<T>(scanner, found);
         var (message, help) = Misplaced(found);
         return scanner.Refuse<T>(found.Place, message, help);
     }
 
-    private static (string Message, string Help) Misplaced(Found found) => found.Word switch
+    private static (string Message, string Help) Misplaced(FoundInLine found) => found.Word switch
     {
         "then" => ("'then' joins actions inside brackets only.", "Put brackets round the actions, as in (press 10 s then hold 20 s)."),
         "x" => ("The count of sets does not stand after the work.", "Write it first, as in 3 x hold 30 s."),
         "at" => ("'at' stands where no action ends.", "Write the effort once, right after the amount of its action, as in press 10 s at 50%."),
         ")" => ("This bracket closes nothing.", "Leave it out, or open it before the first action."),
         "(" => ("A bracket stands where the work has ended.", "Put all actions into one pair of brackets, joined by then."),
-        ";" or "+" or "/" or "&" => ($"{found.Quoted} is no sign of a dose line.", "Write a comma before a term, or then between two actions in brackets."),
+        ";" or "+" or "/" or "&" =>
+            ($"{found.Quoted} is no sign of a dose line.", "Write a comma before a term, or then between two actions in brackets."),
         var word when DoseVocabulary.Terms.Contains(word) =>
             ($"'{word}' begins a term, and no comma stands before it.", $"Write a comma before it, as in hold 30 s, {DoseVocabulary.Use(word)}."),
         var word when DoseVocabulary.Verbs.Contains(word) =>
             ($"'{word}' begins a second action without brackets and then.", "Put the actions into brackets, as in (press 10 s then hold 20 s)."),
-        _ => ($"{found.Quoted} stands where the line should end.", "Leave it out, or write a comma and a term, as in rest 20 s."),
+        _ => ($"{found.Quoted} stands where the line should end.", TrailingHelp),
     };
 
-    private static T? Number<T>(DoseScanner scanner, Found found)
+    private static T? Number<T>(DoseScanner scanner, FoundInLine found)
         where T : class => scanner.Refuse<T>(
         found.Place,
         $"{found.Quoted} stands where the line should end.",

@@ -31,7 +31,9 @@ internal static class WorkReader
             if (scanner.Next() == '(')
             {
                 return scanner.Refuse<Series<DosePart>>(
-                    scanner.Since(start), "Only the sets are counted outside the brackets.", "Put the second count inside, as in 2 x (3 x (press 10 s then hold 20 s)).");
+                    scanner.Since(start),
+                    "Only the sets are counted outside the brackets.",
+                    "Put the second count inside, as in 2 x (3 x (press 10 s then hold 20 s)).");
             }
         }
 
@@ -62,7 +64,9 @@ internal static class WorkReader
         else if (scanner.Next() == '(')
         {
             return scanner.Refuse<DosePart>(
-                new(scanner.At, scanner.At + 1), "The inner bracket has no count.", "Write a count before it, as in (2 x (press 10 s then pull 5 s) then hold 30 s).");
+                new(scanner.At, scanner.At + 1),
+                "The inner bracket has no count.",
+                "Write a count before it, as in (2 x (press 10 s then pull 5 s) then hold 30 s).");
         }
 
         return Action(scanner, times) is { } action ? new DosePart.Single(action) : null;
@@ -78,7 +82,9 @@ internal static class WorkReader
             if (scanner.Next() == '(')
             {
                 return scanner.Refuse<DosePart.Group>(
-                    new(scanner.At, scanner.At + 1), "Brackets stand at most two deep.", "Write the actions out one after another, with then between them.");
+                    new(scanner.At, scanner.At + 1),
+                    "Brackets stand at most two deep.",
+                    "Write the actions out one after another, with then between them.");
             }
 
             if (Action(scanner, own) is not { } action) return null;
@@ -103,7 +109,7 @@ internal static class WorkReader
     {
         if (NumberReader.Range(scanner, "a count", "Write a count, as in 3 x hold 30 s.") is not { } range) return null;
         if (!scanner.Take("x")) return WorkFaults.NoX(scanner, range);
-        return NumberReader.Within(scanner, range, Bound.Count);
+        return NumberReader.Within(scanner, range, NumberBound.Count);
     }
 
     private static T? Unclosed<T>(DoseScanner scanner)

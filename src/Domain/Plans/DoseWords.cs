@@ -5,7 +5,7 @@ internal static class DoseWords
 {
     public static string Of(Use use, Dose dose, Words words)
     {
-        var work = string.Join(words.Say("then"), dose.Parts.Select(p => Of(p, words)));
+        var work = words.Joined([.. dose.Parts.Select(p => Of(p, words))], "then");
         var said = new List<string> { words.Say("dose-work", ("sets", words.Say("sets", ("n", dose.Sets.Low))), ("work", work)) };
         var terms = dose.Terms;
         if (terms.Side is not null) said.Add(words.Say("dose-side", ("side", SideWords.Of(use, dose, words))));
@@ -29,7 +29,7 @@ internal static class DoseWords
 
     private static string Of(DosePart part, Words words)
     {
-        var actions = string.Join(words.Say("then"), part.Actions.Select(a => Of(a, words)));
+        var actions = words.Joined([.. part.Actions.Select(a => Of(a, words))], "then");
         return part is DosePart.Group group ? words.Say("dose-rounds", ("times", words.Say("times", ("n", group.Times.Low))), ("work", actions)) : actions;
     }
 

@@ -79,7 +79,7 @@ public sealed record PlannedExercise(
     Series<PlannedUse> Uses);
 
 /// <summary>One exercise in one session.</summary>
-/// <param name="Sides">"left leg (rear leg)", "each leg, left first", or empty where there is no side.</param>
+/// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side.</param>
 /// <param name="Text">Filled with the ranges over the weeks of this use.</param>
 public sealed record PlannedUse(ExerciseId Exercise, string Title, int Session, string SessionName, string Sides, ExerciseText Text, Series<PlannedDose> Doses);
 

@@ -55,7 +55,7 @@ internal static class Planning
         foreach (var (key, named) in new[] { ("not-with", exercise.NotWith), ("clear-first", clearFirst) })
         {
             var names = named.Select(c => practice.Find(c.Value)?.Name).OfType<string>().ToArray();
-            if (names.Length > 0) yield return words.Say(key, ("conditions", string.Join(words.Say("conditions-comma"), names)));
+            if (names.Length > 0) yield return words.Say(key, ("conditions", words.Joined(names, "semicolon")));
         }
     }
 

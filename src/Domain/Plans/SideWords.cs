@@ -6,7 +6,7 @@ internal static class SideWords
     /// <summary>"left leg", "right arm", "left side".</summary>
     public static string Of(Side side, Limb limb, Words words) => words.Say($"{side.Word()}-{Key(limb)}");
 
-    /// <summary>"each leg, left leg first", "left leg, which is your rear leg"; empty where the dose has no side.</summary>
+    /// <summary>"each leg, left leg first", "left leg, your rear leg"; empty where the dose has no side.</summary>
     public static string Of(Use use, Dose dose, Words words)
     {
         var limb = use.Exercise.Trains.Limb;
@@ -16,7 +16,7 @@ internal static class SideWords
             SideTerm.Each => words.Say($"each-{Key(limb)}", ("first", first)),
             SideTerm.Alternate => words.Say($"in-turn-{Key(limb)}", ("first", first)),
             SideTerm.Both => words.Say($"both-{Key(limb)}"),
-            SideTerm.On => use.Role is null or "left" or "right" ? first : words.Say("side-with-role", ("side", first), ("role", use.Role)),
+            SideTerm.On => use.Role is null or "left" or "right" ? first : words.Say($"role-{Key(limb)}", ("side", first), ("role", use.Role)),
             _ => "",
         };
     }

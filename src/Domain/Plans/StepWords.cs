@@ -30,7 +30,7 @@ internal static class StepWords
         if (dose.Terms.Tempo is { } tempo && action.Amount is Amount.Reps) said.Add(DoseWords.Of(tempo, words));
         if (dose.Terms.Load is { } load) said.Add(words.Say("with-load", ("load", load)));
         if (dose.Terms.Leave is { } leave && action.Amount is Amount.Reps) said.Add(words.Say("leave", ("n", leave)));
-        return string.Join(words.Say("detail-comma"), said);
+        return words.Joined(said, "comma");
     }
 
     private static int RoundsOf(DoseAction action, Dose dose) => dose.Parts.First(p => p.Actions.Contains(action)).Times.Low;

@@ -61,8 +61,15 @@ public sealed class Words(string language, FrozenDictionary<string, Phrase> phra
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public string And(IReadOnlyList<string> items)
     {
+        if (items.Count < 2) return Joined(items, "comma");
+        return Say("and", ("before", Joined([.. items.SkipLast(1)], "comma")), ("after", items[^1]));
+    }
+
+    /// <summary>Several things in a row, each put behind those before it by a phrase with <c>{before}</c> and <c>{after}</c>.</summary>
+    public string Joined(IReadOnlyList<string> items, string key)
+    {
         var said = items.Count > 0 ? items[0] : "";
-        for (var i = 1; i < items.Count; i++) said = Say(i == items.Count - 1 ? "and" : "comma", ("before", said), ("after", items[i]));
+        for (var i = 1; i < items.Count; i++) said = Say(key, ("before", said), ("after", items[i]));
         return said;
     }
 

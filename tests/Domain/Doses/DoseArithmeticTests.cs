@@ -30,10 +30,11 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
     [Fact]
     public void Each_planted_mistake_in_adding_up_is_noticed()
     {
+        var doses = Doses.Value.Take(3000).Select(d => (d.Dose, d.Settings, Right: DoseMeasures.Of(d.Dose, d.Settings).Seconds.Value)).ToArray();
         foreach (var slip in Enum.GetValues<Slip>().Where(s => s != Slip.None))
         {
-            var noticed = Doses.Value.Count(d => NaiveClock.Count(d.Dose, d.Settings, slip) != DoseMeasures.Of(d.Dose, d.Settings).Seconds.Value);
-            output.WriteLine($"{slip}: noticed in {noticed} of {Doses.Value.Length} doses");
+            var noticed = doses.Count(d => NaiveClock.Count(d.Dose, d.Settings, slip) != d.Right);
+            output.WriteLine($"{slip}: noticed in {noticed} of {doses.Length} doses");
             Assert.True(noticed > 0, $"{slip} was never noticed");
         }
     }

@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>Numbers of a dose held against their range, and said in words.</summary>
-internal static class Amounts
+internal static class EnvelopeNumbers
 {
     /// <summary>More is on the hard side.</summary>
     public static IEnumerable<Departure> Compare(Count allowed, Count written, Func<Count, string> words) =>

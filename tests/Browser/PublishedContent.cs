@@ -1,0 +1,54 @@
+using Gradus.Domain;
+using Gradus.HandingOver;
+using Gradus.Reading;
+using Gradus.Rendering;
+using Gradus.Tests.House;
+using Microsoft.Playwright;
+
+namespace Gradus.Tests.Browser;
+
+/// <summary>The demonstration practice, published to a folder and open to a real browser, for all tests of this project.</summary>
+public sealed class PublishedContent : IAsyncLifetime
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("gradus-browser-").FullName;
+
+    private IPlaywright? playwright;
+
+    public IBrowser Browser { get; private set; } = null!;
+
+    public IReadOnlyList<string> Clients { get; private set; } = [];
+
+    public async ValueTask InitializeAsync()
+    {
+        var findings = new Findings();
+        var practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), findings).Practice;
+        Assert.NotNull(practice);
+        Assert.Empty(findings);
+        foreach (var client in practice.Clients)
+        {
+            var site = SiteRenderer.Render(Plan.For(practice, client), ThemeFolder.Plain(), findings);
+            Assert.NotNull(site);
+            Publication.Write(site, folder);
+        }
+
+        Clients = [.. practice.Clients.Select(c => c.Id.Text)];
+        playwright = await Playwright.CreateAsync();
+        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = ["--no-sandbox"] });
+    }
+
+    public IEnumerable<string> PagesOf(string client) =>
+        Directory.EnumerateFiles(Path.Combine(folder, client), "*.html").Order(StringComparer.Ordinal);
+
+    public async ValueTask DisposeAsync()
+    {
+        await Browser.DisposeAsync();
+        playwright?.Dispose();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private static string Chromium()
+    {
+        var known = new[] { Environment.GetEnvironmentVariable("GRADUS_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" };
+        return known.FirstOrDefault(File.Exists) ?? throw new InvalidOperationException("No Chromium is installed. On Debian: apt-get install chromium; elsewhere set GRADUS_CHROMIUM to it.");
+    }
+}

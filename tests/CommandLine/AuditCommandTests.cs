@@ -1,0 +1,60 @@
+using System.Text.Json;
+using Gradus.Tests.House;
+
+namespace Gradus.Tests.CommandLine;
+
+public sealed class AuditCommandTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("gradus-audit-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void A_published_tree_is_judged_as_it_stands()
+    {
+        Gradus.Run("publish", Repository.Path("content"), "--to", folder, "--today", "2026-12-07");
+        Assert.Equal(0, Gradus.Run("audit", Repository.Path("content"), "--site", folder, "--today", "2026-12-07").Status);
+
+        var page = Path.Combine(folder, "rufus", "session-1.html");
+        File.WriteAllText(page, File.ReadAllText(page).Replace("<h4>Sharp or sudden pain</h4>", "<h4 hidden>Sharp or sudden pain</h4>", StringComparison.Ordinal));
+        var answer = Gradus.Run("audit", Repository.Path("content"), "--site", folder, "--today", "2026-12-07", "--format", "json");
+        Assert.Equal(1, answer.Status);
+        var finding = Assert.Single(JsonDocument.Parse(answer.Output).RootElement.GetProperty("findings").EnumerateArray());
+        Assert.Equal("caution-hidden", finding.GetProperty("rule").GetString());
+        Assert.Equal("error", finding.GetProperty("level").GetString());
+        Assert.Equal("rufus", finding.GetProperty("client").GetString());
+        Assert.Equal("session-1.html", finding.GetProperty("file").GetString());
+        Assert.Equal(["rule", "level", "client", "file", "line", "column", "message", "help"], finding.EnumerateObject().Select(p => p.Name));
+    }
+
+    [Fact]
+    public void A_finding_for_people_has_place_sentence_caret_and_remedy()
+    {
+        var content = Path.Combine(folder, "practice");
+        foreach (var file in Repository.Files("content", ""))
+        {
+            var path = Path.Combine(content, Path.GetRelativePath(Repository.Path("content"), file));
+            Directory.CreateDirectory(Path.GetDirectoryName(path) ?? content);
+            File.Copy(file, path);
+        }
+
+        var exercise = Path.Combine(content, "exercises", "side-lying-foot-lift.md");
+        File.WriteAllText(exercise, File.ReadAllText(exercise).Replace("rest 30 s", "rest 30 seconds", StringComparison.Ordinal));
+        var answer = Gradus.Run("audit", content, "--today", "2026-12-07");
+        Assert.Equal(1, answer.Status);
+        var lines = answer.Output.Split('\n');
+        Assert.StartsWith("exercises/side-lying-foot-lift.md:8:", lines[0], StringComparison.Ordinal);
+        Assert.Contains("  error  dose-unreadable  ", lines[0], StringComparison.Ordinal);
+        Assert.Equal(lines[1].IndexOf("seconds", StringComparison.Ordinal), lines[2].IndexOf('^', StringComparison.Ordinal));
+        Assert.StartsWith("    ", lines[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nobody_but_the_asked_client_is_spoken_of()
+    {
+        var answer = Gradus.Run("audit", Repository.Path("content"), "--client", "maud", "--today", "2031-12-01");
+        Assert.Equal(0, answer.Status);
+        Assert.Contains("[maud]", answer.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("[rufus]", answer.Output, StringComparison.Ordinal);
+    }
+}
