@@ -3,50 +3,70 @@ using Gradus.Domain;
 namespace Gradus.Auditing;
 
 /// <summary>Looks for one caution on one page: its title and each of its lines as lines of their own, together, under the name of its
-/// kind, followed by the exercises it belongs to.</summary>
+/// kind, followed by the exercises it belongs to. Where it is repeated, the exercises may be left out, and nothing else.</summary>
 internal static class CautionSight
 {
     public static Sighting Of(Plan plan, Duty duty, PlannedCaution caution)
     {
         var what = $"the caution '{caution.Title}'";
-        var shown = duty.Page.Shown;
-        var lines = caution.Lines().ToArray();
-        var places = Enumerable.Range(0, shown.Count).Where(i => shown[i].Text == lines[0]).ToArray();
-        var faults = places.Select(i => Fault(plan, shown, i, lines, caution)).ToArray();
-        for (var i = 0; i < places.Length; i++)
-            if (faults[i] is null && places[i] < duty.FirstInstruction) return new Sighting.InPlace(what, shown[places[i]].At);
-        for (var i = 0; i < places.Length; i++)
-            if (faults[i] is null) return new Sighting.After(what, shown[duty.FirstInstruction].Text, shown[places[i]].At);
-        if (places.Length > 0) return new Sighting.Altered(what, faults[0] ?? "", shown[places[0]].At);
-        if (duty.Page.Lines.FirstOrDefault(l => l.HiddenBy is not null && l.Text == lines[0]) is { } hidden)
+        var (all, shown) = (duty.Page.Lines, duty.Page.Shown);
+        var copies = CopiesIn(shown, plan, caution).ToArray();
+        var whole = copies.Where(c => c is { Fault: null, Unnamed: null }).ToArray();
+        if (whole.Length > 0 && copies.FirstOrDefault(c => c.Fault is not null) is { } other) return new Sighting.Altered(what, other.Fault ?? "", shown[other.Title].At);
+        if (whole.FirstOrDefault(c => c.Title < duty.FirstInstruction) is { } first) return new Sighting.InPlace(what, shown[first.Title].At);
+        if (whole.Length > 0) return new Sighting.After(what, duty.Instruction, shown[whole[0].Title].At);
+        if (CopiesIn(all, plan, caution).Where(c => c is { Fault: null, Unnamed: null }).Select(c => c.HiddenIn(all)).FirstOrDefault(l => l is not null) is { } hidden)
             return new Sighting.Hidden(what, hidden.HiddenBy ?? "", hidden.At);
-        if (shown.FirstOrDefault(l => lines.Contains(l.Text)) is { } rest) return new Sighting.Altered(what, "its title is missing or other", rest.At);
+        if (copies.Length > 0) return new Sighting.Altered(what, copies[0].Fault ?? copies[0].Unnamed ?? "", shown[copies[0].Title].At);
+        if (all.FirstOrDefault(l => l.HiddenBy is not null && l.Text == caution.Title) is { } title) return new Sighting.Hidden(what, title.HiddenBy ?? "", title.At);
+        if (shown.FirstOrDefault(l => caution.Body.Lines().Contains(l.Text)) is { } rest) return new Sighting.Altered(what, "its title is missing or other", rest.At);
         return new Sighting.Missing(what, Location.Whole(duty.Page.Path));
     }
 
-    /// <summary>What is wrong with the caution whose title stands at that line; null where nothing is.</summary>
-    private static string? Fault(Plan plan, Series<TextLine> shown, int at, string[] lines, PlannedCaution caution)
+    /// <summary>Every place where the caution's title stands.</summary>
+    private static IEnumerable<Copy> CopiesIn(Series<TextLine> lines, Plan plan, PlannedCaution caution)
     {
-        for (var i = 1; i < lines.Length; i++)
-            if (at + i >= shown.Count || shown[at + i].Text != lines[i]) return $"under its title the text \"{Short(lines[i])}\" is missing or other";
-        if (KindAbove(plan, shown, at) != caution.Kind) return $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"";
-        var below = at + lines.Length < shown.Count ? shown[at + lines.Length].Text : "";
-        var unnamed = caution.Exercises.Select(e => plan.Exercise(e).Title).FirstOrDefault(title => !below.Contains(title, StringComparison.Ordinal));
-        return unnamed is null ? null : $"it does not say that it belongs to '{unnamed}'";
+        var body = caution.Lines().ToArray();
+        foreach (var (at, line) in lines.Index())
+            if (line.Text == body[0]) yield return CopyAt(at, lines, plan, caution, body);
     }
 
-    private static CautionKind? KindAbove(Plan plan, Series<TextLine> shown, int at)
+    private static Copy CopyAt(int at, Series<TextLine> lines, Plan plan, PlannedCaution caution, string[] body)
+    {
+        var (heading, kind) = KindAbove(plan, lines, at);
+        var copy = new Copy(heading, at, body.Length, null, null);
+        for (var i = 1; i < body.Length; i++)
+            if (at + i >= lines.Count || lines[at + i].Text != body[i]) return copy with { Fault = $"under its title the text \"{Short(body[i])}\" is missing or other" };
+        if (kind != caution.Kind) return copy with { Fault = $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"" };
+        var below = at + body.Length < lines.Count ? lines[at + body.Length].Text : "";
+        var unnamed = caution.Exercises.Select(e => plan.Exercise(e).Title).FirstOrDefault(title => !below.Contains(title, StringComparison.Ordinal));
+        return unnamed is null ? copy : copy with { Unnamed = $"it does not say that it belongs to '{unnamed}'" };
+    }
+
+    private static (int Heading, CautionKind? Kind) KindAbove(Plan plan, Series<TextLine> lines, int at)
     {
         for (var i = at - 1; i >= 0; i--)
         {
             foreach (var kind in Enum.GetValues<CautionKind>())
-                if (shown[i].Text == plan.Words.Say(KindKey(kind))) return kind;
+                if (lines[i].Text == plan.Words.Say(KindKey(kind))) return (i, kind);
         }
 
-        return null;
+        return (at, null);
     }
 
     private static string KindKey(CautionKind kind) => "kind-" + Kebab.Of(kind.ToString());
 
     private static string Short(string text) => text.Length <= 60 ? text : text[..57] + "...";
+
+    /// <summary>One place where the caution stands among the lines of a page.</summary>
+    /// <param name="Heading">The line that names the kind.</param>
+    /// <param name="Length">How many lines it has, the title among them; the one below them names its exercises.</param>
+    /// <param name="Fault">What is other in its kind or its text, in words; null where nothing is.</param>
+    /// <param name="Unnamed">That it does not name one of its exercises, in words; null where it names them all.</param>
+    private sealed record Copy(int Heading, int Title, int Length, string? Fault, string? Unnamed)
+    {
+        /// <summary>The first of its lines that somebody does not get.</summary>
+        public TextLine? HiddenIn(Series<TextLine> lines) =>
+            Enumerable.Range(Title, Length + 1).Prepend(Heading).Select(i => lines[i]).FirstOrDefault(l => l.HiddenBy is not null);
+    }
 }

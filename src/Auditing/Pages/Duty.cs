@@ -3,9 +3,11 @@ using Gradus.Domain;
 namespace Gradus.Auditing;
 
 /// <summary>What a page must carry: it tells somebody to do these exercises.</summary>
-/// <param name="FirstInstruction">The index among the shown lines of the first one that tells somebody to move; the number of lines where none does.</param>
+/// <param name="FirstInstruction">How many of the shown lines stand before the first line that tells somebody to move, shown to everybody or
+/// only to some; all of them where none does.</param>
+/// <param name="Instruction">That line; empty where there is none.</param>
 /// <param name="Exercises">In the order of the plan.</param>
-internal sealed record Duty(PageReading Page, int FirstInstruction, Series<PlannedExercise> Exercises)
+internal sealed record Duty(PageReading Page, int FirstInstruction, string Instruction, Series<PlannedExercise> Exercises)
 {
     /// <summary>The duty of every page that has one. Before-you-start carries every caution, whether or not it tells somebody to move.</summary>
     public static IEnumerable<Duty> Of(Plan plan, SiteReading site)
@@ -13,11 +15,13 @@ internal sealed record Duty(PageReading Page, int FirstInstruction, Series<Plann
         var orders = Orders(plan);
         foreach (var page in site.Pages)
         {
-            var shown = new ShownText(page);
-            var found = orders.Select(o => (o.Exercise, Line: shown.Find(o.Text))).Where(f => f.Line is not null).ToArray();
-            var first = found.Select(f => f.Line ?? 0).DefaultIfEmpty(page.Shown.Count).Min();
+            var text = new PageText(page);
+            var found = orders.Select(o => (o.Exercise, Line: text.Find(o.Text))).Where(f => f.Line is not null).ToArray();
+            var first = found.Select(f => f.Line ?? 0).DefaultIfEmpty(page.Lines.Count).Min();
             var told = found.Select(f => f.Exercise).Concat(MustBe(plan, page.Path)).ToHashSet();
-            if (told.Count > 0) yield return new(page, first, plan.Exercises.Where(e => told.Contains(e.Id)).ToSeries());
+            if (told.Count == 0) continue;
+            var before = page.Lines.Take(first).Count(l => l.HiddenBy is null);
+            yield return new(page, before, first < page.Lines.Count ? page.Lines[first].Text : "", plan.Exercises.Where(e => told.Contains(e.Id)).ToSeries());
         }
     }
 

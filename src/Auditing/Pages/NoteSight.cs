@@ -9,23 +9,27 @@ internal static class NoteSight
     public static Sighting Of(Duty duty, PlannedExercise exercise)
     {
         var what = $"the note of who must leave out '{exercise.Title}'";
-        var shown = duty.Page.Shown;
-        var places = Enumerable.Range(0, shown.Count).Where(i => IsNote(shown, i, exercise)).ToArray();
+        var (all, shown) = (duty.Page.Lines, duty.Page.Shown);
+        var places = PlacesIn(shown, exercise).ToArray();
         if (places.Length > 0)
-        {
-            return places[0] < duty.FirstInstruction
-                ? new Sighting.InPlace(what, shown[places[0]].At)
-                : new Sighting.After(what, shown[duty.FirstInstruction].Text, shown[places[0]].At);
-        }
-
-        var all = duty.Page.Lines;
-        var hidden = Enumerable.Range(0, all.Count).FirstOrDefault(i => all[i].HiddenBy is not null && IsNote(all, i, exercise), -1);
-        return hidden >= 0
-            ? new Sighting.Hidden(what, all[hidden].HiddenBy ?? "", all[hidden].At)
-            : new Sighting.Missing(what, Location.Whole(duty.Page.Path));
+            return places[0] < duty.FirstInstruction ? new Sighting.InPlace(what, shown[places[0]].At) : new Sighting.After(what, duty.Instruction, shown[places[0]].At);
+        foreach (var at in PlacesIn(all, exercise))
+            if (all.Skip(at).Take(exercise.Notes.Count + 1).FirstOrDefault(l => l.HiddenBy is not null) is { } hidden) return new Sighting.Hidden(what, hidden.HiddenBy ?? "", hidden.At);
+        foreach (var (at, line) in shown.Index())
+            if (Lost(shown, at, exercise) is { } lost) return new Sighting.Altered(what, $"the sentence \"{lost}\" is missing or other", line.At);
+        return new Sighting.Missing(what, Location.Whole(duty.Page.Path));
     }
 
-    private static bool IsNote(Series<TextLine> lines, int at, PlannedExercise exercise) =>
-        lines[at].Text == exercise.Title
-        && exercise.Notes.Index().All(note => at + 1 + note.Index < lines.Count && lines[at + 1 + note.Index].Text == note.Item);
+    private static IEnumerable<int> PlacesIn(Series<TextLine> lines, PlannedExercise exercise) => Enumerable.Range(0, lines.Count)
+        .Where(at => lines[at].Text == exercise.Title && exercise.Notes.Index().All(note => Below(lines, at, note.Index) == note.Item));
+
+    private static string Below(Series<TextLine> lines, int title, int note) => title + 1 + note < lines.Count ? lines[title + 1 + note].Text : "";
+
+    /// <summary>The first sentence of the note that is other at that place; null where the note does not seem to be meant there.</summary>
+    private static string? Lost(Series<TextLine> lines, int at, PlannedExercise exercise)
+    {
+        const int likeness = 12;
+        var meant = lines[at].Text == exercise.Title && exercise.Notes.Any(n => Below(lines, at, 0).StartsWith(n[..Math.Min(likeness, n.Length)], StringComparison.Ordinal));
+        return meant ? exercise.Notes.Index().FirstOrDefault(note => Below(lines, at, note.Index) != note.Item).Item : null;
+    }
 }

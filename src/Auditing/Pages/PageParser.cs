@@ -12,21 +12,23 @@ internal sealed class PageParser
 
     private readonly string path;
     private readonly IDocument document;
+    private readonly Hiding hiding;
 
-    private PageParser(Page page)
+    private PageParser(Page page, IEnumerable<HidingStyle> shared)
     {
         path = page.Path;
         document = Parser.ParseDocument(page.Html);
+        hiding = new(ByStyle(shared));
     }
 
-    /// <param name="hiding">What each style file of the site hides, by its path.</param>
-    public static PageReading Read(Page page, IReadOnlyDictionary<string, Series<HidingStyle>> hiding)
+    /// <param name="hiding">What the style files of the site hide.</param>
+    public static PageReading Read(Page page, IEnumerable<HidingStyle> hiding)
     {
-        var parser = new PageParser(page);
+        var parser = new PageParser(page, hiding);
         return new(
             page.Path,
             page.Html,
-            new TextParser(parser.At, parser.Hidden(hiding)).Read(parser.document.Body),
+            parser.Text(parser.document.Body),
             parser.Lists().ToSeries(),
             parser.document.QuerySelectorAll("time").Select(parser.Time).ToSeries(),
             parser.document.QuerySelectorAll("a[href],area[href]").Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a))).ToSeries(),
@@ -34,6 +36,9 @@ internal sealed class PageParser
             parser.document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "").Where(id => id.Length > 0).ToFrozenSet(StringComparer.Ordinal));
     }
 
+    private Series<TextLine> Text(IElement? element) => new TextParser(At, hiding).Read(element);
+
+    /// <summary>What is hidden of a list counts as not there: an item, or a part of its words.</summary>
     private IEnumerable<StepList> Lists()
     {
         foreach (var list in document.QuerySelectorAll("ol"))
@@ -43,32 +48,27 @@ internal sealed class PageParser
             var section = list.Closest("section") ?? document.Body ?? list;
             yield return new(
                 Spacing.Collapse(section.QuerySelector("h1,h2,h3,h4,h5,h6")?.TextContent ?? ""),
-                items.Select(i => new StepSeen(Spacing.Collapse(i.TextContent), i.QuerySelectorAll("time").Select(Time).ToSeries(), At(i))).ToSeries(),
-                section.QuerySelectorAll("time").Where(t => !list.Contains(t)).Select(Time).ToSeries(),
+                items.Where(i => hiding.Around(i) is null).Select(Item).ToSeries(),
+                TimesIn(section).Where(t => !list.Contains(t)).Select(Time).ToSeries(),
                 At(list));
         }
     }
 
+    private StepSeen Item(IElement item) => new(
+        string.Join(' ', Text(item).Where(l => l.HiddenBy is null).Select(l => l.Text)),
+        TimesIn(item).Select(Time).ToSeries(),
+        At(item));
+
+    private IEnumerable<IElement> TimesIn(IElement element) => element.QuerySelectorAll("time").Where(t => hiding.Around(t) is null);
+
     private TimeSeen Time(IElement time) => new(time.GetAttribute("datetime"), Spacing.Collapse(time.TextContent), At(time));
 
     /// <summary>The elements that a style rule hides, with the declaration that does it.</summary>
-    private Dictionary<IElement, string> Hidden(IReadOnlyDictionary<string, Series<HidingStyle>> hiding)
+    private Dictionary<IElement, string> ByStyle(IEnumerable<HidingStyle> shared)
     {
-        var used = document.QuerySelectorAll("link[href]").Select(l => l.GetAttribute("href") ?? "").SelectMany(file => hiding.GetValueOrDefault(file) ?? []);
-        var own = document.QuerySelectorAll("style").SelectMany(s => HidingStyle.In(s.TextContent));
         var hidden = new Dictionary<IElement, string>();
-        foreach (var style in used.Concat(own))
-        {
-            try
-            {
-                foreach (var element in document.QuerySelectorAll(style.Selector)) hidden.TryAdd(element, $"the style '{style.Declaration}'");
-            }
-            catch (DomException)
-            {
-                // A selector no browser understands hides nothing.
-            }
-        }
-
+        foreach (var style in shared.Concat(document.QuerySelectorAll("style").SelectMany(s => HidingStyle.In(s.TextContent))))
+            foreach (var element in Selecting.In(document, style.Selector)) hidden.TryAdd(element, $"the style '{style.Declaration}'");
         return hidden;
     }
 

@@ -10,20 +10,26 @@ namespace Gradus.Auditing;
 public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Files, Series<TextFile> Texts)
 {
     private static readonly string[] TextEndings = [".css", ".js", ".mjs", ".json", ".svg", ".txt", ".ics", ".vtt", ".xml", ".webmanifest", ".csv"];
+    private static readonly string[] PageEndings = [".html", ".htm", ".xhtml"];
 
     public PageReading? Page(string path) => Pages.FirstOrDefault(p => string.Equals(p.Path, path, StringComparison.Ordinal));
 
-    /// <summary>Reads every page of a site once.</summary>
+    /// <summary>Reads every page of a site once. A style file counts for every page, whichever of them asks for it.</summary>
     public static SiteReading Of(Site site)
     {
         var texts = site.Assets
             .Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
             .Select(a => new TextFile(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
             .ToSeries();
-        var hiding = texts.Where(t => t.Path.EndsWith(".css", StringComparison.OrdinalIgnoreCase)).ToDictionary(t => t.Path, t => HidingStyle.In(t.Text), StringComparer.Ordinal);
+        var hiding = texts.Where(t => t.Path.EndsWith(".css", StringComparison.OrdinalIgnoreCase)).SelectMany(t => HidingStyle.In(t.Text)).ToArray();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
-        return new(site.Pages.Select(p => PageParser.Read(p, hiding)).ToSeries(), files, texts);
+        return new(site.Pages.Concat(OtherPages(site)).Select(p => PageParser.Read(p, hiding)).ToSeries(), files, texts);
     }
+
+    /// <summary>Pages that a theme brought along as files.</summary>
+    private static IEnumerable<Page> OtherPages(Site site) => site.Assets
+        .Where(a => PageEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
+        .Select(a => new Page(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)));
 }
 
 public sealed record TextFile(string Path, string Text);

@@ -6,52 +6,60 @@ namespace Gradus.Auditing;
 
 /// <summary>The text of a page in reading order, and what is kept from whom.</summary>
 /// <param name="at">Where an element is written.</param>
-/// <param name="byStyle">The elements that a style rule hides.</param>
-internal sealed class TextParser(Func<IElement?, Location> at, IReadOnlyDictionary<IElement, string> byStyle)
+internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
 {
     /// <summary>Deeper than any page of ours by far; deeper text counts as not there.</summary>
     private const int DepthLimit = 200;
 
     private static readonly HashSet<string> Running = new(StringComparer.Ordinal)
     {
-        "a", "abbr", "b", "bdi", "bdo", "br", "cite", "code", "data", "dfn", "em", "i", "kbd", "label", "mark", "q", "s", "samp", "small", "span",
-        "strong", "sub", "sup", "time", "u", "var", "wbr",
+        "a", "abbr", "b", "bdi", "bdo", "br", "cite", "code", "data", "del", "dfn", "em", "i", "ins", "kbd", "label", "mark", "q", "s", "samp", "small",
+        "span", "strike", "strong", "sub", "sup", "time", "u", "var", "wbr",
     };
 
-    private static readonly HashSet<string> NoText = new(StringComparer.Ordinal) { "script", "style", "template", "head", "iframe", "object", "canvas", "video", "audio" };
+    /// <summary>What a browser shows nothing of, or something else instead.</summary>
+    private static readonly HashSet<string> NoText = new(StringComparer.Ordinal)
+    {
+        "script", "style", "template", "head", "iframe", "object", "canvas", "video", "audio", "datalist", "meter", "noembed", "noframes", "progress", "rp",
+        "title", "desc", "defs", "metadata", "symbol",
+    };
 
     private readonly List<TextLine> lines = [];
     private readonly StringBuilder line = new();
     private IElement? begun;
     private string? hiddenBy;
 
-    public Series<TextLine> Read(IElement? body)
+    /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
+    public Series<TextLine> Read(IElement? element)
     {
-        if (body is not null) Walk(body, null, 0);
+        if (element is not null) Walk(element, element.ParentElement is { } parent ? hiding.Around(parent) : null, 0);
         Flush();
         return lines.ToSeries();
     }
 
-    private void Walk(IElement element, string? hidden, int depth)
+    private void Walk(IElement element, string? around, int depth)
     {
         if (NoText.Contains(element.LocalName) || depth > DepthLimit) return;
-        hidden ??= HiddenHere(element);
+        var hidden = around ?? hiding.Of(element);
         var block = !Running.Contains(element.LocalName);
-        if (block || hidden != hiddenBy) Flush();
-        hiddenBy = hidden;
+        if (block) Flush();
         foreach (var child in element.ChildNodes)
         {
+            Turn(hidden ?? Hiding.OfText(element));
             if (child is IText text) Append(text.Data, element);
             else if (child is IElement { LocalName: "br" }) Append(" ", element);
-            else if (child is IElement inner)
-            {
-                Walk(inner, hidden ?? HiddenInside(element, inner), depth + 1);
-                if (hiddenBy != hidden) Flush();
-                hiddenBy = hidden;
-            }
+            else if (child is IElement inner) Walk(inner, hidden, depth + 1);
         }
 
         if (block) Flush();
+    }
+
+    /// <summary>Text that not everybody gets is a line of its own.</summary>
+    private void Turn(string? hidden)
+    {
+        if (hidden == hiddenBy) return;
+        Flush();
+        hiddenBy = hidden;
     }
 
     private void Append(string text, IElement from)
@@ -67,19 +75,4 @@ internal sealed class TextParser(Func<IElement?, Location> at, IReadOnlyDictiona
         line.Clear();
         begun = null;
     }
-
-    private string? HiddenHere(IElement element)
-    {
-        if (element.HasAttribute("hidden")) return "the attribute 'hidden'";
-        if (element.HasAttribute("inert")) return "the attribute 'inert'";
-        if (string.Equals(element.GetAttribute("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase)) return "'aria-hidden'";
-        if (element.LocalName == "noscript") return "the element 'noscript', which is not shown where scripts run";
-        if (element.LocalName == "dialog" && !element.HasAttribute("open")) return "a dialog that is closed";
-        if (element.HasAttribute("popover")) return "the attribute 'popover'";
-        if (element.GetAttribute("style") is { } style && HidingStyle.InAttribute(style) is { } declaration) return $"the style '{declaration}'";
-        return byStyle.GetValueOrDefault(element);
-    }
-
-    private static string? HiddenInside(IElement element, IElement child) =>
-        element.LocalName == "details" && !element.HasAttribute("open") && child.LocalName != "summary" ? "details that are closed" : null;
 }

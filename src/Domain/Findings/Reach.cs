@@ -36,7 +36,7 @@ public sealed class Reach
         {
             yield return $"exercises/{exercise}.md";
             if (practice.Find(exercise) is not { } found) continue;
-            foreach (var caution in practice.CautionsOf(found)) yield return $"cautions/{caution}.md";
+            foreach (var caution in practice.CautionsOf(found, client)) yield return $"cautions/{caution}.md";
         }
     }
 }

@@ -24,7 +24,7 @@ internal static class Planning
             Health(practice, client, exercises, words),
             sessions,
             exercises.Select(e => ExerciseOf(practice, e, uses, sessions, text)).ToSeries(),
-            Cautions(practice, exercises, text));
+            Cautions(practice, client, exercises, text));
     }
 
     private static PlannedSession Session(int number, ProgrammeSession session, Series<Use> uses, int weeks, PracticeSettings settings, TextPlanning text)
@@ -59,8 +59,8 @@ internal static class Planning
         }
     }
 
-    private static Series<PlannedCaution> Cautions(Practice practice, Series<Exercise> exercises, TextPlanning text) => exercises
-        .SelectMany(e => practice.CautionsOf(e).Select(id => (id, exercise: e.Id)))
+    private static Series<PlannedCaution> Cautions(Practice practice, Client client, Series<Exercise> exercises, TextPlanning text) => exercises
+        .SelectMany(e => practice.CautionsOf(e, client).Select(id => (id, exercise: e.Id)))
         .GroupBy(c => c.id, c => c.exercise)
         .Select(c => (caution: practice.Find(c.Key) ?? throw new ArgumentException($"No caution '{c.Key}'.", nameof(practice)), belongs: c.ToSeries()))
         .OrderBy(c => c.caution.Kind).ThenBy(c => c.caution.Id.Text, StringComparer.Ordinal)

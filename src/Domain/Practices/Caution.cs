@@ -14,12 +14,14 @@ public enum CautionKind
 }
 
 /// <summary>Where a caution is added by itself: every property that is not null must fit the exercise.</summary>
-public sealed record Attachment(Stage? Stage, Position? Position, string? Trains, Region? Loads, string? Property)
+/// <param name="Property">One that an exercise says, or that follows from its dose.</param>
+public sealed record Attachment(Stage? Stage, Position? Position, string? Trains, Region? Loads, string? Property, AgeBand? Age = null)
 {
-    public bool Fits(Exercise exercise) =>
+    public bool Fits(Exercise exercise, Client client) =>
         (Stage is null || Stage == exercise.Stage)
         && (Position is null || Position == exercise.Position)
         && (Trains is null || string.Equals(Trains, exercise.Trains.Name, StringComparison.Ordinal))
         && (Loads is null || exercise.Loads.Any(l => l.Region == Loads))
-        && (Property is null || exercise.Properties.Contains(Property, StringComparer.Ordinal));
+        && (Property is null || exercise.AllProperties.Contains(Property, StringComparer.Ordinal))
+        && (Age is null || client.Born.IsIn(Age.Value, client.Programme));
 }

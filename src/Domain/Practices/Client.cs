@@ -30,7 +30,29 @@ public sealed record Client(
 
 /// <summary>When somebody was born, as far as it is known.</summary>
 /// <param name="Date">Null where only the year was given.</param>
-public sealed record Birth(int Year, DateOnly? Date);
+public sealed record Birth(int Year, DateOnly? Date)
+{
+    /// <summary>Whether somebody is of that age on any day of a programme. Of a bare year the day is taken that brings more care: the last
+    /// for under 18, the first for over 65. Over 65 begins on the 65th birthday.</summary>
+    public bool IsIn(AgeBand band, Programme programme) => band switch
+    {
+        AgeBand.Under18 => AgeOn(programme.Start, Date ?? new DateOnly(Year, 12, 31)) < 18,
+        AgeBand.Over65 => AgeOn(programme.End, Date ?? new DateOnly(Year, 1, 1)) >= 65,
+        _ => throw new ArgumentOutOfRangeException(nameof(band)),
+    };
+
+    private static int AgeOn(DateOnly day, DateOnly born) => day.Year - born.Year - (day < Birthday(born, day.Year) ? 1 : 0);
+
+    /// <summary>Who is born on 29 February is a year older on 1 March of a common year.</summary>
+    private static DateOnly Birthday(DateOnly born, int year) =>
+        born is { Month: 2, Day: 29 } && !DateTime.IsLeapYear(year) ? new(year, 3, 1) : new(year, born.Month, born.Day);
+}
+
+public enum AgeBand
+{
+    Under18,
+    Over65,
+}
 
 public sealed record Agreement(DateOnly Training, DateOnly? Guardian);
 

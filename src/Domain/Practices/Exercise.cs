@@ -25,6 +25,9 @@ public sealed record Exercise(
     ExerciseText Text,
     Location At)
 {
+    /// <summary>The properties it says, and those that follow from its dose at the high end.</summary>
+    public IEnumerable<string> AllProperties => Properties.Concat(Dose.Dose is { } dose ? DoseProperties.Of(dose) : []);
+
     /// <summary>Every condition it asks about, each once: not-with first, then clear-first.</summary>
     public IEnumerable<Mention<ConditionId>> Contraindications => NotWith.Concat(ClearFirst).DistinctBy(c => c.Value);
 }

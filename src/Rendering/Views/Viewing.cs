@@ -73,13 +73,17 @@ internal static class Viewing
     private static CautionsView Cautions(Plan plan, IEnumerable<ExerciseId> shown)
     {
         var exercises = shown.ToArray();
-        var groups = plan.CautionsFor(exercises).GroupBy(c => c.Kind).Select(kind => new CautionGroupView(
+        var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(e.Title, e.Notes));
+        return new(Groups(plan, exercises), [.. notWith]);
+    }
+
+    private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises) => plan.CautionsFor(exercises)
+        .GroupBy(c => c.Kind)
+        .Select(kind => new CautionGroupView(
             Kebab.Of(kind.Key.ToString()),
             plan.Words.Say("kind-" + Kebab.Of(kind.Key.ToString())),
-            [.. kind.Select(c => new CautionView(c.Id.Text, c.Title, ProseHtml.Of(c.Body, 5), BelongsTo(plan, c)))]));
-        var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(e.Title, e.Notes));
-        return new([.. groups], [.. notWith]);
-    }
+            [.. kind.Select(c => new CautionView(c.Id.Text, c.Title, ProseHtml.Of(c.Body, 5), BelongsTo(plan, c)))]))
+        .ToSeries();
 
     private static string BelongsTo(Plan plan, PlannedCaution caution) =>
         plan.Words.Say("belongs-to", ("exercises", string.Join(", ", caution.Exercises.Select(e => plan.Exercise(e).Title))));
@@ -98,7 +102,7 @@ internal static class Viewing
         [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]);
 
     private static UseView Use(Plan plan, PlannedUse use) => new(
-        use.Title, plan.Exercise(use.Exercise).Path, use.Sides, ProseHtml.Of(use.Text.SetUp, 5), ProseHtml.Of(use.Text.Do, 5), ProseHtml.Of(use.Text.More, 4), Doses(use, plan.Words));
+        use.Title, plan.Exercise(use.Exercise).Path, use.Sides, Groups(plan, [use.Exercise]), ProseHtml.Of(use.Text.SetUp, 5), ProseHtml.Of(use.Text.Do, 5), ProseHtml.Of(use.Text.More, 4), Doses(use, plan.Words));
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
         [.. use.Doses.Select(d => new DoseView(words.Weeks(d.Weeks), d.Words, TimeView.Of(d.Seconds, d.About, words)))];

@@ -47,7 +47,7 @@ internal sealed record SessionView(
     string Number, string Name, string Days, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,
     Series<WeeksView> Weeks);
 
-internal sealed record UseView(string Title, string Path, string Sides, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
+internal sealed record UseView(string Title, string Path, string Sides, Series<CautionGroupView> Cautions, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
 
 internal sealed record DoseView(string Weeks, string Words, TimeView Time);
 

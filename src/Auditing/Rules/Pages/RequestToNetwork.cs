@@ -4,30 +4,29 @@ namespace Gradus.Auditing;
 
 public sealed class RequestToNetwork : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        site.Pages.SelectMany(p => p.Loads).Concat(site.Texts.SelectMany(InFile)).Where(load => !StaysInside(load, site)).Select(load => new Finding(
+            RuleId.Of(GetType()), Level.Error, plan.Client, load.At, $"This page asks for '{load.Address}' ({load.By}), which is no file of this site.",
+            "Put the file into the site, or take the request out: a client's page asks nobody for anything."));
+
+    private static IEnumerable<LoadSeen> InFile(TextFile file) => Path.GetExtension(file.Path).ToLowerInvariant() switch
     {
-        foreach (var load in site.Pages.SelectMany(p => p.Loads).Where(l => !StaysInside(l, site))) yield return Wrong(plan, load);
-        foreach (var file in site.Texts)
-        {
-            foreach (var address in LoadParser.InStyle(file.Text).Where(a => IsStyle(file) && !IsOwn(a, site)))
-                yield return Wrong(plan, new("a style", address, Location.Whole(file.Path)));
-            foreach (var call in LoadParser.InScript(file.Text).Where(_ => IsScript(file)))
-                yield return Wrong(plan, new("a script", call + "()", Location.Whole(file.Path)));
-        }
+        ".css" => Asked.InStyle(file.Text).Select(a => new LoadSeen("style", a, Location.Whole(file.Path))),
+        ".svg" => Asked.InDrawing(file.Text).Select(a => new LoadSeen("drawing", a, Location.Whole(file.Path))),
+        ".js" or ".mjs" => Asked.InScript(file.Text).Select(a => new LoadSeen("script", a, Location.Whole(file.Path))),
+        _ => [],
+    };
+
+    /// <summary>Whether what is asked for is a file of this site, a place on the same page, or a picture written out in the address itself.</summary>
+    private static bool StaysInside(LoadSeen load, SiteReading site)
+    {
+        if (load.By is "meta refresh" or "script" or "base href" or "iframe srcdoc") return false;
+        if (load.Address.StartsWith("data:", StringComparison.OrdinalIgnoreCase)) return IsPicture(load);
+        return load.Address.Length == 0 || load.Address.StartsWith('#') || site.Files.Contains(load.Address.Split('#')[0]);
     }
 
-    private static bool IsStyle(TextFile file) => file.Path.EndsWith(".css", StringComparison.OrdinalIgnoreCase) || file.Path.EndsWith(".svg", StringComparison.OrdinalIgnoreCase);
-
-    private static bool IsScript(TextFile file) => file.Path.EndsWith("js", StringComparison.OrdinalIgnoreCase);
-
-    private static bool StaysInside(LoadSeen load, SiteReading site) =>
-        load.By is not ("meta refresh" or "script" or "base href" or "iframe srcdoc") && IsOwn(load.Address, site);
-
-    /// <summary>A file of this site, a place on the same page, or data written out in the address itself.</summary>
-    private static bool IsOwn(string address, SiteReading site) =>
-        address.Length == 0 || address.StartsWith('#') || address.StartsWith("data:", StringComparison.OrdinalIgnoreCase) || site.Files.Contains(address.Split('#')[0]);
-
-    private Finding Wrong(Plan plan, LoadSeen load) => new(
-        RuleId.Of(GetType()), Level.Error, plan.Client, load.At, $"This page asks for '{load.Address}' ({load.By}), which is no file of this site.",
-        "Put the file into the site, or take the request out: a client's page asks nobody for anything.");
+    /// <summary>Data that can be a page, a style or a script of its own is none.</summary>
+    private static bool IsPicture(LoadSeen load) =>
+        (load.Address.StartsWith("data:image/", StringComparison.OrdinalIgnoreCase) || load.Address.StartsWith("data:font/", StringComparison.OrdinalIgnoreCase))
+        && load.By.Split(' ')[0] is not ("iframe" or "frame" or "object" or "embed" or "link" or "script");
 }

@@ -9,8 +9,8 @@ public sealed class StepAltered : ISiteRule
         let page = site.Page(session.Path)
         where page is not null
         from weeks in session.Weeks
-        let list = page.Lists.FirstOrDefault(l => l.Heading == weeks.Heading)
-        where list is not null && list.Items.Count == weeks.Steps.Count
+        from list in page.Lists
+        where list.Heading == weeks.Heading && list.Items.Count == weeks.Steps.Count
         from pair in list.Items.Zip(weeks.Steps)
         where !Says(pair.First.Text, pair.Second, plan.Words)
         select new Finding(

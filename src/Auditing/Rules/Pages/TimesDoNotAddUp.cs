@@ -14,11 +14,16 @@ public sealed class TimesDoNotAddUp : ISiteRule
         if (site.Page(session.Path) is not { } page) yield break;
         foreach (var weeks in session.Weeks)
         {
-            if (page.Lists.FirstOrDefault(l => l.Heading == weeks.Heading) is not { } list)
+            var lists = page.Lists.Where(l => l.Heading == weeks.Heading).ToArray();
+            if (lists.Length == 0)
                 yield return Wrong(plan, Location.Whole(page.Path), $"There is no list of steps under the heading '{weeks.Heading}'.", "Show one numbered list for each group of weeks, in a section with that heading.");
-            else
-                foreach (var finding in List(plan, weeks, list)) yield return finding;
+            foreach (var finding in lists.SelectMany(list => List(plan, weeks, list))) yield return finding;
+            foreach (var second in lists.Skip(1))
+                yield return Wrong(plan, second.At, $"There is a second list of steps under the heading '{weeks.Heading}'.", "Show one numbered list for each group of weeks.");
         }
+
+        foreach (var other in page.Lists.Where(l => session.Weeks.All(w => w.Heading != l.Heading)))
+            yield return Wrong(plan, other.At, $"The list of steps under the heading '{other.Heading}' is not in the plan.", "Show one numbered list for each group of weeks, in a section with that heading.");
     }
 
     private IEnumerable<Finding> List(Plan plan, PlannedWeeks weeks, StepList list)
@@ -44,13 +49,16 @@ public sealed class TimesDoNotAddUp : ISiteRule
     private IEnumerable<Finding> Spans(Plan plan, PageReading? page, IEnumerable<Seconds> planned, string what)
     {
         if (page is null) yield break;
-        var right = planned.ToHashSet();
+        var inOrder = planned.ToArray();
+        var right = inOrder.ToHashSet();
         foreach (var time in page.Times.Where(t => t.Span is { } span && !right.Contains(span)))
             yield return Wrong(plan, time.At, $"'{time.Text}' is not the time of {what} in the plan.", "Show the times of the plan.");
         if (page.Path == Plan.HomePath) yield break;
-        var shown = page.Times.Select(t => t.Span).OfType<Seconds>().ToHashSet();
-        foreach (var missing in right.Where(s => !shown.Contains(s)).OrderBy(s => s))
+        var shown = page.Times.Where(t => t.Span is not null).ToArray();
+        foreach (var missing in right.Where(s => shown.All(t => t.Span != s)).OrderBy(s => s))
             yield return Wrong(plan, Location.Whole(page.Path), $"The time {plan.Words.Span(missing)} of {what} is not on its page.", "Show the time of every dose in a time element.");
+        if (shown.Length == inOrder.Length && shown.Zip(inOrder).FirstOrDefault(p => p.First.Span != p.Second).First is { } other && shown.All(t => right.Contains(t.Span ?? default)))
+            yield return Wrong(plan, other.At, $"'{other.Text}' is the time of another dose than the one it stands beside.", "Show the doses in the plan's order, each with its own time.");
     }
 
     private Finding Wrong(Plan plan, Location at, string message, string help) => new(RuleId.Of(GetType()), Level.Error, plan.Client, at, message, help);

@@ -2,20 +2,20 @@ using System.Text;
 
 namespace Gradus.Auditing;
 
-/// <summary>The shown lines of a page as one text, to look for others in.</summary>
-internal sealed class ShownText
+/// <summary>All lines of a page, shown or hidden, as one text, to look for others in.</summary>
+internal sealed class PageText
 {
     private readonly string all;
     private readonly int[] starts;
 
-    public ShownText(PageReading page)
+    public PageText(PageReading page)
     {
         var text = new StringBuilder();
-        starts = new int[page.Shown.Count];
+        starts = new int[page.Lines.Count];
         for (var i = 0; i < starts.Length; i++)
         {
             starts[i] = text.Length;
-            text.Append(page.Shown[i].Text).Append('\n');
+            text.Append(page.Lines[i].Text).Append('\n');
         }
 
         all = text.ToString();

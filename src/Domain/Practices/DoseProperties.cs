@@ -1,0 +1,31 @@
+namespace Gradus.Domain;
+
+/// <summary>What a dose says about an exercise without anybody writing it down.</summary>
+public static class DoseProperties
+{
+    public const string HardEffort = "hard-effort";
+    public const string LongContraction = "long-contraction";
+
+    /// <summary>Per cent of the hardest, inclusive. At least 70 % is where isometric training is called hard (reference values, section 2).</summary>
+    private const int HardPercent = 70;
+
+    /// <summary>The same on the scale of felt effort, inclusive; common practice, no source.</summary>
+    private const int HardRating = 7;
+
+    /// <summary>A contraction above this many seconds is long; common practice, no source.</summary>
+    private const int LongSeconds = 10;
+
+    public static IEnumerable<string> Of(Dose dose)
+    {
+        if (dose.Actions.Any(a => IsHard(a.Effort))) yield return HardEffort;
+        if (dose.Actions.Any(a => a.Verb is Verb.Press or Verb.Pull or Verb.Raise && a.Amount.Number.High > LongSeconds)) yield return LongContraction;
+    }
+
+    private static bool IsHard(Effort? effort) => effort switch
+    {
+        Effort.Steady steady => steady.Percent.High >= HardPercent,
+        Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High) >= HardPercent,
+        Effort.Felt felt => felt.Rating >= HardRating,
+        _ => false,
+    };
+}

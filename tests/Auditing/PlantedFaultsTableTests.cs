@@ -1,0 +1,27 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Auditing;
+
+public sealed class PlantedFaultsTableTests(ITestOutputHelper output)
+{
+    private static readonly (string Family, Series<PlantedFault> Faults)[] Families =
+    [
+        ("caution missing", PageWithoutCautionsTests.Faults), ("caution altered", CautionAlteredTests.Faults), ("caution hidden", CautionHiddenTests.Faults),
+        ("caution too late", CautionAfterInstructionTests.Faults), ("times", TimesDoNotAddUpTests.Faults), ("time and words", TimeAgainstTextTests.Faults),
+        ("steps", StepAlteredTests.Faults), ("links", LinkBrokenOnPageTests.Faults), ("requests", RequestToNetworkTests.Faults), ("other clients", OtherClientNamedTests.Faults),
+    ];
+
+    [Fact]
+    public void Every_planted_fault_is_found()
+    {
+        output.WriteLine($"{"planted",-18}{"kinds",6}{"found",7}{"by the right rules alone",27}");
+        foreach (var (family, faults) in Families)
+        {
+            var found = faults.Count(f => f.Found().Length > 0);
+            var rightly = faults.Count(f => f.Found() == f.Rules);
+            output.WriteLine($"{family,-18}{faults.Count,6}{found,7}{rightly,27}");
+            Assert.Equal((faults.Count, faults.Count), (found, rightly));
+            Assert.All(faults, f => Assert.NotEmpty(f.Rules));
+        }
+    }
+}

@@ -1,0 +1,53 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Auditing;
+
+public sealed class PageWithoutCautionsTests
+{
+    private const string Press = "<li>Press: Calf press, left leg</li>";
+
+    public static readonly Series<PlantedFault> Faults =
+    [
+        Missing("before-you-start.html", "Wall calf stretch, Calf press"), Missing("session-1.html", "Wall calf stretch, Calf press"),
+        Missing("exercise-calf-press.html", "Calf press"), Missing("exercise-wall-calf-stretch.html", "Wall calf stretch"),
+        new("the note missing on before-you-start", "before-you-start.html", "<h3>Wall calf stretch</h3>", "", "page-without-cautions"),
+        new("the note missing on a session's page", "session-1.html", "<h3>Wall calf stretch</h3>", "", "page-without-cautions"),
+        new("the note missing on an exercise's page", "exercise-calf-press.html", "<h3>Calf press</h3>", "", "page-without-cautions"),
+        new("an instruction on the first page", "index.html", "<h1>", "<p>Let go slowly.</p><h1>", "page-without-cautions"),
+        new("a step on the first page", "index.html", "<h1>", Press + "<h1>", "page-without-cautions"),
+        new("an instruction hidden on the first page", "index.html", "<h1>", "<p hidden>Let go slowly.</p><h1>", "page-without-cautions"),
+        new("an instruction of another exercise on an exercise's page", "exercise-calf-press.html", "<h1>", "<p>Sink forward until the calf is tight.</p><h1>", "caution-after-instruction caution-altered page-without-cautions"),
+        new("a page emptied", "exercise-calf-press.html", "<body>", "<body><template>", "page-without-cautions times-do-not-add-up"),
+    ];
+
+    public static TheoryData<PlantedFault> All => new(Faults.Append(new("an exercise named on the first page", "index.html", "<h1>", "<p>Calf press</p><h1>", "")));
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void It_is_found_on_every_kind_of_page(PlantedFault fault) => fault.MustBeFound();
+
+    [Theory]
+    [InlineData("before-you-start.html")]
+    [InlineData("session-1.html")]
+    [InlineData("exercise-calf-press.html")]
+    public void A_page_that_is_not_there_is_missed(string path)
+    {
+        var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages.Where(p => p.Path != path), FinishedSite.Site.Assets);
+        Assert.Contains(FinishedSite.Audit(site), f => f.Rule.Text == "page-without-cautions" && f.At.File == path);
+    }
+
+    [Fact]
+    public void A_page_that_a_theme_brings_along_must_carry_them_too()
+    {
+        var bytes = System.Text.Encoding.UTF8.GetBytes(Press);
+        var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages, FinishedSite.Site.Assets.Append(new("more/quick.htm", bytes)));
+        Assert.All(FinishedSite.Audit(site), f => Assert.Equal(("page-without-cautions", "more/quick.htm"), (f.Rule.Text, f.At.File)));
+        Assert.Equal(4, FinishedSite.Audit(site).Count);
+    }
+
+    private static PlantedFault Missing(string path, string exercises)
+    {
+        var caution = $"<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Goes with: {exercises}</p>\n";
+        return new($"a stop sign missing on {path}", path, caution, "", "page-without-cautions");
+    }
+}

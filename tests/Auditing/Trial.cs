@@ -1,0 +1,83 @@
+using System.Text;
+using Gradus.Auditing;
+using Gradus.Domain;
+using Gradus.Reading;
+using Gradus.Rendering;
+
+namespace Gradus.Tests.Auditing;
+
+/// <summary>The little practice, changed in places, from its text to the audit of its sites. The path of an edit says what it changes: a
+/// file of the practice, <c>theme/session.html</c>, or <c>site/tess/session-1.html</c> after the site was made.</summary>
+internal sealed class Trial
+{
+    private readonly Findings findings = new();
+    private readonly Series<Edit> edits;
+
+    private Trial(Series<Edit> edits) => this.edits = edits;
+
+    /// <summary>Everything that is found, in the order in which it is said.</summary>
+    public static Series<Finding> Of(Series<Edit> edits) => new Trial(edits).Run().ToSeries();
+
+    private IEnumerable<Finding> Run()
+    {
+        var sources = Edited(LittlePractice.Files, edits.Where(e => PartOf(e) == Part.Practice));
+        var reading = PracticeReader.Read(SourceFolder.Of(sources.Select(Bytes)), findings);
+        if (reading.Practice is { } practice)
+        {
+            findings.AddRange(RuleBook.Check(practice, LittlePractice.Today));
+            var theme = new Theme("little", Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes));
+            foreach (var id in reading.Clients) Publish(practice, theme, id);
+        }
+
+        return findings.InOrder();
+    }
+
+    private void Publish(Practice practice, Theme theme, ClientId id)
+    {
+        var own = edits.Where(e => e.Path.StartsWith($"site/{id}/", StringComparison.Ordinal)).ToArray();
+        var blocked = findings.Block(id, Reach.Of(practice));
+        if (blocked || practice.Find(id) is not { } client)
+        {
+            if (own.Length > 0) throw new InvalidOperationException($"'{own[0].Path}' cannot be edited: {id} is blocked.");
+            return;
+        }
+
+        var plan = Plan.For(practice, client);
+        if (SiteRenderer.Render(plan, theme, findings) is not { } site) return;
+        var others = practice.Clients.Where(c => c.Id != id).Select(c => c.Name);
+        findings.AddRange(RuleBook.Audit(plan, Edited(site, own), others));
+    }
+
+    private static Site Edited(Site site, IEnumerable<Edit> edits)
+    {
+        var files = site.Pages.Select(p => KeyValuePair.Create(p.Path, p.Html)).Concat(site.Assets.Select(a => KeyValuePair.Create(a.Path, Encoding.UTF8.GetString(a.Bytes.Span))));
+        var edited = Edited(files, edits);
+        return new(
+            site.Client,
+            edited.Where(f => f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Page(f.Key, f.Value)),
+            edited.Where(f => !f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Asset(f.Key, Encoding.UTF8.GetBytes(f.Value))));
+    }
+
+    private static SortedDictionary<string, string> Edited(IEnumerable<KeyValuePair<string, string>> files, IEnumerable<Edit> edits)
+    {
+        var edited = new SortedDictionary<string, string>(files.ToDictionary(), StringComparer.Ordinal);
+        foreach (var edit in edits)
+        {
+            var path = PartOf(edit) switch { Part.Site => edit.Path.Split('/', 3)[2], Part.Theme => edit.Path["theme/".Length..], _ => edit.Path };
+            edited[path] = edit.Apply(edited.GetValueOrDefault(path));
+        }
+
+        return edited;
+    }
+
+    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) => KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
+
+    private static Part PartOf(Edit edit) => edit.Path.Split('/')[0] switch { "site" => Part.Site, "theme" => Part.Theme, _ => Part.Practice };
+
+    private enum Part
+    {
+        Practice,
+        Theme,
+        Site,
+    }
+}
