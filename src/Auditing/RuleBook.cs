@@ -52,7 +52,7 @@ public static class RuleBook
     /// <param name="others">The names of the other clients, for the one rule that looks for them.</param>
     public static IEnumerable<Finding> Audit(Plan plan, Site site, IEnumerable<string> others)
     {
-        var reading = SiteReading.Of(site);
+        var reading = SiteReading.Of(plan, site);
         return Rules.OfType<ISiteRule>().SelectMany(rule => rule.Check(plan, reading)).Concat(Named.Check(plan, reading, others));
     }
 

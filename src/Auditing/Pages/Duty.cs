@@ -16,28 +16,44 @@ internal sealed record Duty(PageReading Page, int FirstInstruction, string Instr
         foreach (var page in site.Pages)
         {
             var text = new PageText(page);
-            var found = orders.Select(o => (o.Exercise, Line: text.Find(o.Text))).Where(f => f.Line is not null).ToArray();
+            var found = orders.Select(o => (About: o.Value, Line: text.Find(o.Key))).Where(f => f.Line is not null).ToArray();
             var first = found.Select(f => f.Line ?? 0).DefaultIfEmpty(page.Lines.Count).Min();
-            var told = found.Select(f => f.Exercise).Concat(MustBe(plan, page.Path)).ToHashSet();
+            var told = Told(found.Select(f => f.About), MustBe(plan, page.Path));
             if (told.Count == 0) continue;
             var before = page.Lines.Take(first).Count(l => l.HiddenBy is null);
             yield return new(page, before, first < page.Lines.Count ? page.Lines[first].Text : "", plan.Exercises.Where(e => told.Contains(e.Id)).ToSeries());
         }
     }
 
-    /// <summary>Every text that tells somebody to move, with the exercise it is about.</summary>
-    private static List<(string Text, ExerciseId Exercise)> Orders(Plan plan)
+    /// <summary>The exercises that a page tells somebody to do. A line that several exercises share speaks of those that the page is about
+    /// anyway, and of all of them where it is about none.</summary>
+    private static HashSet<ExerciseId> Told(IEnumerable<HashSet<ExerciseId>> found, IEnumerable<ExerciseId> mustBe)
     {
-        var orders = new HashSet<(string, ExerciseId)>();
+        var told = mustBe.ToHashSet();
+        foreach (var about in found.OrderBy(about => about.Count))
+            if (!about.Overlaps(told)) told.UnionWith(about);
+        return told;
+    }
+
+    /// <summary>Every text that tells somebody to move, with the exercises it is about.</summary>
+    private static Dictionary<string, HashSet<ExerciseId>> Orders(Plan plan)
+    {
+        var orders = new Dictionary<string, HashSet<ExerciseId>>(StringComparer.Ordinal);
         foreach (var exercise in plan.Exercises)
         {
-            foreach (var text in exercise.Uses.Select(u => u.Text).Prepend(exercise.Text))
-                orders.UnionWith(text.Instructions.SelectMany(p => p.Lines()).Select(line => (line, exercise.Id)));
-            orders.UnionWith(exercise.Uses.SelectMany(u => u.Doses).Select(d => (d.Words, exercise.Id)));
+            foreach (var line in exercise.Uses.Select(u => u.Text).Prepend(exercise.Text).SelectMany(t => t.Instructions).SelectMany(p => p.Lines()))
+                Add(line, exercise.Id);
+            foreach (var dose in exercise.Uses.SelectMany(u => u.Doses)) Add(dose.Words, exercise.Id);
         }
 
-        foreach (var step in plan.Sessions.SelectMany(s => s.Weeks).SelectMany(w => w.Steps)) orders.Add((step.Words, step.Exercise));
-        return [.. orders];
+        foreach (var step in plan.Sessions.SelectMany(s => s.Weeks).SelectMany(w => w.Steps)) Add(step.Words, step.Exercise);
+        return orders;
+
+        void Add(string text, ExerciseId exercise)
+        {
+            if (!orders.TryGetValue(text, out var about)) orders[text] = about = [];
+            about.Add(exercise);
+        }
     }
 
     private static IEnumerable<ExerciseId> MustBe(Plan plan, string path) =>

@@ -9,13 +9,22 @@ namespace Gradus.Auditing;
 /// <param name="Texts">The files that are neither pages nor pictures, as text: styles, scripts, data.</param>
 public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Files, Series<TextFile> Texts)
 {
+    /// <summary>How each page keeps each part of its duty, judged once for all rules that speak of it.</summary>
+    internal Series<Sighting> Sightings { get; private init; } = [];
+
     private static readonly string[] TextEndings = [".css", ".js", ".mjs", ".json", ".svg", ".txt", ".ics", ".vtt", ".xml", ".webmanifest", ".csv"];
     private static readonly string[] PageEndings = [".html", ".htm", ".xhtml"];
 
     public PageReading? Page(string path) => Pages.FirstOrDefault(p => string.Equals(p.Path, path, StringComparison.Ordinal));
 
-    /// <summary>Reads every page of a site once. A style file counts for every page, whichever of them asks for it.</summary>
-    public static SiteReading Of(Site site)
+    /// <summary>Reads every page of a site once, and looks for what the plan says must be on it. A style file counts for every page, whichever of them asks for it.</summary>
+    public static SiteReading Of(Plan plan, Site site)
+    {
+        var reading = Of(site);
+        return reading with { Sightings = Sighting.Of(plan, reading).ToSeries() };
+    }
+
+    private static SiteReading Of(Site site)
     {
         var texts = site.Assets
             .Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))

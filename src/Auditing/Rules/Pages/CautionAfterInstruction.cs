@@ -4,7 +4,7 @@ namespace Gradus.Auditing;
 
 public sealed class CautionAfterInstruction : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) => Sighting.Of(plan, site).OfType<Sighting.After>().Select(after => new Finding(
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) => site.Sightings.OfType<Sighting.After>().Select(after => new Finding(
         RuleId.Of(GetType()), Level.Error, plan.Client, after.At, $"Here {after.What} comes too late: \"{after.Instruction}\" already tells somebody to move.",
         "Put the cautions before everything that tells somebody to move."));
 }

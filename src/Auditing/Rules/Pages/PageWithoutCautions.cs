@@ -11,7 +11,7 @@ public sealed class PageWithoutCautions : ISiteRule
             yield return Wrong(plan, Location.Whole(path), "This page, with its cautions, is not there.", "Publish again; if a theme is in use, look at its templates.");
         }
 
-        foreach (var missing in Sighting.Of(plan, site).OfType<Sighting.Missing>())
+        foreach (var missing in site.Sightings.OfType<Sighting.Missing>())
         {
             yield return Wrong(
                 plan, missing.At, $"This page tells somebody to move, but {missing.What} is not on it.",

@@ -1,0 +1,69 @@
+using System.Text.RegularExpressions;
+using Gradus.Domain;
+using Gradus.Tests.House;
+using Gradus.Tests.Reading;
+
+namespace Gradus.Tests.Domain;
+
+/// <summary>Code and templates on one side, the catalogue on the other: what one names the other has.</summary>
+public sealed partial class CatalogueUseTests
+{
+    private static readonly Words English = LittlePractice.Golden.Read().Words.In("en") ?? throw new InvalidOperationException("No English.");
+
+    /// <summary>Keys that are put together from a word and the name of a thing: every such name is a key.</summary>
+    private static readonly string[] Composed =
+    [
+        .. Enumerable.Range(1, 12).Select(m => $"month-{m}"),
+        .. Enum.GetNames<DayOfWeek>().Select(d => "weekday-" + d.ToLowerInvariant()),
+        .. Enum.GetNames<StepKind>().Select(k => "step-" + Kebab.Of(k)),
+        .. Enum.GetNames<Verb>().Select(v => "do-" + v.ToLowerInvariant()),
+        .. Enum.GetNames<Stage>().Select(s => "stage-" + s.ToLowerInvariant()),
+        .. Enum.GetNames<Position>().Select(p => "position-" + Kebab.Of(p)),
+        .. Enum.GetNames<CautionKind>().Select(k => "kind-" + Kebab.Of(k)),
+        .. from limb in new[] { "leg", "arm", "trunk" } from form in new[] { "left", "right", "each", "in-turn", "both", "working" } select $"{form}-{limb}",
+        "left", "right", "stance-left", "stance-right",
+    ];
+
+    [GeneratedRegex("""Say\(\s*"([a-z0-9-]+)"[,)]""")]
+    private static partial Regex Said();
+
+    /// <summary>A key that stands as a text of its own, as those that a switch chooses between.</summary>
+    [GeneratedRegex("\"([a-z][a-z0-9-]*)\"")]
+    private static partial Regex Text();
+
+    /// <summary>The beginning of a key that the code completes with the name of a thing.</summary>
+    [GeneratedRegex("""Say\(\$?"([a-z]+-)(?:\{|" \+)""")]
+    private static partial Regex Beginning();
+
+    [GeneratedRegex(@"words\.([a-z0-9_]+)")]
+    private static partial Regex InTemplate();
+
+    [Fact]
+    public void Every_word_that_the_code_says_is_in_the_catalogue() =>
+        Assert.Empty(Named(Repository.Files("src", ".cs"), Said()).Except(English.Keys).Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void Every_word_that_a_template_says_is_in_the_catalogue()
+    {
+        var named = Named(Repository.Files("themes/plain", ".html"), InTemplate()).Select(InCatalogue).ToHashSet();
+        Assert.NotEmpty(named);
+        Assert.Empty(named.Except(English.Keys).Order(StringComparer.Ordinal));
+        Assert.All(named, key => Assert.NotNull(English.Plain(key)));
+    }
+
+    [Fact]
+    public void Every_name_that_makes_a_key_has_its_word() => Assert.Empty(Composed.Except(English.Keys));
+
+    [Fact]
+    public void Every_word_of_the_catalogue_is_said_somewhere()
+    {
+        var used = Named(Repository.Files("src", ".cs"), Text()).Concat(Named(Repository.Files("themes/plain", ".html"), InTemplate()).Select(InCatalogue)).Concat(Composed);
+        var beginnings = Named(Repository.Files("src", ".cs"), Beginning()).Distinct().ToArray();
+        Assert.DoesNotContain(English.Keys.Except(used), key => !beginnings.Any(b => key.StartsWith(b, StringComparison.Ordinal)));
+    }
+
+    private static string InCatalogue(string key) => key.Replace('_', '-');
+
+    private static IEnumerable<string> Named(IEnumerable<string> files, Regex shape) =>
+        files.SelectMany(file => shape.Matches(File.ReadAllText(file)).Select(m => m.Groups[1].Value));
+}
