@@ -23,13 +23,13 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
             case CodeInline code:
                 return [new Inline.Plain(code.Content)];
             case HtmlEntityInline entity:
-                return [new Inline.Plain(entity.Transcoded.ToString())];
+                return [new Inline.Plain(new([.. entity.Transcoded.ToString().Select(c => ControlCharacters.Contains(c) ? '\uFFFD' : c)]))];
             case LineBreakInline:
                 return [new Inline.Plain(" ")];
             case EmphasisInline emphasis:
                 return [new Inline.Emphasis(emphasis.DelimiterCount > 1, Of(emphasis))];
             case HtmlInline html:
-                sheet.Warn(Faults.HtmlInText, Place(html, 0), "This is HTML; the page shows it as the text it is.", "Write it in Markdown, or take it out.", html.Tag.Length);
+                sheet.Warn(Faults.HtmlInText, Place(html, 0), "This is HTML; the page shows it as the text it is.", "Take it out; write *word* to stress something.", html.Tag.Length);
                 return [new Inline.Plain(html.Tag)];
             case AutolinkInline auto:
                 return Link((auto.IsEmail ? "mailto:" : "") + auto.Url, [new Inline.Plain(auto.Url)], Place(auto, 0));
@@ -69,8 +69,8 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
             return [new Inline.Link(uri.AbsoluteUri, text, at)];
         if (ExerciseIn(address) is { } id && rules.Exercises.Contains(id)) return [new Inline.ExerciseLink(new(id), text, at)];
         sheet.Fault(
-            Faults.AddressRefused, at, $"A link cannot lead to '{address}'.",
-            "Link to another exercise's file, as calf-stretch.md, or to an address that begins with https, mailto or tel.");
+            Faults.AddressRefused, at, address.Length == 0 ? "This link leads nowhere." : $"A link cannot lead to {Quote.Of(address)}.",
+            Nearest.Ask(address, rules.Exercises.Order(StringComparer.Ordinal).Select(id => id + ".md"), "Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel."));
         return text;
     }
 

@@ -8,6 +8,9 @@ namespace Gradus.Reading;
 /// <summary>CommonMark → prose. Raw HTML comes out as the text it is; addresses that are not allowed are refused.</summary>
 internal sealed class ProseReader
 {
+    /// <summary>More would take the parser minutes, and no text for people has so many.</summary>
+    private const int BracketLimit = 2000;
+
     private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder().UsePreciseSourceLocation().Build();
 
     private readonly Sheet sheet;
@@ -24,8 +27,29 @@ internal sealed class ProseReader
     /// <param name="firstLine">The line of the file at which the text begins, from 1.</param>
     public static Prose Read(Sheet sheet, string markdown, int firstLine, ProseRules rules)
     {
+        if (markdown.Count(c => c == '[') > BracketLimit) return Refused("This text has more than 2,000 square brackets.");
+        if (Parsed(markdown) is not { } document) return Refused("Lists, quotes or emphasis are nested too deep in this text.");
         var reader = new ProseReader(sheet, firstLine, rules);
-        return new(Markdig.Markdown.Parse(markdown, CommonMark).SelectMany(reader.Blocks).ToSeries());
+        return new(document.SelectMany(reader.Blocks).ToSeries());
+
+        Prose Refused(string message)
+        {
+            sheet.Fault(Faults.FileUnreadable, sheet.At(firstLine, 1), message, "Look for a character that is repeated by mistake, and take it out.");
+            return Prose.Empty;
+        }
+    }
+
+    /// <summary>Null where the text is nested deeper than the parser goes, which it says by throwing.</summary>
+    private static MarkdownDocument? Parsed(string markdown)
+    {
+        try
+        {
+            return Markdig.Markdown.Parse(markdown, CommonMark);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
     }
 
     private IEnumerable<Block> Blocks(Markdig.Syntax.Block block)
@@ -40,7 +64,7 @@ internal sealed class ProseReader
             case ContainerBlock container:
                 return container.SelectMany(Blocks);
             case HtmlBlock html:
-                sheet.Warn(Faults.HtmlInText, at, "This is HTML; the page shows it as the text it is.", "Write it in Markdown, or take it out.");
+                sheet.Warn(Faults.HtmlInText, at, "This is HTML; the page shows it as the text it is.", "Take it out; leave a line empty between paragraphs.");
                 return Written(html, at);
             case CodeBlock code:
                 return Written(code, at);

@@ -22,12 +22,15 @@ internal static class CautionReader
         return title is null || kind is null ? null : new(id, title, kind.Value, body, attachment, sheet.Whole);
     }
 
+    /// <summary>What cannot be told is not left out.</summary>
+    private static readonly Attachment Everywhere = new(null, null, null, null, null);
+
     private static Attachment? AttachmentIn(Fields fields, KnownIds known)
     {
-        if (fields.Group("attaches-to", "attaches-to") is not { } to) return null;
+        if (fields.Group("attaches-to", "attaches-to") is not { } to) return fields.Has("attaches-to") ? Everywhere : null;
         var attachment = new Attachment(
             to.Choice("stage", ExerciseWords.Stages), to.Choice("position", ExerciseWords.Positions), known.MotionOf(to.Sheet, to.Mention("trains"))?.Name,
-            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")), to.Text("property"));
+            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")), ExerciseWords.PropertyOf(to.Sheet, to.Mention("property"), ExerciseWords.AttachedProperties));
         to.Done();
         return attachment;
     }

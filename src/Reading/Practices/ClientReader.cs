@@ -8,7 +8,7 @@ internal static class ClientReader
 {
     private static readonly (string, Side)[] Stances = [("right", Side.Right), ("left", Side.Left)];
 
-    public static Client? Read(Sheet sheet, ClientId id, KnownIds known, Programme? programme)
+    public static Client? Read(Sheet sheet, ClientId id, KnownIds known, Programme? programme, WordBook words)
     {
         if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a client") is not { } fields) return null;
         var name = fields.NeedText("name");
@@ -16,7 +16,7 @@ internal static class ClientReader
         var stance = fields.NeedChoice("stance", Stances);
         var born = BirthIn(fields);
         var country = Country.In(fields);
-        var language = fields.NeedMention("language");
+        var language = LanguageIn(fields, words);
         var zone = fields.NeedText("zone");
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
         var hour = HourIn(fields);
@@ -34,12 +34,22 @@ internal static class ClientReader
             clearances, programme, sheet.Whole);
     }
 
+    private static Mention<string>? LanguageIn(Fields fields, WordBook words)
+    {
+        if (fields.NeedMention("language") is not { } language) return null;
+        if (words.In(language.Value) is not null) return language;
+        fields.Sheet.Fault(
+            Faults.ValueWrong, language.At, $"Gradus has no words for a site in the language {Quote.Of(language.Value)}.",
+            $"Write one of: {string.Join(", ", words.Languages)}.", language.Value.Length);
+        return null;
+    }
+
     private static Birth? BirthIn(Fields fields)
     {
         if (fields.NeedMention("born") is not { } born) return null;
         if (born.Value.Length == 4 && int.TryParse(born.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year >= 1900) return new(year, null);
         if (DateOnly.TryParseExact(born.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) && date.Year >= 1900) return new(date.Year, date);
-        fields.Sheet.Fault(Faults.ValueWrong, born.At, $"'{born.Value}' is no year or date of birth.", "Write the year, as 1979, or the date, as 1979-03-21.", born.Value.Length);
+        Values.SayNoDate(fields.Sheet, born.Value, born.At, $"{Quote.Of(born.Value)} is no year or date of birth.", "Write the year, as 1979, or the date, as 1979-03-21.");
         return null;
     }
 
@@ -47,7 +57,7 @@ internal static class ClientReader
     {
         if (fields.Mention("hour") is not { } hour) return null;
         if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)) return time;
-        fields.Sheet.Fault(Faults.ValueWrong, hour.At, $"'{hour.Value}' is no time of day.", "Write hours and minutes in quotation marks, as \"18:30\".", hour.Value.Length);
+        fields.Sheet.Fault(Faults.ValueWrong, hour.At, $"{Quote.Of(hour.Value)} is no time of day.", "Write hours and minutes in quotation marks, as \"18:30\".", hour.Value.Length);
         return null;
     }
 

@@ -11,7 +11,7 @@ internal static class Country
     {
         if (fields.NeedMention("country") is not { } country) return null;
         if (IsCode(country.Value)) return country;
-        fields.Sheet.Fault(Faults.ValueWrong, country.At, $"'{country.Value}' is no country.", "Write the two capital letters of the country, as GB or IE.", country.Value.Length);
+        fields.Sheet.Fault(Faults.ValueWrong, country.At, $"{Quote.Of(country.Value)} is no country.", "Write the two capital letters of the country, as GB or IE.", country.Value.Length);
         return null;
     }
 }

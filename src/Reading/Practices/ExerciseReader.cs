@@ -21,7 +21,7 @@ internal static class ExerciseReader
         var clearFirst = known.ConditionsOf(sheet, fields.Texts("clear-first"));
         var easier = known.ExerciseOf(sheet, fields.Mention("easier"));
         var harder = known.ExerciseOf(sheet, fields.Mention("harder"));
-        var properties = PropertiesIn(fields);
+        var properties = fields.Texts("properties").Select(p => ExerciseWords.PropertyOf(sheet, p, ExerciseWords.Properties)).OfType<string>().ToSeries();
         fields.Done();
         var text = TextOf(ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises)));
         if (title is null || trains is null || stage is null || position is null || dose is null) return null;
@@ -33,25 +33,17 @@ internal static class ExerciseReader
     private static Series<NeededRange> NeedsIn(Fields fields, KnownIds known)
     {
         if (fields.Group("needs", "needs") is not { } needs) return [];
-        return needs.Entries
+        foreach (var decimals in needs.Entries.Where(HoldsDecimals))
+            needs.Sheet.Fault(Faults.ValueWrong, decimals.KeyAt, $"The comma before {Quote.Of(decimals.Key)} begins a new key here.", "Write decimals with a point, as 2.5.", decimals.Key.Length);
+        return needs.Entries.Where(e => !HoldsDecimals(e))
             .Select(e => (Motion: known.MotionOf(needs.Sheet, new(e.Key, e.KeyAt)), Range: Values.Number(needs.Sheet, e.Key, e.Value), e.KeyAt))
             .Where(n => n.Motion is not null && n.Range is not null)
             .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Range ?? 0, n.KeyAt))
             .ToSeries();
     }
 
-    private static Series<string> PropertiesIn(Fields fields)
-    {
-        var written = fields.Texts("properties");
-        foreach (var unknown in written.Where(p => !ExerciseWords.Properties.Contains(p.Value)))
-        {
-            fields.Sheet.Fault(
-                Faults.ValueWrong, unknown.At, $"'{unknown.Value}' is no property of an exercise.",
-                Nearest.Ask(unknown.Value, ExerciseWords.Properties, $"Write one of: {string.Join(", ", ExerciseWords.Properties)}."), unknown.Value.Length);
-        }
-
-        return written.Select(p => p.Value).ToSeries();
-    }
+    /// <summary>Whether a key is what a comma cut off a number.</summary>
+    private static bool HoldsDecimals(YamlEntry entry) => entry.Key.Length > 0 && entry.Key.All(char.IsAsciiDigit);
 
     /// <summary>Only the second-level headings "Set up" and "Do" have a meaning; what stands under any other stays together in order.</summary>
     private static ExerciseText TextOf(Prose body)

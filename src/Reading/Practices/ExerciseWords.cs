@@ -19,13 +19,25 @@ internal static class ExerciseWords
 
     public static readonly string[] Properties = ["head-low", "weight-on-hands", "trunk-end-range", "balance", "jumping"];
 
+    /// <summary>What a caution may attach to: also what the dose makes of an exercise.</summary>
+    public static readonly string[] AttachedProperties = [.. Properties, "hard-effort", "long-contraction"];
+
+    public static string? PropertyOf(Sheet sheet, Mention<string>? name, string[] all)
+    {
+        if (name is null || all.Contains(name.Value)) return name?.Value;
+        sheet.Fault(
+            Faults.ValueWrong, name.At, $"{Quote.Of(name.Value)} is no property of an exercise.",
+            Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."), name.Value.Length);
+        return null;
+    }
+
     public static Region? RegionOf(Sheet sheet, Mention<string>? name)
     {
         if (name is null) return null;
         if (Region.Find(name.Value) is { } region) return region;
         var all = Region.All.Select(r => r.Name).ToArray();
         sheet.Fault(
-            Faults.ValueWrong, name.At, $"'{name.Value}' is no region of the body that Gradus knows.",
+            Faults.ValueWrong, name.At, $"{Quote.Of(name.Value)} is no region of the body that Gradus knows.",
             Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."), name.Value.Length);
         return null;
     }
@@ -37,7 +49,7 @@ internal static class ExerciseWords
         foreach (var name in names)
         {
             var other = name.Value.StartsWith("other ", StringComparison.Ordinal);
-            if (RegionOf(sheet, other ? name with { Value = name.Value["other ".Length..] } : name) is { } region) loads.Add(new(region, other));
+            if (RegionOf(sheet, other ? new(name.Value["other ".Length..], name.At with { Column = name.At.Column + "other ".Length }) : name) is { } region) loads.Add(new(region, other));
         }
 
         return loads.ToSeries();

@@ -9,10 +9,10 @@ internal static partial class HealthReader
 {
     private static readonly string[] Replies = ["yes", "no", "yes, left", "yes, right", "not asked"];
 
-    [GeneratedRegex(@"^effort at most ([1-9]\d?|100) ?%\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^effort at most ([1-9][0-9]?|100) ?%\z", RegexOptions.CultureInvariant)]
     private static partial Regex EffortLimit();
 
-    [GeneratedRegex(@"^hold at most ([1-9]\d{0,3}) (s|min)\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^hold at most ([1-9][0-9]{0,3}) (s|min)\z", RegexOptions.CultureInvariant)]
     private static partial Regex HoldLimit();
 
     public static Series<Answer> AnswersIn(Fields fields, KnownIds known)
@@ -24,7 +24,9 @@ internal static partial class HealthReader
             var condition = known.ConditionsOf(group.Sheet, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
             if (Values.Text(group.Sheet, entry.Key, entry.Value) is not { } text) continue;
             if (!Replies.Contains(text.Value))
-                Values.Wrong(group.Sheet, text, $"'{text.Value}' is no answer.", Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left."));
+                Values.Wrong(group.Sheet, text, $"{Quote.Of(text.Value)} is no answer.", Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left."));
+            else if (text.Value.StartsWith("yes, ", StringComparison.Ordinal) && known.Conditions.Unsided.Contains(entry.Key))
+                Values.Wrong(group.Sheet, text, $"{Quote.Of(entry.Key)} has no left and right, but the answer names a side.", "Write yes, or add 'sided: yes' to this condition in conditions.yaml.");
             else if (condition is not null && text.Value != "not asked")
                 answers.Add(new(condition.Value, ReplyOf(text.Value), text.At));
         }
@@ -42,7 +44,7 @@ internal static partial class HealthReader
         var limits = LimitsIn(fields);
         fields.Done();
         if (on > until)
-            fields.Sheet.Fault(Faults.ValueWrong, fields.At, "This clearance ends before it begins.", "Look at 'on' and 'until'.");
+            fields.Sheet.Fault(Faults.ValueWrong, fields.Take("until")?.At ?? fields.At, "This clearance ends before it begins.", "Correct 'on' or 'until'.", "2026-12-07".Length);
         return condition is null || by is null || on is null || until is null || on > until
             ? null
             : new(condition.Value, by, on.Value, until.Value, limits, fields.At);
@@ -68,7 +70,7 @@ internal static partial class HealthReader
             else
             {
                 fields.Sheet.Fault(
-                    Faults.ValueWrong, text.At, $"'{text.Value}' is no limit that can be kept watch on.",
+                    Faults.ValueWrong, text.At, $"{Quote.Of(text.Value)} is no limit that Gradus can watch over.",
                     "Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.", text.Value.Length);
             }
         }

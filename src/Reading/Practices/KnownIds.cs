@@ -2,44 +2,50 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>What the files of a practice may name. An exercise counts as known when its file is there, even where the file cannot be
-/// read: that is said once, at the file.</summary>
+/// <summary>What the files of a practice may name. Whatever has its file, or its place in conditions.yaml, counts as known even where it
+/// cannot be read: that is said once, where it is written.</summary>
 internal sealed record KnownIds(
-    IReadOnlySet<string> Exercises, IReadOnlySet<string> Cautions, IReadOnlySet<string> Conditions, IReadOnlySet<string> Sports, IReadOnlyDictionary<string, Motion> Motions)
+    IReadOnlySet<string> Exercises, IReadOnlySet<string> Cautions, AskedConditions Conditions, IReadOnlySet<string> Sports, IReadOnlyDictionary<string, Motion> Motions)
 {
+    private static readonly HashSet<string> Nothing = [];
+
     public Series<Mention<CautionId>> CautionsOf(Sheet sheet, Series<Mention<string>> names) =>
-        Known(sheet, names, Cautions, "caution", id => new CautionId(id));
+        Known(sheet, names, Cautions, "caution", "Write cautions/{0}.md", id => new CautionId(id));
 
     public Series<Mention<ConditionId>> ConditionsOf(Sheet sheet, Series<Mention<string>> names) =>
-        Known(sheet, names, Conditions, "condition", id => new ConditionId(id));
+        Known(sheet, names, Conditions.Ids, "condition", "Add it to conditions.yaml", id => new ConditionId(id));
 
     public Mention<ExerciseId>? ExerciseOf(Sheet sheet, Mention<string>? name) =>
-        Known(sheet, name is null ? [] : [name], Exercises, "exercise", id => new ExerciseId(id)).FirstOrDefault();
+        Known(sheet, name is null ? [] : [name], Exercises, "exercise", "Write exercises/{0}.md", id => new ExerciseId(id)).FirstOrDefault();
 
     public Mention<SportId>? SportOf(Sheet sheet, Mention<string>? name) =>
-        Known(sheet, name is null ? [] : [name], Sports, "sport", id => new SportId(id)).FirstOrDefault();
+        Known(sheet, name is null ? [] : [name], Sports, "sport", "Write sports/{0}.yaml", id => new SportId(id)).FirstOrDefault();
 
     public Motion? MotionOf(Sheet sheet, Mention<string>? name)
     {
         if (name is null) return null;
         if (Motions.TryGetValue(name.Value, out var motion)) return motion;
-        SayUnknown(sheet, name, Motions.Keys.Order(StringComparer.Ordinal), "motion");
+        SayUnknown(sheet, name, Motions.Keys.Order(StringComparer.Ordinal), "motion", "Write the name of a motion, as ankle dorsiflexion.");
         return null;
     }
 
-    private static Series<Mention<T>> Known<T>(Sheet sheet, Series<Mention<string>> names, IReadOnlySet<string> known, string kind, Func<string, T> id)
+    private static Series<Mention<T>> Known<T>(Sheet sheet, Series<Mention<string>> names, IReadOnlySet<string>? known, string kind, string remedy, Func<string, T> id)
     {
         var found = new List<Mention<T>>();
         foreach (var name in names)
         {
-            if (known.Contains(name.Value)) found.Add(new(id(name.Value), name.At));
-            else SayUnknown(sheet, name, known.Order(StringComparer.Ordinal), kind);
+            if (known?.Contains(name.Value) ?? Id.IsValid(name.Value)) found.Add(new(id(name.Value), name.At));
+            else SayUnknown(sheet, name, (known ?? Nothing).Order(StringComparer.Ordinal), kind, RemedyFor(name.Value, remedy));
         }
 
         return found.DistinctBy(m => m.Value).ToSeries();
     }
 
-    private static void SayUnknown(Sheet sheet, Mention<string> name, IEnumerable<string> known, string kind) => sheet.Fault(
-        Faults.IdUnknown, name.At, $"There is no {kind} '{name.Value}' in this practice.",
-        Nearest.Ask(name.Value, known, $"Write that {kind}, or take its name out here."), name.Value.Length);
+    private static void SayUnknown(Sheet sheet, Mention<string> name, IEnumerable<string> known, string kind, string remedy) => sheet.Fault(
+        Faults.IdUnknown, name.At, $"There is no {kind} {Quote.Of(name.Value)} in this practice.",
+        Nearest.Ask(name.Value, known, remedy), name.Value.Length);
+
+    private static string RemedyFor(string name, string remedy) => Id.IsValid(name)
+        ? $"{remedy.Replace("{0}", name, StringComparison.Ordinal)}, or take its name out here."
+        : "Take its name out here; a name that can be used has small letters, digits and hyphens only.";
 }

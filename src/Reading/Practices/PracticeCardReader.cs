@@ -38,7 +38,7 @@ internal static class PracticeCardReader
         foreach (var entry in texts.Entries)
         {
             if (!Country.IsCode(entry.Key))
-                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"'{entry.Key}' is no country.", "Write the two capital letters of the country, as GB or IE.", Math.Max(1, entry.Key.Length));
+                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"{Quote.Of(entry.Key)} is no country.", "Write the two capital letters of the country, as GB or IE.", Math.Max(1, entry.Key.Length));
             else if (Values.Text(fields.Sheet, entry.Key, entry.Value) is { } text)
                 emergency.Add(new(entry.Key, text.Value));
         }

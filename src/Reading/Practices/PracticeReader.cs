@@ -12,12 +12,12 @@ public static class PracticeReader
         var words = new WordBook([WordsReader.Read("en", findings)]);
         var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal)) : null;
         var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
-        var conditions = One(folder, "conditions.yaml", findings) is { } asked ? ConditionReader.Read(asked) : [];
+        var conditions = One(folder, "conditions.yaml", findings) is { } asked ? ConditionReader.Read(asked) : AskedConditions.Unread;
         var sportIds = Ids(folder, "sports", ".yaml", findings);
         var cautionIds = Ids(folder, "cautions", ".md", findings);
         var known = new KnownIds(
             exerciseIds.ToHashSet(StringComparer.Ordinal), cautionIds.ToHashSet(StringComparer.Ordinal),
-            conditions.Select(c => c.Id.Text).ToHashSet(StringComparer.Ordinal), sportIds.ToHashSet(StringComparer.Ordinal), MotionTable.Read(findings));
+            conditions, sportIds.ToHashSet(StringComparer.Ordinal), MotionTable.Read(findings));
 
         var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));
         var cautions = Each(cautionIds, "cautions/{0}.md", (sheet, id) => CautionReader.Read(sheet, new(id), known));
@@ -25,7 +25,7 @@ public static class PracticeReader
         var clientIds = ClientIds(folder, findings);
         var clients = clientIds.Select(id => ClientIn(folder, new(id), known, settings, words, findings)).OfType<Client>().ToSeries();
         var all = clientIds.Select(id => new ClientId(id)).ToSeries();
-        return new(card is null ? null : new(card, conditions, sports, cautions, exercises, clients, words), all);
+        return new(card is null ? null : new(card, conditions.Bound, sports, cautions, exercises, clients, words), all);
 
         Series<T> Each<T>(IEnumerable<string> ids, string path, Func<Sheet, string, T?> read)
             where T : class
@@ -45,10 +45,7 @@ public static class PracticeReader
     {
         var programme = One(folder, $"clients/{id}/programme.md", findings) is { } letter ? ProgrammeReader.Read(letter, known, settings) : null;
         if (One(folder, $"clients/{id}/client.yaml", findings) is not { } sheet) return null;
-        if (ClientReader.Read(sheet, id, known, programme) is not { } client) return null;
-        if (words.In(client.Language) is not null) return client;
-        sheet.Fault(Faults.ValueWrong, sheet.Whole, $"There is no catalogue of words for the language '{client.Language}'.", $"Write one of: {string.Join(", ", words.Languages)}.");
-        return null;
+        return ClientReader.Read(sheet, id, known, programme, words);
     }
 
     private static Sheet? One(SourceFolder folder, string path, Findings findings)
@@ -73,8 +70,8 @@ public static class PracticeReader
             else
             {
                 findings.Add(new(
-                    Faults.FileNameWrong, Level.Error, null, Location.Whole(path(name)), $"'{name}' cannot be a name here, so this was not read.",
-                    "Rename it: small letters, digits and hyphens, a letter first, at most 64 characters."));
+                    Faults.FileNameWrong, Level.Error, null, Location.Whole(path(name)), $"{Quote.Of(name)} cannot be a name here, so this was not read.",
+                    "Rename it: small letters, digits and hyphens, a letter first, at most 64 characters; no device name, as con or nul."));
             }
         }
 

@@ -29,7 +29,7 @@ internal static partial class SessionReader
         if (text.Value == "before play") return new SessionDays.BeforePlay();
         if (EveryDays().Match(text.Value) is { Success: true } every) return new SessionDays.EveryDays(Number(every));
         if (TimesAWeek().Match(text.Value) is { Success: true } times) return new SessionDays.TimesAWeek(Number(times));
-        Values.Wrong(fields.Sheet, text, $"'{text.Value}' does not say when.", "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play.");
+        Values.Wrong(fields.Sheet, text, $"{Quote.Of(text.Value)} does not say when.", "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play.");
         return null;
     }
 
@@ -41,7 +41,7 @@ internal static partial class SessionReader
         var from = fields.Whole("from-week", 1, weeks);
         var until = fields.Whole("until-week", 1, weeks);
         if (from > until)
-            fields.Sheet.Fault(Faults.ValueWrong, fields.At, $"This is done from week {from} until week {until}, which is before it.", "Look at 'from-week' and 'until-week'.");
+            fields.Sheet.Fault(Faults.ValueWrong, fields.Take("until-week")?.At ?? fields.At, $"This ends with week {until}, before it begins in week {from}.", "Correct 'from-week' or 'until-week'.");
         var moveOn = fields.Texts("move-on").Select(m => m.Value).ToSeries();
         var keep = fields.Flag("keep-when-short");
         fields.Done();
@@ -54,7 +54,7 @@ internal static partial class SessionReader
         var lines = new List<WeekLine>();
         foreach (var entry in byWeek.Entries)
         {
-            var week = Values.Whole(byWeek.Sheet, "by-week", new YamlNode.Text(entry.Key, true, entry.KeyAt), 1, weeks);
+            var week = Values.Whole(byWeek.Sheet, "by-week", entry.Name, 1, weeks);
             var dose = DoseReader.Read(byWeek.Sheet, entry.Key, entry.Value, settings);
             if (dose?.Dose is { IsSettled: false })
                 byWeek.Sheet.Fault(Faults.ValueWrong, dose.At, "The dose of a week has single numbers, but here is a range.", "Write the one number for that week; ranges belong to the exercise.", dose.Line.Length);

@@ -32,7 +32,7 @@ internal static class SettingsReader
     {
         var number = written.Value.EndsWith(" m", StringComparison.Ordinal) ? written.Value[..^2] : "";
         if (number.Length == 1 && char.IsAsciiDigit(number[0]) && number != "0") return new(number[0] - '0');
-        sheet.Fault(Faults.ValueWrong, written.At, $"'{written.Value}' is no way that 'carry' can be.", "Write the metres walked in a second, from 1 m to 9 m.", written.Value.Length);
+        sheet.Fault(Faults.ValueWrong, written.At, $"{Quote.Of(written.Value)} is no speed for 'carry'.", "Write the metres walked in a second, from 1 m to 9 m.", written.Value.Length);
         return null;
     }
 }

@@ -23,24 +23,31 @@ internal static class SportReader
         var roles = new List<Role>();
         foreach (var entry in group.Entries)
         {
-            if (entry.Key is "left" or "right")
-                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"'{entry.Key}' cannot be the name of a role.", "Name the side as the sport does: weapon arm, rear leg.", entry.Key.Length);
+            var name = Spacing.Collapse(entry.Key).ToLowerInvariant();
+            if (!CanName(name))
+                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"{Quote.Of(entry.Key)} cannot be the name of a role.", "Name one side as the sport does: weapon arm, rear leg.", entry.Key.Length);
+            else if (roles.Any(r => r.Name == name))
+                fields.Sheet.Fault(Faults.KeyUnknown, entry.KeyAt, $"{Quote.Of(name)} stands here twice.", "Keep one of the two.", entry.Key.Length);
             else if (Values.Choice(fields.Sheet, entry.Key, entry.Value, SideWords) is { } side)
-                roles.Add(new(Spacing.Collapse(entry.Key).ToLowerInvariant(), side));
+                roles.Add(new(name, side));
         }
 
         return roles.ToSeries();
     }
 
+    /// <summary>Whether a dose could name a side so: its name ends at a comma, and what has a meaning of its own is no name.</summary>
+    private static bool CanName(string role) =>
+        role is not ("" or "left" or "right") && !role.Contains(',', StringComparison.Ordinal) && SideNames.TermOf(role) is SideTerm.On;
+
     private static Demand? DemandIn(Fields fields, Series<Role> roles, KnownIds known)
     {
         var position = fields.NeedText("position");
         var motion = known.MotionOf(fields.Sheet, fields.NeedMention("motion"));
-        var side = fields.Mention("side");
+        var side = fields.Mention("side") is { } named ? named with { Value = named.Value.ToLowerInvariant() } : null;
         if (side is not null && side.Value is not ("left" or "right") && roles.All(r => r.Name != side.Value))
         {
             fields.Sheet.Fault(
-                Faults.IdUnknown, side.At, $"'{side.Value}' is no role of this sport.",
+                Faults.IdUnknown, side.At, $"{Quote.Of(side.Value)} is no role of this sport.",
                 Nearest.Ask(side.Value, roles.Select(r => r.Name), "Write a name that stands under 'roles', or left or right."), side.Value.Length);
         }
 

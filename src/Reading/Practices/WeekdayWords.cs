@@ -18,8 +18,8 @@ internal static class WeekdayWords
         foreach (var unknown in names.Where(n => !all.Contains(n.Value)))
         {
             sheet.Fault(
-                Faults.ValueWrong, unknown.At, $"'{unknown.Value}' is no day of the week.",
-                Nearest.Ask(unknown.Value, all, $"Write one of: {string.Join(", ", all)}."), unknown.Value.Length);
+                Faults.ValueWrong, unknown.At, $"{Quote.Of(unknown.Value)} is not how a day is written here.",
+                Nearest.Ask(unknown.Value.Length > 3 ? unknown.Value[..3] : unknown.Value, all, $"Write one of: {string.Join(", ", all)}."), unknown.Value.Length);
         }
 
         return Days.Where(d => names.Any(n => n.Value == d.Word)).Select(d => d.Day).ToSeries();

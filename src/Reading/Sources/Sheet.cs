@@ -33,13 +33,13 @@ internal sealed class Sheet
     {
         var bytes = folder.Read(path);
         if (bytes.Length > TextLimit)
-            return Refused($"This file has {bytes.Length / 1024} KiB; the most that is read is 256 KiB.", "Shorten it, or take out what was pasted in by mistake.");
+            return Refused($"This file has {(bytes.Length + 1023) / 1024} KiB; the most that is read is 256 KiB.", "Shorten it, or take out what was pasted in by mistake.");
         try
         {
-            var text = Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
-            if (text.AsSpan().IndexOfAnyInRange('\0', '\u0008') >= 0)
-                return Refused("This file is no text: it holds control characters.", "Save it again as plain text.");
-            return new(path, text, findings);
+            var text = Lines(Strict.GetString(bytes).TrimStart('\uFEFF'));
+            return text.Any(ControlCharacters.Contains)
+                ? Refused("This file is no text: it holds control characters.", "Save it again as plain text.")
+                : new(path, text, findings);
         }
         catch (DecoderFallbackException)
         {
@@ -56,11 +56,26 @@ internal sealed class Sheet
     /// <summary>A line of the file, from 1.</summary>
     public string Line(int number) => number >= 1 && number <= lines.Length ? lines[number - 1] : "";
 
-    public Location At(int line, int column) => new(Path, line, column);
+    /// <summary>A place on the sheet; what is missing behind the last line is missing at its end.</summary>
+    public Location At(int line, int column) =>
+        line <= lines.Length ? new(Path, line, column) : new(Path, lines.Length, lines[^1].Length + 1);
 
+    /// <param name="length">How much is marked; no more than there is on the line.</param>
     public void Fault(RuleId fault, Location at, string message, string help, int length = 1) =>
-        findings.Add(new(fault, Level.Error, null, at, message, help, length));
+        findings.Add(new(fault, Level.Error, null, at, message, help, Marked(at, length)));
 
     public void Warn(RuleId fault, Location at, string message, string help, int length = 1) =>
-        findings.Add(new(fault, Level.Warning, null, at, message, help, length));
+        findings.Add(new(fault, Level.Warning, null, at, message, help, Marked(at, length)));
+
+    /// <summary>The length with the quotation marks that stand around what is marked.</summary>
+    private int Marked(Location at, int length)
+    {
+        var rest = Line(at.Line).Length - at.Column + 1;
+        var quoted = rest > 0 && at.Column > 0 && length > 1 && Line(at.Line)[at.Column - 1] is '"' or '\'';
+        return Math.Max(1, Math.Min(quoted && length < rest ? length + 2 : length, rest));
+    }
+
+    /// <summary>The line separators that no editor counts are blanks, so that lines are numbered as the author sees them.</summary>
+    private static string Lines(string text) =>
+        text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Replace('\u2028', ' ').Replace('\u2029', ' ');
 }

@@ -8,6 +8,7 @@ internal sealed class Fields
     private readonly YamlNode.Map map;
     private readonly string group;
     private readonly HashSet<string> known = new(StringComparer.Ordinal);
+    private readonly List<string> missing = [];
 
     private Fields(Sheet sheet, YamlNode.Map map, string group)
     {
@@ -44,12 +45,11 @@ internal sealed class Fields
         return map.Entries.FirstOrDefault(e => string.Equals(e.Key, key, StringComparison.Ordinal))?.Value;
     }
 
-    /// <summary>The value of a key that must be there; null is always a finding.</summary>
+    /// <summary>The value of a key that must be there; null is always a finding once all is done.</summary>
     public YamlNode? Need(string key)
     {
         var value = Take(key);
-        if (value is null)
-            Sheet.Fault(Faults.KeyMissing, map.Entries.Count > 0 ? map.Entries[0].KeyAt : map.At, $"'{key}' is missing: {group} needs it.", $"Add a line '{key}:' with its value.");
+        if (value is null) missing.Add(key);
         return value;
     }
 
@@ -101,14 +101,19 @@ internal sealed class Fields
 
     public Fields? NeedGroup(string key, string name) => Of(Sheet, Need(key), name);
 
-    /// <summary>Says every key that nobody took.</summary>
+    /// <summary>Says every key that nobody took, and every key that is missing. One that is there with a slip of the pen is one mistake,
+    /// and is said once.</summary>
     public void Done()
     {
         foreach (var entry in map.Entries.Where(e => !known.Contains(e.Key)))
         {
             Sheet.Fault(
-                Faults.KeyUnknown, entry.KeyAt, $"'{entry.Key}' is no key of {group}.",
-                Nearest.Ask(entry.Key, known, $"Take it out. The keys here are: {string.Join(", ", known)}."), Math.Max(1, entry.Key.Length));
+                Faults.KeyUnknown, entry.KeyAt, $"{Quote.Of(entry.Key)} is no key of {group}.",
+                Nearest.Ask(entry.Key, known, $"Take it out. The keys here are: {string.Join(", ", known)}."), entry.Key.Length);
+            if (Nearest.To(entry.Key, known) is { } meant) missing.Remove(meant);
         }
+
+        foreach (var key in missing)
+            Sheet.Fault(Faults.KeyMissing, map.Entries.Count > 0 ? map.Entries[0].KeyAt : map.At, $"'{key}' is missing: {group} needs it.", $"Add a line '{key}:' with its value.");
     }
 }

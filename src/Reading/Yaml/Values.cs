@@ -7,32 +7,43 @@ namespace Gradus.Reading;
 /// <summary>Nodes → values. Null goes in and out in silence; anything that is there but wrong is a finding.</summary>
 internal static partial class Values
 {
-    [GeneratedRegex(@"^(0|[1-9]\d{0,8})(\.\d{1,6})?\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?\z", RegexOptions.CultureInvariant)]
     private static partial Regex NumberShape();
 
-    [GeneratedRegex(@"^(?:(?<min>0|[1-9]\d{0,3}) min)?(?: ?(?<s>0|[1-9]\d{0,3}) s)?\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:(?<min>0|[1-9][0-9]{0,3}) min)?(?: ?(?<s>0|[1-9][0-9]{0,3}) s)?\z", RegexOptions.CultureInvariant)]
     private static partial Regex SpanShape();
+
+    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.CultureInvariant)]
+    private static partial Regex DateShape();
 
     public static YamlNode.Text? Text(Sheet sheet, string key, YamlNode? node)
     {
         if (node is null) return null;
         if (node is not YamlNode.Text text)
         {
-            sheet.Fault(Faults.ValueWrong, node.At, $"'{key}' is a text, but here is {node.Kind}.", "Write it on one line; put it in quotation marks if it holds a colon, a bracket or a brace.");
+            sheet.Fault(Faults.ValueWrong, node.At, $"{Quote.Of(key)} is a text, but here is {node.Kind}.", "Write it on one line; put it in quotation marks if it holds a colon, a bracket or a brace.");
             return null;
         }
 
-        if (text.IsPlain && sheet.Line(text.At.Line) is var line && line.IndexOf(" #", Math.Min(line.Length, text.At.Column), StringComparison.Ordinal) is >= 0 and var cut)
+        if (IsCut(sheet, text))
         {
+            var behind = text.End.Column + sheet.Line(text.End.Line)[(text.End.Column - 1)..].IndexOf('#', StringComparison.Ordinal);
             sheet.Fault(
-                Faults.ValueWrong, text.At with { Column = cut + 2 }, $"'{key}' ends before the #: what follows is a comment.",
-                "Put the comment on a line of its own, or the text in quotation marks if the # belongs to it.", line.Length - cut - 1);
+                Faults.ValueWrong, text.End with { Column = behind }, $"{Quote.Of(key)} ends before the #, because a # after a space begins a comment.",
+                "Put the text in quotation marks if the # belongs to it, or a space behind the # if it is a comment.", int.MaxValue);
             return null;
         }
 
-        if (text.Value.Length > 0) return text;
-        sheet.Fault(Faults.ValueWrong, text.At, $"'{key}' has no value.", "Write one after the colon, or take the key out.");
+        if (Spacing.Collapse(text.Value) is { Length: > 0 } value) return text with { Value = value };
+        sheet.Fault(Faults.ValueWrong, text.At, $"{Quote.Of(key)} has no value.", "Write it after the colon; a key that is not needed can be taken out.");
         return null;
+    }
+
+    /// <summary>Whether a # cuts off what was probably meant: a comment has a space behind its #.</summary>
+    private static bool IsCut(Sheet sheet, YamlNode.Text text)
+    {
+        var behind = sheet.Line(text.End.Line).AsSpan(Math.Min(sheet.Line(text.End.Line).Length, text.End.Column - 1)).TrimStart();
+        return text.IsPlain && behind.Length > 1 && behind[0] == '#' && !char.IsWhiteSpace(behind[1]);
     }
 
     public static Series<Mention<string>> Texts(Sheet sheet, string key, YamlNode? node)
@@ -40,7 +51,7 @@ internal static partial class Values
         if (node is null) return [];
         if (node is not YamlNode.Listing list)
         {
-            sheet.Fault(Faults.ValueWrong, node.At, $"'{key}' is a list, but here is {node.Kind}.", $"Write it in square brackets: {key}: [one, another].");
+            sheet.Fault(Faults.ValueWrong, node.At, $"{Quote.Of(key)} is a list, but here is {node.Kind}.", $"Write it in square brackets: {key}: [one, another].");
             return [];
         }
 
@@ -50,25 +61,36 @@ internal static partial class Values
     public static decimal? Number(Sheet sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text) return null;
-        if (text.IsPlain && NumberShape().IsMatch(text.Value)) return decimal.Parse(text.Value, CultureInfo.InvariantCulture);
-        Wrong(sheet, text, $"'{text.Value}' is no number that '{key}' can have.", "Write digits only, with a point before decimals and no zero in front: 15 or 4.5.");
+        if (NumberOf(text) is { } number) return number;
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no number for {Quote.Of(key)}.", "Write digits only, with a point before decimals and no zero in front: 15 or 4.5.");
         return null;
     }
 
     public static int? Whole(Sheet sheet, string key, YamlNode? node, int least, int most)
     {
-        if (Number(sheet, key, node) is not { } number || node is not YamlNode.Text text) return null;
-        if (number == decimal.Truncate(number) && number >= least && number <= most) return (int)number;
-        Wrong(sheet, text, $"'{key}' is {text.Value}; it goes from {least} to {most}.", "Write a whole number between the two.");
+        if (Text(sheet, key, node) is not { } text) return null;
+        if (NumberOf(text) is { } number && number == decimal.Truncate(number) && number >= least && number <= most) return (int)number;
+        Wrong(sheet, text, $"{Quote.Of(key)} is {Quote.Of(text.Value)}, but it can only be a whole number from {least} to {most}.", "Write one of these numbers, in digits only.");
         return null;
     }
+
+    /// <summary>Digits without quotation marks, with a point before decimals.</summary>
+    private static decimal? NumberOf(YamlNode.Text text) =>
+        text.IsPlain && NumberShape().IsMatch(text.Value) ? decimal.Parse(text.Value, CultureInfo.InvariantCulture) : null;
 
     public static DateOnly? Date(Sheet sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text) return null;
         if (DateOnly.TryParseExact(text.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) return date;
-        Wrong(sheet, text, $"'{text.Value}' is no date.", "Write year, month and day with hyphens, as 2026-12-07.");
+        SayNoDate(sheet, text.Value, text.At, $"{Quote.Of(text.Value)} is no date.", "Write year, month and day with hyphens, as 2026-12-07.");
         return null;
+    }
+
+    /// <summary>Says what is wrong with a date: its shape, or that no calendar has that day.</summary>
+    public static void SayNoDate(Sheet sheet, string written, Location at, string message, string help)
+    {
+        if (DateShape().IsMatch(written)) (message, help) = ($"There is no day {written} in the calendar.", "Look at the month, and at how many days it has.");
+        sheet.Fault(Faults.ValueWrong, at, message, help, written.Length);
     }
 
     public static bool? Flag(Sheet sheet, string key, YamlNode? node) => Choice(sheet, key, node, [("yes", true), ("no", false)]);
@@ -80,7 +102,7 @@ internal static partial class Values
         foreach (var (word, value) in words)
             if (string.Equals(word, text.Value, StringComparison.Ordinal)) return value;
         var all = words.Select(w => w.Word).ToArray();
-        Wrong(sheet, text, $"'{text.Value}' is nothing that '{key}' can be.", Nearest.Ask(text.Value, all, $"Write one of: {string.Join(", ", all)}."));
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is nothing that can stand for {Quote.Of(key)}.", Nearest.Ask(text.Value, all, $"Write one of: {string.Join(", ", all)}."));
         return null;
     }
 
@@ -91,7 +113,7 @@ internal static partial class Values
         var shape = SpanShape().Match(text.Value);
         var seconds = (60 * Part("min")) + Part("s");
         if (shape.Success && seconds >= least && seconds <= 900) return new(seconds);
-        Wrong(sheet, text, $"'{text.Value}' is no time that '{key}' can be.", $"Write a number and s or min, from {least} s to 15 min, as 10 s.");
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no time for {Quote.Of(key)}.", $"Write a number and s or min, from {least} s to 15 min, as 10 s.");
         return null;
 
         int Part(string name) => shape.Groups[name] is { Success: true } part ? int.Parse(part.ValueSpan, CultureInfo.InvariantCulture) : 0;
@@ -104,10 +126,10 @@ internal static partial class Values
         var number = text.Value.EndsWith('%') ? text.Value[..^1].TrimEnd() : "";
         if (NumberShape().IsMatch(number) && decimal.Parse(number, CultureInfo.InvariantCulture) is >= 1 and <= 100 and var percent && percent == decimal.Truncate(percent))
             return (int)percent;
-        Wrong(sheet, text, $"'{text.Value}' is no share that '{key}' can be.", "Write a whole number from 1 to 100 and a per cent sign, as 60 %.");
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no share for {Quote.Of(key)}.", "Write a whole number from 1 to 100 and a per cent sign, as 60 %.");
         return null;
     }
 
     public static void Wrong(Sheet sheet, YamlNode.Text text, string message, string help) =>
-        sheet.Fault(Faults.ValueWrong, text.At, message, help, Math.Max(1, text.Value.Length));
+        sheet.Fault(Faults.ValueWrong, text.At, message, help, text.Value.Length);
 }

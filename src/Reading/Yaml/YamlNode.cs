@@ -9,7 +9,8 @@ internal abstract record YamlNode(Location At)
     public abstract string Kind { get; }
 
     /// <param name="IsPlain">Written without quotation marks.</param>
-    public sealed record Text(string Value, bool IsPlain, Location At) : YamlNode(At)
+    /// <param name="End">The place behind its last character, or behind its closing quotation mark.</param>
+    public sealed record Text(string Value, bool IsPlain, Location At, Location End) : YamlNode(At)
     {
         public override string Kind => Value.Length == 0 ? "nothing" : "a text";
     }
@@ -25,4 +26,9 @@ internal abstract record YamlNode(Location At)
     }
 }
 
-internal sealed record YamlEntry(string Key, Location KeyAt, YamlNode Value);
+internal sealed record YamlEntry(YamlNode.Text Name, YamlNode Value)
+{
+    public string Key => Name.Value;
+
+    public Location KeyAt => Name.At;
+}

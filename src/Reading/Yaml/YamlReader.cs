@@ -13,6 +13,7 @@ internal sealed class YamlReader
     private readonly Sheet sheet;
     private readonly int firstLine;
     private readonly Parser parser;
+    private readonly Stack<Location> brackets = new();
 
     private YamlReader(Sheet sheet, string text, int firstLine)
     {
@@ -30,16 +31,24 @@ internal sealed class YamlReader
         {
             return reader.Document();
         }
+        catch (RefusedYaml)
+        {
+            return null;
+        }
         catch (YamlException broken)
         {
-            var at = reader.Place(broken.Start);
-            if (broken is not RefusedYaml)
-            {
-                sheet.Fault(
-                    Faults.FileUnreadable, at, "This cannot be read as keys and values.",
-                    "Look at this line and the one above it: a missing space after a colon, a text with a colon in it that needs quotation marks, or spaces that do not line up.");
-            }
-
+            var (message, help) = YamlFaults.Of(broken.Message);
+            sheet.Fault(Faults.FileUnreadable, YamlFaults.Place(broken.Message, sheet, reader.Place(broken.Start)), message, help);
+            return null;
+        }
+        catch (InvalidOperationException)
+        {
+            sheet.Fault(Faults.FileUnreadable, reader.brackets.Count > 0 ? reader.brackets.Last() : sheet.Whole, "A bracket or brace opens here and nothing closes it.", "Put ] or } behind the last item.");
+            return null;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            sheet.Fault(Faults.FileUnreadable, sheet.Whole, "A backslash in quotation marks stands before something that is no character.", "Take the backslash out, or write the character itself.");
             return null;
         }
     }
@@ -68,25 +77,36 @@ internal sealed class YamlReader
         if (parser.Accept<NodeEvent>(out var any))
         {
             if (!any.Anchor.IsEmpty) Refuse(any.Start, $"'&{any.Anchor.Value}' gives this a name for use elsewhere.", "Take the name out; a text that begins with & needs quotation marks.");
-            if (!any.Tag.IsEmpty) Refuse(any.Start, $"'{any.Tag.Value}' says what type this is.", "Take it out; a text that begins with ! needs quotation marks.");
+            if (!any.Tag.IsEmpty) Refuse(any.Start, "What begins with ! would change how this value is read.", "Take it out; a text that begins with ! needs quotation marks.");
             if (depth > DepthLimit) Refuse(any.Start, "This is nested more than 64 deep.", "Write it flat.");
         }
 
-        if (parser.TryConsume<Scalar>(out var scalar)) return new YamlNode.Text(scalar.Value, scalar.Style == ScalarStyle.Plain, Place(scalar.Start));
+        if (parser.TryConsume<Scalar>(out var scalar)) return TextOf(scalar);
         if (parser.TryConsume<SequenceStart>(out var list)) return Listing(list, depth);
         return Map(parser.Consume<MappingStart>(), depth);
+    }
+
+    private YamlNode.Text TextOf(Scalar scalar)
+    {
+        if (scalar.Value.Any(ControlCharacters.Contains))
+            Refuse(scalar.Start, "A backslash in this text stands for a character that nobody can see.", "Take the backslash and what belongs to it out.");
+        return new(scalar.Value, scalar.Style == ScalarStyle.Plain, Place(scalar.Start), Place(scalar.End));
     }
 
     private YamlNode.Listing Listing(SequenceStart start, int depth)
     {
         var items = new List<YamlNode>();
+        if (start.Style == SequenceStyle.Flow) brackets.Push(Place(start.Start));
         while (!parser.TryConsume<SequenceEnd>(out _)) items.Add(Node(depth + 1));
+        if (start.Style == SequenceStyle.Flow) brackets.Pop();
         return new(items.ToSeries(), Place(start.Start));
     }
 
     private YamlNode.Map Map(MappingStart start, int depth)
     {
         var entries = new List<YamlEntry>();
+        var keys = new HashSet<string>(StringComparer.Ordinal);
+        if (start.Style == MappingStyle.Flow) brackets.Push(Place(start.Start));
         while (!parser.TryConsume<MappingEnd>(out _))
         {
             if (Node(depth + 1) is not YamlNode.Text key)
@@ -96,12 +116,11 @@ internal sealed class YamlReader
             }
 
             var value = Node(depth + 1);
-            if (entries.Any(e => string.Equals(e.Key, key.Value, StringComparison.Ordinal)))
-                sheet.Fault(Faults.KeyUnknown, key.At, $"'{key.Value}' stands here twice.", "Keep one of the two.", Math.Max(1, key.Value.Length));
-            else
-                entries.Add(new(key.Value, key.At, value));
+            if (keys.Add(key.Value)) entries.Add(new(key, value));
+            else sheet.Fault(Faults.KeyUnknown, key.At, $"{Quote.Of(key.Value)} stands here twice.", "Keep one of the two.", key.Value.Length);
         }
 
+        if (start.Style == MappingStyle.Flow) brackets.Pop();
         return new(entries.ToSeries(), Place(start.Start));
     }
 

@@ -1,0 +1,96 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Reading;
+
+public sealed class ClientReaderTests
+{
+    private const string Path = "clients/ansel/client.yaml";
+
+    private static readonly Client Client = LittlePractice.Golden.Client("ansel");
+
+    [Fact]
+    public void The_person_is_bound()
+    {
+        Assert.Equal((new ClientId("ansel"), "Ansel Wherry"), (Client.Id, Client.Name));
+        Assert.Equal(new(new("epee"), new(Path, 2, 8)), Client.Sport);
+        Assert.Equal(Side.Left, Client.Stance);
+        Assert.Equal(new Birth(1988, new(1988, 2, 29)), Client.Born);
+        Assert.Equal(new("IE", new(Path, 5, 10)), Client.Country);
+        Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone));
+        Assert.Equal(Location.Whole(Path), Client.At);
+    }
+
+    [Fact]
+    public void The_time_and_the_things_the_client_has_are_bound()
+    {
+        Assert.Equal([DayOfWeek.Monday, DayOfWeek.Thursday], Client.Days);
+        Assert.Equal(new TimeOnly(7, 5), Client.Hour);
+        Assert.Equal(35, Client.Minutes);
+        Assert.Equal(["wall", "step"], Client.Equipment);
+    }
+
+    [Fact]
+    public void What_was_agreed_is_bound() =>
+        Assert.Equal(new Agreement(new(2026, 11, 2), new(2026, 11, 3)), Client.Agreed);
+
+    [Fact]
+    public void The_answers_are_bound()
+    {
+        Assert.Equal(new DateOnly(2026, 11, 4), Client.Answered);
+        Assert.Equal(
+            [
+                new(new("calf-strain"), new Reply.No(), new(Path, 15, 16)),
+                new(new("faint-spells"), new Reply.Yes(null), new(Path, 16, 17)),
+                new(new("sore-wrist"), new Reply.Yes(Side.Left), new(Path, 17, 15)),
+            ],
+            Client.Answers);
+    }
+
+    [Theory]
+    [InlineData("yes, right", "Yes { Side = Right }")]
+    [InlineData("yes", "Yes { Side =  }")]
+    [InlineData("no", "No { }")]
+    [InlineData("not asked", "")]
+    public void A_condition_that_was_not_asked_has_no_answer(string written, string reply)
+    {
+        var client = LittlePractice.Golden.Edit(Path, "sore-wrist: yes, left", "sore-wrist: " + written).Client("ansel");
+        Assert.Equal(reply, $"{client.AnswerTo(new("sore-wrist"))?.Reply}");
+    }
+
+    [Fact]
+    public void The_clearances_are_bound_with_one_limit_or_a_list() => Assert.Equal(
+        [
+            new(
+                new("faint-spells"), "her cardiologist", new(2026, 11, 5), new(2031, 11, 5),
+                [
+                    new ClearanceLimit.EffortAtMost(60, "effort at most 60 %"), new ClearanceLimit.HoldAtMost(new(120), "hold at most 2 min"),
+                    new ClearanceLimit.NoEndRangeTrunkBending("no end-range trunk bending"), new ClearanceLimit.NotLyingOnTheFront("not lying on the front"),
+                ],
+                new(Path, 19, 5)),
+            new(
+                new("faint-spells"), "the club doctor", new(2026, 11, 6), new(2031, 11, 6),
+                [new ClearanceLimit.HoldAtMost(new(90), "hold at most 90 s")], new(Path, 24, 5)),
+        ],
+        Client.Clearances);
+
+    [Fact]
+    public void What_may_be_left_out_may_be_left_out()
+    {
+        var golden = LittlePractice.Golden[Path];
+        var bare = golden[..golden.IndexOf("clearances:", StringComparison.Ordinal)]
+            .Replace("hour: \"07:05\"\n", "", StringComparison.Ordinal).Replace("equipment: [wall, step]\n", "", StringComparison.Ordinal)
+            .Replace(", guardian: 2026-11-03", "", StringComparison.Ordinal).Replace("1988-02-29", "1988", StringComparison.Ordinal);
+        var client = LittlePractice.Golden.With(Path, bare).Client("ansel");
+        Assert.Equal((null, null, null), (client.Hour, client.Agreed.Guardian, client.Born.Date));
+        Assert.Empty(client.Equipment);
+        Assert.Empty(client.Clearances);
+    }
+
+    [Fact]
+    public void A_client_without_programme_is_said_at_the_file_that_is_not_there()
+    {
+        var finding = Assert.Single(LittlePractice.Golden.Without("clients/ansel/programme.md").Findings());
+        Assert.Equal(
+            ("clients/ansel/programme.md", "file-missing", "There is no clients/ansel/programme.md."), (finding.At.ToString(), finding.Rule.Text, finding.Message));
+    }
+}

@@ -1,0 +1,55 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Reading;
+
+public sealed class PracticeCardReaderTests
+{
+    private static readonly PracticeCard Card = LittlePractice.Golden.Read().Card;
+
+    [Fact]
+    public void The_coach_is_bound()
+    {
+        Assert.Equal("Sluice Lane épée club", Card.Name);
+        Assert.Equal("Hesper Quill", Card.Coach);
+        Assert.Equal(new Contact("hesper@example.org", "+44 1632 960077"), Card.Contact);
+        Assert.Equal("en", Card.Language);
+        Assert.Equal(Location.Whole("practice.md"), Card.At);
+    }
+
+    [Fact]
+    public void Emergency_texts_are_bound_by_country()
+    {
+        Assert.Equal([new("GB", "Call 999."), new("IE", "Call 112 or 999.")], Card.Emergency);
+        Assert.Null(Card.EmergencyIn("FR"));
+    }
+
+    [Fact]
+    public void Settings_are_bound_each_to_its_own() => Assert.Equal(
+        new PracticeSettings(new(new(8), new(12), new(3), new(2)), new(6), new(11), new(31), new(61), 50), Card.Settings);
+
+    /// <summary>dose.md, Arithmetic: breath 10 s, switch 10 s, repetition 4 s, carry 1 m a second; get ready 5 s, transitions 10, 30 and 45 s.
+    /// format.md shows a lighter share of 60 %.</summary>
+    [Fact]
+    public void Settings_that_are_left_out_are_those_of_the_dose_page()
+    {
+        var golden = LittlePractice.Golden["practice.md"];
+        var from = golden.IndexOf("settings:", StringComparison.Ordinal);
+        var without = golden[..from] + golden[golden.LastIndexOf("---", StringComparison.Ordinal)..];
+        Assert.Equal(
+            new PracticeSettings(new(new(10), new(10), new(4), new(1)), new(5), new(10), new(30), new(45), 60),
+            LittlePractice.Golden.With("practice.md", without).Read().Card.Settings);
+    }
+
+    [Theory]
+    [InlineData("0 s", 0)]
+    [InlineData("90 s", 90)]
+    [InlineData("2 min", 120)]
+    [InlineData("1 min 30 s", 90)]
+    [InlineData("15 min", 900)]
+    public void A_time_is_written_in_seconds_and_minutes(string written, int seconds) => Assert.Equal(
+        new Seconds(seconds), LittlePractice.Golden.Edit("practice.md", "get-ready: 6 s", "get-ready: " + written).Read().Card.Settings.GetReady);
+
+    [Fact]
+    public void The_text_below_the_header_is_what_the_programmes_are() =>
+        Assert.Equal(["These programmes are exercise advice. They do not replace advice from a doctor."], Card.Scope.Lines());
+}

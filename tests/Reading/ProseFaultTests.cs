@@ -1,0 +1,126 @@
+namespace Gradus.Tests.Reading;
+
+public sealed class ProseFaultTests
+{
+    private const string Table = """
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push <b>hard</b> for {press}.
+        exercises/calf-brace.md:11:6 warning html-in-text «<b>»
+        This is HTML; the page shows it as the text it is.
+        Take it out; write *word* to stress something.
+        exercises/calf-brace.md:11:13 warning html-in-text «</b>»
+        This is HTML; the page shows it as the text it is.
+        Take it out; write *word* to stress something.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + <div onclick="go()">⏎Push⏎</div>
+        exercises/calf-brace.md:11:1 warning html-in-text «<»
+        This is HTML; the page shows it as the text it is.
+        Take it out; leave a line empty between paragraphs.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push <!-- note to me --> for {press}.
+        exercises/calf-brace.md:11:6 warning html-in-text «<!-- note to me -->»
+        This is HTML; the page shows it as the text it is.
+        Take it out; write *word* to stress something.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](javascript:alert(1)) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to 'javascript:alert(1)'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](data:text/html,x) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to 'data:text/html,x'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](http://example.org/push) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to 'http://example.org/push'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](push.html) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to 'push.html'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](../clients/ansel/notes.md) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to '../clients/ansel/notes.md'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](//example.org/push) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to '//example.org/push'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](/etc/passwd) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to '/etc/passwd'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push]() for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        This link leads nowhere.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + [Push](heel-snik.md) for {press}.
+        exercises/calf-brace.md:11:1 address-refused «[»
+        A link cannot lead to 'heel-snik.md'.
+        Did you mean 'heel-sink.md'?
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push.⏎⏎1. First⏎2. See <javascript:alert(1)>.
+        exercises/calf-brace.md:14:8 address-refused «<»
+        A link cannot lead to 'javascript:alert(1)'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + > [Push][p]⏎⏎[p]: ftp://example.org "x"
+        exercises/calf-brace.md:11:3 address-refused «[»
+        A link cannot lead to 'ftp://example.org'.
+        Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + ![A bent ankle](ankle.jpg)
+        exercises/calf-brace.md:11:1 address-refused «!»
+        Pictures are not published yet.
+        Take the picture out and say in words what it shows.
+
+        clients/ansel/programme.md
+        - Ansel, keep
+        + <script>alert(1)</script>⏎⏎Ansel, keep
+        clients/ansel/programme.md:33:1 warning html-in-text «<»
+        This is HTML; the page shows it as the text it is.
+        Take it out; leave a line empty between paragraphs.
+        """;
+
+    public static TheoryData<string> Rows => FaultTable.Rows(Table);
+
+    [Theory, MemberData(nameof(Rows))]
+    public void A_mistake_is_said_with_its_place_and_its_remedy(string row) => Assert.Equal(row, FaultTable.Show(row));
+}

@@ -1,0 +1,137 @@
+namespace Gradus.Tests.Reading;
+
+public sealed class SharedFileFaultTests
+{
+    private const string Table = """
+        practice.md
+        -   breath: 8 s
+        +   breath: 8
+        practice.md:10:11 value-wrong «8»
+        '8' is no time for 'breath'.
+        Write a number and s or min, from 1 s to 15 min, as 10 s.
+
+        practice.md
+        -   breath: 8 s
+        +   breath: 0 s
+        practice.md:10:11 value-wrong «0 s»
+        '0 s' is no time for 'breath'.
+        Write a number and s or min, from 1 s to 15 min, as 10 s.
+
+        practice.md
+        -   breath: 8 s
+        +   breath: 20 min
+        practice.md:10:11 value-wrong «20 min»
+        '20 min' is no time for 'breath'.
+        Write a number and s or min, from 1 s to 15 min, as 10 s.
+
+        practice.md
+        -   carry: 2 m
+        +   carry: fast
+        practice.md:13:10 value-wrong «fast»
+        'fast' is no speed for 'carry'.
+        Write the metres walked in a second, from 1 m to 9 m.
+
+        practice.md
+        - lighter-share: 50 %
+        + lighter-share: 0.5
+        practice.md:18:18 value-wrong «0.5»
+        '0.5' is no share for 'lighter-share'.
+        Write a whole number from 1 to 100 and a per cent sign, as 60 %.
+
+        practice.md
+        - lighter-share: 50 %
+        + lighter-share: 150 %
+        practice.md:18:18 value-wrong «150 %»
+        '150 %' is no share for 'lighter-share'.
+        Write a whole number from 1 to 100 and a per cent sign, as 60 %.
+
+        practice.md
+        -   GB: Call 999.
+        +   Britain: Call 999.
+        practice.md:7:3 value-wrong «Britain»
+        'Britain' is no country.
+        Write the two capital letters of the country, as GB or IE.
+
+        practice.md
+        - contact: { email: hesper@example.org, phone: "+44 1632 960077" }
+        + contact: hesper@example.org
+        practice.md:4:10 value-wrong «h»
+        Here should stand the keys of contact, but there is a text.
+        Write each key on its own line, with a colon and its value.
+
+        conditions.yaml
+        - where: whole body
+        + where: wholebody
+        conditions.yaml:9:10 value-wrong «wholebody»
+        'wholebody' is no region of the body that Gradus knows.
+        Did you mean 'whole body'?
+
+        conditions.yaml
+        - where: whole body
+        + where: whole body⏎  sided: yes
+        conditions.yaml:9:10 value-wrong «whole body»
+        'whole body' has no left and right.
+        Take 'sided' out, or name a limb's region in 'where'.
+
+        conditions.yaml
+        - where: ankle⏎  sided: yes
+        + where: ankle⏎  sided: true
+        conditions.yaml:5:10 value-wrong «true»
+        'true' is nothing that can stand for 'sided'.
+        Write one of: yes, no.
+
+        sports/epee.yaml
+        - weapon arm: right
+        + weapon arm: rihgt
+        sports/epee.yaml:4:15 value-wrong «rihgt»
+        'rihgt' is nothing that can stand for 'weapon arm'.
+        Did you mean 'right'?
+
+        sports/epee.yaml
+        - weapon arm: right
+        + left: right
+        sports/epee.yaml:4:3 value-wrong «left»
+        'left' cannot be the name of a role.
+        Name one side as the sport does: weapon arm, rear leg.
+
+        sports/epee.yaml
+        - weapon arm: right
+        + both sides: right
+        sports/epee.yaml:4:3 value-wrong «both sides»
+        'both sides' cannot be the name of a role.
+        Name one side as the sport does: weapon arm, rear leg.
+
+        sports/epee.yaml
+        - weapon arm: right
+        + Free  Arm: right
+        sports/epee.yaml:5:3 key-unknown «free arm»
+        'free arm' stands here twice.
+        Keep one of the two.
+
+        sports/epee.yaml
+        - at-least: 12.5
+        + at-least: twelve
+        sports/epee.yaml:12:15 value-wrong «twelve»
+        'twelve' is no number for 'at-least'.
+        Write digits only, with a point before decimals and no zero in front: 15 or 4.5.
+
+        cautions/dull-ache.md
+        - kind: ease-off
+        + kind: stop-now
+        cautions/dull-ache.md:3:7 value-wrong «stop-now»
+        'stop-now' is nothing that can stand for 'kind'.
+        Write one of: stop, ease-off, take-care, expect.
+
+        cautions/dull-ache.md
+        - property: balance
+        + property: balanced
+        cautions/dull-ache.md:4:101 value-wrong «balanced»
+        'balanced' is no property of an exercise.
+        Did you mean 'balance'?
+        """;
+
+    public static TheoryData<string> Rows => FaultTable.Rows(Table);
+
+    [Theory, MemberData(nameof(Rows))]
+    public void A_mistake_is_said_with_its_place_and_its_remedy(string row) => Assert.Equal(row, FaultTable.Show(row));
+}
