@@ -16,35 +16,57 @@ public static class RuleBook
         new ExerciseWithoutStopSign(),
         new ExerciseWithoutExpectSign(),
         new ExerciseWithoutContraindication(),
+        new PropertyWithoutCaution(),
+        new EasierInACircle(),
         new EmergencyTextMissing(),
         new SideUnresolved(),
+        new SideSaidTwice(),
+        new NotPlannedYet(),
         new ConditionNotAsked(),
         new ContraindicatedExercise(),
+        new ClearanceMissing(),
         new ClearanceExpired(),
         new DoseOutsideEnvelope(),
         new DoseTooLong(),
+        new SessionOverTime(),
+        new EquipmentMissing(),
+        new TooManyCautions(),
         new ProgrammeOver(),
+        new CautionUnused(),
+        new ExerciseUnused(),
+        new AnswerUnused(),
         new PageWithoutCautions(),
         new CautionAltered(),
         new CautionHidden(),
         new CautionAfterInstruction(),
+        new WeekMissing(),
         new TimesDoNotAddUp(),
         new TimeAgainstText(),
+        new SideNamedWrong(),
         new StepAltered(),
         new LinkBrokenOnPage(),
         new RequestToNetwork(),
+        new ScriptOrStyleFromAuthor(),
+        new LanguageMissing(),
+        new LabelMissing(),
+        new HeadingSkipped(),
         Named,
+        new AcceptanceRefused(),
+        new AcceptanceEnded(),
+        new AcceptanceUnused(),
     ];
 
     /// <summary>Practice → findings.</summary>
     /// <param name="today">Decides findings only, never a page.</param>
-    public static IEnumerable<Finding> Check(Practice practice, DateOnly today)
+    /// <param name="whole">Whether every file of the practice could be read; what is unused is judged only then.</param>
+    public static IEnumerable<Finding> Check(Practice practice, DateOnly today, bool whole = true)
     {
-        foreach (var finding in Rules.OfType<IPracticeRule>().SelectMany(rule => rule.Check(practice))) yield return finding;
+        var asked = Rules.Where(rule => whole || rule is not IWholeRule).ToArray();
+        foreach (var finding in asked.OfType<IPracticeRule>().SelectMany(rule => rule.Check(practice))) yield return finding;
         foreach (var client in practice.Clients)
         {
             var uses = Uses.Of(practice, client);
-            foreach (var finding in Rules.OfType<IClientRule>().SelectMany(rule => rule.Check(practice, client, uses, today))) yield return finding;
+            foreach (var finding in asked.OfType<IClientRule>().SelectMany(rule => rule.Check(practice, client, uses, today))) yield return finding;
         }
     }
 
@@ -54,6 +76,18 @@ public static class RuleBook
     {
         var reading = SiteReading.Of(plan, site);
         return Rules.OfType<ISiteRule>().SelectMany(rule => rule.Check(plan, reading)).Concat(Named.Check(plan, reading, others));
+    }
+
+    /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about accepting them. Errors stay.</summary>
+    /// <param name="findings">Those of reading, rendering and the rules together.</param>
+    /// <param name="pages">Those of every rule, wherever it is judged: what has no page cannot be accepted.</param>
+    /// <param name="today">An acceptance holds until the end of its last day.</param>
+    public static IEnumerable<Finding> Accept(IEnumerable<Finding> findings, Series<Acceptance> acceptances, IEnumerable<RulePage> pages, DateOnly today)
+    {
+        var found = findings.ToSeries();
+        var accepted = Accepted.Of(acceptances, found, pages);
+        var taken = accepted.Where(a => a.Holds(today)).SelectMany(a => a.Fits).ToHashSet();
+        return found.Where(f => !taken.Contains(f)).Concat(Rules.OfType<IAcceptanceRule>().SelectMany(rule => rule.Check(accepted, today)));
     }
 
     /// <summary>The page of every rule, in the same order.</summary>

@@ -33,8 +33,10 @@ internal static class AuditCommand
             Progress.Show($"{index + 1} of {desk.Wanted.Count}: {id}");
             if (desk.Ready(id) is not { } client || desk.Practice is not { } practice) continue;
             var plan = Plan.For(practice, client);
-            var site = sites is null ? SiteRenderer.Render(plan, theme, desk.Findings) : PublishedSite.Read(Path.Combine(sites, id.Text), id);
-            if (site is not null) desk.Audit(plan, site);
+            if (sites is not null)
+                foreach (var site in Published(sites, id)) desk.Audit(plan, site);
+            else if (SiteRenderer.Render(plan, theme, desk.Findings) is { } site)
+                desk.Audit(plan, site);
         }
 
         Progress.Clear();
@@ -42,5 +44,13 @@ internal static class AuditCommand
         if (asJson) Console.Out.WriteLine(FindingJson.Write(findings));
         else FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, sites));
         return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning)) ? Commands.ErrorsFound : Commands.Fine;
+    }
+
+    /// <summary>Every form in which the client's site stands there; one at least.</summary>
+    private static IEnumerable<Site> Published(string sites, ClientId client)
+    {
+        var places = Publication.PlacesOf(client, sites);
+        if (places.Count == 0) return [PublishedSite.Read(Path.Combine(sites, client.Text), client)];
+        return places.Select(place => Directory.Exists(place) ? PublishedSite.Read(place, client) : PublishedSite.ReadZip(place, client));
     }
 }

@@ -20,6 +20,8 @@ internal sealed class Commands
     public static Commands All()
     {
         var root = new RootCommand("Publishes exercise programmes: a practice in plain text becomes a checked, private, offline site for each client.");
+        root.Subcommands.Add(BeginCommand.Words());
+        root.Subcommands.Add(NewCommand.Words());
         root.Subcommands.Add(PublishCommand.Words());
         root.Subcommands.Add(AuditCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());

@@ -8,8 +8,9 @@ namespace Gradus.CommandLine;
 internal sealed class Desk
 {
     private readonly Reach reach;
+    private readonly DateOnly today;
 
-    private Desk(SourceFolder folder, PracticeReading reading, Series<ClientId> wanted, Findings findings, Reach reach)
+    private Desk(SourceFolder folder, PracticeReading reading, Series<ClientId> wanted, Findings findings, Reach reach, DateOnly today)
     {
         Folder = folder;
         Practice = reading.Practice;
@@ -17,6 +18,7 @@ internal sealed class Desk
         Wanted = wanted;
         Findings = findings;
         this.reach = reach;
+        this.today = today;
     }
 
     public SourceFolder Folder { get; }
@@ -42,9 +44,9 @@ internal sealed class Desk
         var known = reading.Clients.Select(c => c.Text).ToArray();
         if (clients.FirstOrDefault(c => !known.Contains(c, StringComparer.Ordinal)) is { } unknown)
             throw new IOException($"There is no client '{unknown}' in '{path}'. {Nearest.Ask(unknown, known, $"The clients are: {string.Join(", ", known)}.")}");
-        if (reading.Practice is { } practice) findings.AddRange(RuleBook.Check(practice, today));
+        if (reading.Practice is { } practice) findings.AddRange(RuleBook.Check(practice, today, whole: findings.All(f => f.Level != Level.Error)).ToSeries());
         var wanted = clients.Length == 0 ? reading.Clients : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
-        return new(folder, reading, wanted, findings, reading.Practice is null ? new([]) : Reach.Of(reading.Practice));
+        return new(folder, reading, wanted, findings, reading.Practice is null ? new([], []) : Reach.Of(reading.Practice), today);
     }
 
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
@@ -53,8 +55,15 @@ internal sealed class Desk
     /// <summary>What is found on one client's finished site.</summary>
     public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, OthersThan(plan.Client)));
 
-    /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.</summary>
-    public Series<Finding> Said() => Findings.InOrder().Where(Concerns).ToSeries();
+    /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.
+    /// Warnings that the coach accepts are left out too.</summary>
+    public Series<Finding> Said()
+    {
+        var pages = Explanations.All();
+        var said = new Findings();
+        said.AddRange(RuleBook.Accept(Findings.InOrder(), Practice?.Accepted ?? [], pages, today));
+        return said.InOrder().Where(Concerns).ToSeries();
+    }
 
     private bool Concerns(Finding finding) => finding.Client is { } client
         ? Wanted.Contains(client)

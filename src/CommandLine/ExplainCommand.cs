@@ -1,8 +1,5 @@
 using System.CommandLine;
-using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Reading;
-using Gradus.Rendering;
 
 namespace Gradus.CommandLine;
 
@@ -19,7 +16,7 @@ internal static class ExplainCommand
 
     private static int Run(string? rule)
     {
-        var pages = All();
+        var pages = Explanations.All();
         if (rule is null)
         {
             foreach (var page in pages) Console.Out.WriteLine($"{page.Rule,-34} {page.Summary}");
@@ -35,6 +32,4 @@ internal static class ExplainCommand
         Console.Error.WriteLine($"gradus: There is no rule '{rule}'. {Nearest.Ask(rule, pages.Select(p => p.Rule.Text), "'gradus explain' lists them all.")}");
         return Commands.NotCarriedOut;
     }
-
-    private static List<RulePage> All() => [.. Faults.Pages(), .. RuleBook.Pages(), .. SiteRenderer.Pages()];
 }

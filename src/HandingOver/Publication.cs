@@ -2,9 +2,10 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>Hands a site over as a folder, in one step: whoever looks sees the whole site of before or the whole new one.</summary>
+/// <summary>Hands a site over as a folder or as a zip, in one step: whoever looks sees the whole site of before or the whole new one. Both may stand
+/// beside each other; each is published on its own.</summary>
 /// <remarks>The client's folder belongs to Gradus alone. A file that somebody put into it counts as a change, and is gone once the site is
-/// published again: what is handed over is exactly what was audited.</remarks>
+/// published again: what is handed over is exactly what was audited. So does the client's zip.</remarks>
 public static class Publication
 {
     /// <summary>Hands over one site; the target is held for this one only. A publish of several clients opens the target once.</summary>
@@ -26,60 +27,81 @@ public static class Publication
         return DiskTrouble.Writing(places.Site, () =>
         {
             target.RefuseVanished();
-            RefuseOtherThanSite(places.Site);
+            InTheWay.RefuseAtFolder(places.Site);
             var changes = Changes.Between(files, places.Site);
-            if (changes.Any) Replace(places, changes, put);
-            return new PublicationResult(site.Client, changes.Written.Select(f => f.Path).ToSeries(),
-                changes.Untouched.Select(f => f.Path).ToSeries(), changes.Removed, site.Pages.Count, files.Sum(f => (long)f.Bytes.Length));
+            if (changes.Any) Replace(places, () => NewFolder.Build(places, changes), put);
+            return Result(site, places, changes.Any, changes);
         });
     }
 
-    /// <summary>The clients whose site stands in the target and who are not among the given, in ordinal order. They are named, never deleted.
-    /// A target that is not there has none.</summary>
+    /// <summary>As <see cref="WriteZip(Site, TargetFolder)"/>; the target is held for this one only.</summary>
+    /// <exception cref="HandOverException">It could not be done; the zip that stood there still stands whole.</exception>
+    public static PublicationResult WriteZip(Site site, string target)
+    {
+        using var folder = TargetFolder.Open(target);
+        return WriteZip(site, folder);
+    }
+
+    /// <summary>Hands over one site as <c>ID.zip</c> in the target: not compressed, in ordinal order, all under one folder named by the client,
+    /// and the same bytes on any machine. Sites of different clients may be written at the same time.</summary>
+    /// <exception cref="HandOverException">It could not be done; the zip that stood there still stands whole.</exception>
+    public static PublicationResult WriteZip(Site site, TargetFolder target) => WriteZip(site, target, NewFile.Put);
+
+    internal static PublicationResult WriteZip(Site site, TargetFolder target, Action<Places> put)
+    {
+        var files = SiteFile.AllOf(site);
+        var bytes = SiteZip.BytesOf(site.Client, files);
+        var places = Places.OfZip(target.Root, site.Client);
+        return DiskTrouble.Writing(places.Site, () =>
+        {
+            target.RefuseVanished();
+            InTheWay.RefuseAtZip(places.Site);
+            if (IsSame(places.Site, bytes)) return Result(site, places, false, new([], files, []));
+            var changes = Changes.Between(files, InTheWay.FilesOfZip(places.Site, site.Client));
+            Replace(places, () => NewFile.Build(places, bytes), put);
+            return Result(site, places, true, changes);
+        });
+    }
+
+    /// <summary>The clients whose site stands in the target, as a folder or a zip, and who are not among the given, in ordinal order. They are
+    /// named, never deleted; <see cref="PlacesOf"/> says what stands. A target that is not there has none.</summary>
     /// <exception cref="HandOverException">The target cannot be read.</exception>
     public static Series<ClientId> Strangers(string target, IEnumerable<ClientId> clients)
     {
         var known = clients.ToHashSet();
         if (!Directory.Exists(target)) return [];
-        return DiskTrouble.Reading(target, () => Directory.EnumerateDirectories(target)
-            .Select(folder => Path.GetFileName(folder))
-            .Where(name => Id.IsValid(name) && File.Exists(Path.Combine(target, name, SiteFile.FrontPage)))
-            .Order(StringComparer.Ordinal)
-            .Select(name => new ClientId(name))
-            .Where(client => !known.Contains(client))
-            .ToSeries());
+        return DiskTrouble.Reading(target, () => StandingSites.ClientsIn(target).Where(client => !known.Contains(client)).ToSeries());
     }
 
-    /// <summary>The day on which the site that stands in the client's folder was put there; null where there is none.</summary>
-    public static DateOnly? DateOf(ClientId client, TargetFolder target)
-    {
-        var site = new DirectoryInfo(Places.Of(target.Root, client).Site);
-        return site.Exists ? DateOnly.FromDateTime(site.LastWriteTime) : null;
-    }
+    /// <summary>The paths at which a site of the client stands in the target: the folder, then the zip; none, one or both.</summary>
+    /// <exception cref="HandOverException">The target cannot be read.</exception>
+    public static Series<string> PlacesOf(ClientId client, string target) => DiskTrouble.Reading(target, () => StandingSites.Of(client, target));
 
-    private static void Replace(Places places, Changes changes, Action<Places> put)
+    /// <summary>The day on which the site that stands in the target was put there, the later one where both a folder and a zip stand; null where
+    /// there is none.</summary>
+    /// <exception cref="HandOverException">The target cannot be read.</exception>
+    public static DateOnly? DateOf(ClientId client, TargetFolder target) => PlacesOf(client, target.Root)
+        .Select(place => (DateOnly?)DateOnly.FromDateTime(Directory.GetLastWriteTime(place)))
+        .Max();
+
+    private static bool IsSame(string zip, byte[] bytes) =>
+        new FileInfo(zip) is { Exists: true } standing && standing.Length == bytes.Length && File.ReadAllBytes(zip).AsSpan().SequenceEqual(bytes);
+
+    private static PublicationResult Result(Site site, Places places, bool changed, Changes changes) => new(site.Client, places.Site, changed,
+        changes.Written.Select(file => file.Path).ToSeries(), changes.Untouched.Select(file => file.Path).ToSeries(), changes.Removed,
+        site.Pages.Count, changes.Written.Concat(changes.Untouched).Sum(file => (long)file.Bytes.Length));
+
+    private static void Replace(Places places, Action build, Action<Places> put)
     {
         try
         {
-            NewFolder.Build(places, changes);
+            build();
             put(places);
         }
         finally
         {
-            // After the exchange this is the site of before, after a failure the unfinished one.
+            // After the exchange this is the folder of before, after a failure the unfinished folder or zip.
             Leftovers.TryRemove(places.New);
         }
-    }
-
-    /// <summary>A folder with something in it and no front page is nobody's site: a mistaken <c>--to</c> must not cost a coach the
-    /// folder of the same name, such as the client's own in the practice.</summary>
-    private static void RefuseOtherThanSite(string folder)
-    {
-        if (new FileInfo(folder).LinkTarget is not null)
-            throw new HandOverException($"'{folder}' is a link to another place.", "Remove the link, or name another folder with --to.");
-        if (File.Exists(folder))
-            throw new HandOverException($"'{folder}' is a file where the client's folder should be.", "Move it away, or name another folder with --to.");
-        if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && !File.Exists(Path.Combine(folder, SiteFile.FrontPage)))
-            throw new HandOverException($"'{folder}' holds something that is no site.", "Move it away, or name another folder with --to.");
     }
 }

@@ -14,13 +14,19 @@ public static class Faults
     public static readonly RuleId KeyMissing = new("key-missing");
     public static readonly RuleId ValueWrong = new("value-wrong");
     public static readonly RuleId IdUnknown = new("id-unknown");
+    public static readonly RuleId ConditionUnknown = new("condition-unknown");
     public static readonly RuleId AddressRefused = new("address-refused");
+    public static readonly RuleId LinkBroken = new("link-broken");
+    public static readonly RuleId PictureMissing = new("picture-missing");
+    public static readonly RuleId PictureWithoutText = new("picture-without-text");
+    public static readonly RuleId PictureTooHeavy = new("picture-too-heavy");
     public static readonly RuleId HtmlInText = new("html-in-text");
 
     /// <summary>In the order an author should meet them.</summary>
     public static readonly Series<RuleId> All =
     [
-        FileUnreadable, FileMissing, FileNameWrong, KeyUnknown, KeyMissing, ValueWrong, IdUnknown, AddressRefused, HtmlInText,
+        FileUnreadable, FileMissing, FileNameWrong, KeyUnknown, KeyMissing, ValueWrong, IdUnknown, ConditionUnknown, AddressRefused, LinkBroken,
+        PictureMissing, PictureWithoutText, PictureTooHeavy, HtmlInText,
     ];
 
     public static IEnumerable<RulePage> Pages() => All.Select(fault => RulePage.Of(fault, Assembly.GetExecutingAssembly()));

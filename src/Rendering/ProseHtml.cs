@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Gradus.Domain;
 
@@ -6,13 +7,21 @@ namespace Gradus.Rendering;
 /// <summary>Prose → HTML: paragraphs, lists and headings, nothing a coach wrote ever as markup.</summary>
 internal static class ProseHtml
 {
-    /// <param name="topLevel">The level that the prose's highest heading takes on the page; deeper ones follow without a gap.</param>
+    /// <param name="topLevel">The level of a heading that stands under no other; deeper ones follow without a gap, down to the sixth.</param>
     public static Html Of(Prose prose, int topLevel)
     {
         var html = new StringBuilder();
-        var levels = prose.Blocks.OfType<Block.Heading>().Select(h => h.Level).Distinct().Order().ToList();
-        Write(prose, html, level => Math.Min(6, topLevel + Math.Max(0, levels.IndexOf(level))));
+        var open = new Stack<int>();
+        Write(prose, html, LevelOf);
         return new(html.ToString());
+
+        // A heading stands under those before it that the coach wrote with fewer hashes, however many those are.
+        int LevelOf(int written)
+        {
+            while (open.TryPeek(out var above) && above >= written) open.Pop();
+            open.Push(written);
+            return Math.Min(6, topLevel + open.Count - 1);
+        }
     }
 
     private static void Write(Prose prose, StringBuilder html, Func<int, int> levelOf)
@@ -55,6 +64,8 @@ internal static class ProseHtml
             else if (inline is Inline.Emphasis emphasis) Within(emphasis.Strong ? "strong" : "em", "", emphasis.Text, html);
             else if (inline is Inline.Link link) Within("a", $" href=\"{Html.Escape(link.Address)}\"", link.Text, html);
             else if (inline is Inline.ExerciseLink exercise) Within("a", $" href=\"exercise-{exercise.Exercise}.html\"", exercise.Text, html);
+            else if (inline is Inline.Picture picture)
+                html.Append(CultureInfo.InvariantCulture, $"<img src=\"{Html.Escape(picture.Path)}\" alt=\"{Html.Escape(picture.Shows)}\" width=\"{picture.Width}\" height=\"{picture.Height}\" loading=\"lazy\">");
             else throw new NotSupportedException($"{inline.GetType().Name} cannot stand on a page.");
         }
     }

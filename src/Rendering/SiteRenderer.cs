@@ -19,15 +19,24 @@ public static class SiteRenderer
         try
         {
             var shared = new Dictionary<string, object>(StringComparer.Ordinal) { ["site"] = Viewing.Site(plan), ["words"] = WordsOf(plan.Words) };
-            return new(plan.Client, PagesOf(plan, theme, shared), theme.Assets);
+            var pages = PagesOf(plan, theme, shared);
+            var pictures = plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).ToArray();
+            SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(pictures.Select(p => p.Path)));
+            return new(plan.Client, pages, theme.Assets.Concat(pictures));
         }
         catch (ThemeException broken)
         {
-            findings.Add(new(
-                ThemeBroken, Level.Error, plan.Client, broken.At, $"The theme '{theme.Name}' cannot be filled: {broken.Message}",
-                "Mend the template there; its page in the documentation lists every name that a template may use."));
+            findings.Add(new(ThemeBroken, Level.Error, plan.Client, broken.At, $"The theme '{theme.Name}' cannot be filled: {broken.Message}", broken.Help));
             return null;
         }
+    }
+
+    /// <summary>A file of the theme cannot take the place of a page or a picture, nor of another file where small and capital letters are the same.</summary>
+    private static void SeeThatPathsDiffer(Theme theme, IEnumerable<string> others)
+    {
+        var taken = others.ToHashSet(StringComparer.OrdinalIgnoreCase);
+        if (theme.Assets.Select(a => a.Path).FirstOrDefault(path => !taken.Add(path)) is { } path)
+            throw new ThemeException(Location.Whole(path), "The site has another file of this name.", "Rename it; pages, pictures and the theme's own files lie side by side in one site.");
     }
 
     private static List<Page> PagesOf(Plan plan, Theme theme, Dictionary<string, object> shared)

@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Numerics;
 using Gradus.Domain;
 using Scriban;
 using Scriban.Parsing;
@@ -6,60 +8,114 @@ using Scriban.Syntax;
 
 namespace Gradus.Rendering;
 
-/// <summary>One template filled with one view. It fails closed: an unknown name is an error, and everything is escaped that is not
-/// typed as HTML.</summary>
+/// <summary>One template filled with one view. It fails closed: an unknown name is an error, everything is escaped that is not typed as
+/// HTML, and a page that never ends is given up. Of the functions that Scriban brings along there is none: some of them know the day, draw
+/// lots, or read templates out of texts.</summary>
 internal sealed class TemplateRun : TemplateContext
 {
-    private const int LoopLimitOfThemes = 100_000;
+    /// <summary>Many times what the longest page of a theme takes, and done within a second.</summary>
+    private const int StepLimit = 1_000_000;
 
-    private TemplateRun(Theme theme)
+    /// <summary>In characters, of a whole page.</summary>
+    private const int PageLimit = 4 * 1024 * 1024;
+
+    /// <summary>In characters, of one text that a template puts together; no source file of a practice is longer.</summary>
+    private const int TextLimit = 512 * 1024;
+
+    private const int CharactersOfAStep = 256;
+    private const int NestingLimit = 20;
+    private const string Endless = "This page is not finished after a million steps; perhaps a loop never ends.";
+
+    /// <summary>What Scriban says of its limits, by a word of it, and what a theme's author is told.</summary>
+    private static readonly (string Word, string Sentence)[] Limits =
+    [
+        ("OutputLimit", "This page is longer than four million characters."),
+        ("LimitToString", "A text that is put together here is longer than half a million characters."),
+        ("LoopLimit", Endless), ("iteration limit", Endless),
+        ("recursive depth limit", "Templates include each other here more than 20 deep; perhaps one includes itself."),
+        ("thrown by the target of an invocation", "This list has no such place."),
+    ];
+
+    private readonly IReadOnlyDictionary<string, object> views;
+    private int steps;
+
+    private TemplateRun(Theme theme, IReadOnlyDictionary<string, object> views)
+        : base(new ScriptObject(StringComparer.Ordinal))
     {
+        this.views = views;
         StrictVariables = true;
         EnableRelaxedMemberAccess = false;
         EnableRelaxedTargetAccess = false;
         EnableRelaxedFunctionAccess = false;
         EnableRelaxedIndexerAccess = false;
-        LoopLimit = LoopLimitOfThemes;
-        RecursiveLimit = 20;
-        LimitToString = 4 * 1024 * 1024;
+        LoopLimit = StepLimit;
+        RecursiveLimit = NestingLimit;
+        LimitToString = TextLimit;
+        OutputLimit = PageLimit;
+        OnStringLimit = ScriptLimitBehavior.Throw;
+        OnOutputLimit = ScriptLimitBehavior.Throw;
         NewLine = "\n";
+        TryGetVariable = NoVariable;
+        TryGetMember = NoMember;
         BuiltinObject.SetValue("include", new Included(theme), readOnly: true);
+        var globals = new ScriptObject(StringComparer.Ordinal);
+        foreach (var (name, view) in views) globals.SetValue(name, view, readOnly: true);
+        PushGlobal(globals);
     }
 
     /// <summary>The page.</summary>
-    /// <exception cref="ThemeException">The template is missing, broken, or asks for what there is not.</exception>
+    /// <exception cref="ThemeException">The template is missing, broken, endless, or asks for what there is not.</exception>
     public static string Fill(Theme theme, string template, IReadOnlyDictionary<string, object> views)
     {
-        var globals = new ScriptObject(StringComparer.Ordinal);
-        foreach (var (name, view) in views) globals.SetValue(name, view, readOnly: true);
-        var run = new TemplateRun(theme);
-        run.PushGlobal(globals);
+        var run = new TemplateRun(theme, views);
         try
         {
-            return Found(theme, template, Location.Whole(template)).Render(run);
+            return theme.Find(template, default).Render(run);
         }
         catch (ScriptRuntimeException broken)
         {
-            throw new ThemeException(At(broken.Span), broken.OriginalMessage);
+            var said = Limits.FirstOrDefault(limit => broken.OriginalMessage.Contains(limit.Word, StringComparison.Ordinal)).Sentence;
+            throw broken.InnerException as ThemeException ?? ThemeException.In(broken.Span, said ?? broken.OriginalMessage);
         }
     }
 
-    public override TemplateContext Write(SourceSpan span, object? textAsObject)
+    public override TemplateContext Write(SourceSpan span, object? textAsObject) => textAsObject switch
     {
-        if (textAsObject is Html html) return Write(html.Markup);
-        if (textAsObject is not null) Write(Html.Escape(ObjectToString(textAsObject) ?? ""));
-        return this;
+        null => this,
+        Html html => Write(html.Markup),
+        IConvertible text => Write(Html.Escape(ObjectToString(text) ?? "")),
+        _ => throw ThemeException.In(span, "This is no text but several things together.", "Name one of its parts, or go through them with 'for'."),
+    };
+
+    public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
+    {
+        Count(1);
+        var value = base.Evaluate(scriptNode, aliasReturnedFunction);
+        return value is BigInteger ? throw ThemeException.In(CurrentSpan, "A number here has more than 18 digits.") : value;
     }
 
-    private static Template Found(Theme theme, string name, Location from)
+    public override string? ObjectToString(object? value, bool nested = false)
     {
-        var template = theme.Find(name) ?? throw new ThemeException(from, $"The theme '{theme.Name}' has no template '{name}'.");
-        if (!template.HasErrors) return template;
-        var first = template.Messages[0];
-        throw new ThemeException(At(first.Span), first.Message);
+        var text = base.ObjectToString(value, nested);
+        Count((text?.Length ?? 0) / CharactersOfAStep);
+        return text;
     }
 
-    private static Location At(SourceSpan span) => new(span.FileName ?? "theme", span.Start.Line + 1, span.Start.Column + 1);
+    /// <summary>Counts what is done, not the time it takes, so that a theme is refused on every machine or on none.</summary>
+    private void Count(int done)
+    {
+        steps += done;
+        if (steps > StepLimit) throw ThemeException.In(CurrentSpan, Endless);
+    }
+
+    private bool NoVariable(TemplateContext context, SourceSpan span, ScriptVariable variable, [MaybeNullWhen(false)] out object value) =>
+        throw NoName(span, variable.Name, views.Keys.Order(StringComparer.Ordinal));
+
+    private static bool NoMember(TemplateContext context, SourceSpan span, object target, string member, [MaybeNullWhen(false)] out object value) =>
+        throw NoName(span, member, context.GetMemberAccessor(target).GetMembers(context, span, target).Order(StringComparer.Ordinal));
+
+    private static ThemeException NoName(SourceSpan span, string name, IEnumerable<string> known) => ThemeException.In(
+        span, $"There is no '{name}' here.", Nearest.Ask(name, known, "The page of this rule lists every name that a template may use."));
 
     /// <summary>Another template of the theme, written where it is named.</summary>
     private sealed class Included(Theme theme) : IScriptCustomFunction
@@ -77,7 +133,7 @@ internal sealed class TemplateRun : TemplateContext
         public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
         {
             var from = callerContext ?? new ScriptBlockStatement();
-            var template = Found(theme, context.ObjectToString(arguments[0]) ?? "", At(from.Span));
+            var template = theme.Find(context.ObjectToString(arguments[0]) ?? "", from.Span);
             context.EnterRecursive(from);
             try
             {

@@ -1,14 +1,21 @@
+using System.Text;
 using Gradus.Domain;
 using Scriban;
+using Scriban.Parsing;
 
 namespace Gradus.Rendering;
 
 /// <summary>What the client sees: the templates of the pages, parsed once, and the files that go with every site as they are.</summary>
 public sealed class Theme
 {
-    internal const string TemplateEnding = ".html";
+    private const string TemplateEnding = ".html";
+    private const int KiB = 1024;
+    private const int TemplateLimit = 256 * KiB;
 
-    private readonly Dictionary<string, Template> templates = new(StringComparer.Ordinal);
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    private readonly SortedDictionary<string, Template> templates = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> unreadable = new(StringComparer.Ordinal);
 
     /// <param name="name">What the theme is called in a finding.</param>
     /// <param name="files">Its files by path; those that end in .html at the top are templates.</param>
@@ -18,10 +25,8 @@ public sealed class Theme
         var assets = new List<Asset>();
         foreach (var (path, bytes) in files)
         {
-            if (path.EndsWith(TemplateEnding, StringComparison.Ordinal) && !path.Contains('/', StringComparison.Ordinal))
-                templates[path] = Template.Parse(System.Text.Encoding.UTF8.GetString(bytes), path);
-            else if (!path.EndsWith(".md", StringComparison.Ordinal))
-                assets.Add(new(path, bytes));
+            if (path.EndsWith(TemplateEnding, StringComparison.Ordinal) && !path.Contains('/', StringComparison.Ordinal)) Parse(path, bytes);
+            else if (!path.EndsWith(".md", StringComparison.Ordinal)) assets.Add(new(path, bytes));
         }
 
         Assets = assets.ToSeries();
@@ -31,5 +36,37 @@ public sealed class Theme
 
     public Series<Asset> Assets { get; }
 
-    internal Template? Find(string name) => templates.GetValueOrDefault(name);
+    /// <summary>A template that can be filled.</summary>
+    /// <param name="asked">Where its name stands.</param>
+    /// <exception cref="ThemeException">There is no such template, or it cannot be read.</exception>
+    internal Template Find(string name, SourceSpan asked)
+    {
+        if (unreadable.TryGetValue(name, out var why)) throw new ThemeException(Location.Whole(name), why, "Save it again as plain text in UTF-8, and put what is large into files beside it.");
+        if (!templates.TryGetValue(name, out var template))
+        {
+            var help = Nearest.Ask(name, templates.Keys, "Write a file with that name; templates end in .html and lie at the top of the theme.");
+            var message = $"There is no template '{name}'.";
+            throw asked.FileName is null ? new ThemeException(Location.Whole(name), message, help) : ThemeException.In(asked, message, help);
+        }
+
+        return template.HasErrors ? throw ThemeException.In(template.Messages[0].Span, template.Messages[0].Message) : template;
+    }
+
+    private void Parse(string path, byte[] bytes)
+    {
+        if (bytes.Length > TemplateLimit)
+        {
+            unreadable[path] = $"This template has {(bytes.Length + KiB - 1) / KiB} KiB; the most that is read is {TemplateLimit / KiB} KiB.";
+            return;
+        }
+
+        try
+        {
+            templates[path] = Template.Parse(Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal), path);
+        }
+        catch (DecoderFallbackException)
+        {
+            unreadable[path] = "This template is not in UTF-8.";
+        }
+    }
 }

@@ -5,8 +5,13 @@ namespace Gradus.Tests.Auditing;
 /// <summary>A change to one file, as a rule's page writes it: lines that begin with <c>- </c> give way to the lines with <c>+ </c> that
 /// follow them. The lines taken out stand together in the file, and nowhere else in it; the indentation is the file's. With <c>+ </c>
 /// lines alone it is a new file.</summary>
-internal sealed record Edit(string Path, Series<Exchange> Exchanges)
+/// <param name="KiB">What the file is then filled up to with blanks; null where it keeps its size.</param>
+internal sealed record Edit(string Path, Series<Exchange> Exchanges, int? KiB = null)
 {
+    /// <summary>A block that says how much a file weighs, as <c>1100 KiB</c>.</summary>
+    public static Edit Weighing(string path, string weight) =>
+        new(path, [], int.Parse(weight.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
+
     public static Edit Of(string path, IEnumerable<string> lines)
     {
         var exchanges = new List<(List<string> Out, List<string> In)>();
@@ -23,7 +28,8 @@ internal sealed record Edit(string Path, Series<Exchange> Exchanges)
     }
 
     /// <param name="before">The file's text; null where there is no such file.</param>
-    public string Apply(string? before) => Exchanges.Aggregate(before, (text, exchange) => exchange.Apply(Path, text)) ?? "";
+    public string Apply(string? before) =>
+        (Exchanges.Aggregate(before, (text, exchange) => exchange.Apply(Path, text)) ?? "").PadRight((KiB ?? 0) * 1024);
 }
 
 /// <summary>Lines that stand together, and those that take their place.</summary>

@@ -20,7 +20,7 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
             if (finds.Length > 1) throw new InvalidOperationException($"{page.Rule}: '{lines[0]}' says twice what is found.");
             yield return new(
                 lines[0], isFound,
-                blocks.Where(b => b.Name != "finds").Select(b => Edit.Of(PathOf(page, b.Name), b.Lines)).ToSeries(),
+                blocks.Where(b => b.Name != "finds").Select(b => EditOf(page, b.Name, b.Lines)).ToSeries(),
                 string.Join('\n', finds.SelectMany(b => b.Lines)));
         }
     }
@@ -39,9 +39,10 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
 
     private static string Said(string findings) => findings.Length == 0 ? "nothing" : findings;
 
-    private static string PathOf(RulePage page, string name) => name.StartsWith("edit ", StringComparison.Ordinal)
-        ? name["edit ".Length..]
-        : throw new InvalidOperationException($"{page.Rule}: a block is called '{name}'; it is 'edit PATH' or 'finds'.");
+    private static Edit EditOf(RulePage page, string name, Series<string> lines) =>
+        name.StartsWith("edit ", StringComparison.Ordinal) ? Edit.Of(name["edit ".Length..], lines)
+        : name.StartsWith("weighs ", StringComparison.Ordinal) ? Edit.Weighing(name["weighs ".Length..], lines[0])
+        : throw new InvalidOperationException($"{page.Rule}: a block is called '{name}'; it is 'edit PATH', 'weighs PATH' or 'finds'.");
 
     private static IEnumerable<(string Name, Series<string> Lines)> BlocksOf(string[] lines)
     {

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Reading;
@@ -39,6 +40,16 @@ public sealed class RulePagesTests
         Assert.Contains($"\n{page.Summary}\n\nLevel: ", page.Text, StringComparison.Ordinal);
         Assert.EndsWith("\n", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("\r", page.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_page_says_every_level_that_its_examples_have(string rule)
+    {
+        var page = PageOf(rule);
+        var line = page.Text.Split('\n').Single(l => l.StartsWith("Level: ", StringComparison.Ordinal)).Split("Blocks:")[0];
+        var levels = Example.On(page).SelectMany(e => e.Finds.Split('\n')).Select(l => Regex.Match(l, $@" (error|warning|note) {rule}( |\z)")).Where(m => m.Success).Select(m => m.Groups[1].Value);
+        Assert.All(levels, level => Assert.Contains(level, line, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -96,8 +107,7 @@ public sealed class RulePagesTests
 
     private static RulePage PageOf(string rule)
     {
-        RulePage[] pages = [.. Faults.Pages(), .. RuleBook.Pages(), .. SiteRenderer.Pages()];
-        return pages.Single(p => p.Rule.Text == rule);
+        return RuleBook.Pages().Concat(SiteRenderer.Pages()).Concat(Faults.Pages()).First(p => p.Rule.Text == rule);
     }
 
     private static bool IsTrue(RulePage page)

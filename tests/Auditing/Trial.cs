@@ -24,12 +24,15 @@ internal sealed class Trial
         var reading = PracticeReader.Read(SourceFolder.Of(sources.Select(Bytes)), findings);
         if (reading.Practice is { } practice)
         {
-            findings.AddRange(RuleBook.Check(practice, LittlePractice.Today));
+            findings.AddRange(RuleBook.Check(practice, LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
             var theme = new Theme("little", Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes));
             foreach (var id in reading.Clients) Publish(practice, theme, id);
         }
 
-        return findings.InOrder();
+        var accepted = reading.Practice?.Accepted ?? [];
+        var said = new Findings();
+        said.AddRange(RuleBook.Accept(findings, accepted, [.. Faults.Pages(), .. RuleBook.Pages(), .. SiteRenderer.Pages()], LittlePractice.Today));
+        return said.InOrder();
     }
 
     private void Publish(Practice practice, Theme theme, ClientId id)

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using Gradus.Domain;
 
 namespace Gradus.Tests.HandingOver;
@@ -20,6 +21,19 @@ internal static class CarelessPublication
         {
             File.WriteAllText(Path.Combine(target, "unfinished"), page.Html);
             File.Move(Path.Combine(target, "unfinished"), Path.Combine(folder, page.Path), overwrite: true);
+        }
+    }
+
+    /// <summary>The zip is written where it stands, instead of beside and renamed.</summary>
+    public static void ZipInPlace(Site site, string target)
+    {
+        var path = Path.Combine(Directory.CreateDirectory(target).FullName, site.Client.Text + ".zip");
+        using var file = new FileStream(path, FileMode.Create, FileAccess.ReadWrite, FileShare.ReadWrite);
+        using var zip = new ZipArchive(file, ZipArchiveMode.Create);
+        foreach (var page in site.Pages)
+        {
+            using var content = new StreamWriter(zip.CreateEntry($"{site.Client}/{page.Path}", CompressionLevel.NoCompression).Open());
+            content.Write(page.Html);
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.IO.Compression;
 using System.Text;
 using Gradus.Domain;
 
@@ -27,6 +29,9 @@ internal static class ExampleSite
         Enumerable.Range(1, 40).Select(n => new Page($"exercise-{n}.html", $"<p>{edition}</p>\n")).Append(new("index.html", $"<p>{edition}</p>\n")),
         []);
 
+    /// <summary>The same, one of a row of editions.</summary>
+    public static Site Long(int edition) => Long(edition.ToString(CultureInfo.InvariantCulture));
+
     public static Site With(this Site site, params Page[] pages) =>
         new(site.Client, site.Pages.Where(page => pages.All(p => p.Path != page.Path)).Concat(pages), site.Assets);
 
@@ -41,4 +46,20 @@ internal static class ExampleSite
     public static Dictionary<string, string> FilesIn(string folder) =>
         Directory.EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
             .ToDictionary(path => Path.GetRelativePath(folder, path), path => Convert.ToHexString(File.ReadAllBytes(path)));
+
+    /// <summary>Every file of a zip by its whole name, read by the framework alone.</summary>
+    public static Dictionary<string, string> FilesInZip(string zip)
+    {
+        using var archive = ZipFile.OpenRead(zip);
+        return archive.Entries.ToDictionary(entry => entry.FullName, entry =>
+        {
+            using var content = entry.Open();
+            using var bytes = new MemoryStream();
+            content.CopyTo(bytes);
+            return Convert.ToHexString(bytes.ToArray());
+        });
+    }
+
+    /// <summary>The same files as <see cref="Files"/>, as they are called in a zip.</summary>
+    public static Dictionary<string, string> FilesAsInZip(this Site site) => site.Files().ToDictionary(file => $"{site.Client}/{file.Key}", file => file.Value);
 }

@@ -175,18 +175,4 @@ public sealed class PublicationTests : IDisposable
         foreach (var client in (string[])["rufus", "maud", "ivo"])
             Assert.Equal(ExampleSite.Edition("of " + client, client).Files(), ExampleSite.FilesIn(Path.Combine(Target, client)));
     }
-
-    [Fact]
-    public void Sites_of_clients_who_left_are_named_and_stay()
-    {
-        foreach (var client in (string[])["rufus", "maud", "ivo"]) Publication.Write(ExampleSite.Edition("first", client), Target);
-        Directory.CreateDirectory(Path.Combine(Target, "posters"));
-        File.WriteAllText(Path.Combine(Target, "readme"), "");
-
-        var strangers = Publication.Strangers(Target, [ExampleSite.Rufus]);
-
-        Assert.Equal([new ClientId("ivo"), new ClientId("maud")], strangers);
-        Assert.True(File.Exists(Path.Combine(Target, "maud", "index.html")));
-        Assert.Empty(Publication.Strangers(folder["nowhere"], []));
-    }
 }

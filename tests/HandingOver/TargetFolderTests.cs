@@ -11,11 +11,16 @@ public sealed class TargetFolderTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact]
-    public async Task A_second_publish_waits_for_the_first()
+    [Theory]
+    [InlineData("folder")]
+    [InlineData("zip")]
+    public async Task A_second_publish_waits_for_the_first(string form)
     {
         var first = TargetFolder.Open(Target);
-        var second = Task.Run(() => Publication.Write(ExampleSite.Edition("second"), Target), TestContext.Current.CancellationToken);
+        if (form == "zip") Publication.WriteZip(ExampleSite.Edition("first"), first);
+        var second = Task.Run(() => form == "zip"
+            ? Publication.WriteZip(ExampleSite.Edition("second"), Target)
+            : Publication.Write(ExampleSite.Edition("second"), Target), TestContext.Current.CancellationToken);
         await Task.Delay(600, TestContext.Current.CancellationToken);
 
         Assert.False(second.IsCompleted);
@@ -23,6 +28,23 @@ public sealed class TargetFolderTests : IDisposable
         first.Dispose();
 
         Assert.Equal(["index.html", "session-1.html"], (await second).Written);
+    }
+
+    [Fact]
+    public async Task Publishes_of_both_forms_at_once_take_turns()
+    {
+        Func<string, PublicationResult>[] forms = [edition => Publication.Write(ExampleSite.Edition(edition), Target), edition => Publication.WriteZip(ExampleSite.Edition(edition), Target)];
+        var publishes = forms.SelectMany(publish => ((string[])["one", "other"]).Select(who => Task.Run(() =>
+        {
+            for (var n = 0; n < 4; n++) publish($"{n} of {who}");
+        })));
+
+        await Task.WhenAll(publishes);
+
+        var last = ((string[])["3 of one", "3 of other"]).Select(edition => ExampleSite.Edition(edition).Files()).ToArray();
+        Assert.Contains(ExampleSite.FilesIn(Path.Combine(Target, "rufus")), last);
+        Assert.Contains(PublishedSite.ReadZip(Path.Combine(Target, "rufus.zip"), ExampleSite.Rufus).Files(), last);
+        Assert.Empty(TemporaryFolder.LeftoversIn(Target));
     }
 
     [Fact]
@@ -52,6 +74,23 @@ public sealed class TargetFolderTests : IDisposable
 
         Assert.Equal(ExampleSite.Edition("first").Files(), ExampleSite.FilesIn(Path.Combine(Target, "rufus")));
         Assert.Empty(TemporaryFolder.LeftoversIn(Target));
+    }
+
+    [Fact]
+    public void An_unfinished_zip_goes_and_the_whole_one_stays()
+    {
+        Publication.WriteZip(ExampleSite.Edition("first"), Target);
+        var before = File.ReadAllBytes(Path.Combine(Target, "rufus.zip"));
+        File.WriteAllBytes(Path.Combine(Target, ".gradus-new-rufus.zip"), before[..100]);
+        File.WriteAllBytes(Path.Combine(Target, ".gradus-new-maud.zip"), before);
+        Directory.CreateDirectory(Path.Combine(Target, ".gradus-new-ivo.zip/drafts"));
+        File.WriteAllText(Path.Combine(Target, ".gradus-new-Notes of mine.zip"), "");
+
+        TargetFolder.Open(Target).Dispose();
+
+        Assert.Equal([".gradus-new-Notes of mine.zip"], TemporaryFolder.LeftoversIn(Target));
+        Assert.Equal(before, File.ReadAllBytes(Path.Combine(Target, "rufus.zip")));
+        Assert.False(File.Exists(Path.Combine(Target, "maud.zip")));
     }
 
     [Fact]

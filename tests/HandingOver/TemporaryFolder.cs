@@ -2,12 +2,17 @@ using System.Diagnostics;
 
 namespace Gradus.Tests.HandingOver;
 
-/// <summary>A folder on the real disk that is gone after the test; what was mounted in it is unmounted first.</summary>
-internal sealed class TemporaryFolder : IDisposable
+/// <summary>A folder on the real disk, or in memory where the system has a place for that, which is gone after the test; what was mounted in it is
+/// unmounted first.</summary>
+internal sealed class TemporaryFolder(bool inMemory = false) : IDisposable
 {
+    private const string Memory = "/dev/shm";
+    private static int count;
     private readonly List<string> mounts = [];
 
-    public string Root { get; } = Directory.CreateTempSubdirectory("gradus-hand-over-").FullName;
+    public string Root { get; } = inMemory && Directory.Exists(Memory)
+        ? Directory.CreateDirectory($"{Memory}/gradus-hand-over-{Environment.ProcessId}-{Interlocked.Increment(ref count)}").FullName
+        : Directory.CreateTempSubdirectory("gradus-hand-over-").FullName;
 
     public string this[string path] => Path.Combine(Root, path);
 

@@ -12,7 +12,7 @@ public sealed class ExerciseReaderTests
     public void What_it_is_is_bound()
     {
         Assert.Equal("Calf sway", Exercise.Title);
-        Assert.Equal(new Motion("ankle dorsiflexion", true, Limb.Leg), Exercise.Trains);
+        Assert.Equal(("ankle dorsiflexion", true, Limb.Leg), (Exercise.Trains.Name, Exercise.Trains.IsPaired, Exercise.Trains.Limb));
         Assert.Equal((Stage.Gain, Position.Standing), (Exercise.Stage, Exercise.Position));
         Assert.Equal(["wall", "step"], Exercise.Equipment);
         Assert.Equal("own end range", Exercise.WorksTo);

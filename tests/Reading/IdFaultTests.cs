@@ -13,7 +13,7 @@ public sealed class IdFaultTests
         conditions.yaml
         - id: sore-wrist
         + id: nul
-        clients/ansel/client.yaml:17:3 id-unknown «sore-wrist»
+        clients/ansel/client.yaml:17:3 condition-unknown «sore-wrist»
         There is no condition 'sore-wrist' in this practice.
         Add it to conditions.yaml, or take its name out here.
         conditions.yaml:10:7 value-wrong «nul»
@@ -23,7 +23,7 @@ public sealed class IdFaultTests
         conditions.yaml
         - id: sore-wrist
         + id: faint-spells
-        clients/ansel/client.yaml:17:3 id-unknown «sore-wrist»
+        clients/ansel/client.yaml:17:3 condition-unknown «sore-wrist»
         There is no condition 'sore-wrist' in this practice.
         Add it to conditions.yaml, or take its name out here.
         conditions.yaml:10:7 value-wrong «faint-spells»
@@ -68,14 +68,14 @@ public sealed class IdFaultTests
         exercises/calf-brace.md
         - not-with: [calf-strain]
         + not-with: [calf-strian]
-        exercises/calf-brace.md:8:12 id-unknown «calf-strian»
+        exercises/calf-brace.md:8:12 condition-unknown «calf-strian»
         There is no condition 'calf-strian' in this practice.
         Did you mean 'calf-strain'?
 
         exercises/calf-sway.md
         - clear-first: [faint-spells]
         + clear-first: [blood-clot]
-        exercises/calf-sway.md:13:15 id-unknown «blood-clot»
+        exercises/calf-sway.md:13:15 condition-unknown «blood-clot»
         There is no condition 'blood-clot' in this practice.
         Add it to conditions.yaml, or take its name out here.
 
@@ -124,14 +124,14 @@ public sealed class IdFaultTests
         clients/ansel/client.yaml
         - sore-wrist: yes, left
         + sore-wirst: yes, left
-        clients/ansel/client.yaml:17:3 id-unknown «sore-wirst»
+        clients/ansel/client.yaml:17:3 condition-unknown «sore-wirst»
         There is no condition 'sore-wirst' in this practice.
         Did you mean 'sore-wrist'?
 
         clients/ansel/client.yaml
         -   - condition: faint-spells⏎    by: the club doctor
         +   - condition: faint-spell⏎    by: the club doctor
-        clients/ansel/client.yaml:24:16 id-unknown «faint-spell»
+        clients/ansel/client.yaml:24:16 condition-unknown «faint-spell»
         There is no condition 'faint-spell' in this practice.
         Did you mean 'faint-spells'?
 

@@ -152,10 +152,10 @@ public sealed class KeyFaultTests
 
         clients/ansel/programme.md
         - keep-when-short: yes
-        + keep-when-short: yes⏎        rounds: 3
-        clients/ansel/programme.md:18:9 key-unknown «rounds»
-        'rounds' is no key of a use of an exercise.
-        Take it out. The keys here are: use, side, by-week, from-week, until-week, move-on, keep-when-short.
+        + keep-when-shrot: yes
+        clients/ansel/programme.md:17:9 key-unknown «keep-when-shrot»
+        'keep-when-shrot' is no key of a use of an exercise.
+        Did you mean 'keep-when-short'?
 
         clients/ansel/programme.md
         -     days: every 2 days⏎

@@ -25,7 +25,11 @@ public sealed class PracticeCardReaderTests
 
     [Fact]
     public void Settings_are_bound_each_to_its_own() => Assert.Equal(
-        new PracticeSettings(new(new(8), new(12), new(3), new(2)), new(6), new(11), new(31), new(61), 50), Card.Settings);
+        PracticeSettings.Default with
+        {
+            Dose = new(new(8), new(12), new(3), new(2)), GetReady = new(6), Transition = new(11), TransitionChange = new(31), TransitionStanding = new(61), LighterShare = 50,
+        },
+        Card.Settings);
 
     /// <summary>dose.md, Arithmetic: breath 10 s, switch 10 s, repetition 4 s, carry 1 m a second; get ready 5 s, transitions 10, 30 and 45 s.
     /// format.md shows a lighter share of 60 %.</summary>
@@ -35,9 +39,10 @@ public sealed class PracticeCardReaderTests
         var golden = LittlePractice.Golden["practice.md"];
         var from = golden.IndexOf("settings:", StringComparison.Ordinal);
         var without = golden[..from] + golden[golden.LastIndexOf("---", StringComparison.Ordinal)..];
-        Assert.Equal(
-            new PracticeSettings(new(new(10), new(10), new(4), new(1)), new(5), new(10), new(30), new(45), 60),
-            LittlePractice.Golden.With("practice.md", without).Read().Card.Settings);
+        var settings = LittlePractice.Golden.With("practice.md", without).Read().Card.Settings;
+        Assert.Equal(new DoseSettings(new(10), new(10), new(4), new(1)), settings.Dose);
+        Assert.Equal((5, 10, 30, 45), (settings.GetReady.Value, settings.Transition.Value, settings.TransitionChange.Value, settings.TransitionStanding.Value));
+        Assert.Equal(60, settings.LighterShare);
     }
 
     [Theory]

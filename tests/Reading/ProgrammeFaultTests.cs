@@ -85,13 +85,6 @@ public sealed class ProgrammeFaultTests
 
         clients/ansel/programme.md
         - 4: 3 x hold 45 s, rest 30 s
-        + 4: { use: harder }
-        clients/ansel/programme.md:13:14 value-wrong «{»
-        Here should stand a dose line without braces.
-        Write it as in 3 x hold 30 s, rest 20 s.
-
-        clients/ansel/programme.md
-        - 4: 3 x hold 45 s, rest 30 s
         + week 4: 3 x hold 45 s, rest 30 s
         clients/ansel/programme.md:13:11 value-wrong «week 4»
         'by-week' is 'week 4', but it can only be a whole number from 1 to 6.
@@ -113,13 +106,13 @@ public sealed class ProgrammeFaultTests
 
         clients/ansel/programme.md
         - sessions:⏎
-        + sessions: none⏎other:⏎
+        + sessions: none⏎session:⏎
         clients/ansel/programme.md:6:11 value-wrong «n»
         'sessions' is a list, but here is a text.
         Begin each item on its own line with a hyphen.
-        clients/ansel/programme.md:7:1 key-unknown «other»
-        'other' is no key of a programme.
-        Take it out. The keys here are: title, start, weeks, lighter, sessions.
+        clients/ansel/programme.md:7:1 key-unknown «session»
+        'session' is no key of a programme.
+        Did you mean 'sessions'?
         """;
 
     public static TheoryData<string> Rows => FaultTable.Rows(Table);

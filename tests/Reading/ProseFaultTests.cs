@@ -86,8 +86,8 @@ public sealed class ProseFaultTests
         exercises/calf-brace.md
         - Push for {press}.
         + [Push](heel-snik.md) for {press}.
-        exercises/calf-brace.md:11:1 address-refused «[»
-        A link cannot lead to 'heel-snik.md'.
+        exercises/calf-brace.md:11:1 link-broken «[»
+        This link leads to an exercise that there is not: 'heel-snik'.
         Did you mean 'heel-sink.md'?
 
         exercises/calf-brace.md
@@ -107,9 +107,9 @@ public sealed class ProseFaultTests
         exercises/calf-brace.md
         - Push for {press}.
         + ![A bent ankle](ankle.jpg)
-        exercises/calf-brace.md:11:1 address-refused «!»
-        Pictures are not published yet.
-        Take the picture out and say in words what it shows.
+        exercises/calf-brace.md:11:1 picture-missing «![A bent ankle](ankle.jpg)»
+        There is no picture 'exercises/ankle.jpg'.
+        Put it there, or take it out of the text.
 
         clients/ansel/programme.md
         - Ansel, keep

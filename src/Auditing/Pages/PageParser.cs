@@ -33,7 +33,8 @@ internal sealed class PageParser
             parser.document.QuerySelectorAll("time").Select(parser.Time).ToSeries(),
             parser.document.QuerySelectorAll("a[href],area[href]").Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a))).ToSeries(),
             new LoadParser(parser.At).Read(parser.document),
-            parser.document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "").Where(id => id.Length > 0).ToFrozenSet(StringComparer.Ordinal));
+            parser.document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "").Where(id => id.Length > 0).ToFrozenSet(StringComparer.Ordinal),
+            new ShapeParser(parser.At).Read(parser.document));
     }
 
     private Series<TextLine> Text(IElement? element) => new TextParser(At, hiding).Read(element);

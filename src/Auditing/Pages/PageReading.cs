@@ -11,6 +11,7 @@ namespace Gradus.Auditing;
 /// <param name="Links">Every place a reader can go to.</param>
 /// <param name="Loads">Every address the page itself asks for.</param>
 /// <param name="Ids">Where fragment links may lead.</param>
+/// <param name="Shape">What it tells a browser and a screen reader beside its text.</param>
 public sealed record PageReading(
     string Path,
     string Html,
@@ -19,7 +20,8 @@ public sealed record PageReading(
     Series<TimeSeen> Times,
     Series<LinkSeen> Links,
     Series<LoadSeen> Loads,
-    FrozenSet<string> Ids)
+    FrozenSet<string> Ids,
+    PageShape Shape)
 {
     /// <summary>The lines that everybody gets: on screen, in print and by a screen reader.</summary>
     public Series<TextLine> Shown { get; } = Lines.Where(l => l.HiddenBy is null).ToSeries();

@@ -24,11 +24,8 @@ internal sealed class PageText
     /// <summary>The index of the first line that holds the text, not torn out of a longer word; null where none does.</summary>
     public int? Find(string text)
     {
-        for (var at = all.IndexOf(text, StringComparison.Ordinal); at >= 0; at = all.IndexOf(text, at + 1, StringComparison.Ordinal))
+        foreach (var at in WholeWords.Places(all, text))
         {
-            var end = at + text.Length;
-            var whole = (at == 0 || !char.IsLetterOrDigit(all[at - 1])) && (end == all.Length || !char.IsLetterOrDigit(all[end]));
-            if (!whole) continue;
             var line = Array.BinarySearch(starts, at);
             return line >= 0 ? line : ~line - 1;
         }

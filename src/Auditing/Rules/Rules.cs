@@ -21,8 +21,20 @@ public interface IClientRule : IRule
     IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today);
 }
 
+/// <summary>Judges what is not there, or not used, anywhere in the practice. Where a file could not be read it is not asked: what it misses may stand
+/// in that file.</summary>
+public interface IWholeRule : IRule
+{
+}
+
 /// <summary>Judges one client's finished pages. It knows what must be there from the plan alone.</summary>
 public interface ISiteRule : IRule
 {
     IEnumerable<Finding> Check(Plan plan, SiteReading site);
+}
+
+/// <summary>Judges what a coach accepts, beside everything that was found.</summary>
+public interface IAcceptanceRule : IRule
+{
+    IEnumerable<Finding> Check(Series<Accepted> accepted, DateOnly today);
 }

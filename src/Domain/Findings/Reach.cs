@@ -4,10 +4,13 @@ namespace Gradus.Domain;
 public sealed class Reach
 {
     private readonly Dictionary<string, HashSet<string>> files = new(StringComparer.Ordinal);
+    private readonly HashSet<string> readCautions;
 
     /// <param name="uses">The files that each client's plan is made from, beside the client's own folder.</param>
-    public Reach(IEnumerable<(ClientId Client, string File)> uses)
+    /// <param name="cautions">The caution files that could be bound. Any other might attach to anything, so it touches everybody.</param>
+    public Reach(IEnumerable<(ClientId Client, string File)> uses, IEnumerable<string> cautions)
     {
+        readCautions = cautions.ToHashSet(StringComparer.Ordinal);
         foreach (var (client, file) in uses)
         {
             if (!files.TryGetValue(file, out var clients)) files[file] = clients = new(StringComparer.Ordinal);
@@ -23,11 +26,14 @@ public sealed class Reach
     public bool Touches(string file, ClientId client)
     {
         if (file.StartsWith("clients/", StringComparison.Ordinal)) return file.StartsWith($"clients/{client}/", StringComparison.Ordinal);
+        if (file.StartsWith("cautions/", StringComparison.Ordinal) && !readCautions.Contains(file)) return true;
         return !IsShared(file) || (files.TryGetValue(file, out var clients) && clients.Contains(client.Text));
     }
 
     /// <summary>The reach of the files of a practice that could be bound.</summary>
-    public static Reach Of(Practice practice) => new(practice.Clients.SelectMany(client => FilesOf(practice, client).Select(file => (client.Id, file))));
+    public static Reach Of(Practice practice) => new(
+        practice.Clients.SelectMany(client => FilesOf(practice, client).Select(file => (client.Id, file))),
+        practice.Cautions.Select(c => $"cautions/{c.Id}.md"));
 
     private static IEnumerable<string> FilesOf(Practice practice, Client client)
     {

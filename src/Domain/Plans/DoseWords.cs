@@ -3,13 +3,13 @@ namespace Gradus.Domain;
 /// <summary>A settled dose as a client reads it: "2 sets: hold 30 seconds. Rest 20 seconds between sets."</summary>
 internal static class DoseWords
 {
-    public static string Of(Use use, Dose dose, Words words)
+    public static string Of(Dose dose, string? role, Limb limb, Words words)
     {
         var work = words.Joined([.. dose.Parts.Select(p => Of(p, words))], "then");
         var said = new List<string> { words.Say("dose-work", ("sets", words.Say("sets", ("n", dose.Sets.Low))), ("work", work)) };
         var terms = dose.Terms;
-        if (terms.Side is not null) said.Add(words.Say("dose-side", ("side", SideWords.Of(use, dose, words))));
-        if (terms.Plus is { } plus) said.Add(words.Say("dose-plus", ("sets", words.Say("more-sets", ("n", plus.Sets))), ("side", SideWords.Of(Use.SidesOf(dose)[0], use.Exercise.Trains.Limb, words))));
+        if (terms.Side is not null) said.Add(words.Say("dose-side", ("side", SideWords.Of(dose, role, limb, words))));
+        if (terms.Plus is { } plus) said.Add(words.Say("dose-plus", ("sets", words.Say("more-sets", ("n", plus.Sets))), ("side", SideWords.Of(Use.SidesOf(dose)[0], limb, words))));
         if (terms.Rest is { } rest) said.Add(words.Say("dose-rest", ("time", words.Span(rest))));
         if (terms.Pause is { } pause) said.Add(words.Say("dose-pause", ("time", words.Span(pause))));
         if (terms.Switch is { } change) said.Add(words.Say("dose-switch", ("time", words.Span(change))));

@@ -4,6 +4,7 @@ namespace Gradus.Domain;
 /// against it. Texts are in the client's language, sides are the client's own, times are settled to the second.</summary>
 /// <param name="Exercises">Each exercise of the programme once, in the order the sessions meet them.</param>
 /// <param name="Cautions">Those of all exercises, merged, worst first.</param>
+/// <param name="Pictures">Every picture that some text of the plan shows, under its path in the site.</param>
 public sealed record Plan(
     ClientId Client,
     string ClientName,
@@ -15,7 +16,8 @@ public sealed record Plan(
     PlannedHealth Health,
     Series<PlannedSession> Sessions,
     Series<PlannedExercise> Exercises,
-    Series<PlannedCaution> Cautions)
+    Series<PlannedCaution> Cautions,
+    Series<Picture> Pictures)
 {
     public const string HomePath = "index.html";
     public const string BeforeYouStartPath = "before-you-start.html";
@@ -79,7 +81,8 @@ public sealed record PlannedExercise(
     Series<PlannedUse> Uses);
 
 /// <summary>One exercise in one session.</summary>
-/// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side.</param>
+/// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side, or not the same in all
+/// weeks; the doses say it then.</param>
 /// <param name="Text">Filled with the ranges over the weeks of this use.</param>
 public sealed record PlannedUse(ExerciseId Exercise, string Title, int Session, string SessionName, string Sides, ExerciseText Text, Series<PlannedDose> Doses);
 

@@ -10,7 +10,7 @@ internal static class Planning
         var emergency = practice.Card.EmergencyIn(client.Country.Value) ?? throw new ArgumentException("No emergency text.", nameof(client));
         var uses = Uses.Of(practice, client);
         var exercises = uses.Where(u => u.Weeks.Count > 0).Select(u => u.Exercise).DistinctBy(e => e.Id).ToSeries();
-        var text = new TextPlanning(words, exercises.Select(e => e.Id).ToHashSet());
+        var text = new TextPlanning(practice, words, exercises.Select(e => e.Id).ToHashSet());
         var programme = client.Programme;
         var sessions = programme.Sessions.Index().Select(s => Session(s.Index + 1, s.Item, uses, programme.Weeks, practice.Card.Settings, text)).ToSeries();
         return new(
@@ -24,7 +24,8 @@ internal static class Planning
             Health(practice, client, exercises, words),
             sessions,
             exercises.Select(e => ExerciseOf(practice, e, uses, sessions, text)).ToSeries(),
-            Cautions(practice, client, exercises, text));
+            Cautions(practice, client, exercises, text),
+            text.Pictures);
     }
 
     private static PlannedSession Session(int number, ProgrammeSession session, Series<Use> uses, int weeks, PracticeSettings settings, TextPlanning text)

@@ -33,5 +33,5 @@ internal static class StepWords
         return words.Joined(said, "comma");
     }
 
-    private static int RoundsOf(DoseAction action, Dose dose) => dose.Parts.First(p => p.Actions.Contains(action)).Times.Low;
+    private static int RoundsOf(DoseAction action, Dose dose) => dose.Parts.First(p => p.Actions.Any(a => ReferenceEquals(a, action))).Times.Low;
 }

@@ -1,8 +1,13 @@
 namespace Gradus.Domain;
 
 /// <summary>Coach-written text → text for one client: placeholders filled, links kept only where the client has the page.</summary>
-internal sealed class TextPlanning(Words words, IReadOnlySet<ExerciseId> pages)
+internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<ExerciseId> pages)
 {
+    private readonly SortedDictionary<string, Picture> shown = new(StringComparer.Ordinal);
+
+    /// <summary>The pictures of all texts planned so far.</summary>
+    public Series<Picture> Pictures => shown.Values.ToSeries();
+
     public Words Words => words;
 
     public static string PathOf(ExerciseId exercise) => $"exercise-{exercise}.html";
@@ -11,13 +16,16 @@ internal sealed class TextPlanning(Words words, IReadOnlySet<ExerciseId> pages)
 
     public PlannedUse Use(Use use, string sessionName, PracticeSettings settings)
     {
-        var doses = use.Weeks.GroupBy(w => w.Dose).Select(same =>
+        var limb = use.Exercise.Trains.Limb;
+        var doses = use.Weeks.GroupBy(w => (w.Dose, w.Role)).Select(same =>
         {
-            var measures = DoseMeasures.Of(same.Key, settings.Dose);
-            return new PlannedDose(same.Select(w => w.Week).ToSeries(), DoseWords.Of(use, same.Key, words), measures.Seconds, measures.About, same.Key);
+            var measures = DoseMeasures.Of(same.Key.Dose, settings.Dose);
+            return new PlannedDose(
+                same.Select(w => w.Week).ToSeries(), DoseWords.Of(same.Key.Dose, same.Key.Role, limb, words), measures.Seconds, measures.About, same.Key.Dose);
         });
+        var sides = use.Weeks.Select(w => SideWords.Of(w.Dose, w.Role, limb, words)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
-            use.Exercise.Id, use.Exercise.Title, use.Session, sessionName, SideWords.Of(use, use.Weeks[0].Dose, words), Filled(use.Exercise, [use]), doses.ToSeries());
+            use.Exercise.Id, use.Exercise.Title, use.Session, sessionName, sides is [var same] ? same : "", Filled(use.Exercise, [use]), doses.ToSeries());
     }
 
     /// <summary>The exercise's text with the figures over all weeks of those uses. A figure that no week has (the rest of a dose with one
@@ -43,6 +51,18 @@ internal sealed class TextPlanning(Words words, IReadOnlySet<ExerciseId> pages)
         _ => throw new NotSupportedException(days.GetType().Name),
     };
 
-    private Inline Link(Inline inline) =>
-        inline is Inline.ExerciseLink link && !pages.Contains(link.Exercise) ? new Inline.Plain(Prose.PlainOf(link.Text)) : inline;
+    private Inline Link(Inline inline) => inline switch
+    {
+        Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
+        Inline.Picture picture => picture with { Path = Shown(picture.Path) },
+        _ => inline,
+    };
+
+    /// <summary>Where a picture of the practice stands in the site.</summary>
+    private string Shown(string path)
+    {
+        var placed = "pictures/" + path.Replace('/', '-');
+        if (!shown.ContainsKey(placed) && practice.Pictures.FirstOrDefault(p => p.Path == path) is { } picture) shown[placed] = picture with { Path = placed };
+        return placed;
+    }
 }

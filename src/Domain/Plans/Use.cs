@@ -3,8 +3,7 @@ namespace Gradus.Domain;
 /// <summary>One exercise in one session of one client's programme, with the dose of every week it is done in.</summary>
 /// <param name="Session">Its session's number, from 1.</param>
 /// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be understood.</param>
-/// <param name="Role">The name of the one side it is done on, as the coach wrote it; null for two sides or none.</param>
-public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, Series<WeekDose> Weeks, string? Role)
+public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, Series<WeekDose> Weeks)
 {
     public Location At => Written.Exercise.At;
 
@@ -26,4 +25,5 @@ public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, S
 /// <summary>The dose of one week: settled, its sides left or right.</summary>
 /// <param name="At">Where the dose is written: the week's line, or the exercise's own dose.</param>
 /// <param name="Line">The week's line, where there is one.</param>
-public sealed record WeekDose(int Week, Dose Dose, WrittenDose? Line, Location At);
+/// <param name="Role">The name of the one side it is done on, as the coach wrote it; null for two sides or none.</param>
+public sealed record WeekDose(int Week, Dose Dose, string? Role, WrittenDose? Line, Location At);

@@ -14,7 +14,7 @@ public static class Uses
             from written in session.Item.Do
             let exercise = practice.Find(written.Exercise.Value)
             where exercise is not null
-            select new Use(exercise, written, session.Index + 1, Weeks(exercise, written, client, sport, settings), RoleOf(exercise, written));
+            select new Use(exercise, written, session.Index + 1, Weeks(exercise, written, client, sport, settings));
         return uses.ToSeries();
     }
 
@@ -30,7 +30,7 @@ public static class Uses
             var dose = line?.Dose.Dose is { } own ? DoseInheritance.Complete(own, envelope).Low() : DoseGrowth.At(envelope, week, first, last);
             if (written.Side is { } side) dose = DoseInheritance.WithSide(dose, SideNames.TermOf(side.Value));
             if (client.Programme.Lighter.Contains(week)) dose = DoseGrowth.Lighter(dose, settings.LighterShare);
-            weeks.Add(new(week, Resolved(dose, sport, client.Stance), line?.Dose, line?.Dose.At ?? exercise.Dose.At));
+            weeks.Add(new(week, Resolved(dose, sport, client.Stance), (dose.Terms.Side as SideTerm.On)?.Name, line?.Dose, line?.Dose.At ?? exercise.Dose.At));
         }
 
         return weeks.ToSeries();
@@ -44,11 +44,5 @@ public static class Uses
         if (terms.Plus is { } plus && SideNames.Resolve(plus.Side, sport, stance) is { } first)
             terms = terms with { Plus = new(plus.Sets, first.Word()) };
         return dose with { Terms = terms };
-    }
-
-    private static string? RoleOf(Exercise exercise, ProgrammeUse written)
-    {
-        var term = written.Side is { } side ? SideNames.TermOf(side.Value) : exercise.Dose.Dose?.Terms.Side;
-        return term is SideTerm.On(var name) ? name : null;
     }
 }

@@ -2,6 +2,7 @@ namespace Gradus.Domain;
 
 /// <summary>Somebody who trains alone with what the coach hands over.</summary>
 /// <param name="Stance">Right for the right-handed stance of the sport, left for its mirror image.</param>
+/// <param name="Sports">Every sport with its stance; the first is <paramref name="Sport"/>.</param>
 /// <param name="Born">A bare year keeps only the year.</param>
 /// <param name="Country">ISO 3166 two letters, as the emergency texts are keyed.</param>
 /// <param name="Minutes">The time the client has for a session.</param>
@@ -10,6 +11,7 @@ public sealed record Client(
     string Name,
     Mention<SportId> Sport,
     Side Stance,
+    Series<SportStance> Sports,
     Birth Born,
     Mention<string> Country,
     string Language,
@@ -23,6 +25,7 @@ public sealed record Client(
     Series<Answer> Answers,
     Series<Clearance> Clearances,
     Programme Programme,
+    Series<RangeReading> Readings,
     Location At)
 {
     public Answer? AnswerTo(ConditionId condition) => Answers.FirstOrDefault(a => a.Condition == condition);
@@ -53,6 +56,8 @@ public enum AgeBand
     Under18,
     Over65,
 }
+
+public sealed record SportStance(Mention<SportId> Sport, Side Stance);
 
 public sealed record Agreement(DateOnly Training, DateOnly? Guardian);
 

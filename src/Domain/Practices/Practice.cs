@@ -1,6 +1,10 @@
 namespace Gradus.Domain;
 
 /// <summary>Everything a coach keeps, checked and bound: each list in the order of its ids (conditions in the order they are asked).</summary>
+/// <param name="Motions">Those that come with Gradus, and the practice's own.</param>
+/// <param name="Pictures">Every picture that some text shows.</param>
+/// <param name="Accepted">Warnings that the coach lets stand.</param>
+/// <param name="Translations">Cautions and exercises in other languages.</param>
 /// <param name="Words">A catalogue for each language that some client reads.</param>
 public sealed record Practice(
     PracticeCard Card,
@@ -9,6 +13,11 @@ public sealed record Practice(
     Series<Caution> Cautions,
     Series<Exercise> Exercises,
     Series<Client> Clients,
+    Series<Motion> Motions,
+    Series<Picture> Pictures,
+    Series<GlossaryEntry> Glossary,
+    Series<Acceptance> Accepted,
+    Series<Translation> Translations,
     WordBook Words)
 {
     private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);

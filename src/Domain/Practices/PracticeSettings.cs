@@ -6,13 +6,32 @@ namespace Gradus.Domain;
 /// <param name="TransitionStanding">Between the floor and standing.</param>
 /// <param name="TransitionChange">Any other change of position or equipment.</param>
 /// <param name="LighterShare">Per cent of the sets that a lighter week keeps.</param>
+/// <param name="LargeStep">Per cent of growth from week to week above which a step is called large; common practice, no source.</param>
+/// <param name="AnswersLast">How many days an answer about health is good for.</param>
+/// <param name="EaseOffAbove">Pain, 0 to 10, above which to do less (reference values, section 6).</param>
+/// <param name="StopAbove">Pain, 0 to 10, above which to stop (reference values, section 6).</param>
+/// <param name="DaysBackOneWeek">Days without training after which the last week is done again.</param>
+/// <param name="DaysBackToFirst">Days without training after which the first week is.</param>
+/// <param name="YouthEffort">Per cent of the hardest that somebody under 18 is asked for at most.</param>
+/// <param name="ReadingGrade">The Flesch-Kincaid grade that texts stay at or below (reference values, section 10).</param>
+/// <param name="StretchTarget">Stretch of one motion and side in a session (reference values, section 1).</param>
 public sealed record PracticeSettings(
     DoseSettings Dose,
     Seconds GetReady,
     Seconds Transition,
     Seconds TransitionChange,
     Seconds TransitionStanding,
-    int LighterShare)
+    int LighterShare,
+    int LargeStep,
+    int AnswersLast,
+    int EaseOffAbove,
+    int StopAbove,
+    int DaysBackOneWeek,
+    int DaysBackToFirst,
+    int YouthEffort,
+    int ReadingGrade,
+    Seconds StretchTarget)
 {
-    public static readonly PracticeSettings Default = new(DoseSettings.Default, new(5), new(10), new(30), new(45), 60);
+    public static readonly PracticeSettings Default = new(
+        DoseSettings.Default, new(5), new(10), new(30), new(45), 60, 30, 180, 2, 5, 7, 14, 60, 8, new(60));
 }

@@ -3,9 +3,10 @@ namespace Gradus.Domain;
 /// <summary>What one client trains: sessions over weeks.</summary>
 /// <param name="Start">The first day of week 1; week w is the seven days from start + 7(w − 1).</param>
 /// <param name="Lighter">Weeks with fewer sets.</param>
+/// <param name="Alternates">Sessions that the client may choose on the day.</param>
 /// <param name="Letter">What the client reads first.</param>
 public sealed record Programme(
-    string Title, DateOnly Start, int Weeks, Series<int> Lighter, Series<ProgrammeSession> Sessions, Prose Letter, Location At)
+    string Title, DateOnly Start, int Weeks, Series<int> Lighter, Series<ProgrammeSession> Sessions, Series<ProgrammeSession> Alternates, Prose Letter, Location At)
 {
     /// <summary>The last day of the last week.</summary>
     public DateOnly End => LastDayOf(Weeks);
@@ -15,10 +16,37 @@ public sealed record Programme(
     public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
 }
 
-public sealed record ProgrammeSession(string Name, SessionDays Days, Series<ProgrammeUse> Do, Location At);
+/// <param name="Do">Every use in order, those inside rounds too.</param>
+/// <param name="InsteadOf">The name of the session that the client may do this one instead of; null for a session of its own.</param>
+/// <param name="Kind">Why there is an alternative; null for a session of its own.</param>
+public sealed record ProgrammeSession(string Name, SessionDays Days, Series<ProgrammeUse> Do, Mention<string>? InsteadOf, AlternateKind? Kind, Location At);
+
+public enum AlternateKind
+{
+    Short,
+    Travel,
+    Flare,
+}
+
+/// <summary>Uses done by turns, one set of each use a round.</summary>
+/// <param name="Times">1 to 100.</param>
+/// <param name="Rest">Between rounds.</param>
+/// <param name="Change">Between the uses of a round.</param>
+public sealed record Rounds(int Times, Seconds? Rest, Seconds? Change, Location At);
+
+/// <summary>From a week on, the easier or the harder version instead.</summary>
+public sealed record WeekVersion(int Week, Version Version, Location At);
+
+public enum Version
+{
+    Easier,
+    Harder,
+}
 
 /// <summary>One exercise in a session, as the coach wrote it.</summary>
 /// <param name="Side">Replaces the side term of the exercise's dose; null keeps it.</param>
+/// <param name="Versions">Weeks from which another version of the exercise is done.</param>
+/// <param name="Rounds">The rounds it belongs to; the same for all of their uses. Null where it is done by itself.</param>
 /// <param name="ByWeek">In the order of the weeks; empty where the dose grows evenly.</param>
 public sealed record ProgrammeUse(
     Mention<ExerciseId> Exercise,
@@ -26,6 +54,8 @@ public sealed record ProgrammeUse(
     Series<WeekLine> ByWeek,
     int? FromWeek,
     int? UntilWeek,
+    Series<WeekVersion> Versions,
+    Rounds? Rounds,
     Series<string> MoveOn,
     bool KeepWhenShort);
 

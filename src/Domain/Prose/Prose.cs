@@ -106,6 +106,10 @@ public abstract record Inline
     /// <summary>A link to another exercise's file; it leads to that exercise's page where the client has one.</summary>
     public sealed record ExerciseLink(ExerciseId Exercise, Series<Inline> Text, Location At) : Inline;
 
+    /// <summary>A picture, and what it shows in words.</summary>
+    /// <param name="Path">Inside the practice, and in a plan inside the site; with <c>/</c> between folders.</param>
+    public sealed record Picture(string Path, string Shows, int Width, int Height, Location At) : Inline;
+
     /// <summary>A word in braces that stands for a number of the dose in force.</summary>
     public sealed record Placeholder(string Name, Location At) : Inline;
 }

@@ -10,10 +10,10 @@ public static class Screening
         var notWith = use.Exercise.NotWith.Select(c => c.Value).ToHashSet();
         return use.Exercise.Contraindications
             .Select(named => (named, condition: practice.Find(named.Value)))
-            .SelectMany(n => n.condition is null ? [] : Against(client, use, n.condition, notWith.Contains(n.condition.Id), n.named.At));
+            .SelectMany(n => n.condition is null ? [] : Against(practice, client, use, n.condition, notWith.Contains(n.condition.Id), n.named.At));
     }
 
-    private static IEnumerable<Objection> Against(Client client, Use use, Condition condition, bool forbids, Location at)
+    private static IEnumerable<Objection> Against(Practice practice, Client client, Use use, Condition condition, bool forbids, Location at)
     {
         if (client.AnswerTo(condition.Id) is not { } answer) return [new Objection.NotAsked(condition, at)];
         if (answer.Reply is not Reply.Yes yes || !Concerns(yes, condition, use)) return [];
@@ -24,7 +24,7 @@ public static class Screening
         var inForce = clearances.Where(c => c.On <= from && c.Until >= until).ToArray();
         if (inForce.Length == 0) return [new Objection.ClearanceShort(condition, clearances.MaxBy(c => c.Until) ?? clearances[0], from, until, at)];
         return inForce.SelectMany(clearance => clearance.Limits
-            .Select(limit => (limit, week: use.Weeks.FirstOrDefault(w => IsBeyond(limit, w.Dose, use.Exercise))))
+            .Select(limit => (limit, week: use.Weeks.FirstOrDefault(w => IsBeyond(limit, w.Dose, use.Exercise, practice.Card.Settings.Dose))))
             .Where(l => l.week is not null)
             .Select(l => new Objection.BeyondLimit(condition, clearance, l.limit, l.week ?? use.Weeks[0], at)));
     }
@@ -38,20 +38,34 @@ public static class Screening
         return loads.Length == 0 || loads.Any(l => use.Sides.Any(worked => (l.Other ? worked.Other() : worked) == hurt));
     }
 
-    private static bool IsBeyond(ClearanceLimit limit, Dose dose, Exercise exercise) => limit switch
+    private static bool IsBeyond(ClearanceLimit limit, Dose dose, Exercise exercise, DoseSettings settings) => limit switch
     {
         ClearanceLimit.EffortAtMost most => dose.Actions.Any(a => IsBeyond(a, most.Percent)),
-        ClearanceLimit.HoldAtMost most => dose.Actions.Any(a => a.Verb is not (Verb.Move or Verb.Carry or Verb.Breathe) && a.Amount is Amount.Span span && span.Seconds.High > most.Seconds.Value),
+        ClearanceLimit.HoldAtMost most => dose.Actions.Any(a => HeldFor(a, dose.Terms, settings) > most.Seconds.Value),
         ClearanceLimit.NoEndRangeTrunkBending => exercise.Properties.Contains("trunk-end-range"),
         ClearanceLimit.NotLyingOnTheFront => exercise.Position == Position.Prone,
         _ => throw new NotSupportedException(limit.GetType().Name),
     };
+
+    /// <summary>How many seconds on end an action is held: its repetitions together where nothing pauses between them, breaths at the
+    /// practice's own length. Moving, carrying and slow breathing are no holds.</summary>
+    private static int HeldFor(DoseAction action, DoseTerms terms, DoseSettings settings)
+    {
+        var once = action switch
+        {
+            { Verb: Verb.Move or Verb.Carry or Verb.Breathe } => 0,
+            { Amount: Amount.Breaths breaths } => breaths.Number.High * settings.Breath.Value,
+            _ => action.Amount.Number.High,
+        };
+        return terms.Pause is { Value: > 0 } ? once : once * (action.Times?.High ?? 1);
+    }
 
     /// <summary>A contraction whose effort nobody stated may be as hard as it likes, so a limit does not allow it.</summary>
     private static bool IsBeyond(DoseAction action, int percent) => action.Effort switch
     {
         Effort.Steady steady => steady.Percent.High > percent,
         Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High) > percent,
+        Effort.Felt felt => felt.Rating * 10 > percent,
         _ => action.Verb is Verb.Press or Verb.Pull or Verb.Raise,
     };
 }

@@ -2,7 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>What lies between the site that is wanted and the folder that stands. Bytes are compared, never times.</summary>
+/// <summary>What lies between the site that is wanted and the one that stands. Bytes are compared, never times.</summary>
 internal sealed record Changes(Series<SiteFile> Written, Series<SiteFile> Untouched, Series<string> Removed)
 {
     public bool Any => Written.Count + Removed.Count > 0;
@@ -14,6 +14,14 @@ internal sealed record Changes(Series<SiteFile> Written, Series<SiteFile> Untouc
         var sizes = entries.Where(entry => entry.Kind == EntryKind.File).ToDictionary(entry => entry.Path, entry => entry.Length, StringComparer.Ordinal);
         var same = wanted.ToLookup(file => sizes.TryGetValue(file.Path, out var size) && IsSame(file, size, standing));
         return new(same[false].ToSeries(), same[true].ToSeries(), NoPartOf(wanted, entries));
+    }
+
+    /// <summary>Compares with the files of a zip.</summary>
+    public static Changes Between(Series<SiteFile> wanted, Series<SiteFile> standing)
+    {
+        var before = standing.ToDictionary(file => file.Path, file => file.Bytes, StringComparer.Ordinal);
+        var same = wanted.ToLookup(file => before.TryGetValue(file.Path, out var bytes) && bytes.Span.SequenceEqual(file.Bytes.Span));
+        return new(same[false].ToSeries(), same[true].ToSeries(), NoPartOf(wanted, standing.Select(file => new Entry(file.Path, EntryKind.File, file.Bytes.Length)).ToSeries()));
     }
 
     private static bool IsSame(SiteFile file, long size, string standing) =>

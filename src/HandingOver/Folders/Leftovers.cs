@@ -10,6 +10,7 @@ internal static class Leftovers
     {
         var names = Directory.EnumerateFileSystemEntries(target, Places.Mark + "*").Select(path => Path.GetFileName(path)).ToSeries();
         foreach (var client in ClientsOf(names, Places.NewMark)) Remove(Places.Of(target, client).New);
+        foreach (var client in ClientsOf(names, Places.NewMark, SiteZip.Ending)) Remove(Places.OfZip(target, client).New);
         foreach (var client in ClientsOf(names, Places.OldMark))
         {
             var places = Places.Of(target, client);
@@ -44,8 +45,10 @@ internal static class Leftovers
         }
     }
 
-    private static IEnumerable<ClientId> ClientsOf(Series<string> names, string mark) => names
-        .Where(name => name.StartsWith(mark, StringComparison.Ordinal) && Id.IsValid(name[mark.Length..]))
+    private static IEnumerable<ClientId> ClientsOf(Series<string> names, string mark, string ending = "") => names
+        .Where(name => name.StartsWith(mark, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal))
+        .Select(name => name[mark.Length..^ending.Length])
+        .Where(Id.IsValid)
         .Order(StringComparer.Ordinal)
-        .Select(name => new ClientId(name[mark.Length..]));
+        .Select(id => new ClientId(id));
 }

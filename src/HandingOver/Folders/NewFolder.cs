@@ -11,11 +11,11 @@ internal static class NewFolder
     {
         Leftovers.Remove(places.New);
         Directory.CreateDirectory(places.New);
+        KeepWhoMayLook(places);
         var folders = MakeFolders(places.New, changes);
         var copied = changes.Untouched.Where(file => !TryLink(file, places)).ToSeries();
         var written = changes.Written.Concat(copied).ToSeries();
         foreach (var file in written) Write(Path.Combine(places.New, file.Path), file.Bytes.Span);
-        KeepWhoMayLook(places);
         foreach (var file in written) Flush(Path.Combine(places.New, file.Path));
         foreach (var folder in folders) SystemCalls.FlushFolder(folder);
         SystemCalls.FlushFolder(places.New);
@@ -48,7 +48,7 @@ internal static class NewFolder
         RandomAccess.FlushToDisk(file);
     }
 
-    /// <summary>A coach who closed a client's folder to others must not find it open after the next publish.</summary>
+    /// <summary>A coach who closed a client's folder to others must not find it open during the next publish or after it.</summary>
     private static void KeepWhoMayLook(Places places)
     {
         const UnixFileMode Owner = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;

@@ -2,10 +2,10 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>Where one client's folders stand, all beside each other in the target.</summary>
+/// <summary>Where one form of one client's site stands, folder or zip, all beside each other in the target.</summary>
 /// <param name="Site">What the client is given.</param>
 /// <param name="New">Being built, or about to be removed: nobody relies on it, and it may be cut off anywhere.</param>
-/// <param name="Old">The site of before, between two renames; always whole.</param>
+/// <param name="Old">The folder of before, between two renames; always whole. A zip needs none: it is put in place by one.</param>
 internal sealed record Places(string Site, string New, string Old)
 {
     /// <summary>How every name begins that Gradus keeps for itself in a target.</summary>
@@ -15,6 +15,12 @@ internal sealed record Places(string Site, string New, string Old)
 
     public const string OldMark = Mark + "old-";
 
-    public static Places Of(string target, ClientId client) => new(
-        Path.Combine(target, client.Text), Path.Combine(target, NewMark + client.Text), Path.Combine(target, OldMark + client.Text));
+    /// <summary>Of the client's folder.</summary>
+    public static Places Of(string target, ClientId client) => Named(target, client.Text);
+
+    /// <summary>Of the client's zip. An id has no dot, so no folder of another client is called like it.</summary>
+    public static Places OfZip(string target, ClientId client) => Named(target, client.Text + SiteZip.Ending);
+
+    private static Places Named(string target, string name) =>
+        new(Path.Combine(target, name), Path.Combine(target, NewMark + name), Path.Combine(target, OldMark + name));
 }

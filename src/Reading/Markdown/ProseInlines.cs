@@ -36,8 +36,7 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
             case LinkInline { IsImage: false } link:
                 return Link(link.Url ?? "", Of(link), Place(link, 0));
             case LinkInline picture:
-                sheet.Fault(Faults.AddressRefused, Place(picture, 0), "Pictures are not published yet.", "Take the picture out and say in words what it shows.");
-                return Of(picture);
+                return Picture(picture);
             case ContainerInline container:
                 return Of(container);
             default:
@@ -67,11 +66,28 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
     {
         if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "https" or "mailto" or "tel")
             return [new Inline.Link(uri.AbsoluteUri, text, at)];
-        if (ExerciseIn(address) is { } id && rules.Exercises.Contains(id)) return [new Inline.ExerciseLink(new(id), text, at)];
+        if (ExerciseIn(address) is { } id)
+        {
+            if (rules.Exercises.Contains(id)) return [new Inline.ExerciseLink(new(id), text, at)];
+            sheet.Fault(
+                Faults.LinkBroken, at, $"This link leads to an exercise that there is not: {Quote.Of(id)}.",
+                Nearest.Ask(address, rules.Exercises.Order(StringComparer.Ordinal).Select(known => known + ".md"), $"Write exercises/{id}.md, or take the link out."));
+            return text;
+        }
+
         sheet.Fault(
             Faults.AddressRefused, at, address.Length == 0 ? "This link leads nowhere." : $"A link cannot lead to {Quote.Of(address)}.",
             Nearest.Ask(address, rules.Exercises.Order(StringComparer.Ordinal).Select(id => id + ".md"), "Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel."));
         return text;
+    }
+
+    private IEnumerable<Inline> Picture(LinkInline picture)
+    {
+        var at = Place(picture, 0);
+        var shows = Prose.PlainOf(Of(picture));
+        if (shows.Length == 0)
+            sheet.Fault(Faults.PictureWithoutText, at, "Nothing says in words what this picture shows.", "Write it between the square brackets: ![The heel is down](ankle-rock.jpg).", picture.Span.Length);
+        return rules.Pictures.Find(sheet, picture.Url ?? "", at, picture.Span.Length) is { } found ? [new Inline.Picture(found.Path, shows, found.Width, found.Height, at)] : [];
     }
 
     private static string? ExerciseIn(string address)

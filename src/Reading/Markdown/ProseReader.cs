@@ -87,4 +87,5 @@ internal sealed class ProseReader
 /// <summary>What a text may hold beside words.</summary>
 /// <param name="Placeholders">Whether a word in braces stands for a number of the dose.</param>
 /// <param name="Exercises">The exercises that a link may lead to.</param>
-internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises);
+/// <param name="Pictures">Where pictures are found.</param>
+internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, PictureShelf Pictures);

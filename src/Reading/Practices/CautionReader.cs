@@ -16,11 +16,13 @@ internal static class CautionReader
         var kind = fields.NeedChoice("kind", Kinds);
         var attachment = AttachmentIn(fields, known);
         fields.Done();
-        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises));
+        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Pictures));
         if (!body.Lines().Any())
             sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "This caution does not say what to do.", "Write a sentence or two below the header.");
         return title is null || kind is null ? null : new(id, title, kind.Value, body, attachment, sheet.Whole);
     }
+
+    private static readonly (string, AgeBand)[] Ages = [("under-18", AgeBand.Under18), ("over-65", AgeBand.Over65)];
 
     /// <summary>What cannot be told is not left out.</summary>
     private static readonly Attachment Everywhere = new(null, null, null, null, null);
@@ -30,7 +32,8 @@ internal static class CautionReader
         if (fields.Group("attaches-to", "attaches-to") is not { } to) return fields.Has("attaches-to") ? Everywhere : null;
         var attachment = new Attachment(
             to.Choice("stage", ExerciseWords.Stages), to.Choice("position", ExerciseWords.Positions), known.MotionOf(to.Sheet, to.Mention("trains"))?.Name,
-            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")), ExerciseWords.PropertyOf(to.Sheet, to.Mention("property"), ExerciseWords.AttachedProperties));
+            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")), ExerciseWords.PropertyOf(to.Sheet, to.Mention("property"), ExerciseWords.AttachedProperties),
+            to.Choice("age", Ages));
         to.Done();
         return attachment;
     }

@@ -8,12 +8,11 @@ internal static class ClientReader
 {
     private static readonly (string, Side)[] Stances = [("right", Side.Right), ("left", Side.Left)];
 
-    public static Client? Read(Sheet sheet, ClientId id, KnownIds known, Programme? programme, WordBook words)
+    public static Client? Read(Sheet sheet, ClientId id, KnownIds known, Programme? programme, Series<RangeReading> readings, WordBook words)
     {
         if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a client") is not { } fields) return null;
         var name = fields.NeedText("name");
-        var sport = known.SportOf(sheet, fields.NeedMention("sport"));
-        var stance = fields.NeedChoice("stance", Stances);
+        var sports = SportsIn(fields, known);
         var born = BirthIn(fields);
         var country = Country.In(fields);
         var language = LanguageIn(fields, words);
@@ -27,11 +26,32 @@ internal static class ClientReader
         var answers = HealthReader.AnswersIn(fields, known);
         var clearances = fields.Groups("clearances", "a clearance").Select(f => HealthReader.ClearanceIn(f, known)).OfType<Clearance>().ToSeries();
         fields.Done();
-        if (name is null || sport is null || stance is null || born is null || country is null || language is null || zone is null
+        if (name is null || sports.Count == 0 || born is null || country is null || language is null || zone is null
             || minutes is null || agreed is null || answered is null || programme is null) return null;
         return new(
-            id, name, sport, stance.Value, born, country, language.Value, zone, days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
-            clearances, programme, sheet.Whole);
+            id, name, sports[0].Sport, sports[0].Stance, sports, born, country, language.Value, zone, days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
+            clearances, programme, readings, sheet.Whole);
+    }
+
+    /// <summary>One sport with its stance, or several under <c>sports</c>.</summary>
+    private static Series<SportStance> SportsIn(Fields fields, KnownIds known)
+    {
+        if (!fields.Has("sports"))
+        {
+            var sport = known.SportOf(fields.Sheet, fields.NeedMention("sport"));
+            var stance = fields.NeedChoice("stance", Stances);
+            fields.Take("sports");
+            return sport is null || stance is null ? [] : [new(sport, stance.Value)];
+        }
+
+        var sports = new List<SportStance>();
+        foreach (var entry in fields.Group("sports", "sports")?.Entries ?? [])
+        {
+            var sport = known.SportOf(fields.Sheet, new(entry.Key, entry.KeyAt));
+            if (Values.Choice(fields.Sheet, entry.Key, entry.Value, Stances) is { } stance && sport is not null) sports.Add(new(sport, stance));
+        }
+
+        return sports.ToSeries();
     }
 
     private static Mention<string>? LanguageIn(Fields fields, WordBook words)

@@ -23,7 +23,7 @@ internal static class ExerciseReader
         var harder = known.ExerciseOf(sheet, fields.Mention("harder"));
         var properties = fields.Texts("properties").Select(p => ExerciseWords.PropertyOf(sheet, p, ExerciseWords.Properties)).OfType<string>().ToSeries();
         fields.Done();
-        var text = TextOf(ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises)));
+        var text = TextOf(ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises, known.Pictures)));
         if (title is null || trains is null || stage is null || position is null || dose is null) return null;
         return new(
             id, title, trains, stage.Value, position.Value, equipment.Select(e => e.Value).ToSeries(), loads, dose, signs, notWith, clearFirst, needs,

@@ -5,7 +5,8 @@ namespace Gradus.Reading;
 /// <summary>What the files of a practice may name. Whatever has its file, or its place in conditions.yaml, counts as known even where it
 /// cannot be read: that is said once, where it is written.</summary>
 internal sealed record KnownIds(
-    IReadOnlySet<string> Exercises, IReadOnlySet<string> Cautions, AskedConditions Conditions, IReadOnlySet<string> Sports, IReadOnlyDictionary<string, Motion> Motions)
+    IReadOnlySet<string> Exercises, IReadOnlySet<string> Cautions, AskedConditions Conditions, IReadOnlySet<string> Sports, IReadOnlyDictionary<string, Motion> Motions,
+    PictureShelf Pictures)
 {
     private static readonly HashSet<string> Nothing = [];
 
@@ -13,7 +14,7 @@ internal sealed record KnownIds(
         Known(sheet, names, Cautions, "caution", "Write cautions/{0}.md", id => new CautionId(id));
 
     public Series<Mention<ConditionId>> ConditionsOf(Sheet sheet, Series<Mention<string>> names) =>
-        Known(sheet, names, Conditions.Ids, "condition", "Add it to conditions.yaml", id => new ConditionId(id));
+        Known(sheet, names, Conditions.Ids, "condition", "Add it to conditions.yaml", id => new ConditionId(id), Faults.ConditionUnknown);
 
     public Mention<ExerciseId>? ExerciseOf(Sheet sheet, Mention<string>? name) =>
         Known(sheet, name is null ? [] : [name], Exercises, "exercise", "Write exercises/{0}.md", id => new ExerciseId(id)).FirstOrDefault();
@@ -29,20 +30,20 @@ internal sealed record KnownIds(
         return null;
     }
 
-    private static Series<Mention<T>> Known<T>(Sheet sheet, Series<Mention<string>> names, IReadOnlySet<string>? known, string kind, string remedy, Func<string, T> id)
+    private static Series<Mention<T>> Known<T>(Sheet sheet, Series<Mention<string>> names, IReadOnlySet<string>? known, string kind, string remedy, Func<string, T> id, RuleId? fault = null)
     {
         var found = new List<Mention<T>>();
         foreach (var name in names)
         {
             if (known?.Contains(name.Value) ?? Id.IsValid(name.Value)) found.Add(new(id(name.Value), name.At));
-            else SayUnknown(sheet, name, (known ?? Nothing).Order(StringComparer.Ordinal), kind, RemedyFor(name.Value, remedy));
+            else SayUnknown(sheet, name, (known ?? Nothing).Order(StringComparer.Ordinal), kind, RemedyFor(name.Value, remedy), fault);
         }
 
         return found.DistinctBy(m => m.Value).ToSeries();
     }
 
-    private static void SayUnknown(Sheet sheet, Mention<string> name, IEnumerable<string> known, string kind, string remedy) => sheet.Fault(
-        Faults.IdUnknown, name.At, $"There is no {kind} {Quote.Of(name.Value)} in this practice.",
+    private static void SayUnknown(Sheet sheet, Mention<string> name, IEnumerable<string> known, string kind, string remedy, RuleId? fault = null) => sheet.Fault(
+        fault ?? Faults.IdUnknown, name.At, $"There is no {kind} {Quote.Of(name.Value)} in this practice.",
         Nearest.Ask(name.Value, known, remedy), name.Value.Length);
 
     private static string RemedyFor(string name, string remedy) => Id.IsValid(name)

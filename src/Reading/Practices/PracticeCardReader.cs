@@ -4,7 +4,7 @@ namespace Gradus.Reading;
 
 internal static class PracticeCardReader
 {
-    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises)
+    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, PictureShelf pictures)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "the practice") is not { } fields) return null;
         var name = fields.NeedText("name");
@@ -14,7 +14,7 @@ internal static class PracticeCardReader
         var emergency = EmergencyIn(fields);
         var settings = SettingsReader.Read(fields.Group("settings", "settings"));
         fields.Done();
-        var scope = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, exercises));
+        var scope = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, exercises, pictures));
         if (!scope.Lines().Any())
             sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "Nothing says what these programmes are, and are not.", "Write below the header that they do not replace advice from a doctor or a physiotherapist.");
         return name is null || coach is null || contact is null || language is null

@@ -8,24 +8,36 @@ public static class PracticeReader
     /// <summary>The practice in a folder, or null (with findings) where practice.md is missing or cannot be bound.</summary>
     public static PracticeReading Read(SourceFolder folder, Findings findings)
     {
+        foreach (var link in folder.Links)
+        {
+            findings.Add(new(
+                Faults.FileUnreadable, Level.Error, null, Location.Whole(link), "This is a link to another place, so it was not read.",
+                "Put the file itself here: a practice is whole in its own folder."));
+        }
+
         var exerciseIds = Ids(folder, "exercises", ".md", findings);
-        var words = new WordBook([WordsReader.Read("en", findings)]);
-        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal)) : null;
+        var pictures = new PictureShelf(folder);
+        var words = new WordBook([WordsReader.Read("en", Optional(folder, "words/en.yaml", findings), findings)]);
+        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), pictures) : null;
         var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
         var conditions = One(folder, "conditions.yaml", findings) is { } asked ? ConditionReader.Read(asked) : AskedConditions.Unread;
         var sportIds = Ids(folder, "sports", ".yaml", findings);
         var cautionIds = Ids(folder, "cautions", ".md", findings);
         var known = new KnownIds(
             exerciseIds.ToHashSet(StringComparer.Ordinal), cautionIds.ToHashSet(StringComparer.Ordinal),
-            conditions, sportIds.ToHashSet(StringComparer.Ordinal), MotionTable.Read(findings));
+            conditions, sportIds.ToHashSet(StringComparer.Ordinal), MotionReader.Read(Optional(folder, "motions.yaml", findings), findings), pictures);
 
         var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));
         var cautions = Each(cautionIds, "cautions/{0}.md", (sheet, id) => CautionReader.Read(sheet, new(id), known));
         var exercises = Each(exerciseIds, "exercises/{0}.md", (sheet, id) => ExerciseReader.Read(sheet, new(id), known, settings));
+        var translations = new[] { "cautions", "exercises" }.SelectMany(part => folder.Names(part, ".md").Where(TranslationReader.IsOne)
+            .Select(name => Sheet.Of(folder, $"{part}/{name}.md", findings) is { } sheet ? TranslationReader.Read(sheet, part, name, known) : null)).OfType<Translation>().ToSeries();
         var clientIds = ClientIds(folder, findings);
         var clients = clientIds.Select(id => ClientIn(folder, new(id), known, settings, words, findings)).OfType<Client>().ToSeries();
+        var glossary = Optional(folder, "glossary.yaml", findings) is { } explained ? GlossaryReader.Read(explained) : [];
+        var accepted = Optional(folder, "accepted.yaml", findings) is { } listed ? AcceptedReader.Read(listed) : [];
         var all = clientIds.Select(id => new ClientId(id)).ToSeries();
-        return new(card is null ? null : new(card, conditions.Bound, sports, cautions, exercises, clients, words), all);
+        return new(card is null ? null : new(card, conditions.Bound, sports, cautions, exercises, clients, known.Motions.Values.OrderBy(m => m.Name, StringComparer.Ordinal).ToSeries(), pictures.Shown, glossary, accepted, translations, words), all);
 
         Series<T> Each<T>(IEnumerable<string> ids, string path, Func<Sheet, string, T?> read)
             where T : class
@@ -45,8 +57,12 @@ public static class PracticeReader
     {
         var programme = One(folder, $"clients/{id}/programme.md", findings) is { } letter ? ProgrammeReader.Read(letter, known, settings) : null;
         if (One(folder, $"clients/{id}/client.yaml", findings) is not { } sheet) return null;
-        return ClientReader.Read(sheet, id, known, programme, words);
+        var readings = Optional(folder, $"clients/{id}/readings.csv", findings) is { } measured ? ReadingsReader.Read(measured, known) : [];
+        return ClientReader.Read(sheet, id, known, programme, readings, words);
     }
+
+    private static Sheet? Optional(SourceFolder folder, string path, Findings findings) =>
+        folder.Has(path) ? Sheet.Of(folder, path, findings) : null;
 
     private static Sheet? One(SourceFolder folder, string path, Findings findings)
     {
@@ -56,7 +72,7 @@ public static class PracticeReader
     }
 
     private static List<string> Ids(SourceFolder folder, string part, string ending, Findings findings) =>
-        Valid(folder.Names(part, ending), id => $"{part}/{id}{ending}", findings);
+        Valid(folder.Names(part, ending).Where(name => !TranslationReader.IsOne(name)), id => $"{part}/{id}{ending}", findings);
 
     private static List<string> ClientIds(SourceFolder folder, Findings findings) =>
         Valid(folder.Folders("clients"), id => $"clients/{id}", findings);

@@ -15,10 +15,12 @@ internal static class ProgrammeReader
         var weeks = fields.NeedWhole("weeks", 1, WeeksLimit);
         var span = weeks ?? WeeksLimit;
         var lighter = LighterIn(fields, span);
-        var sessions = fields.Groups("sessions", "a session", needed: true).Select(f => SessionReader.Read(f, span, known, settings)).OfType<ProgrammeSession>().ToSeries();
+        var uses = new UseReader(span, known, settings);
+        var sessions = fields.Groups("sessions", "a session", needed: true).Select(f => SessionReader.Read(f, uses)).OfType<ProgrammeSession>().ToSeries();
+        var alternates = fields.Groups("alternate", "an alternate session").Select(f => SessionReader.ReadAlternate(f, uses, sessions)).OfType<ProgrammeSession>().ToSeries();
         fields.Done();
-        var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises));
-        return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, letter, sheet.Whole);
+        var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Pictures));
+        return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, alternates, letter, sheet.Whole);
     }
 
     private static Series<int> LighterIn(Fields fields, int weeks)

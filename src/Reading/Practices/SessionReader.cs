@@ -12,13 +12,34 @@ internal static partial class SessionReader
     [GeneratedRegex(@"^([1-7]) a week, a day between\z", RegexOptions.CultureInvariant)]
     private static partial Regex TimesAWeek();
 
-    public static ProgrammeSession? Read(Fields fields, int weeks, KnownIds known, DoseSettings settings)
+    private static readonly (string, AlternateKind)[] Kinds = [("short", AlternateKind.Short), ("travel", AlternateKind.Travel), ("flare", AlternateKind.Flare)];
+
+    public static ProgrammeSession? Read(Fields fields, UseReader uses)
     {
         var name = fields.NeedText("name");
         var days = DaysIn(fields);
-        var uses = fields.Groups("do", "a use of an exercise", needed: true).Select(f => UseIn(f, weeks, known, settings)).OfType<ProgrammeUse>().ToSeries();
+        var done = uses.Read(fields);
         fields.Done();
-        return name is null || days is null ? null : new(name, days, uses, fields.At);
+        return name is null || days is null ? null : new(name, days, done, null, null, fields.At);
+    }
+
+    /// <summary>A session that the client may do instead of one of those, on the same days.</summary>
+    public static ProgrammeSession? ReadAlternate(Fields fields, UseReader uses, Series<ProgrammeSession> sessions)
+    {
+        var name = fields.NeedText("name");
+        var insteadOf = fields.NeedMention("instead-of");
+        var kind = fields.NeedChoice("kind", Kinds);
+        var done = uses.Read(fields);
+        fields.Done();
+        var replaced = sessions.FirstOrDefault(s => s.Name == insteadOf?.Value);
+        if (insteadOf is not null && replaced is null)
+        {
+            fields.Sheet.Fault(
+                Faults.IdUnknown, insteadOf.At, $"There is no session {Quote.Of(insteadOf.Value)} in this programme.",
+                Nearest.Ask(insteadOf.Value, sessions.Select(s => s.Name), "Write the name of the session that it stands in for."), insteadOf.Value.Length);
+        }
+
+        return name is null || kind is null || replaced is null ? null : new(name, replaced.Days, done, insteadOf, kind, fields.At);
     }
 
     private static SessionDays? DaysIn(Fields fields)
@@ -31,37 +52,6 @@ internal static partial class SessionReader
         if (TimesAWeek().Match(text.Value) is { Success: true } times) return new SessionDays.TimesAWeek(Number(times));
         Values.Wrong(fields.Sheet, text, $"{Quote.Of(text.Value)} does not say when.", "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play.");
         return null;
-    }
-
-    private static ProgrammeUse? UseIn(Fields fields, int weeks, KnownIds known, DoseSettings settings)
-    {
-        var exercise = known.ExerciseOf(fields.Sheet, fields.NeedMention("use"));
-        var side = fields.Mention("side") is { } named ? named with { Value = Spacing.Collapse(named.Value).ToLowerInvariant() } : null;
-        var byWeek = WeekLinesIn(fields, weeks, settings);
-        var from = fields.Whole("from-week", 1, weeks);
-        var until = fields.Whole("until-week", 1, weeks);
-        if (from > until)
-            fields.Sheet.Fault(Faults.ValueWrong, fields.Take("until-week")?.At ?? fields.At, $"This ends with week {until}, before it begins in week {from}.", "Correct 'from-week' or 'until-week'.");
-        var moveOn = fields.Texts("move-on").Select(m => m.Value).ToSeries();
-        var keep = fields.Flag("keep-when-short");
-        fields.Done();
-        return exercise is null || from > until ? null : new(exercise, side, byWeek, from, until, moveOn, keep);
-    }
-
-    private static Series<WeekLine> WeekLinesIn(Fields fields, int weeks, DoseSettings settings)
-    {
-        if (fields.Group("by-week", "by-week") is not { } byWeek) return [];
-        var lines = new List<WeekLine>();
-        foreach (var entry in byWeek.Entries)
-        {
-            var week = Values.Whole(byWeek.Sheet, "by-week", entry.Name, 1, weeks);
-            var dose = DoseReader.Read(byWeek.Sheet, entry.Key, entry.Value, settings);
-            if (dose?.Dose is { IsSettled: false })
-                byWeek.Sheet.Fault(Faults.ValueWrong, dose.At, "The dose of a week has single numbers, but here is a range.", "Write the one number for that week; ranges belong to the exercise.", dose.Line.Length);
-            else if (week is not null && dose is not null) lines.Add(new(week.Value, dose));
-        }
-
-        return lines.OrderBy(l => l.Week).ToSeries();
     }
 
     private static int Number(Match match) => int.Parse(match.Groups[1].ValueSpan, CultureInfo.InvariantCulture);

@@ -18,7 +18,16 @@ internal static class SettingsReader
             Span("transition", 0) ?? usual.Transition,
             Span("transition-change", 0) ?? usual.TransitionChange,
             Span("transition-standing", 0) ?? usual.TransitionStanding,
-            Values.Percent(fields.Sheet, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare);
+            Values.Percent(fields.Sheet, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare,
+            Values.Percent(fields.Sheet, "large-step", fields.Take("large-step")) ?? usual.LargeStep,
+            Values.Days(fields.Sheet, "answers-last", fields.Take("answers-last")) ?? usual.AnswersLast,
+            fields.Whole("ease-off-above", 0, 10) ?? usual.EaseOffAbove,
+            fields.Whole("stop-above", 0, 10) ?? usual.StopAbove,
+            fields.Whole("days-back-one-week", 1, 365) ?? usual.DaysBackOneWeek,
+            fields.Whole("days-back-to-first", 1, 365) ?? usual.DaysBackToFirst,
+            Values.Percent(fields.Sheet, "youth-effort", fields.Take("youth-effort")) ?? usual.YouthEffort,
+            fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
+            Span("stretch-target", 1) ?? usual.StretchTarget);
         fields.Done();
         return settings;
 

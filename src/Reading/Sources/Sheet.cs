@@ -7,6 +7,7 @@ namespace Gradus.Reading;
 internal sealed class Sheet
 {
     private const int TextLimit = 256 * 1024;
+    private const int TableLimit = 4 * 1024 * 1024;
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -31,9 +32,11 @@ internal sealed class Sheet
     /// <summary>The sheet, or null (and a finding) where the file is no text.</summary>
     public static Sheet? Of(SourceFolder folder, string path, Findings findings)
     {
-        var bytes = folder.Read(path);
-        if (bytes.Length > TextLimit)
-            return Refused($"This file has {(bytes.Length + 1023) / 1024} KiB; the most that is read is 256 KiB.", "Shorten it, or take out what was pasted in by mistake.");
+        if (BytesOf(folder, path) is not { } bytes)
+            return Refused("This file cannot be opened.", "Look at who may read it, and whether another program holds it.");
+        var limit = path.EndsWith(".csv", StringComparison.Ordinal) ? TableLimit : TextLimit;
+        if (bytes.Length > limit)
+            return Refused($"This file has {(bytes.Length + 1023) / 1024} KiB; the most that is read is {limit / 1024} KiB.", "Shorten it, or take out what was pasted in by mistake.");
         try
         {
             var text = Lines(Strict.GetString(bytes).TrimStart('\uFEFF'));
@@ -49,6 +52,18 @@ internal sealed class Sheet
         Sheet? Refused(string message, string help)
         {
             findings.Add(new(Faults.FileUnreadable, Level.Error, null, Location.Whole(path), message, help));
+            return null;
+        }
+    }
+
+    private static byte[]? BytesOf(SourceFolder folder, string path)
+    {
+        try
+        {
+            return folder.Read(path);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
             return null;
         }
     }

@@ -1,3 +1,6 @@
+using System.IO.Enumeration;
+using Gradus.Domain;
+
 namespace Gradus.Reading;
 
 /// <summary>The door to the disk: the files of a practice, by path inside it, with <c>/</c> between folders.</summary>
@@ -5,7 +8,14 @@ public sealed class SourceFolder
 {
     private readonly SortedDictionary<string, Func<byte[]>> files;
 
-    private SourceFolder(SortedDictionary<string, Func<byte[]>> files) => this.files = files;
+    private SourceFolder(SortedDictionary<string, Func<byte[]>> files, IEnumerable<string> links)
+    {
+        this.files = files;
+        Links = links.Order(StringComparer.Ordinal).ToSeries();
+    }
+
+    /// <summary>What is no file of the practice but a link to another place; it is never followed.</summary>
+    public Series<string> Links { get; }
 
     /// <summary>Paths in ordinal order.</summary>
     public IEnumerable<string> Paths => files.Keys;
@@ -21,8 +31,8 @@ public sealed class SourceFolder
             RecurseSubdirectories = true, MaxRecursionDepth = 8, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
         };
         foreach (var path in Directory.EnumerateFiles(folder, "*", options))
-            files[Path.GetRelativePath(folder, path).Replace('\\', '/')] = () => File.ReadAllBytes(path);
-        return new(files);
+            files[Inside(folder, path)] = () => File.ReadAllBytes(path);
+        return new(files, LinksIn(folder));
     }
 
     /// <summary>A practice that is not on the disk.</summary>
@@ -30,8 +40,20 @@ public sealed class SourceFolder
     {
         var files = new SortedDictionary<string, Func<byte[]>>(StringComparer.Ordinal);
         foreach (var (path, bytes) in contents) files[path] = () => bytes;
-        return new(files);
+        return new(files, []);
     }
+
+    private static IEnumerable<string> LinksIn(string folder)
+    {
+        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 8, AttributesToSkip = FileAttributes.Hidden };
+        return new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
+        {
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => !entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
+        }.Select(path => Inside(folder, path));
+    }
+
+    private static string Inside(string folder, string path) => Path.GetRelativePath(folder, path).Replace('\\', '/');
 
     public bool Has(string path) => files.ContainsKey(path);
 

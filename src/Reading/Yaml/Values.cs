@@ -75,7 +75,7 @@ internal static partial class Values
     }
 
     /// <summary>Digits without quotation marks, with a point before decimals.</summary>
-    private static decimal? NumberOf(YamlNode.Text text) =>
+    public static decimal? NumberOf(YamlNode.Text text) =>
         text.IsPlain && NumberShape().IsMatch(text.Value) ? decimal.Parse(text.Value, CultureInfo.InvariantCulture) : null;
 
     public static DateOnly? Date(Sheet sheet, string key, YamlNode? node)
@@ -127,6 +127,16 @@ internal static partial class Values
         if (NumberShape().IsMatch(number) && decimal.Parse(number, CultureInfo.InvariantCulture) is >= 1 and <= 100 and var percent && percent == decimal.Truncate(percent))
             return (int)percent;
         Wrong(sheet, text, $"{Quote.Of(text.Value)} is no share for {Quote.Of(key)}.", "Write a whole number from 1 to 100 and a per cent sign, as 60 %.");
+        return null;
+    }
+
+    /// <summary>"180 days", up to ten years.</summary>
+    public static int? Days(Sheet sheet, string key, YamlNode? node)
+    {
+        if (Text(sheet, key, node) is not { } text) return null;
+        var number = text.Value.EndsWith(" days", StringComparison.Ordinal) ? text.Value[..^5] : "";
+        if (number.Length is > 0 and < 5 && number.All(char.IsAsciiDigit) && number[0] != '0' && int.Parse(number, CultureInfo.InvariantCulture) is <= 3650 and var days) return days;
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no number of days for {Quote.Of(key)}.", "Write a whole number and days, as 180 days.");
         return null;
     }
 

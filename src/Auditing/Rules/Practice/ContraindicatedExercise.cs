@@ -18,9 +18,6 @@ public sealed class ContraindicatedExercise : IClientRule
         {
             Objection.Forbidden => Wrong(
                 $"'{exercise}' is not done with {condition}, and {client.Name} answered yes.", "Take it out, or choose an exercise that does not name this condition."),
-            Objection.NotCleared => Wrong(
-                $"'{exercise}' needs a clearance for {condition}: {client.Name} answered yes, and there is none.",
-                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."),
             Objection.BeyondLimit beyond => Wrong(
                 $"'{exercise}' goes beyond the clearance for {condition} in week {beyond.Week.Week}: {beyond.Limit.Words}.",
                 $"Write a dose within the limit; it is now '{DosePrinter.Print(beyond.Week.Dose)}'."),

@@ -47,7 +47,7 @@ public sealed class CautionAlteredTests
     public void It_is_found_however_little_is_other(PlantedFault fault) => fault.MustBeFound();
 
     private static PlantedFault Again(string kind, string heading, string text) =>
-        Plant(kind, "<p>Stand as for", $"<h4>{heading}</h4><p>Sharp pain</p><p>{text}</p><p>Stand as for");
+        Plant(kind, "<p>Stand as for", $"<h3>{heading}</h3><p>Sharp pain</p><p>{text}</p><p>Stand as for");
 
     private static PlantedFault Plant(string kind, string said, string instead, string rules = "caution-altered") => new(kind, Page, said, instead, rules);
 }

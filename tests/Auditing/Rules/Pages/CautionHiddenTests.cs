@@ -17,7 +17,7 @@ public sealed class CautionHiddenTests
         Marked("style=\"font-size:0\""), Marked("style=\"color:transparent\""), Marked("style=\"display:var(--shown)\""),
         new("its title hidden", Page, Title, "<h3 hidden>Sharp pain</h3>", "caution-hidden"),
         new("a word of it hidden", Page, Body, "<p>Stop and <span hidden>leave it</span> out for today.</p>", "caution-altered"),
-        new("the name of its kind hidden", Page, "<h2>Stop at once</h2>", "<h2 hidden>Stop at once</h2>", "caution-hidden"),
+        new("the name of its kind hidden", Page, "<h2>Stop at once</h2>", "<h2><span hidden>Stop at once</span></h2>", "caution-hidden"),
         new("its exercises hidden", Page, Whole, Whole.Replace("<p>Goes", "<p hidden>Goes", StringComparison.Ordinal), "caution-hidden"),
         new("all of it hidden", Page, Whole, $"<div hidden>{Whole}</div>", "caution-hidden"),
         new("an ancestor hidden", Page, "<section class=\"cautions\">", "<section class=\"cautions\" hidden>", "caution-hidden"),
@@ -36,7 +36,7 @@ public sealed class CautionHiddenTests
         Styled("@supports (display: grid) { .cautions { display: none } }"), Styled("@layer a { .cautions { display: none } }"),
         Styled("@container (width > 1px) { .cautions { display: none } }"), Styled("body { .cautions { display: none } }"), Styled("body { color: #111; & .cautions { display: none } }"),
         Styled("@media print { body { & h3 { display: none } } }"), Styled("h3, .x::before { display: none }"), Styled(".cautions:has(h3) { display: none }"),
-        Everything(":is(section, .x):not(.y) { display: none }"), Everything(":root { visibility: hidden }"), Everything("html { opacity: 0 }"), Everything("* { display: none }"),
+        Styled(":is(section, .x):not(.y) { display: none }") with { Rules = "caution-hidden times-do-not-add-up" }, Everything(":root { visibility: hidden }"), Everything("html { opacity: 0 }"), Everything("* { display: none }"),
         Styled("input:checked ~ .cautions, .cautions:hover { display: none }"), Styled(".cautions:unheard-of { display: none }"),
         Styled("[class^=caut] { display: none }"), Styled(".\\63 autions { display: none }"), Styled("h3 { d\\69splay: none }"),
         Styled(".cautions { opacity: calc(0) }"), Styled(".cautions { opacity: .05 }"), Styled(".cautions { height: 1px; overflow: hidden }"),
@@ -48,8 +48,8 @@ public sealed class CautionHiddenTests
         Styled(".cautions { mask-image: linear-gradient(transparent, transparent) }"), Styled(".cautions { content-visibility: hidden }"),
         Styled(".cautions { text-decoration: line-through }"), Styled(".cautions { -webkit-line-clamp: 1 }"),
         Styled("@keyframes away { to { opacity: 0 } } .cautions { animation: away 1s forwards }"),
-        new("a style in a noscript", Page, "</head>", "<noscript><style>.cautions { display: none }</style></noscript></head>", "caution-hidden"),
-        new("a style in the body", Page, "</body>", "<style>.cautions { display: none }</style></body>", "caution-hidden"),
+        new("a style in a noscript", Page, "</head>", "<noscript><style>.cautions { display: none }</style></noscript></head>", "caution-hidden script-or-style-from-author"),
+        new("a style in the body", Page, "</body>", "<style>.cautions { display: none }</style></body>", "caution-hidden script-or-style-from-author"),
         new("a style as data", Page, "look.css", "data:text/css,.cautions{display:none}", "request-to-network"),
     ];
 
@@ -63,7 +63,7 @@ public sealed class CautionHiddenTests
         new("aria-hidden that says no", Page, Body, Body.Replace("<p>", "<p aria-hidden=\"false\">", StringComparison.Ordinal), ""),
         new("an empty thing hidden among it", Page, Body, $"<span hidden></span>{Body}", ""),
         new("a caution hidden beside the one that is shown", Page, Whole, $"{Whole}<div hidden>{Whole}</div>", ""),
-        new("something else hidden", Page, "<h1>", "<h1 hidden>", ""),
+        new("something else hidden", Page, "<body>", "<body><p hidden>Hello</p>", ""),
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -80,12 +80,14 @@ public sealed class CautionHiddenTests
             .Where(f => f.Rule.Text == "caution-hidden").Select(f => f.At.File).Distinct().Order(StringComparer.Ordinal));
     }
 
-    private static PlantedFault Marked(string attribute) => new(attribute, Page, Body, Body.Replace("<p>", $"<p {attribute}>", StringComparison.Ordinal), "caution-hidden");
+    private static PlantedFault Marked(string attribute) => new(
+        attribute, Page, Body, Body.Replace("<p>", $"<p {attribute}>", StringComparison.Ordinal),
+        attribute.StartsWith("style", StringComparison.Ordinal) ? "caution-hidden script-or-style-from-author" : "caution-hidden");
 
-    private static PlantedFault Styled(string style) => new(style, Page, "</head>", $"<style>{style}</style></head>", "caution-hidden");
+    private static PlantedFault Styled(string style) => new(style, "look.css", "body {", style + " body {", "caution-hidden");
 
-    /// <summary>The steps are hidden too, and count as not there.</summary>
-    private static PlantedFault Everything(string style) => Styled(style) with { Rules = "caution-hidden times-do-not-add-up" };
+    /// <summary>Steps, weeks and sides are hidden too, and count as not there.</summary>
+    private static PlantedFault Everything(string style) => Styled(style) with { Rules = "caution-hidden side-named-wrong times-do-not-add-up week-missing" };
 
     private static PlantedFault Silent(string style) => Styled(style) with { Rules = "" };
 }

@@ -1,0 +1,44 @@
+using AngleSharp.Dom;
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <param name="at">Where an element is written.</param>
+internal sealed class ShapeParser(Func<IElement?, Location> at)
+{
+    public PageShape Read(IDocument document)
+    {
+        var told = Told(document).ToArray();
+        var labels = new LabelParser(document);
+        return new(
+            document.DocumentElement.GetAttribute("lang"),
+            Spacing.Collapse(document.QuerySelector("head > title")?.TextContent ?? ""),
+            told.Where(e => LevelOf(e) > 0).Select(e => new HeadingSeen(LevelOf(e), AccessibleName.Of(e), at(e))).ToSeries(),
+            told.Select(e => (Element: e, What: labels.Fault(e))).Where(f => f.What is not null).Select(f => new Oddity(f.What ?? "", at(f.Element))).ToSeries(),
+            document.All.SelectMany(e => Written(e).Select(what => new Oddity(what, at(e)))).ToSeries());
+    }
+
+    /// <summary>The elements that a screen reader gets, in order.</summary>
+    private static IEnumerable<IElement> Told(IDocument document)
+    {
+        var open = new Stack<IElement>([document.DocumentElement]);
+        while (open.TryPop(out var element))
+        {
+            if (AccessibleName.IsKept(element)) continue;
+            yield return element;
+            foreach (var child in element.Children.Reverse()) open.Push(child);
+        }
+    }
+
+    private static int LevelOf(IElement element) => element.LocalName is ['h', >= '1' and <= '6' and var level] ? level - '0'
+        : element.GetAttribute("role") != "heading" ? 0
+        : int.TryParse(element.GetAttribute("aria-level"), out var said) ? Math.Clamp(said, 1, 6) : 2;
+
+    /// <summary>Data in a script element is no script: nothing runs it.</summary>
+    private static IEnumerable<string> Written(IElement element)
+    {
+        if (element.LocalName == "style" || (element.LocalName == "script" && element.GetAttribute("type") != "application/json")) yield return $"the element '{element.LocalName}'";
+        foreach (var name in element.Attributes.Select(a => a.Name.ToLowerInvariant()).Where(n => n == "style" || n.StartsWith("on", StringComparison.Ordinal)))
+            yield return $"the attribute '{name}'";
+    }
+}

@@ -1,0 +1,36 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <summary>One step as a page shows it, beside what the plan says of it.</summary>
+/// <param name="Expected">All that the item must say.</param>
+/// <param name="OtherSide">The word for a side that the item has and the plan does not; null where there is none.</param>
+internal sealed record StepPair(StepSeen Seen, string Expected, string? OtherSide)
+{
+    /// <summary>The steps of every list that has as many of them as the plan; where it has not, nobody can say which is which.</summary>
+    public static IEnumerable<StepPair> Of(Plan plan, SiteReading site)
+    {
+        var sides = SidesIn(plan);
+        return from session in plan.Sessions
+               let page = site.Page(session.Path)
+               where page is not null
+               from weeks in session.Weeks
+               from list in page.Lists
+               where list.Heading == weeks.Heading && list.Items.Count == weeks.Steps.Count
+               from pair in list.Items.Zip(weeks.Steps)
+               let expected = ExpectedOf(pair.Second, plan.Words)
+               select new StepPair(pair.First, expected, sides.FirstOrDefault(side => CountOf(side, pair.First.Text) > CountOf(side, expected)));
+    }
+
+    private static string ExpectedOf(Step step, Words words) => Spacing.Collapse($"{step.Words} {step.Detail} {words.Span(step.Seconds)}");
+
+    /// <summary>Every word for a side: those of the language, limb or not, and the names that the client's sport has for them.</summary>
+    private static Series<string> SidesIn(Plan plan)
+    {
+        var limbs = new[] { "leg", "arm", "trunk" };
+        var spoken = new[] { Side.Left, Side.Right }.SelectMany(side => limbs.Select(limb => $"{side.Word()}-{limb}").Append(side.Word())).Select(key => plan.Words.Say(key));
+        return plan.Stance.Roles.Select(r => r.Role).Concat(spoken).OrderByDescending(w => w.Length).ThenBy(w => w, StringComparer.Ordinal).ToSeries();
+    }
+
+    private static int CountOf(string side, string text) => WholeWords.Places(text, side, StringComparison.OrdinalIgnoreCase).Count();
+}

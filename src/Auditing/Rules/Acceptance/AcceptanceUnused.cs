@@ -1,0 +1,17 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class AcceptanceUnused : IAcceptanceRule
+{
+    /// <summary>What is accepted on a finished page is not judged: that page may not be among those made now.</summary>
+    public IEnumerable<Finding> Check(Series<Accepted> accepted, DateOnly today) =>
+        from unused in accepted
+        where !unused.IsRefused && unused.Fits.Count == 0 && !IsOnPage(unused.Acceptance.File)
+        let acceptance = unused.Acceptance
+        select new Finding(
+            RuleId.Of(GetType()), Level.Note, null, acceptance.At, $"'{acceptance.Rule}' is accepted in {acceptance.File}, but is not found there.",
+            "Take the entry out, or correct the name of the file; it is written as findings name it.", acceptance.Rule.Text.Length);
+
+    private static bool IsOnPage(string file) => file.EndsWith(".html", StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
+}

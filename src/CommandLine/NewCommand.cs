@@ -1,0 +1,66 @@
+using System.CommandLine;
+using Gradus.Domain;
+using Gradus.Reading;
+
+namespace Gradus.CommandLine;
+
+/// <summary><c>gradus new exercise|caution|client ID</c></summary>
+internal static class NewCommand
+{
+    private static readonly string[] Kinds = ["exercise", "caution", "client"];
+
+    public static Command Words()
+    {
+        var kind = new Argument<string>("KIND") { Description = "exercise, caution or client." };
+        var id = new Argument<string>("ID") { Description = "Its name among files: small letters, digits and hyphens, a letter first." };
+        var folder = new Option<string>("--in") { Description = "The practice's folder; the default is the one you are in.", HelpName = "FOLDER", DefaultValueFactory = _ => "." };
+        var today = Options.Today();
+        today.Description = "Let a client's programme begin on the Monday after this day; the default is today.";
+        var command = new Command("new", "Adds an exercise, a caution or a client to a practice, with every key explained.") { kind, id, folder, today };
+        command.SetAction(asked => Run(
+            asked.GetRequiredValue(kind), asked.GetRequiredValue(id), asked.GetRequiredValue(folder), asked.GetValue(today) ?? Calendar.Today()));
+        return command;
+    }
+
+    private static int Run(string kind, string id, string folder, DateOnly today)
+    {
+        if (!Kinds.Contains(kind)) throw new IOException($"'{kind}' is nothing that 'new' can add. {Nearest.Ask(kind, Kinds, $"It adds one of: {string.Join(", ", Kinds)}.")}");
+        if (!Id.IsValid(id)) throw new IOException($"'{id}' cannot be an id. {Remedy(id)}");
+        var source = SourceFolder.Open(folder);
+        if (!source.Has("practice.md")) throw new IOException($"'{folder}' is no practice: there is no practice.md in it. Name one with --in, or begin one with 'gradus begin'.");
+        var place = kind == "client" ? $"clients/{id}" : $"{kind}s/{id}.md";
+        var there = folder == "." ? place : Path.Combine(folder, place);
+        if (File.Exists(there) || Directory.Exists(there)) throw new IOException($"{there} is there already, and nothing is written over. Choose another id.");
+        if (PracticeReader.Read(source, new()).Practice is not { } practice)
+            throw new IOException($"The practice.md in '{folder}' has mistakes. 'gradus audit' says which; put them right first.");
+        Console.Out.WriteLine(Add(kind, id, there, practice, today));
+        return Commands.Fine;
+    }
+
+    /// <summary>Writes what is new, and says what to do with it.</summary>
+    private static string Add(string kind, string id, string there, Practice practice, DateOnly today)
+    {
+        switch (kind)
+        {
+            case "exercise":
+                FreshFiles.WriteFile(there, NewExercise.Text(new(id), practice));
+                return $"{there} is there. Put your own words and values in it; 'gradus audit' then says what does not fit.";
+            case "caution":
+                FreshFiles.WriteFile(there, StarterShelf.Text("new/caution.md", ("title", StarterShelf.Title(id))));
+                return $"{there} is there. Put your own words in it, and name {id} under 'signs' of the exercises that it belongs to.";
+            default:
+                FreshFiles.WriteFolder(there, NewClient.Files(new(id), practice, today));
+                return $"{there} is there. Fill in born, stance, agreed, answered and the answers in {Path.Combine(there, "client.yaml")}: until then nothing is handed over.\n"
+                    + $"Then write the sessions in {Path.Combine(there, "programme.md")}.";
+        }
+    }
+
+    private static string Remedy(string id)
+    {
+        const string Shape = "Use small letters, digits and hyphens, a letter first, at most 64 characters.";
+        var letters = id.ToLowerInvariant().Select(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) ? c : ' ');
+        var near = string.Join('-', string.Concat(letters).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        if (Id.IsValid(near)) return $"Did you mean '{near}'?";
+        return near == id && id.Length <= 64 && char.IsAsciiLetter(id[0]) ? "Some systems keep that name for a device. Choose another." : Shape;
+    }
+}

@@ -1,0 +1,7 @@
+namespace Gradus.Domain;
+
+/// <summary>A picture of the practice, ready to be handed over.</summary>
+/// <param name="Path">Inside the practice, with <c>/</c> between folders.</param>
+/// <param name="Width">In pixels.</param>
+/// <param name="Height">In pixels.</param>
+public sealed record Picture(string Path, ReadOnlyMemory<byte> Bytes, int Width, int Height);

@@ -1,0 +1,93 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>The motions that come with Gradus, and those of the practice's own <c>motions.yaml</c>, which add to them or replace one of
+/// the same name.</summary>
+internal static class MotionReader
+{
+    private const string File = "motions.yaml";
+
+    private static readonly (string, Limb)[] Limbs = [("leg", Limb.Leg), ("arm", Limb.Arm), ("trunk", Limb.Trunk)];
+    private static readonly (string, MotionUnit)[] Units = [("deg", MotionUnit.Degrees), ("cm", MotionUnit.Centimetres), ("none", MotionUnit.None)];
+    private static readonly string[] LegWords = ["hip", "knee", "ankle", "foot", "toe"];
+    private static readonly string[] ArmWords = ["shoulder", "elbow", "forearm", "wrist", "hand", "finger"];
+
+    /// <summary>By name.</summary>
+    /// <param name="own">The practice's sheet; null where it has none.</param>
+    public static IReadOnlyDictionary<string, Motion> Read(Sheet? own, Findings findings)
+    {
+        var motions = new Dictionary<string, Motion>(StringComparer.Ordinal);
+        foreach (var motion in In(Embedded.Sheet(File, findings), BuiltInMotion)) motions[motion.Name] = motion;
+        var named = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var motion in own is null ? [] : In(own, fields => OwnMotion(fields, named))) motions[motion.Name] = motion;
+        return motions;
+    }
+
+    private static IEnumerable<Motion> In(Sheet sheet, Func<Fields, Motion?> read)
+    {
+        var node = YamlReader.Read(sheet, sheet.Text, 1);
+        if (node is not (null or YamlNode.Listing))
+            sheet.Fault(Faults.ValueWrong, node.At, $"This file is a list of motions, but here is {node.Kind}.", "Begin each motion on its own line with a hyphen.");
+        return (node is YamlNode.Listing list ? list.Items : []).Select(item => Fields.Of(sheet, item, "a motion")).OfType<Fields>().Select(read).OfType<Motion>();
+    }
+
+    private static Motion? BuiltInMotion(Fields fields)
+    {
+        var name = fields.NeedText("name");
+        var limb = fields.NeedChoice("limb", Limbs);
+        var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? true;
+        var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
+        var how = fields.Text("how");
+        var errors = fields.Groups("errors", "an error").Select(ErrorIn).OfType<MeasuringError>().ToSeries();
+        var references = fields.Groups("references", "a reference value").Select(ReferenceIn).OfType<ReferenceValue>().ToSeries();
+        fields.Done();
+        return name is null || limb is null ? null : new(name, paired, limb.Value, unit, how, errors, references);
+    }
+
+    private static MeasuringError? ErrorIn(Fields fields)
+    {
+        var value = Values.Number(fields.Sheet, "mdc", fields.Need("mdc"));
+        var (of, source, mark) = (fields.NeedText("of"), fields.NeedText("source"), fields.NeedText("mark"));
+        fields.Done();
+        return value is null || of is null || source is null || mark is null ? null : new(value.Value, of, source, mark);
+    }
+
+    private static ReferenceValue? ReferenceIn(Fields fields)
+    {
+        var value = Values.Number(fields.Sheet, "value", fields.Need("value"));
+        var (set, source, mark) = (fields.NeedText("set"), fields.NeedText("source"), fields.NeedText("mark"));
+        fields.Done();
+        return value is null || set is null || source is null || mark is null ? null : new(value.Value, set, source, mark);
+    }
+
+    /// <summary>The practice's own numbers are the practice's own word: their source says so.</summary>
+    private static Motion? OwnMotion(Fields fields, HashSet<string> named)
+    {
+        var id = fields.NeedMention("id");
+        if (id is not null && !Id.IsValid(id.Value))
+            fields.Sheet.Fault(Faults.ValueWrong, id.At, $"{Quote.Of(id.Value)} cannot be an id.", "Use small letters, digits and hyphens, a letter first.", id.Value.Length);
+        var name = fields.NeedMention("name");
+        if (name is not null && !named.Add(name.Value))
+            fields.Sheet.Fault(Faults.ValueWrong, name.At, $"There are two motions {Quote.Of(name.Value)}.", "Give one of them another name, or take it out.", name.Value.Length);
+        var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
+        var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? unit != MotionUnit.None;
+        var how = fields.Text("how");
+        var error = Values.Number(fields.Sheet, "error", fields.Take("error"));
+        var reference = Values.Number(fields.Sheet, "reference", fields.Take("reference"));
+        fields.Done();
+        const string Source = "the practice's own";
+        return id is null || name is null
+            ? null
+            : new(
+                name.Value, paired, LimbOf(name.Value), unit, how, error is null ? [] : [new(error.Value, Source, Source, Source)],
+                reference is null ? [] : [new(reference.Value, Source, Source, Source)]);
+    }
+
+    /// <summary>The limb that the name begins with; the trunk where it begins with none.</summary>
+    private static Limb LimbOf(string name)
+    {
+        var first = name.Split(' ')[0];
+        return LegWords.Contains(first) ? Limb.Leg : ArmWords.Contains(first) ? Limb.Arm : Limb.Trunk;
+    }
+}

@@ -1,0 +1,84 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Auditing;
+
+public sealed class SourceFaultsTests(ITestOutputHelper output)
+{
+    private const string Programme = "clients/tess/programme.md\n";
+    private const string Press = "exercises/calf-press.md\n";
+    private const string Stretch = "exercises/wall-calf-stretch.md\n";
+    private const string Second = "- 2: 2 x hold 45 s\n+ 2: 2 x hold 45 s, ";
+    private const string Harder = "- harder: calf-press\n+ ";
+    private const string Easier = "- easier: wall-calf-stretch\n+ ";
+    private const string Signs = "- signs: [sharp-pain, keep-breathing, calf-pull]\n+ signs: [sharp-pain, calf-pull]";
+    private const string Breathing = Stretch + "- signs: [sharp-pain, pinch, calf-pull]\n+ signs: [sharp-pain, pinch, keep-breathing, calf-pull]";
+
+    private static readonly (string Family, Series<PlantedSourceFault> Faults)[] Families =
+    [
+        ("side said twice",
+        [
+            new("each side", "error side-said-twice", Programme + Second + "each side"), new("alternate sides", "error side-said-twice", Programme + Second + "alternate sides"),
+            new("both sides", "error side-said-twice", Programme + Second + "both sides"), new("the other leg", "error side-said-twice", Programme + Second + "on right"),
+            new("a side nobody knows", "error side-said-twice", Programme + Second + "on back leg"), new("the same name", "warning side-said-twice", Programme + Second + "on rear leg"),
+            new("the same leg by another name", "warning side-said-twice", Programme + Second + "on left"),
+        ]),
+        ("easier in a circle",
+        [
+            new("its own easier version", "error easier-in-a-circle", Press + Easier + "easier: calf-press"), new("its own harder version", "warning easier-in-a-circle", Press + Easier + "harder: calf-press"),
+            new("easier both ways", "error easier-in-a-circle", Stretch + Harder + "easier: calf-press"), new("harder both ways", "warning easier-in-a-circle", Press + Easier + "harder: wall-calf-stretch"),
+            new("easier and harder at once", "warning easier-in-a-circle", Press + Easier + "easier: wall-calf-stretch\n+ harder: wall-calf-stretch", Stretch + "- harder: calf-press"),
+        ]),
+        ("property without caution",
+        [
+            .. new[] { "head-low", "weight-on-hands", "trunk-end-range", "balance", "jumping" }.Select(p => new PlantedSourceFault(p, "warning property-without-caution", Stretch + $"- stage: gain\n+ stage: gain\n+ properties: [{p}]")),
+            new("hard effort", "warning property-without-caution", Press + Signs + "\n- dose: 2-3 x press 10-20 s at 40-60%, rest 30 s, each side\n+ dose: 2-3 x press 5-10 s at 40-70%, rest 30 s, each side", Breathing),
+            new("long contraction", "warning property-without-caution", Press + Signs, Breathing),
+            new("a caution for another position", "note caution-unused, warning property-without-caution",
+                Stretch + "- stage: gain\n+ stage: gain\n+ properties: [balance]", "cautions/hold-on.md\n+ ---\n+ title: Hold on\n+ kind: take-care\n+ attaches-to: { property: balance, position: squat }\n+ ---\n+ Stand beside the wall."),
+        ]),
+        ("the client's means",
+        [
+            new("no equipment", "warning equipment-missing", "clients/bram/client.yaml\n- equipment: [wall]"), new("other equipment", "warning equipment-missing", "clients/bram/client.yaml\n- equipment: [wall]\n+ equipment: [Wall]"),
+            new("a second less than needed", "warning session-over-time", "clients/tess/client.yaml\n- minutes: 15\n+ minutes: 2"),
+            new("too long by growing alone", "warning session-over-time", "clients/bram/client.yaml\n- minutes: 15\n+ minutes: 7"),
+        ]),
+        ("answers",
+        [
+            new("no clearance", "error clearance-missing", "clients/tess/client.yaml\n- clearances:\n-   - condition: raised-blood-pressure\n-     by: her general practice\n-     on: 2026-11-16\n-     until: 2027-11-15\n-     limit: effort at most 60 %"),
+            new("forbidden, cleared or not", "error contraindicated-exercise", Press + "- not-with: [ankle-injury]\n- clear-first: [raised-blood-pressure]\n+ not-with: [ankle-injury, raised-blood-pressure]"),
+            new("no exercise asks", "note answer-unused", "conditions.yaml\n- - id: raised-blood-pressure\n+ - id: hernia\n+   name: a hernia\n+   question: Do you have a hernia?\n+   where: whole body\n+ - id: raised-blood-pressure", "clients/bram/client.yaml\n- ankle-injury: no\n+ ankle-injury: no\n+ hernia: yes"),
+        ]),
+        ("unused",
+        [
+            new("a caution that nothing names", "note caution-unused", "cautions/cramp.md\n+ ---\n+ title: A cramp\n+ kind: ease-off\n+ ---\n+ Let go."),
+            new("an exercise that nobody does", "note exercise-unused", Programme + "- - use: calf-press\n-   side: rear leg\n-   by-week:\n-     1: 2 x press 10 s at 50%", Press + Easier.Split("\n+ ")[0], Stretch + Harder.Split("\n+ ")[0]),
+        ]),
+    ];
+
+    private static readonly Series<PlantedSourceFault> Fine =
+    [
+        new("a side in place of the exercise's own", "", Programme + "- side: rear leg\n- by-week:\n-   1: 2 x hold 30 s\n+ side: left\n+ by-week:\n+   1: 2 x hold 30 s"),
+        new("an attached caution, at whatever age", "", Stretch + "- stage: gain\n+ stage: gain\n+ properties: [balance]", "cautions/hold-on.md\n+ ---\n+ title: Hold on\n+ kind: take-care\n+ attaches-to: { property: balance, age: over-65 }\n+ ---\n+ Stand beside the wall."),
+        new("nobody does the harder version", "", Programme + "- - use: calf-press\n-   side: rear leg\n-   by-week:\n-     1: 2 x press 10 s at 50%"),
+        new("a file that cannot be read may name what seems unused", "error key-unknown", Stretch + "- harder: calf-press\n+ hardest: calf-press", "cautions/cramp.md\n+ ---\n+ title: A cramp\n+ kind: ease-off\n+ ---\n+ Let go."),
+    ];
+
+    public static TheoryData<PlantedSourceFault> All => new(Families.SelectMany(f => f.Faults).Concat(Fine));
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void It_is_found_by_its_own_rule_at_its_own_level(PlantedSourceFault fault) => fault.MustBeFound();
+
+    [Fact]
+    public void Every_planted_fault_is_found()
+    {
+        output.WriteLine($"{"planted in sources",-26}{"kinds",6}{"found",7}{"by the right rules alone",27}");
+        foreach (var (family, faults) in Families)
+        {
+            var (found, rightly) = (faults.Count(f => f.Found().Length > 0), faults.Count(f => f.Found() == f.Rules));
+            output.WriteLine($"{family,-26}{faults.Count,6}{found,7}{rightly,27}");
+            Assert.Equal((faults.Count, faults.Count), (found, rightly));
+            Assert.All(faults, f => Assert.NotEmpty(f.Rules));
+        }
+    }
+}

@@ -1,0 +1,31 @@
+namespace Gradus.Tests.Benchmarks;
+
+/// <summary>Thirty conditions: those that are always asked (format.md, Conditions) and an injury of each region.</summary>
+internal static class MadeConditions
+{
+    public const string ClearedFirst = "raised-blood-pressure";
+
+    public static readonly string[] Regions =
+        ["neck", "upper-back", "lower-back", "chest", "shoulder", "elbow", "wrist", "hand", "hip", "knee", "ankle", "foot"];
+
+    private static readonly string[] Always =
+    [
+        "heart-metabolic-kidney", "signs-or-symptoms", "regularly-active", ClearedFirst, "bone-thinning", "joint-replacement", "recent-surgery",
+        "recent-injury", "very-mobile-joints", "pregnancy-or-birth", "blood-thinners", "eye-pressure-or-retina", "hernia", "seizures", "falls",
+        "numb-feet", "pain-now", "hot-swollen-joint",
+    ];
+
+    public static readonly string[] Ids = [.. Always, .. Regions.Select(InjuryOf)];
+
+    public static string InjuryOf(string region) => region + "-injury";
+
+    public static bool IsSided(string region) => region is not ("neck" or "upper-back" or "lower-back" or "chest");
+
+    public static string Yaml() => string.Concat(Always.Select(id => Entry(id, "whole body", sided: false)).Concat(Regions.Select(r => Entry(InjuryOf(r), r, IsSided(r)))));
+
+    private static string Entry(string id, string where, bool sided)
+    {
+        var name = id.Replace('-', ' ');
+        return $"- id: {id}\n  name: {name}, now or in the last 12 weeks\n  question: Has anything been said to you of {name} in the last 12 weeks?\n  where: {where}\n{(sided ? "  sided: yes\n" : "")}";
+    }
+}

@@ -1,0 +1,53 @@
+using Gradus.Auditing;
+using Gradus.Domain;
+using Gradus.HandingOver;
+using Gradus.Reading;
+using Gradus.Rendering;
+
+namespace Gradus.Tests.Benchmarks;
+
+/// <summary>The stages of <c>gradus publish</c> in its own order, one client after another as it does, each under the watch.</summary>
+internal static class Publishing
+{
+    public static Published Run(MadePractice made, string target, Laps laps)
+    {
+        var contents = made.Contents().ToArray();
+        var findings = new Findings();
+        var practice = laps.Time(Stages.Reading, () => PracticeReader.Read(SourceFolder.Of(contents), findings)).Practice;
+        SameSites.Expect(practice is not null, "the practice could not be read");
+        if (practice is null) return new([]);
+        laps.Time(Stages.Checking, () => Added(findings, RuleBook.Check(practice, MadePractice.Today)));
+        RefuseErrors(findings);
+        var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
+        var theme = ThemeFolder.Plain();
+        using var folder = TargetFolder.Open(target);
+        List<PublishedClient> sites = [.. practice.Clients.Select(client => One(practice, client, reach, theme, folder, findings, laps))];
+        RefuseErrors(findings);
+        return new(sites);
+    }
+
+    private static PublishedClient One(Practice practice, Client client, Reach reach, Theme theme, TargetFolder folder, Findings findings, Laps laps)
+    {
+        laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
+        var plan = laps.Time(Stages.Planning, () => Plan.For(practice, client));
+        var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings)) ?? throw new InvalidOperationException($"No site for {client.Id}.");
+        laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, practice.Clients.Where(c => c.Id != client.Id).Select(c => c.Name))));
+        laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
+        var first = laps.Time(Stages.Writing, () => Publication.Write(site, folder));
+        var second = laps.Time(Stages.WritingAgain, () => Publication.Write(site, folder));
+        SameSites.Expect(first.Changed && !second.Changed, "the second publish is not told from the first");
+        return PublishedClient.Of(site);
+    }
+
+    private static int Added(Findings findings, IEnumerable<Finding> found)
+    {
+        findings.AddRange(found);
+        return findings.Count;
+    }
+
+    private static void RefuseErrors(Findings findings)
+    {
+        if (findings.InOrder().FirstOrDefault(f => f.Level == Level.Error) is { } error)
+            throw new InvalidOperationException($"The made practice is not valid: {error.At.File}:{error.At.Line}:{error.At.Column} {error.Rule} {error.Message}");
+    }
+}

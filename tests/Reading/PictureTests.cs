@@ -1,0 +1,57 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Reading;
+
+public sealed class PictureTests
+{
+    /// <summary>37 by 21 pixels, red, written by an independent program.</summary>
+    private static readonly Dictionary<string, string> Pictures = new(StringComparer.Ordinal)
+    {
+        ["heel.png"] = "iVBORw0KGgoAAAANSUhEUgAAACUAAAAVAQMAAAD7KrXtAAAABGdBTUEAALGPC/xhBQAAACBjSFJNAAB6JgAAgIQAAPoAAACA6AAAdTAAAOpgAAA6mAAAF3CculE8AAAABlBMVEX/AAD///9BHTQRAAAAAWJLR0QB/wIt3gAAAAd0SU1FB+oLGQwZDyNv9q0AAAAMSURBVAjXY2AYSAAAAH4AAf21N1IAAAAldEVYdGRhdGU6Y3JlYXRlADIwMjYtMTEtMjVUMTI6MjU6MTUrMDA6MDC/CcM8AAAAJXRFWHRkYXRlOm1vZGlmeQAyMDI2LTExLTI1VDEyOjI1OjE1KzAwOjAwzlR7gAAAAABJRU5ErkJggg==",
+        ["heel.jpg"] = "/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDABALDA4MChAODQ4SERATGCgaGBYWGDEjJR0oOjM9PDkzODdASFxOQERXRTc4UG1RV19iZ2hnPk1xeXBkeFxlZ2P/2wBDARESEhgVGC8aGi9jQjhCY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2NjY2P/wAARCAAVACUDASIAAhEBAxEB/8QAFQABAQAAAAAAAAAAAAAAAAAAAAX/xAAUEAEAAAAAAAAAAAAAAAAAAAAA/8QAFgEBAQEAAAAAAAAAAAAAAAAAAAUG/8QAFBEBAAAAAAAAAAAAAAAAAAAAAP/aAAwDAQACEQMRAD8AigJbeAAAAAAAAAAP/9k=",
+        ["heel.webp"] = "UklGRk4AAABXRUJQVlA4IEIAAABQAwCdASolABUAPpFGnkslo6KhpWgAsBIJZwDO3oAAK/fDcAD+7qY//2LOWwLx//7nA/7nA/7nA/jbB+29aoAAAAA=",
+        ["exact.webp"] = "UklGRhwAAABXRUJQVlA4TA8AAAAvJAAFAAcQ/Y/+ByKi/wEA",
+    };
+
+    public static TheoryData<string> Names => [.. Pictures.Keys];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_picture_is_read_with_its_size(string name)
+    {
+        var picture = Assert.Single(With(name, Convert.FromBase64String(Pictures[name])).Read().Pictures);
+        Assert.Equal(("exercises/" + name, 37, 21), (picture.Path, picture.Width, picture.Height));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_picture_cut_off_anywhere_is_refused_or_read_and_never_throws(string name)
+    {
+        var bytes = Convert.FromBase64String(Pictures[name]);
+        var refused = Enumerable.Range(0, bytes.Length).Count(length => With(name, bytes[..length]).Findings().Any(f => f.Rule.Text == "picture-missing"));
+        Assert.InRange(refused, 12, bytes.Length);
+    }
+
+    [Fact]
+    public void A_plan_shows_the_picture_and_hands_it_over()
+    {
+        var practice = With("heel.png", Convert.FromBase64String(Pictures["heel.png"])).Read();
+        var plan = Plan.For(practice, practice.Clients[0]);
+        Assert.Equal("pictures/exercises-heel.png", Assert.Single(plan.Pictures).Path);
+        var shown = plan.Exercises.SelectMany(e => e.Text.Instructions).SelectMany(p => p.Inlines()).OfType<Inline.Picture>().First();
+        Assert.Equal(("pictures/exercises-heel.png", "The heel is down"), (shown.Path, shown.Shows));
+    }
+
+    [Fact]
+    public void A_picture_in_another_clients_folder_is_refused()
+    {
+        var practice = With("heel.png", Convert.FromBase64String(Pictures["heel.png"])).With("clients/ansel/heel.png", Convert.FromBase64String(Pictures["heel.png"]));
+        var edited = practice.Edit(File, "(heel.png)", "(../clients/ansel/heel.png)");
+        Assert.Equal("address-refused", Assert.Single(edited.Findings()).Rule.Text);
+    }
+
+    private const string File = "exercises/heel-sink.md";
+
+    private static LittlePractice With(string name, byte[] bytes) =>
+        LittlePractice.Golden.Edit(File, "Let the heel sink.", $"Let the heel sink. ![The heel is down]({name})").With("exercises/" + name, bytes);
+}
