@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Gradus.Domain;
 using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
@@ -33,10 +34,10 @@ public sealed class TargetFolderTests : IDisposable
     [Fact]
     public async Task Publishes_of_both_forms_at_once_take_turns()
     {
-        Func<string, PublicationResult>[] forms = [edition => Publication.Write(ExampleSite.Edition(edition), Target), edition => Publication.WriteZip(ExampleSite.Edition(edition), Target)];
+        Func<Site, string, PublicationResult>[] forms = [Publication.Write, Publication.WriteZip];
         var publishes = forms.SelectMany(publish => ((string[])["one", "other"]).Select(who => Task.Run(() =>
         {
-            for (var n = 0; n < 4; n++) publish($"{n} of {who}");
+            for (var n = 0; n < 4; n++) publish(ExampleSite.Edition($"{n} of {who}"), Target);
         })));
 
         await Task.WhenAll(publishes);

@@ -60,9 +60,9 @@ internal static class MadeExercises
             equipment: {Equipment[number % Equipment.Length]}
             loads: [{string.Join(", ", loads)}]
             dose: {dose}
-            signs: [{string.Join(", ", loads.SelectMany(l => new[] { MadeCautions.Stop(l), MadeCautions.EaseOff(l) }))}, {MadeCautions.Expect(loads[0])}]
+            signs: [{MadeCautions.Stop(loads[0])}, {string.Join(", ", loads.Select(MadeCautions.EaseOff))}, {MadeCautions.Expect(loads[0])}]
             not-with: [{string.Join(", ", loads.Select(MadeConditions.InjuryOf))}, hot-swollen-joint]
-            clear-first: [{MadeConditions.ClearedFirst}, {MadeConditions.Ids[number % 3 == 0 ? 0 : 5]}]
+            clear-first: [{MadeConditions.ClearedFirst}, {MadeConditions.Ids[number % Motions.Length]}]
             {(easier >= 0 ? $"easier: {IdOf(easier)}\n" : "")}{(harder < 200 ? $"harder: {IdOf(harder)}\n" : "")}---
             """;
     }

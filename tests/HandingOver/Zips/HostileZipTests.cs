@@ -7,7 +7,6 @@ namespace Gradus.Tests.HandingOver;
 public sealed class HostileZipTests : IDisposable
 {
     private const int Link = 0xa1ff, Device = 0x61b6, Folder = 0x41ed;
-    private const string OtherLayout = "is damaged, or was packed anew by another program.";
     private readonly TemporaryFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -78,77 +77,12 @@ public sealed class HostileZipTests : IDisposable
     }
 
     [Fact]
-    public void A_small_zip_that_unpacks_to_much_is_refused()
-    {
-        var bomb = HandMadeZip.Of(zip => HandMadeZip.Add(zip, "rufus/film", new string('0', 8_000_000), level: CompressionLevel.SmallestSize));
-
-        Assert.InRange(bomb.Length, 0, 20_000);
-        Assert.EndsWith(OtherLayout, Refusal(bomb).Sentence, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void A_file_that_claims_to_be_larger_than_a_gibibyte_is_refused()
     {
         var zip = HandMadeZip.With("rufus/film");
         BitConverter.TryWriteBytes(zip.AsSpan(HandMadeZip.ListEntry(zip, 1) + 24), PublishedSite.LargestSite + 1);
 
         Assert.EndsWith("unpacks to more than 1024 MiB.", Refusal(zip).Sentence, StringComparison.Ordinal);
-    }
-
-    /// <summary>The checksum is that of the part which the list claims, so only the bytes that follow would give it away.</summary>
-    [Theory]
-    [InlineData(CompressionLevel.SmallestSize)]
-    [InlineData(CompressionLevel.NoCompression)]
-    public void A_file_that_goes_on_after_its_claimed_end_is_refused(CompressionLevel level)
-    {
-        var zip = HandMadeZip.Of(archive => HandMadeZip.Add(archive, "rufus/film", "a film of a lunge", level: level));
-        foreach (var checksum in (int[])[14, HandMadeZip.ListEntry(zip, 0) + 16])
-        {
-            BitConverter.TryWriteBytes(zip.AsSpan(checksum), CheckSum.Of("a film"u8));
-            BitConverter.TryWriteBytes(zip.AsSpan(checksum + 8), "a film".Length);
-        }
-
-        Assert.EndsWith(OtherLayout, Refusal(zip).Sentence, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("its own header says", 0)]
-    [InlineData("the list says", 1)]
-    public void A_file_called_one_thing_in_the_list_and_another_at_its_place_is_refused(string where, int n)
-    {
-        var zip = HandMadeZip.With("rufus/log.html");
-        var places = AllOf(zip, "rufus/log.html"u8);
-        Assert.Equal(2, places.Count);
-        "rufus/LOG.html"u8.CopyTo(zip.AsSpan(places[n]));
-
-        Assert.True(Refusal(zip).Sentence.EndsWith(OtherLayout, StringComparison.Ordinal), where);
-    }
-
-    [Fact]
-    public void A_file_that_stands_between_and_in_no_list_is_refused()
-    {
-        var zip = HandMadeZip.With("rufus/log.html", "a second of three");
-        var (first, last) = (HandMadeZip.ListEntry(zip, 0), HandMadeZip.ListEntry(zip, 1));
-        byte[] without = [.. zip[..first], .. zip[first..last], .. zip[^ZipEnd.Length..]];
-        without[^14] = without[^12] = 1;
-        BitConverter.TryWriteBytes(without.AsSpan(without.Length - 10), last - first);
-
-        Assert.EndsWith(OtherLayout, Refusal(without).Sentence, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Files_that_lie_over_one_another_are_refused()
-    {
-        var zip = HandMadeZip.Of(archive =>
-        {
-            HandMadeZip.Add(archive, "rufus/a", new string('a', 10_000));
-            HandMadeZip.Add(archive, "rufus/b", "");
-        });
-        var (one, other) = (HandMadeZip.ListEntry(zip, 0), HandMadeZip.ListEntry(zip, 1));
-        zip.AsSpan(one + 16, 12).CopyTo(zip.AsSpan(other + 16));
-        zip.AsSpan(one + 42, 4).CopyTo(zip.AsSpan(other + 42));
-
-        Assert.EndsWith(OtherLayout, Refusal(zip).Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -174,16 +108,6 @@ public sealed class HostileZipTests : IDisposable
             byte[] end = [0x50, 0x4b, 5, 6, 0, 0, 0, 0, 1, 0, 1, 0, .. BitConverter.GetBytes(noise.Length), 0, 0, 0, 0, 0, 0];
             Refusal(round % 2 == 0 ? noise : [.. noise, .. end]);
         }
-    }
-
-    private static List<int> AllOf(byte[] zip, ReadOnlySpan<byte> name)
-    {
-        var places = new List<int>();
-        for (var at = 0; at < zip.Length - name.Length; at++)
-        {
-            if (zip.AsSpan(at).StartsWith(name)) places.Add(at);
-        }
-        return places;
     }
 
     private HandOverException Refusal(byte[] zip)
