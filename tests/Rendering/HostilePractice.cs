@@ -14,8 +14,10 @@ internal sealed partial class HostilePractice(Func<string, string> text)
     /// <summary>What nobody means well by. A page that ran any of it would set <c>touched</c>, show a dialog or ask for something.</summary>
     public const string Payload =
         "<script>touched=1</script> \"><img src=x onerror=touched=2> ' onmouseover='touched=3' autofocus onfocus='touched=4 {{ site.name }} {{ include 'head.html' }} {% raw %} ${touched=5} "
-        + "</title></style></textarea> <!-- --> ]]> <svg/onload=touched=6> &lt;b&gt; &#60;i&#62; &amp;amp; javascript:touched=7 data:text/html;touched=8 \u202Ethgir\u202C \u2066left\u2069 שלום \U0001F93A "
+        + "</title></style></textarea> <!-- --> <svg/onload=touched=6> &lt;b&gt; &#60;i&#62; &amp;amp; javascript:touched=7 data:text/html;touched=8 \u202Ethgir\u202C \u2066left\u2069 שלום \U0001F93A "
         + "Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaftsvorstandsvorsitzender";
+
+    private static readonly string LongWord = new('w', 200);
 
     /// <summary>As a reader of Markdown sees it: there, references to characters stand for the characters.</summary>
     private static readonly string PayloadInText = Payload.Replace("&lt;b&gt; &#60;i&#62; &amp;amp;", "<b> <i> &amp;", StringComparison.Ordinal);
@@ -30,22 +32,26 @@ internal sealed partial class HostilePractice(Func<string, string> text)
     private static partial Regex PlainPhrase();
 
     /// <summary>Every place with its own name, and nothing else.</summary>
-    public static readonly HostilePractice Harmless = new(Named);
+    public static readonly HostilePractice Harmless = new(place => place == "email" ? Named(place) + "@example.org" : Named(place));
 
     public static readonly HostilePractice Hostile = new(place => Shown(place).InHeader);
 
-    /// <summary>Texts as long as the longest that a coach writes, four times over, and names that no line holds.</summary>
+    /// <summary>Texts four times as long as the longest that a coach writes, and words that no line of a phone holds. A key of YAML has at most 1,024 characters.</summary>
     public static readonly HostilePractice Endless = new(place =>
-        string.Concat(Enumerable.Repeat($"{Named(place)} and what else there is to say about it at length; ", 12)) + new string('w', 200) + " " + string.Join('-', Enumerable.Repeat(place.Replace(' ', '-'), 20)));
+        place == "email" ? LongWord + "@example.org"
+        : place is "word" or "weapon arm" or "free arm" or "front leg" or "rear leg" ? $"{Named(place)} {LongWord}"
+        : string.Concat(Enumerable.Repeat($"{Named(place)} and what else there is to say about it at length; ", 12)) + LongWord + string.Join('-', Enumerable.Repeat("up-and-down", 20)));
 
     /// <summary>The name of every place that is written in.</summary>
     public static Series<string> Places => Files().SelectMany(f => Place().Matches(f.Text)).Select(NameOf).Distinct().Order(StringComparer.Ordinal).ToSeries();
 
     /// <summary>What the client reads of a hostile place: in a header what was written, in a text what Markdown makes of it. In a phrase of the site's words, braces
-    /// would have a meaning.</summary>
+    /// would have a meaning; an address for letters with more in it than this is refused on the finished page.</summary>
     public static (string InHeader, string InText) Shown(string place)
     {
-        var payload = place.EndsWith(" phrase", StringComparison.Ordinal) ? Payload.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal) : Payload;
+        var payload = place.EndsWith(" phrase", StringComparison.Ordinal) ? Payload.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal)
+            : place == "email" ? "'\"onmouseover=\"touched=3\"<script>{{site.name}}&amp;@example.org"
+            : Payload;
         return ($"{Named(place)} {payload}", $"{Named(place)} {PayloadInText}");
     }
 

@@ -22,7 +22,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     public void Nothing_is_found_but_that_html_in_texts_is_shown_as_text()
     {
         Assert.Empty(Harmless.Findings.Select(f => $"{f.At} {f.Rule} {f.Message}"));
-        Assert.Empty(Hostile.Findings.Where(f => f.Rule.Text != "html-in-text").Select(f => $"{f.At} {f.Rule} {f.Message}"));
+        Assert.Equal("", string.Join("\n", Hostile.Findings.Where(f => f.Rule.Text != "html-in-text").Select(f => $"{f.At} {f.Rule} {f.Message[..Math.Min(300, f.Message.Length)]}")));
         Assert.All(Hostile.Findings, f => Assert.Equal(Level.Warning, f.Level));
         Assert.NotEmpty(Hostile.Findings);
     }
