@@ -13,10 +13,11 @@ internal static class FreshFiles
     {
         var place = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
         if (File.Exists(place)) throw new IOException($"'{folder}' is a file. Name a folder that is not there yet, or is empty.");
-        if (Directory.Exists(place) && Directory.EnumerateFileSystemEntries(place).Any())
+        var name = Mark + Path.GetFileName(place);
+        if (Directory.Exists(place) && Directory.EnumerateFileSystemEntries(place).Any(entry => Path.GetFileName(entry) != name))
             throw new IOException($"'{folder}' is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty.");
         var stands = Directory.Exists(place);
-        var beside = Path.Combine(stands ? place : Path.GetDirectoryName(place) ?? place, Mark + Path.GetFileName(place));
+        var beside = Path.Combine(stands ? place : Path.GetDirectoryName(place) ?? place, name);
         Carefully(folder, beside, () =>
         {
             Build(beside, files);

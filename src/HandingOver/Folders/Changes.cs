@@ -21,7 +21,8 @@ internal sealed record Changes(Series<SiteFile> Written, Series<SiteFile> Untouc
     {
         var before = standing.ToDictionary(file => file.Path, file => file.Bytes, StringComparer.Ordinal);
         var same = wanted.ToLookup(file => before.TryGetValue(file.Path, out var bytes) && bytes.Span.SequenceEqual(file.Bytes.Span));
-        return new(same[false].ToSeries(), same[true].ToSeries(), NoPartOf(wanted, standing.Select(file => new Entry(file.Path, EntryKind.File, file.Bytes.Length)).ToSeries()));
+        var entries = standing.Select(file => new Entry(file.Path, EntryKind.File, file.Bytes.Length)).ToSeries();
+        return new(same[false].ToSeries(), same[true].ToSeries(), NoPartOf(wanted, entries));
     }
 
     private static bool IsSame(SiteFile file, long size, string standing) =>

@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
