@@ -41,7 +41,11 @@ internal static class PublishCommand
         FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, themeFolder));
         foreach (var line in summary) Console.Out.WriteLine(line);
         foreach (var stranger in Publication.Strangers(to, desk.Known))
-            Console.Out.WriteLine($"{stranger}: no longer in the practice; the site in {Path.Combine(to, stranger.Text)} is still there. Delete it if it should not be.");
+        {
+            foreach (var place in Publication.PlacesOf(stranger, to))
+                Console.Out.WriteLine($"{stranger}: no longer in the practice; the site in {place} is still there. Delete it if it should not be.");
+        }
+
         return findings.Any(f => f.Level == Level.Error) ? Commands.ErrorsFound : Commands.Fine;
     }
 
