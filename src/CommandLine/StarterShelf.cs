@@ -7,6 +7,8 @@ namespace Gradus.CommandLine;
 /// <summary>The files a coach can begin with, built into this room. A word between two <c>@</c> in them stands for what is filled in.</summary>
 internal static class StarterShelf
 {
+    private const int YearsEnd = 2200;
+
     /// <summary>The starter files below a folder of <c>Starter</c>, each filled, in ordinal order.</summary>
     /// <param name="folder">As <c>practice</c> or <c>new/client</c>.</param>
     public static Series<StarterFile> Under(string folder, params (string Word, string Value)[] fills)
@@ -24,7 +26,10 @@ internal static class StarterShelf
         Filled(BuiltIn.Text(Assembly.GetExecutingAssembly(), $"Starter/{file}"), fills);
 
     /// <summary>The first Monday after a day; a week later where that day is a Monday.</summary>
-    public static string MondayAfter(DateOnly today) => Date(today.AddDays(7 - (((int)today.DayOfWeek + 6) % 7)));
+    /// <exception cref="IOException">The day is in the year 2200 or later.</exception>
+    public static string MondayAfter(DateOnly today) => today.Year < YearsEnd
+        ? Date(today.AddDays(7 - (((int)today.DayOfWeek + 6) % 7)))
+        : throw new IOException($"{Date(today)} is too far away for a programme to begin. Name a day before the year {YearsEnd}.");
 
     public static string Date(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

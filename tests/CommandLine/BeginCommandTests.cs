@@ -43,6 +43,15 @@ public sealed class BeginCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_day_that_no_programme_begins_on_is_one_line()
+    {
+        var answer = Gradus.Run("begin", Practice, "--today", "9999-12-31");
+        Assert.Equal(2, answer.Status);
+        Assert.Equal("gradus: 9999-12-31 is too far away for a programme to begin. Name a day before the year 2200.\n", answer.Error);
+        Assert.False(Directory.Exists(Practice));
+    }
+
+    [Fact]
     public void The_day_enters_nothing_but_the_clients_own_files()
     {
         var other = Path.Combine(folder, "other");
