@@ -22,6 +22,9 @@ public static class RuleBook
         new SideUnresolved(),
         new SideSaidTwice(),
         new NotPlannedYet(),
+        new VersionMissing(),
+        new RoundWithOneUse(),
+        new RoundsAgainstDose(),
         new ConditionNotAsked(),
         new ContraindicatedExercise(),
         new ClearanceMissing(),
@@ -29,6 +32,19 @@ public static class RuleBook
         new DoseOutsideEnvelope(),
         new DoseTooLong(),
         new SessionOverTime(),
+        new DayOverTime(),
+        new DayNotAvailable(),
+        new LighterFirstWeek(),
+        new WeekWithoutTraining(),
+        new ControlBeforeGain(),
+        new GainWithoutControl(),
+        new StrengthenUnmeasured(),
+        new DaysTooClose(),
+        new LargeStep(),
+        new TwoThingsAtOnce(),
+        new UnderDosedStretch(),
+        new HoldShortForAge(),
+        new LongInOnePosition(),
         new EquipmentMissing(),
         new TooManyCautions(),
         new ProgrammeOver(),
@@ -44,6 +60,8 @@ public static class RuleBook
         new TimeAgainstText(),
         new SideNamedWrong(),
         new StepAltered(),
+        new PlanWordsAltered(),
+        new BarDrawnWrong(),
         new LinkBrokenOnPage(),
         new RequestToNetwork(),
         new ScriptOrStyleFromAuthor(),
@@ -66,7 +84,8 @@ public static class RuleBook
         foreach (var client in practice.Clients)
         {
             var uses = Uses.Of(practice, client);
-            foreach (var finding in asked.OfType<IClientRule>().SelectMany(rule => rule.Check(practice, client, uses, today))) yield return finding;
+            var countable = uses.SelectMany(u => u.Weeks).All(w => !DoseBounds.IsTooLong(w.Dose, practice.Card.Settings.Dose));
+            foreach (var finding in asked.OfType<IClientRule>().Where(rule => countable || rule is not ICountingRule).SelectMany(rule => rule.Check(practice, client, uses, today))) yield return finding;
         }
     }
 

@@ -45,6 +45,7 @@ public static class SiteRenderer
         {
             Filled(Plan.HomePath, "index.html", "home", Viewing.Home(plan)),
             Filled(Plan.BeforeYouStartPath, "before-you-start.html", "before", Viewing.Before(plan)),
+            Filled(Plan.WeeksPath, "weeks.html", "weeks", ViewingWeeks.Of(plan)),
         };
         pages.AddRange(plan.Sessions.Select(s => Filled(s.Path, "session.html", "session", Viewing.Session(plan, s))));
         pages.AddRange(plan.Exercises.Select(e => Filled(e.Path, "exercise.html", "exercise", Viewing.Exercise(plan, e))));

@@ -64,7 +64,7 @@ public sealed class NewCommandTests : IDisposable
         Assert.All(errors, e => Assert.Equal("condition-not-asked", e.Rule));
 
         var site = Path.Combine(folder, "site");
-        Assert.Contains("ada-wren: NOT published.\nperrin: 9 pages", Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output, StringComparison.Ordinal);
+        Assert.Contains("ada-wren: NOT published.\nperrin: 11 pages", Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output, StringComparison.Ordinal);
         File.WriteAllText(client, File.ReadAllText(client).Replace(": not asked", ": no", StringComparison.Ordinal).Replace("#equipment", "equipment", StringComparison.Ordinal));
         Assert.StartsWith("Nothing found.\nada-wren: ", Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output, StringComparison.Ordinal);
         Assert.Contains("start: 2026-12-07\n", File.ReadAllText(At("clients", "ada-wren", "programme.md")), StringComparison.Ordinal);

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Globalization;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Gradus.Domain;
@@ -31,6 +32,7 @@ internal sealed class PageParser
             parser.Text(parser.document.Body),
             parser.Lists().ToSeries(),
             parser.document.QuerySelectorAll("time").Select(parser.Time).ToSeries(),
+            parser.document.QuerySelectorAll("svg").Where(s => parser.hiding.Around(s) is null).Select(parser.Bar).Where(b => b.Parts.Count > 0).ToSeries(),
             parser.document.QuerySelectorAll("a[href],area[href]").Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a))).ToSeries(),
             new LoadParser(parser.At).Read(parser.document),
             parser.document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "").Where(id => id.Length > 0).ToFrozenSet(StringComparer.Ordinal),
@@ -63,6 +65,12 @@ internal sealed class PageParser
     private IEnumerable<IElement> TimesIn(IElement element) => element.QuerySelectorAll("time").Where(t => hiding.Around(t) is null);
 
     private TimeSeen Time(IElement time) => new(time.GetAttribute("datetime"), Spacing.Collapse(time.TextContent), At(time));
+
+    private BarSeen Bar(IElement drawing) => new(
+        AccessibleName.Of(drawing), drawing.QuerySelectorAll("rect").Select(r => (Number(r, "x"), Number(r, "width"))).ToSeries(), At(drawing));
+
+    private static decimal? Number(IElement element, string attribute) =>
+        decimal.TryParse(element.GetAttribute(attribute), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     /// <summary>The elements that a style rule hides, with the declaration that does it.</summary>
     private Dictionary<IElement, string> ByStyle(IEnumerable<HidingStyle> shared)

@@ -8,6 +8,7 @@ namespace Gradus.Auditing;
 /// <param name="Lines">All text in reading order, a line for each heading, paragraph, list item or cell.</param>
 /// <param name="Lists">The numbered lists whose items carry times.</param>
 /// <param name="Times">Every time element in order.</param>
+/// <param name="Bars">Every drawing that has bars in it, in order.</param>
 /// <param name="Links">Every place a reader can go to.</param>
 /// <param name="Loads">Every address the page itself asks for.</param>
 /// <param name="Ids">Where fragment links may lead.</param>
@@ -18,6 +19,7 @@ public sealed record PageReading(
     Series<TextLine> Lines,
     Series<StepList> Lists,
     Series<TimeSeen> Times,
+    Series<BarSeen> Bars,
     Series<LinkSeen> Links,
     Series<LoadSeen> Loads,
     FrozenSet<string> Ids,
@@ -45,6 +47,11 @@ public sealed record TimeSeen(string? Machine, string Text, Location At)
     /// <summary>The span, where it is written as the page contract says: PT, whole seconds, S.</summary>
     public Seconds? Span => IsoSeconds.Read(Machine);
 }
+
+/// <summary>A drawing with rectangles in it.</summary>
+/// <param name="Label">What a screen reader says of it.</param>
+/// <param name="Parts">Where each rectangle begins and how wide it is, in the units of the drawing; null where that is no number.</param>
+public sealed record BarSeen(string Label, Series<(decimal? From, decimal? Width)> Parts, Location At);
 
 public sealed record LinkSeen(string Address, Location At);
 

@@ -21,6 +21,11 @@ public interface IClientRule : IRule
     IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today);
 }
 
+/// <summary>Counts what a client's doses amount to. Where one takes longer than a dose may, there is nothing to count, and another rule says so.</summary>
+public interface ICountingRule : IClientRule
+{
+}
+
 /// <summary>Judges what is not there, or not used, anywhere in the practice. Where a file could not be read it is not asked: what it misses may stand
 /// in that file.</summary>
 public interface IWholeRule : IRule

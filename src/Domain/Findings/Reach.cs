@@ -38,11 +38,21 @@ public sealed class Reach
     private static IEnumerable<string> FilesOf(Practice practice, Client client)
     {
         yield return $"sports/{client.Sport.Value}.yaml";
-        foreach (var exercise in client.Programme.Sessions.SelectMany(s => s.Do).Select(u => u.Exercise.Value).Distinct())
+        foreach (var exercise in client.Programme.AllSessions.SelectMany(s => s.Do).SelectMany(u => ExercisesOf(practice, u)).Distinct())
         {
             yield return $"exercises/{exercise}.md";
             if (practice.Find(exercise) is not { } found) continue;
             foreach (var caution in practice.CautionsOf(found, client)) yield return $"cautions/{caution}.md";
+        }
+    }
+
+    private static IEnumerable<ExerciseId> ExercisesOf(Practice practice, ProgrammeUse use)
+    {
+        yield return use.Exercise.Value;
+        foreach (var version in use.Versions)
+        {
+            var named = practice.Find(use.Exercise.Value);
+            if ((version.Version == Version.Easier ? named?.Easier : named?.Harder) is { } other) yield return other.Value;
         }
     }
 }

@@ -3,10 +3,11 @@ namespace Gradus.Domain;
 /// <summary>A settled dose as a client reads it: "2 sets: hold 30 seconds. Rest 20 seconds between sets."</summary>
 internal static class DoseWords
 {
-    public static string Of(Dose dose, string? role, Limb limb, Words words)
+    public static string Of(WeekDose week, Limb limb, Words words)
     {
+        var (dose, role) = (week.Dose, week.Role);
         var work = words.Joined([.. dose.Parts.Select(p => Of(p, words))], "then");
-        var said = new List<string> { words.Say("dose-work", ("sets", words.Say("sets", ("n", dose.Sets.Low))), ("work", work)) };
+        var said = new List<string> { words.Say(week.InRounds ? "dose-work-in-rounds" : "dose-work", ("sets", words.Say("sets", ("n", dose.Sets.Low))), ("work", work)) };
         var terms = dose.Terms;
         if (terms.Side is not null) said.Add(words.Say("dose-side", ("side", SideWords.Of(dose, role, limb, words))));
         if (terms.Plus is { } plus) said.Add(words.Say("dose-plus", ("sets", words.Say("more-sets", ("n", plus.Sets))), ("side", SideWords.Of(Use.SidesOf(dose)[0], limb, words))));

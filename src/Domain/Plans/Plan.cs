@@ -15,12 +15,14 @@ public sealed record Plan(
     PlannedStance Stance,
     PlannedHealth Health,
     Series<PlannedSession> Sessions,
+    Series<PlannedWeek> Weeks,
     Series<PlannedExercise> Exercises,
     Series<PlannedCaution> Cautions,
     Series<Picture> Pictures)
 {
     public const string HomePath = "index.html";
     public const string BeforeYouStartPath = "before-you-start.html";
+    public const string WeeksPath = "weeks.html";
 
     /// <summary>The plan of one client.</summary>
     /// <exception cref="ArgumentException">Sources that an error blocks have no plan; check the practice first.</exception>
@@ -40,7 +42,13 @@ public sealed record Plan(
 public sealed record Publisher(string Practice, string Coach, Contact Contact, Prose Scope);
 
 /// <param name="End">The last day of the last week.</param>
-public sealed record PlannedProgramme(string Title, DateOnly Start, DateOnly End, int Weeks, Prose Letter);
+/// <param name="Minutes">The time the client has for a session.</param>
+/// <param name="MoveOn">When to go on from one stage of training to the next.</param>
+public sealed record PlannedProgramme(string Title, DateOnly Start, DateOnly End, int Weeks, int Minutes, Series<PlannedCheck> MoveOn, Prose Letter);
+
+/// <summary>A checklist.</summary>
+/// <param name="Heading">What it is for.</param>
+public sealed record PlannedCheck(string Heading, Series<string> Conditions);
 
 /// <param name="Answer">What the client answered the stance question, as a sentence.</param>
 /// <param name="Roles">What each side's name of the sport means for this client.</param>
@@ -83,19 +91,26 @@ public sealed record PlannedExercise(
 /// <summary>One exercise in one session.</summary>
 /// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side, or not the same in all
 /// weeks; the doses say it then.</param>
+/// <param name="Notes">Sentences beside the doses: the rounds it belongs to, the exercise it stands in for, or the one that stands in for it.</param>
+/// <param name="MoveOn">What must be true before the client goes on to something harder, as the coach wrote it; often nothing.</param>
 /// <param name="Text">Filled with the ranges over the weeks of this use.</param>
-public sealed record PlannedUse(ExerciseId Exercise, string Title, int Session, string SessionName, string Sides, ExerciseText Text, Series<PlannedDose> Doses);
+public sealed record PlannedUse(
+    ExerciseId Exercise, string Title, int Session, string SessionName, string Sides, Series<string> Notes, Series<string> MoveOn, ExerciseText Text, Series<PlannedDose> Doses);
 
-/// <summary>The dose that weeks share.</summary>
-/// <param name="Weeks">In rising order.</param>
+/// <summary>The dose that weeks in a row share.</summary>
+/// <param name="Weeks">In rising order, without a gap.</param>
 /// <param name="Words">The dose in words.</param>
-/// <param name="Seconds">Dose time: without get ready and transitions.</param>
-public sealed record PlannedDose(Series<int> Weeks, string Words, Seconds Seconds, bool About, Dose Dose);
+/// <param name="Change">What is other than before, in plain words.</param>
+/// <param name="Seconds">Dose time: without get ready, transitions and the rests of rounds.</param>
+public sealed record PlannedDose(Series<int> Weeks, string Words, string Change, Seconds Seconds, bool About, Dose Dose);
 
-/// <param name="Number">From 1, in the coach's order.</param>
+/// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose instead.</param>
+/// <param name="InsteadOf">The number of the session that it may stand in for; null for a session of the programme itself.</param>
+/// <param name="IsShortened">Whether it is the kept part of that session, so that its doses are that session's.</param>
+/// <param name="Days">When it is done, or when it may be chosen.</param>
 /// <param name="Weeks">Weeks with the same steps together, in the order of their first week.</param>
 public sealed record PlannedSession(
-    int Number, string Name, string Path, string Days, Series<string> Equipment, Series<PlannedUse> Uses, Series<PlannedWeeks> Weeks)
+    int Number, string Name, string Path, int? InsteadOf, bool IsShortened, string Days, Series<string> Equipment, Series<PlannedUse> Uses, Series<PlannedWeeks> Weeks)
 {
     public IEnumerable<ExerciseId> Exercises => Uses.Select(u => u.Exercise).Distinct();
 }
@@ -106,4 +121,23 @@ public sealed record PlannedSession(
 public sealed record PlannedWeeks(Series<int> Weeks, string Heading, Series<Step> Steps, bool About)
 {
     public Seconds Total => new(Steps.Sum(s => s.Seconds.Value));
+
+    public TimeShares Shares => TimeShares.Of(Steps);
 }
+
+/// <summary>One week of the programme: seven days from its first one.</summary>
+/// <param name="Heading">"Week 2, from Monday 14 December 2026"</param>
+/// <param name="Sessions">Those of the programme that are done in it, in their order.</param>
+public sealed record PlannedWeek(int Number, DateOnly FirstDay, string Heading, Series<PlannedWeekSession> Sessions)
+{
+    /// <summary>All sessions that have their number of times; those that go by the days of play come on top.</summary>
+    public Seconds Total => new(Sessions.Sum(s => s.Seconds.Value * (s.Times ?? 0)));
+
+    public bool About => Sessions.Any(s => s.About);
+}
+
+/// <param name="Times">How often in this week; null where it goes by how often the client plays.</param>
+/// <param name="Dates">The days of the week that are fixed; empty where the client chooses.</param>
+/// <param name="When">"Monday and Thursday", "3 times", "before you play"</param>
+/// <param name="Seconds">Once.</param>
+public sealed record PlannedWeekSession(int Session, string Name, int? Times, Series<DateOnly> Dates, string When, Seconds Seconds, bool About);

@@ -12,31 +12,37 @@ internal static class Planning
         var exercises = uses.Where(u => u.Weeks.Count > 0).Select(u => u.Exercise).DistinctBy(e => e.Id).ToSeries();
         var text = new TextPlanning(practice, words, exercises.Select(e => e.Id).ToHashSet());
         var programme = client.Programme;
-        var sessions = programme.Sessions.Index().Select(s => Session(s.Index + 1, s.Item, uses, programme.Weeks, practice.Card.Settings, text)).ToSeries();
+        var sessions = programme.AllSessions.Index().Select(s => Session(s.Index + 1, s.Item, uses, programme, practice.Card.Settings, text)).ToSeries();
         return new(
             client.Id,
             client.Name,
             words,
             new(practice.Card.Name, practice.Card.Coach, practice.Card.Contact, text.Linked(practice.Card.Scope)),
             emergency,
-            new(programme.Title, programme.Start, programme.End, programme.Weeks, text.Linked(programme.Letter)),
+            new(programme.Title, programme.Start, programme.End, programme.Weeks, client.Minutes, programme.MoveOn.Select(c => StageCheck(c, words)).ToSeries(), text.Linked(programme.Letter)),
             Stance(sport, client, words),
             Health(practice, client, exercises, words),
             sessions,
+            Enumerable.Range(1, programme.Weeks).Select(week => WeekPlanning.Of(week, programme, sessions, words)).ToSeries(),
             exercises.Select(e => ExerciseOf(practice, e, uses, sessions, text)).ToSeries(),
             Cautions(practice, client, exercises, text),
             text.Pictures);
     }
 
-    private static PlannedSession Session(int number, ProgrammeSession session, Series<Use> uses, int weeks, PracticeSettings settings, TextPlanning text)
+    private static PlannedSession Session(int number, ProgrammeSession session, Series<Use> uses, Programme programme, PracticeSettings settings, TextPlanning text)
     {
         var own = uses.Where(u => u.Session == number && u.Weeks.Count > 0).ToArray();
+        var whole = session.InsteadOf is { } other ? programme.Sessions.Index().First(s => s.Item.Name == other.Value).Index + 1 : (int?)null;
+        var name = session.IsShortened ? text.Words.Say("short-version", ("session", session.Name)) : session.Name;
         return new(
-            number, session.Name, $"session-{number}.html", text.Days(session.Days),
+            number, name, $"session-{number}.html", whole, session.IsShortened, text.Days(session),
             own.SelectMany(u => u.Exercise.Equipment).Distinct(StringComparer.Ordinal).ToSeries(),
-            own.Select(u => text.Use(u, session.Name, settings)).ToSeries(),
-            SessionPlanning.WeeksOf(own, weeks, settings, text.Words));
+            own.Select(u => text.Use(u, name, own, settings)).ToSeries(),
+            SessionPlanning.WeeksOf(own, programme.Weeks, settings, text.Words));
     }
+
+    private static PlannedCheck StageCheck(StageCheck check, Words words) =>
+        new(words.Say("move-on-stage", ("stage", words.Say("stage-name-" + check.Stage.ToString().ToLowerInvariant()))), check.Conditions);
 
     private static PlannedExercise ExerciseOf(Practice practice, Exercise exercise, Series<Use> uses, Series<PlannedSession> sessions, TextPlanning text) => new(
         exercise.Id,
@@ -48,7 +54,7 @@ internal static class Planning
         exercise.Equipment,
         Notes(practice, exercise, text.Words).ToSeries(),
         text.Filled(exercise, [.. uses.Where(u => u.Exercise.Id == exercise.Id)]),
-        sessions.SelectMany(s => s.Uses).Where(u => u.Exercise == exercise.Id).ToSeries());
+        sessions.Where(s => !s.IsShortened).SelectMany(s => s.Uses).Where(u => u.Exercise == exercise.Id).ToSeries());
 
     private static IEnumerable<string> Notes(Practice practice, Exercise exercise, Words words)
     {

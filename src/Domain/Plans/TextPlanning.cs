@@ -14,18 +14,29 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
 
     public Prose Linked(Prose prose) => prose.With(Link);
 
-    public PlannedUse Use(Use use, string sessionName, PracticeSettings settings)
+    /// <param name="beside">All uses of the same session, this one among them.</param>
+    public PlannedUse Use(Use use, string sessionName, IReadOnlyList<Use> beside, PracticeSettings settings)
     {
         var limb = use.Exercise.Trains.Limb;
-        var doses = use.Weeks.GroupBy(w => (w.Dose, w.Role)).Select(same =>
-        {
-            var measures = DoseMeasures.Of(same.Key.Dose, settings.Dose);
-            return new PlannedDose(
-                same.Select(w => w.Week).ToSeries(), DoseWords.Of(same.Key.Dose, same.Key.Role, limb, words), measures.Seconds, measures.About, same.Key.Dose);
-        });
         var sides = use.Weeks.Select(w => SideWords.Of(w.Dose, w.Role, limb, words)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
-            use.Exercise.Id, use.Exercise.Title, use.Session, sessionName, sides is [var same] ? same : "", Filled(use.Exercise, [use]), doses.ToSeries());
+            use.Exercise.Id, use.Exercise.Title, use.Session, sessionName, sides is [var same] ? same : "", UseNotes.Of(use, beside, words).ToSeries(),
+            use.Written.MoveOn, Filled(use.Exercise, [use]), Doses(use, limb, settings).ToSeries());
+    }
+
+    /// <summary>One for each run of weeks with the same dose.</summary>
+    private IEnumerable<PlannedDose> Doses(Use use, Limb limb, PracticeSettings settings)
+    {
+        var weeks = use.Weeks;
+        for (var (first, next) = (0, 0); first < weeks.Count; first = next)
+        {
+            for (next = first + 1; next < weeks.Count && weeks[next].Week == weeks[next - 1].Week + 1 && weeks[next].Dose == weeks[first].Dose && weeks[next].Role == weeks[first].Role;) next++;
+            var week = weeks[first];
+            var measures = week.Measures(settings.Dose);
+            yield return new(
+                weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(), DoseWords.Of(week, limb, words), ChangeWords.Of(weeks, first, limb, words), measures.Seconds, measures.About,
+                week.Dose);
+        }
     }
 
     /// <summary>The exercise's text with the figures over all weeks of those uses. A figure that no week has (the rest of a dose with one
@@ -41,8 +52,12 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
             : (Figures.Over(doses, name) ?? Figures.Over(own, name))?.Say(words) ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
     }
 
-    /// <summary>"Monday and Thursday", "every 2 days".</summary>
-    public string Days(SessionDays days) => days switch
+    /// <summary>"Monday and Thursday", "every 2 days", "instead of Ankles and hips, on a day with little time".</summary>
+    public string Days(ProgrammeSession session) => session is { InsteadOf: { } other, Kind: { } kind }
+        ? words.Say("instead-of-" + kind.ToString().ToLowerInvariant(), ("session", other.Value))
+        : Days(session.Days);
+
+    private string Days(SessionDays days) => days switch
     {
         SessionDays.On on => words.And([.. on.Weekdays.Select(words.Weekday)]),
         SessionDays.EveryDays every => words.Say("every-days", ("n", every.Days)),

@@ -3,46 +3,35 @@ namespace Gradus.Domain;
 /// <summary>Programme → uses: every week's dose settled, every side the client's own.</summary>
 public static class Uses
 {
-    /// <summary>The uses of a client's programme in order. An exercise that could not be read has none; a side that cannot be resolved
-    /// keeps its name, for the rule side-unresolved to find.</summary>
+    /// <summary>The uses of all sessions of a client's programme in order; where the coach takes an easier or harder version in some weeks, that version is a use of
+    /// its own behind the exercise it stands in for. An exercise that could not be read has none; a side that cannot be resolved keeps its name, for the
+    /// rule side-unresolved to find.</summary>
     public static Series<Use> Of(Practice practice, Client client)
     {
-        var sport = practice.Find(client.Sport.Value);
-        var settings = practice.Card.Settings;
-        var uses =
-            from session in client.Programme.Sessions.Index()
-            from written in session.Item.Do
-            let exercise = practice.Find(written.Exercise.Value)
-            where exercise is not null
-            select new Use(exercise, written, session.Index + 1, Weeks(exercise, written, client, sport, settings));
+        var programme = client.Programme;
+        var settling = new Settling(programme, practice.Find(client.Sport.Value), client.Stance, practice.Card.Settings);
+        var uses = new List<Use>();
+        foreach (var (index, session) in programme.AllSessions.Index())
+            uses.AddRange(session.IsShortened ? Kept(uses, programme, session, index + 1) : Written(practice, session, index + 1, settling));
         return uses.ToSeries();
     }
 
-    private static Series<WeekDose> Weeks(Exercise exercise, ProgrammeUse written, Client client, Sport? sport, PracticeSettings settings)
-    {
-        if (exercise.Dose.Dose is not { } envelope || written.ByWeek.Any(l => l.Dose.Dose is null)) return [];
-        var (first, last) = (written.FromWeek ?? 1, written.UntilWeek ?? client.Programme.Weeks);
-        var weeks = new List<WeekDose>();
-        for (var week = first; week <= last; week++)
-        {
-            var line = written.ByWeek.LastOrDefault(l => l.Week <= week);
-            if (line is null && written.ByWeek.Count > 0) continue;
-            var dose = line?.Dose.Dose is { } own ? DoseInheritance.Complete(own, envelope).Low() : DoseGrowth.At(envelope, week, first, last);
-            if (written.Side is { } side) dose = DoseInheritance.WithSide(dose, SideNames.TermOf(side.Value));
-            if (client.Programme.Lighter.Contains(week)) dose = DoseGrowth.Lighter(dose, settings.LighterShare);
-            weeks.Add(new(week, Resolved(dose, sport, client.Stance), (dose.Terms.Side as SideTerm.On)?.Name, line?.Dose, line?.Dose.At ?? exercise.Dose.At));
-        }
+    /// <summary>The exercise that stands in; null where the exercise has none, or it could not be read.</summary>
+    public static Exercise? VersionOf(Practice practice, Exercise exercise, Version version) =>
+        (version == Version.Easier ? exercise.Easier : exercise.Harder) is { } named ? practice.Find(named.Value) : null;
 
-        return weeks.ToSeries();
-    }
+    private static IEnumerable<Use> Written(Practice practice, ProgrammeSession session, int number, Settling settling) =>
+        from written in session.Do
+        let named = practice.Find(written.Exercise.Value)
+        where named is not null
+        from version in written.Versions.Select(v => (Version?)v.Version).Distinct().Prepend(null)
+        let done = version is null ? named : VersionOf(practice, named, version.Value)
+        where done is not null
+        select new Use(done, written, number, version, settling.Weeks(done, written, version));
 
-    private static Dose Resolved(Dose dose, Sport? sport, Side stance)
+    private static Use[] Kept(List<Use> uses, Programme programme, ProgrammeSession shortened, int number)
     {
-        var terms = dose.Terms;
-        if (terms.Side is SideTerm.On(var name) && SideNames.Resolve(name, sport, stance) is { } side)
-            terms = terms with { Side = new SideTerm.On(side.Word()) };
-        if (terms.Plus is { } plus && SideNames.Resolve(plus.Side, sport, stance) is { } first)
-            terms = terms with { Plus = new(plus.Sets, first.Word()) };
-        return dose with { Terms = terms };
+        var whole = programme.Sessions.Index().First(s => s.Item.At == shortened.At).Index + 1;
+        return [.. uses.Where(u => u.Session == whole && u.Written.KeepWhenShort).Select(u => u with { Session = number })];
     }
 }

@@ -21,6 +21,9 @@ public static class DoseProperties
         if (dose.Actions.Any(a => a.Verb is Verb.Press or Verb.Pull or Verb.Raise && a.Amount.Number.High > LongSeconds)) yield return LongContraction;
     }
 
+    /// <summary>Whether some press, pull or raise is hard.</summary>
+    public static bool HasHardContraction(Dose dose) => dose.Actions.Any(a => a.Verb.IsContraction() && IsHard(a.Effort));
+
     private static bool IsHard(Effort? effort) => effort switch
     {
         Effort.Steady steady => steady.Percent.High >= HardPercent,

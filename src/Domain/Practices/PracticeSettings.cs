@@ -15,6 +15,8 @@ namespace Gradus.Domain;
 /// <param name="YouthEffort">Per cent of the hardest that somebody under 18 is asked for at most.</param>
 /// <param name="ReadingGrade">The Flesch-Kincaid grade that texts stay at or below (reference values, section 10).</param>
 /// <param name="StretchTarget">Stretch of one motion and side in a session (reference values, section 1).</param>
+/// <param name="OnePosition">Time on end in one position above which that is said; common practice, no source.</param>
+/// <param name="HardDaysApart">Days from one hard contraction of a motion and side to the next, at least: 2 leaves a day between; common practice, no source.</param>
 public sealed record PracticeSettings(
     DoseSettings Dose,
     Seconds GetReady,
@@ -30,8 +32,10 @@ public sealed record PracticeSettings(
     int DaysBackToFirst,
     int YouthEffort,
     int ReadingGrade,
-    Seconds StretchTarget)
+    Seconds StretchTarget,
+    Seconds OnePosition,
+    int HardDaysApart)
 {
     public static readonly PracticeSettings Default = new(
-        DoseSettings.Default, new(5), new(10), new(30), new(45), 60, 30, 180, 2, 5, 7, 14, 60, 8, new(60));
+        DoseSettings.Default, new(5), new(10), new(30), new(45), 60, 30, 180, 2, 5, 7, 14, 60, 8, new(60), new(20 * 60), 2);
 }

@@ -4,10 +4,17 @@ namespace Gradus.Domain;
 /// <param name="Start">The first day of week 1; week w is the seven days from start + 7(w − 1).</param>
 /// <param name="Lighter">Weeks with fewer sets.</param>
 /// <param name="Alternates">Sessions that the client may choose on the day.</param>
+/// <param name="MoveOn">What must be true before the client goes on from a stage to the next.</param>
 /// <param name="Letter">What the client reads first.</param>
+/// <param name="LighterAt">Where the lighter weeks are named; the file where there is none.</param>
 public sealed record Programme(
-    string Title, DateOnly Start, int Weeks, Series<int> Lighter, Series<ProgrammeSession> Sessions, Series<ProgrammeSession> Alternates, Prose Letter, Location At)
+    string Title, DateOnly Start, int Weeks, Series<int> Lighter, Series<ProgrammeSession> Sessions, Series<ProgrammeSession> Alternates, Series<StageCheck> MoveOn, Prose Letter,
+    Location LighterAt, Location At)
 {
+    /// <summary>Every session there is a page for, in the order of their numbers: the coach's own, those that the client may choose instead, and the
+    /// short version of each whose uses are marked to be kept.</summary>
+    public Series<ProgrammeSession> AllSessions => Sessions.Concat(Alternates).Concat(Sessions.Select(s => s.Shortened).OfType<ProgrammeSession>()).ToSeries();
+
     /// <summary>The last day of the last week.</summary>
     public DateOnly End => LastDayOf(Weeks);
 
@@ -16,10 +23,21 @@ public sealed record Programme(
     public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
 }
 
+public sealed record StageCheck(Stage Stage, Series<string> Conditions);
+
 /// <param name="Do">Every use in order, those inside rounds too.</param>
 /// <param name="InsteadOf">The name of the session that the client may do this one instead of; null for a session of its own.</param>
 /// <param name="Kind">Why there is an alternative; null for a session of its own.</param>
-public sealed record ProgrammeSession(string Name, SessionDays Days, Series<ProgrammeUse> Do, Mention<string>? InsteadOf, AlternateKind? Kind, Location At);
+public sealed record ProgrammeSession(string Name, SessionDays Days, Series<ProgrammeUse> Do, Mention<string>? InsteadOf, AlternateKind? Kind, Location At)
+{
+    /// <summary>Whether it is nothing but the kept uses of another session.</summary>
+    public bool IsShortened { get; private init; }
+
+    /// <summary>What is left of it on a day with little time; null where no use is marked to be kept, or every one is.</summary>
+    public ProgrammeSession? Shortened => Do.Any(u => u.KeepWhenShort) && !Do.All(u => u.KeepWhenShort)
+        ? this with { Do = Do.Where(u => u.KeepWhenShort).ToSeries(), InsteadOf = new(Name, At), Kind = AlternateKind.Short, IsShortened = true }
+        : null;
+}
 
 public enum AlternateKind
 {
@@ -34,7 +52,7 @@ public enum AlternateKind
 /// <param name="Change">Between the uses of a round.</param>
 public sealed record Rounds(int Times, Seconds? Rest, Seconds? Change, Location At);
 
-/// <summary>From a week on, the easier or the harder version instead.</summary>
+/// <summary>From a week on, until another week is named, the easier or the harder version instead.</summary>
 public sealed record WeekVersion(int Week, Version Version, Location At);
 
 public enum Version

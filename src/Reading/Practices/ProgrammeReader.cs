@@ -14,13 +14,28 @@ internal static class ProgrammeReader
         var start = fields.NeedDate("start");
         var weeks = fields.NeedWhole("weeks", 1, WeeksLimit);
         var span = weeks ?? WeeksLimit;
+        var lighterAt = fields.Take("lighter")?.At ?? sheet.Whole;
         var lighter = LighterIn(fields, span);
+        var moveOn = MoveOnIn(fields).ToSeries();
         var uses = new UseReader(span, known, settings);
         var sessions = fields.Groups("sessions", "a session", needed: true).Select(f => SessionReader.Read(f, uses)).OfType<ProgrammeSession>().ToSeries();
         var alternates = fields.Groups("alternate", "an alternate session").Select(f => SessionReader.ReadAlternate(f, uses, sessions)).OfType<ProgrammeSession>().ToSeries();
         fields.Done();
         var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Pictures));
-        return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, alternates, letter, sheet.Whole);
+        return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole);
+    }
+
+    /// <summary>For each stage that is named, when to go on from it.</summary>
+    private static IEnumerable<StageCheck> MoveOnIn(Fields fields)
+    {
+        if (fields.Group("move-on", "move-on") is not { } stages) yield break;
+        foreach (var (word, stage) in ExerciseWords.Stages)
+        {
+            var conditions = stages.Texts(word).Select(t => t.Value).ToSeries();
+            if (conditions.Count > 0) yield return new(stage, conditions);
+        }
+
+        stages.Done();
     }
 
     private static Series<int> LighterIn(Fields fields, int weeks)

@@ -19,7 +19,7 @@ internal static class SettingsReader
             Span("transition-change", 0) ?? usual.TransitionChange,
             Span("transition-standing", 0) ?? usual.TransitionStanding,
             Values.Percent(fields.Sheet, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare,
-            Values.Percent(fields.Sheet, "large-step", fields.Take("large-step")) ?? usual.LargeStep,
+            Values.Percent(fields.Sheet, "large-step", fields.Take("large-step"), 1000) ?? usual.LargeStep,
             Values.Days(fields.Sheet, "answers-last", fields.Take("answers-last")) ?? usual.AnswersLast,
             fields.Whole("ease-off-above", 0, 10) ?? usual.EaseOffAbove,
             fields.Whole("stop-above", 0, 10) ?? usual.StopAbove,
@@ -27,7 +27,9 @@ internal static class SettingsReader
             fields.Whole("days-back-to-first", 1, 365) ?? usual.DaysBackToFirst,
             Values.Percent(fields.Sheet, "youth-effort", fields.Take("youth-effort")) ?? usual.YouthEffort,
             fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
-            Span("stretch-target", 1) ?? usual.StretchTarget);
+            Span("stretch-target", 1) ?? usual.StretchTarget,
+            Values.Span(fields.Sheet, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,
+            fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart);
         fields.Done();
         return settings;
 

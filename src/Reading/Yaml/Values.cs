@@ -107,26 +107,26 @@ internal static partial class Values
     }
 
     /// <summary>"10 s", "2 min" or "1 min 30 s", up to 15 minutes.</summary>
-    public static Seconds? Span(Sheet sheet, string key, YamlNode? node, int least)
+    public static Seconds? Span(Sheet sheet, string key, YamlNode? node, int least, int mostMinutes = 15)
     {
         if (Text(sheet, key, node) is not { } text) return null;
         var shape = SpanShape().Match(text.Value);
         var seconds = (60 * Part("min")) + Part("s");
-        if (shape.Success && seconds >= least && seconds <= 900) return new(seconds);
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no time for {Quote.Of(key)}.", $"Write a number and s or min, from {least} s to 15 min, as 10 s.");
+        if (shape.Success && seconds >= least && seconds <= 60 * mostMinutes) return new(seconds);
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no time for {Quote.Of(key)}.", $"Write a number and s or min, from {least} s to {mostMinutes} min, as 10 s.");
         return null;
 
         int Part(string name) => shape.Groups[name] is { Success: true } part ? int.Parse(part.ValueSpan, CultureInfo.InvariantCulture) : 0;
     }
 
     /// <summary>"60 %", as 60.</summary>
-    public static int? Percent(Sheet sheet, string key, YamlNode? node)
+    public static int? Percent(Sheet sheet, string key, YamlNode? node, int most = 100)
     {
         if (Text(sheet, key, node) is not { } text) return null;
         var number = text.Value.EndsWith('%') ? text.Value[..^1].TrimEnd() : "";
-        if (NumberShape().IsMatch(number) && decimal.Parse(number, CultureInfo.InvariantCulture) is >= 1 and <= 100 and var percent && percent == decimal.Truncate(percent))
+        if (NumberShape().IsMatch(number) && decimal.Parse(number, CultureInfo.InvariantCulture) is >= 1 and var percent && percent <= most && percent == decimal.Truncate(percent))
             return (int)percent;
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no share for {Quote.Of(key)}.", "Write a whole number from 1 to 100 and a per cent sign, as 60 %.");
+        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no share for {Quote.Of(key)}.", $"Write a whole number from 1 to {most} and a per cent sign, as 60 %.");
         return null;
     }
 

@@ -21,6 +21,7 @@ internal static class Viewing
             new(Plan.HomePath, plan.Words.Say("home")),
             new(Plan.BeforeYouStartPath, plan.Words.Say("before-you-start")),
             .. plan.Sessions.Select(s => new LinkView(s.Path, s.Name)),
+            new(Plan.WeeksPath, plan.Words.Say("your-weeks")),
         ]);
 
     public static HomeView Home(Plan plan) => new(
@@ -29,7 +30,7 @@ internal static class Viewing
         DateView.Of(plan.Programme.Start, plan.Words),
         DateView.Of(plan.Programme.End, plan.Words),
         ProseHtml.Of(plan.Programme.Letter, 3),
-        [.. plan.Sessions.Where(s => s.Weeks.Count > 0).Select(s => Card(s, plan.Words))]);
+        [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
 
     public static BeforeView Before(Plan plan)
     {
@@ -67,7 +68,7 @@ internal static class Viewing
         ProseHtml.Of(exercise.Text.More, 2),
         Cautions(plan, [exercise.Id]),
         [.. exercise.Uses.Select(u => new ExerciseUseView(
-            new(plan.Sessions[u.Session - 1].Path, u.SessionName), u.Sides, Doses(u, plan.Words)))]);
+            new(plan.Sessions[u.Session - 1].Path, u.SessionName), u.Sides, u.Notes, u.MoveOn, Doses(u, plan.Words)))]);
 
     /// <summary>The cautions of those exercises, worst first under their kinds, and who must leave which exercise out.</summary>
     private static CautionsView Cautions(Plan plan, IEnumerable<ExerciseId> shown)
@@ -88,12 +89,14 @@ internal static class Viewing
     private static string BelongsTo(Plan plan, PlannedCaution caution) =>
         plan.Words.Say("belongs-to", ("exercises", string.Join(", ", caution.Exercises.Select(e => plan.Exercise(e).Title))));
 
-    private static SessionCardView Card(PlannedSession session, Words words)
+    private static SessionCardView Card(Plan plan, PlannedSession session)
     {
+        var words = plan.Words;
         var (shortest, longest) = (session.Weeks.MinBy(w => w.Total.Value) ?? session.Weeks[0], session.Weeks.MaxBy(w => w.Total.Value) ?? session.Weeks[0]);
         return new(
             session.Path, words.Say("session-number", ("number", session.Number)), session.Name, session.Days,
-            TimeView.Of(shortest.Total, shortest.About, words), TimeView.Of(longest.Total, longest.About, words), shortest.Total != longest.Total);
+            TimeView.Of(shortest.Total, shortest.About, words), TimeView.Of(longest.Total, longest.About, words), shortest.Total != longest.Total,
+            [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
     }
 
     private static ClearanceView Clearance(PlannedClearance clearance, Words words) => new(
@@ -102,10 +105,10 @@ internal static class Viewing
         [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]);
 
     private static UseView Use(Plan plan, PlannedUse use) => new(
-        use.Title, plan.Exercise(use.Exercise).Path, use.Sides, Groups(plan, [use.Exercise]), ProseHtml.Of(use.Text.SetUp, 5), ProseHtml.Of(use.Text.Do, 5), ProseHtml.Of(use.Text.More, 4), Doses(use, plan.Words));
+        use.Title, plan.Exercise(use.Exercise).Path, use.Sides, use.Notes, use.MoveOn, Groups(plan, [use.Exercise]), ProseHtml.Of(use.Text.SetUp, 5), ProseHtml.Of(use.Text.Do, 5), ProseHtml.Of(use.Text.More, 4), Doses(use, plan.Words));
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
-        [.. use.Doses.Select(d => new DoseView(words.Weeks(d.Weeks), d.Words, TimeView.Of(d.Seconds, d.About, words)))];
+        [.. use.Doses.Select(d => new DoseView(words.Weeks(d.Weeks), d.Words, d.Change, TimeView.Of(d.Seconds, d.About, words)))];
 
     private static WeeksView Weeks(PlannedWeeks weeks, Words words) => new(
         "weeks-" + string.Join('-', weeks.Weeks),

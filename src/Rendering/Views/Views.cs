@@ -24,7 +24,27 @@ internal sealed record DateView(string Iso, string Words)
 internal sealed record HomeView(
     string Title, string Length, DateView Start, DateView End, Html Letter, Series<SessionCardView> Sessions);
 
-internal sealed record SessionCardView(string Path, string Number, string Name, string Days, TimeView Shortest, TimeView Longest, bool Varies);
+/// <param name="Instead">The sessions that the client may choose in its place.</param>
+internal sealed record SessionCardView(
+    string Path, string Number, string Name, string Days, TimeView Shortest, TimeView Longest, bool Varies, Series<SessionCardView> Instead);
+
+internal sealed record ProgrammeWeeksView(string Minutes, Series<WeekView> Weeks, Series<SharesView> Shares, Series<CheckView> MoveOn);
+
+/// <param name="Total">Of the sessions that have their number of times.</param>
+/// <param name="More">Whether some sessions come on top, as often as the client plays.</param>
+internal sealed record WeekView(string Id, string Heading, Series<WeekSessionView> Sessions, TimeView Total, bool More);
+
+internal sealed record WeekSessionView(LinkView Session, string When, TimeView Once);
+
+/// <summary>Where the time of a session goes, in figures and as a bar.</summary>
+/// <param name="Sentence">The bar in words.</param>
+internal sealed record SharesView(LinkView Session, string Weeks, string Sentence, TimeView Work, TimeView Rest, TimeView Moving, TimeView Total, Series<BarView> Bar);
+
+/// <param name="Kind">work, rest or moving.</param>
+/// <param name="From">Where it begins, in units of a picture 1000 wide, to a tenth.</param>
+internal sealed record BarView(string Kind, string From, string Width);
+
+internal sealed record CheckView(string Heading, Series<string> Conditions);
 
 internal sealed record BeforeView(
     string Sport, string Question, string Answer, Series<string> Roles, DateView Answered, string AnsweredSentence,
@@ -47,9 +67,11 @@ internal sealed record SessionView(
     string Number, string Name, string Days, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,
     Series<WeeksView> Weeks);
 
-internal sealed record UseView(string Title, string Path, string Sides, Series<CautionGroupView> Cautions, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
+internal sealed record UseView(
+    string Title, string Path, string Sides, Series<string> Notes, Series<string> MoveOn, Series<CautionGroupView> Cautions, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
 
-internal sealed record DoseView(string Weeks, string Words, TimeView Time);
+/// <param name="Change">What is other than before.</param>
+internal sealed record DoseView(string Weeks, string Words, string Change, TimeView Time);
 
 internal sealed record WeeksView(string Id, string Heading, TimeView Total, Series<StepView> Steps);
 
@@ -60,4 +82,4 @@ internal sealed record ExerciseView(
     string Title, string Trains, string Stage, string Position, Series<string> Equipment, Html Why, Html SetUp, Html Doing, Html More,
     CautionsView Cautions, Series<ExerciseUseView> Uses);
 
-internal sealed record ExerciseUseView(LinkView Session, string Sides, Series<DoseView> Doses);
+internal sealed record ExerciseUseView(LinkView Session, string Sides, Series<string> Notes, Series<string> MoveOn, Series<DoseView> Doses);

@@ -21,6 +21,10 @@ public sealed partial class CatalogueUseTests
         .. Enum.GetNames<Position>().Select(p => "position-" + Kebab.Of(p)),
         .. Enum.GetNames<CautionKind>().Select(k => "kind-" + Kebab.Of(k)),
         .. from limb in new[] { "leg", "arm", "trunk" } from form in new[] { "left", "right", "each", "in-turn", "both", "working" } select $"{form}-{limb}",
+        .. Enum.GetNames<AlternateKind>().Select(k => "instead-of-" + k.ToLowerInvariant()),
+        .. Enum.GetNames<Stage>().Select(s => "stage-name-" + s.ToLowerInvariant()),
+        .. from thing in new[] { "sets", "rounds", "times", "breaths", "reps", "metres" } from way in new[] { "more", "fewer" } select $"change-{thing}-{way}",
+        .. from thing in Enum.GetNames<Verb>().Select(v => v.ToLowerInvariant()).Concat(["rest", "pause", "switch"]) from way in new[] { "longer", "shorter" } select $"change-{thing}-{way}",
         "left", "right", "stance-left", "stance-right",
     ];
 

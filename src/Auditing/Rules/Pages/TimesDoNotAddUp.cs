@@ -7,7 +7,12 @@ public sealed class TimesDoNotAddUp : ISiteRule
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
         plan.Sessions.SelectMany(s => Session(plan, site, s))
             .Concat(plan.Exercises.SelectMany(e => Spans(plan, site.Page(e.Path), e.Uses.SelectMany(u => u.Doses).Select(d => d.Seconds), "a dose of this exercise")))
+            .Concat(Spans(plan, site.Page(Plan.WeeksPath), Weeks(plan), "a session, a week or a share of them"))
             .Concat(Spans(plan, site.Page(Plan.HomePath), plan.Sessions.SelectMany(s => s.Weeks).Select(w => w.Total), "a session"));
+
+    /// <summary>Each session and the sum of each week, then where the time of each session goes.</summary>
+    private static IEnumerable<Seconds> Weeks(Plan plan) => plan.Weeks.Where(w => w.Sessions.Count > 0).SelectMany(w => w.Sessions.Select(s => s.Seconds).Append(w.Total))
+        .Concat(plan.Sessions.SelectMany(s => s.Weeks).Select(w => (w.Shares, w.Total)).SelectMany(w => new[] { w.Shares.Work, w.Shares.Rest, w.Shares.Moving, w.Total }));
 
     private IEnumerable<Finding> Session(Plan plan, SiteReading site, PlannedSession session)
     {

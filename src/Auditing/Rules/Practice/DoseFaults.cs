@@ -9,7 +9,7 @@ internal static class DoseFaults
     {
         var lines = practice.Exercises.Select(e => e.Dose).Concat(
             from client in practice.Clients
-            from session in client.Programme.Sessions
+            from session in client.Programme.Sessions.Concat(client.Programme.Alternates)
             from use in session.Do
             from week in use.ByWeek
             select week.Dose);

@@ -3,13 +3,13 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-public sealed class SessionOverTime : IClientRule
+public sealed class SessionOverTime : ICountingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
         var settings = practice.Card.Settings;
-        if (practice.Words.In(client.Language) is not { } words || uses.SelectMany(u => u.Weeks).Any(w => DoseBounds.IsTooLong(w.Dose, settings.Dose))) return [];
-        return client.Programme.Sessions.Index()
+        if (practice.Words.In(client.Language) is not { } words) return [];
+        return client.Programme.AllSessions.Index().Where(s => !s.Item.IsShortened)
             .Select(s => Judged(client, s.Item, [.. uses.Where(u => u.Session == s.Index + 1)], own => SessionTimes.Of(own, client.Programme.Weeks, settings, words), settings))
             .OfType<Finding>();
     }

@@ -7,7 +7,7 @@ public sealed class SideSaidTwice : IClientRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
         from use in uses
         let side = use.Written.Side
-        where side is not null
+        where side is not null && use.Version is null
         from line in use.Written.ByWeek
         let terms = line.Dose.Dose?.Terms
         where terms is { Side: not null } or { Plus: not null }

@@ -8,7 +8,8 @@ public sealed class TooManyCautions : IClientRule
     private const int Most = 7;
 
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from session in client.Programme.Sessions.Index()
+        from session in client.Programme.AllSessions.Index()
+        where !session.Item.IsShortened
         let own = uses.Where(u => u.Session == session.Index + 1).Select(u => u.Exercise).Distinct()
         let signs = own.SelectMany(e => practice.CautionsOf(e, client)).Distinct().Count(id => practice.Find(id)?.Kind == CautionKind.Stop)
         where signs > Most

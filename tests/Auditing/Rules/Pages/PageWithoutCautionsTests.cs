@@ -17,7 +17,7 @@ public sealed class PageWithoutCautionsTests
         new("a step on the first page", "index.html", "<h1>", Press + "<h1>", "page-without-cautions"),
         new("an instruction hidden on the first page", "index.html", "<h1>", "<p hidden>Let go slowly.</p><h1>", "page-without-cautions"),
         new("an instruction of another exercise on an exercise's page", "exercise-calf-press.html", "<h1>", "<p>Sink forward until the calf is tight.</p><h1>", "caution-after-instruction caution-altered page-without-cautions"),
-        new("a page emptied", "exercise-calf-press.html", "<body>", "<body><template>", "heading-skipped page-without-cautions times-do-not-add-up week-missing"),
+        new("a page emptied", "exercise-calf-press.html", "<body>", "<body><template>", "heading-skipped page-without-cautions plan-words-altered times-do-not-add-up week-missing"),
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Append(new("an exercise named on the first page", "index.html", "<h1>", "<p>Calf press</p><h1>", "")));

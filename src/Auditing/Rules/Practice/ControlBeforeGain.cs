@@ -1,0 +1,18 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class ControlBeforeGain : ICountingRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+        from trained in Trained.Of(client, uses, practice.Card.Settings.Dose).GroupBy(t => (t.Motion, t.Side))
+        let gain = trained.Where(t => t.Stage == Stage.Gain).MinBy(t => t.From)
+        let control = trained.Where(t => t.Stage is Stage.Control or Stage.Load).MinBy(t => t.From)
+        where gain is not null && control is not null && control.From < gain.From
+        group trained.Key.Side by (trained.Key.Motion, gain.Use, control.Use, Gain: gain.From, Control: control.From) into sides
+        let late = sides.Key
+        select new Finding(
+            RuleId.Of(GetType()), Level.Warning, client.Id, late.Item3.At,
+            $"'{late.Item3.Exercise.Title}' controls or loads {Trained.Named(late.Motion, sides)} from week {late.Control}, and '{late.Item2.Exercise.Title}' gains it only from week {late.Gain}.",
+            "Gain the range first: begin the one earlier or the other later, or accept this if the range is there already.", late.Item3.Exercise.Id.Text.Length);
+}
