@@ -13,6 +13,7 @@ public static class RuleBook
         new DoseUnreadable(),
         new TermWithoutEffect(),
         new ProsePlaceholderWrong(),
+        new ProseAgainstDose(),
         new ExerciseWithoutStopSign(),
         new ExerciseWithoutExpectSign(),
         new ExerciseWithoutContraindication(),
