@@ -47,6 +47,8 @@ public static class RuleBook
         new HoldShortForAge(),
         new LongInOnePosition(),
         new EquipmentMissing(),
+        new RangeBelowNeed(),
+        new NeedUnmeasured(),
         new TooManyCautions(),
         new ProgrammeOver(),
         new CautionUnused(),

@@ -18,7 +18,7 @@ internal static class NewClient
             "new/client",
             ("title", NameOf(id)), ("sport", sport.Id.Text), ("question", sport.StanceQuestion),
             ("country", practice.Card.Emergency.Count > 0 ? practice.Card.Emergency[0].Country : "GB"),
-            ("language", practice.Words.In(practice.Card.Language) is null ? "en" : practice.Card.Language),
+            ("language", practice.Card.Language),
             ("zone", ZoneOf(practice)), ("equipment", exercise.Equipment.Count > 0 ? string.Join(", ", exercise.Equipment) : "mat"),
             ("answers", string.Join('\n', conditions.Select(c => $"  # {c.Question}\n  {c.Id}: not asked"))),
             ("condition", conditions.Count > 0 ? conditions[0].Id.Text : ""),
@@ -37,8 +37,7 @@ internal static class NewClient
 
     /// <summary>Where most clients of the practice live.</summary>
     private static string ZoneOf(Practice practice) =>
-        practice.Clients.Select(c => c.Zone).Where(z => z.All(c => char.IsAsciiLetterOrDigit(c) || c is '/' or '_' or '-' or '+'))
-            .GroupBy(z => z, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key ?? "Europe/London";
+        practice.Clients.Select(c => c.Zone).GroupBy(z => z, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key ?? "Europe/London";
 
     /// <summary>"ada-wren" as "Ada Wren".</summary>
     private static string NameOf(ClientId id) => string.Join(' ', id.Text.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(StarterShelf.Title));

@@ -1,15 +1,26 @@
 namespace Gradus.HandingOver;
 
-/// <summary>Says what a disk refuses in the words of <see cref="HandOverException"/>.</summary>
-internal static class DiskTrouble
+/// <summary>Says what a disk refuses in plain words.</summary>
+public static class DiskTrouble
 {
     private const int ReadOnlyDisk = 30;
 
     /// <summary>No space, over quota (numbers of Unix), and the two ways Windows says that a disk is full.</summary>
     private static readonly int[] Full = [28, 122, unchecked((int)0x80070070), unchecked((int)0x80070027)];
 
+    /// <summary>Why something new could not be written, as the end of a sentence: "there is no room left on that disk".</summary>
+    public static string ReasonOf(Exception cause) => cause switch
+    {
+        UnauthorizedAccessException => "Gradus may not write there",
+        PathTooLongException => "its path is longer than this system allows",
+        DirectoryNotFoundException or FileNotFoundException => "its place is not there, or vanished meanwhile",
+        _ when Full.Contains(cause.HResult) => "there is no room left on that disk",
+        _ when cause.HResult == ReadOnlyDisk => "that disk cannot be written",
+        _ => cause.Message,
+    };
+
     /// <summary>Does the work of writing in a folder; what the disk refuses comes out as a sentence about that folder.</summary>
-    public static T Writing<T>(string folder, Func<T> work) => Told(work, cause => cause switch
+    internal static T Writing<T>(string folder, Func<T> work) => Told(work, cause => cause switch
     {
         UnauthorizedAccessException => new($"Gradus may not write in '{folder}'.", "Get leave to write there, or name another folder with --to.", cause),
         PathTooLongException =>
@@ -22,7 +33,7 @@ internal static class DiskTrouble
     });
 
     /// <summary>Does the work of reading a folder; what the disk refuses comes out as a sentence about that folder.</summary>
-    public static T Reading<T>(string folder, Func<T> work) => Told(work, cause => cause switch
+    internal static T Reading<T>(string folder, Func<T> work) => Told(work, cause => cause switch
     {
         UnauthorizedAccessException => new($"Gradus may not read all of '{folder}'.", "Get leave to read it.", cause),
         DirectoryNotFoundException or FileNotFoundException =>

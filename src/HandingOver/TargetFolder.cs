@@ -58,7 +58,7 @@ public sealed class TargetFolder : IDisposable
     {
         if (path.Length == 0 || path.Contains('\0'))
             throw new HandOverException("The folder to publish into has no name.", "Name a folder with --to.");
-        var root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        var root = DiskTrouble.Writing(path, () => Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
         if (new FileInfo(root).LinkTarget is { } elsewhere)
             throw new HandOverException($"'{root}' is a link to '{elsewhere}'.", "Name the folder itself with --to.");
         for (var part = root; part is not null; part = Path.GetDirectoryName(part))

@@ -13,8 +13,8 @@ namespace Gradus.Rendering;
 /// lots, or read templates out of texts.</summary>
 internal sealed class TemplateRun : TemplateContext
 {
-    /// <summary>Many times what the longest page of a theme takes, and done within a second.</summary>
-    private const int StepLimit = 1_000_000;
+    /// <summary>More than the plain theme takes for a session of two years in which every week has a hundred steps of its own, and done within a second.</summary>
+    private const int StepLimit = 500_000;
 
     /// <summary>In characters, of a whole page.</summary>
     private const int PageLimit = 4 * 1024 * 1024;
@@ -24,7 +24,7 @@ internal sealed class TemplateRun : TemplateContext
 
     private const int CharactersOfAStep = 256;
     private const int NestingLimit = 20;
-    private const string Endless = "This page is not finished after a million steps; perhaps a loop never ends.";
+    private const string Endless = "This page is not finished after half a million steps; perhaps a loop never ends.";
 
     /// <summary>What Scriban says of its limits, by a word of it, and what a theme's author is told.</summary>
     private static readonly (string Word, string Sentence)[] Limits =
@@ -38,6 +38,9 @@ internal sealed class TemplateRun : TemplateContext
 
     private readonly IReadOnlyDictionary<string, object> views;
     private int steps;
+
+    /// <summary>The statement that was evaluated last: it is what is being written, which the span of a write does not tell.</summary>
+    private SourceSpan evaluated;
 
     private TemplateRun(Theme theme, IReadOnlyDictionary<string, object> views)
         : base(new ScriptObject(StringComparer.Ordinal))
@@ -84,13 +87,14 @@ internal sealed class TemplateRun : TemplateContext
         null => this,
         Html html => Write(html.Markup),
         IConvertible text => Write(Html.Escape(ObjectToString(text) ?? "")),
-        _ => throw ThemeException.In(span, "This is no text but several things together.", "Name one of its parts, or go through them with 'for'."),
+        _ => throw ThemeException.In(evaluated, "This is no text but several things together.", "Name one of its parts, or go through them with 'for'."),
     };
 
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
         Count(1);
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
+        if (scriptNode is ScriptExpressionStatement) evaluated = scriptNode.Span;
         return value is BigInteger ? throw ThemeException.In(CurrentSpan, "A number here has more than 18 digits.") : value;
     }
 

@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Reading;
 
 namespace Gradus.Tests.Reading;
 
@@ -18,6 +19,25 @@ public sealed class ClientReaderTests
         Assert.Equal(new("IE", new(Path, 5, 10)), Client.Country);
         Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone));
         Assert.Equal(Location.Whole(Path), Client.At);
+    }
+
+    /// <summary>Older names of the same zone are in the database too.</summary>
+    [Theory]
+    [InlineData("America/Argentina/Ushuaia")]
+    [InlineData("Europe/Belfast")]
+    [InlineData("Etc/GMT+12")]
+    [InlineData("UTC")]
+    public void Every_zone_of_the_database_is_known_on_any_machine(string zone) =>
+        Assert.Equal(zone, LittlePractice.Golden.Edit(Path, "Europe/Dublin", zone).Client("ansel").Zone);
+
+    [Theory]
+    [InlineData("1900-01-01")]
+    [InlineData("2199-12-31")]
+    public void The_first_and_the_last_day_can_be_written(string day)
+    {
+        var practice = LittlePractice.Golden.Edit("clients/ansel/programme.md", "start: 2027-01-04", "start: " + day).Edit("clients/ansel/programme.md", "weeks: 6", "weeks: 104");
+        Assert.Equal(day, practice.Client("ansel").Programme.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        Assert.InRange(practice.Client("ansel").Programme.End.Year, 1901, 2201);
     }
 
     [Fact]
@@ -55,6 +75,19 @@ public sealed class ClientReaderTests
     {
         var client = LittlePractice.Golden.Edit(Path, "sore-wrist: yes, left", "sore-wrist: " + written).Client("ansel");
         Assert.Equal(reply, $"{client.AnswerTo(new("sore-wrist"))?.Reply}");
+    }
+
+    [Theory]
+    [InlineData("sore-wrist: lefft")]
+    [InlineData("sore-wrist:")]
+    [InlineData("sore-wrist: [yes]")]
+    [InlineData("sore-wrst: no")]
+    public void An_answer_that_cannot_be_read_is_still_an_answer(string written)
+    {
+        var findings = new Findings();
+        var practice = PracticeReader.Read(LittlePractice.Golden.Edit(Path, "sore-wrist: yes, left", written).Folder, findings).Practice;
+        Assert.Equal(Path, Assert.Single(findings).At.File);
+        Assert.Equal(new Reply.Unread(), practice?.Find(new ClientId("ansel"))?.AnswerTo(new("sore-wrist"))?.Reply);
     }
 
     [Fact]

@@ -29,6 +29,14 @@ public sealed class ExerciseReaderTests
     }
 
     [Fact]
+    public void A_range_that_is_never_measured_cannot_be_needed()
+    {
+        var practice = LittlePractice.Golden.With("motions.yaml", "- { id: breathing, name: breathing, unit: none }\n");
+        var finding = Assert.Single(practice.Edit("exercises/calf-sway.md", "needs: { knee flexion: 90,", "needs: { breathing: 90,").Findings());
+        Assert.Equal(("value-wrong", "'breathing' is not measured: its unit is none."), (finding.Rule.Text, finding.Message));
+    }
+
+    [Fact]
     public void A_dose_in_quotation_marks_begins_behind_them()
     {
         var quoted = LittlePractice.Golden.Edit("exercises/heel-sink.md", "hold 20 s, each side", "\"hold 20 s, each side, load band #2\"").Read();

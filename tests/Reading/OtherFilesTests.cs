@@ -57,6 +57,7 @@ public sealed class OtherFilesTests
 
     [Theory]
     [InlineData("2026-11-31,ankle dorsiflexion,right,passive,11,deg,tape", 1, "There is no day 2026-11-31 in the calendar.")]
+    [InlineData("2206-11-20,ankle dorsiflexion,right,passive,11,deg,tape", 1, "2206-11-20 lies outside the years 1900 to 2199.")]
     [InlineData("2026-11-20,ankle dorsiflexon,right,passive,11,deg,tape", 12, "There is no motion 'ankle dorsiflexon' in this practice.")]
     [InlineData("2026-11-20,ankle dorsiflexion,rigth,passive,11,deg,tape", 31, "'rigth' cannot stand here.")]
     [InlineData("2026-11-20,ankle dorsiflexion,,passive,11,deg,tape", 31, "A word is missing here.")]

@@ -37,9 +37,34 @@ public sealed class PictureTests
     {
         var practice = With("heel.png", Convert.FromBase64String(Pictures["heel.png"])).Read();
         var plan = Plan.For(practice, practice.Clients[0]);
-        Assert.Equal("pictures/exercises-heel.png", Assert.Single(plan.Pictures).Path);
+        Assert.Equal("pictures/exercises/heel.png", Assert.Single(plan.Pictures).Path);
         var shown = plan.Exercises.SelectMany(e => e.Text.Instructions).SelectMany(p => p.Inlines()).OfType<Inline.Picture>().First();
-        Assert.Equal(("pictures/exercises-heel.png", "The heel is down"), (shown.Path, shown.Shows));
+        Assert.Equal(("pictures/exercises/heel.png", "The heel is down"), (shown.Path, shown.Shows));
+    }
+
+    [Fact]
+    public void Pictures_whose_paths_differ_in_a_hyphen_alone_are_both_shown()
+    {
+        var (one, other) = (Convert.FromBase64String(Pictures["heel.png"]), Convert.FromBase64String(Pictures["heel.jpg"]));
+        var practice = With("calf/heel.png", one).With("exercises/calf-heel.png", other)
+            .Edit(File, "(calf/heel.png)", "(calf/heel.png) ![The heel is up](calf-heel.png)").Read();
+        var plan = Plan.For(practice, practice.Clients[0]);
+        Assert.Equal(
+            [("pictures/exercises/calf-heel.png", other), ("pictures/exercises/calf/heel.png", one)], plan.Pictures.Select(p => (p.Path, p.Bytes.ToArray())));
+        var shown = plan.Exercises.SelectMany(e => e.Text.Instructions).SelectMany(p => p.Inlines()).OfType<Inline.Picture>();
+        Assert.Equal(
+            [("pictures/exercises/calf/heel.png", "The heel is down"), ("pictures/exercises/calf-heel.png", "The heel is up")], shown.Select(p => (p.Path, p.Shows)));
+    }
+
+    [Fact]
+    public void Pictures_whose_paths_differ_in_capitals_alone_are_refused()
+    {
+        var bytes = Convert.FromBase64String(Pictures["heel.png"]);
+        var practice = With("heel.png", bytes).With("exercises/Heel.png", bytes).Edit(File, "(heel.png)", "(heel.png) ![The heel is up](Heel.png) ![Again](Heel.png)");
+        var finding = Assert.Single(practice.Findings());
+        Assert.Equal(
+            ("picture-missing", "'exercises/Heel.png' and 'exercises/heel.png' differ in capital letters alone, so some phones would show one for both."),
+            (finding.Rule.Text, finding.Message));
     }
 
     [Fact]

@@ -16,6 +16,15 @@ public sealed class PracticeCardReaderTests
         Assert.Equal(Location.Whole("practice.md"), Card.At);
     }
 
+    /// <summary>The most digits of an international number are 15 (ITU-T E.164); short numbers have three (999, 112).</summary>
+    [Theory]
+    [InlineData("112")]
+    [InlineData("01632-960077")]
+    [InlineData("(01632) 960 077")]
+    [InlineData("+123456789012345")]
+    public void A_telephone_number_is_kept_as_it_is_written(string phone) =>
+        Assert.Equal(phone, LittlePractice.Golden.Edit("practice.md", "+44 1632 960077", phone).Read().Card.Contact.Phone);
+
     [Fact]
     public void Emergency_texts_are_bound_by_country()
     {

@@ -11,6 +11,20 @@ public sealed class ProgrammeFaultTests
         Look at the month, and at how many days it has.
 
         clients/ansel/programme.md
+        - start: 2027-01-04
+        + start: 9999-12-01
+        clients/ansel/programme.md:3:8 value-wrong «9999-12-01»
+        9999-12-01 lies outside the years 1900 to 2199.
+        Look at the year: nobody trains then.
+
+        clients/ansel/programme.md
+        - start: 2027-01-04
+        + start: 2200-01-01
+        clients/ansel/programme.md:3:8 value-wrong «2200-01-01»
+        2200-01-01 lies outside the years 1900 to 2199.
+        Look at the year: nobody trains then.
+
+        clients/ansel/programme.md
         - weeks: 6
         + weeks: 6 weeks
         clients/ansel/programme.md:4:8 value-wrong «6 weeks»

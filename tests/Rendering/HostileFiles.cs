@@ -9,7 +9,7 @@ internal static class HostileFiles
             ---
             name: "⟦practice name⟧"
             coach: "⟦coach⟧"
-            contact: { email: "⟦email⟧", phone: "⟦phone⟧" }
+            contact: { email: "⟦email⟧", phone: "+44 (1632) 960-077" }
             language: en
             emergency: { GB: "⟦emergency⟧" }
             ---
@@ -108,7 +108,7 @@ internal static class HostileFiles
             born: 1988
             country: GB
             language: en
-            zone: "⟦zone⟧"
+            zone: Europe/Dublin
             days: [Mon]
             minutes: 60
             equipment: ["⟦equipment⟧", "⟦other equipment⟧"]

@@ -52,11 +52,11 @@ internal sealed partial class HostilePractice(Func<string, string> text)
         var payload = place.EndsWith(" phrase", StringComparison.Ordinal) ? Payload.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal)
             : place == "email" ? "'\"onmouseover=\"touched=3\"<script>{{site.name}}&amp;@example.org"
             : Payload;
-        return ($"{Named(place)} {payload}", $"{Named(place)} {PayloadInText}");
+        return ($"{Named(place)}{(place == "email" ? "" : " ")}{payload}", $"{Named(place)} {PayloadInText}");
     }
 
     /// <summary>What stands in a place for certain, and nowhere else.</summary>
-    public static string Named(string place) => place + " of ours";
+    public static string Named(string place) => place == "email" ? "email-of-ours" : place + " of ours";
 
     public SourceFolder Folder => SourceFolder.Of(Files()
         .Select(f => KeyValuePair.Create(f.Path, Encoding.UTF8.GetBytes(Place().Replace(f.Text, Written))))

@@ -73,10 +73,10 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
         _ => inline,
     };
 
-    /// <summary>Where a picture of the practice stands in the site.</summary>
+    /// <summary>Where a picture of the practice stands in the site: below the folders it has there, so that no two are called the same.</summary>
     private string Shown(string path)
     {
-        var placed = "pictures/" + path.Replace('/', '-');
+        var placed = "pictures/" + path;
         if (!shown.ContainsKey(placed) && practice.Pictures.FirstOrDefault(p => p.Path == path) is { } picture) shown[placed] = picture with { Path = placed };
         return placed;
     }

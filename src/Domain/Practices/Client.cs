@@ -74,6 +74,9 @@ public abstract record Reply
 
     /// <param name="Side">The side it is on; null means both, or a condition without sides.</param>
     public sealed record Yes(Side? Side) : Reply;
+
+    /// <summary>Something was answered, but what is written cannot be read, which is a finding where it is written. Nothing is allowed by it.</summary>
+    public sealed record Unread : Reply;
 }
 
 /// <summary>A licensed clinician's leave for one condition.</summary>

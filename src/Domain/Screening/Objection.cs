@@ -10,6 +10,9 @@ public abstract record Objection(Condition Condition, Location At)
     /// <summary>There is no answer, which is not a no.</summary>
     public sealed record NotAsked(Condition Condition, Location At) : Objection(Condition, At);
 
+    /// <summary>There is an answer that cannot be read, which was said where it is written.</summary>
+    public sealed record Unread(Condition Condition, Location At) : Objection(Condition, At);
+
     /// <summary>The client answered yes, and nobody has cleared it.</summary>
     public sealed record NotCleared(Condition Condition, Answer Answer, Location At) : Objection(Condition, At);
 

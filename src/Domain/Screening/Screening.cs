@@ -16,6 +16,7 @@ public static class Screening
     private static IEnumerable<Objection> Against(Practice practice, Client client, Use use, Condition condition, bool forbids, Location at)
     {
         if (client.AnswerTo(condition.Id) is not { } answer) return [new Objection.NotAsked(condition, at)];
+        if (answer.Reply is Reply.Unread) return [new Objection.Unread(condition, at)];
         if (answer.Reply is not Reply.Yes yes || !Concerns(yes, condition, use)) return [];
         if (forbids) return [new Objection.Forbidden(condition, answer, at)];
         var clearances = client.Clearances.Where(c => c.Condition == condition.Id).ToArray();

@@ -15,8 +15,8 @@ internal static class ClientReader
         var sports = SportsIn(fields, known);
         var born = BirthIn(fields);
         var country = Country.In(fields);
-        var language = LanguageIn(fields, words);
-        var zone = fields.NeedText("zone");
+        var language = Language.In(fields, words);
+        var zone = Zone.In(fields);
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
         var hour = HourIn(fields);
         var minutes = fields.NeedWhole("minutes", 1, 240);
@@ -27,9 +27,9 @@ internal static class ClientReader
         var clearances = fields.Groups("clearances", "a clearance").Select(f => HealthReader.ClearanceIn(f, known)).OfType<Clearance>().ToSeries();
         fields.Done();
         if (name is null || sports.Count == 0 || born is null || country is null || language is null || zone is null
-            || minutes is null || agreed is null || answered is null || programme is null) return null;
+            || minutes is null || agreed is null || answered is null || answers is null || programme is null) return null;
         return new(
-            id, name, sports[0].Sport, sports[0].Stance, sports, born, country, language.Value, zone, days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
+            id, name, sports[0].Sport, sports[0].Stance, sports, born, country, language.Value, zone.Value, days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
             clearances, programme, readings, sheet.Whole);
     }
 
@@ -54,21 +54,11 @@ internal static class ClientReader
         return sports.ToSeries();
     }
 
-    private static Mention<string>? LanguageIn(Fields fields, WordBook words)
-    {
-        if (fields.NeedMention("language") is not { } language) return null;
-        if (words.In(language.Value) is not null) return language;
-        fields.Sheet.Fault(
-            Faults.ValueWrong, language.At, $"Gradus has no words for a site in the language {Quote.Of(language.Value)}.",
-            $"Write one of: {string.Join(", ", words.Languages)}.", language.Value.Length);
-        return null;
-    }
-
     private static Birth? BirthIn(Fields fields)
     {
         if (fields.NeedMention("born") is not { } born) return null;
-        if (born.Value.Length == 4 && int.TryParse(born.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year >= 1900) return new(year, null);
-        if (DateOnly.TryParseExact(born.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) && date.Year >= 1900) return new(date.Year, date);
+        if (born.Value.Length == 4 && int.TryParse(born.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && Values.IsYear(year)) return new(year, null);
+        if (Values.DayOf(born.Value) is { } date) return new(date.Year, date);
         Values.SayNoDate(fields.Sheet, born.Value, born.At, $"{Quote.Of(born.Value)} is no year or date of birth.", "Write the year, as 1979, or the date, as 1979-03-21.");
         return null;
     }

@@ -37,9 +37,16 @@ internal static class ExerciseReader
             needs.Sheet.Fault(Faults.ValueWrong, decimals.KeyAt, $"The comma before {Quote.Of(decimals.Key)} begins a new key here.", "Write decimals with a point, as 2.5.", decimals.Key.Length);
         return needs.Entries.Where(e => !HoldsDecimals(e))
             .Select(e => (Motion: known.MotionOf(needs.Sheet, new(e.Key, e.KeyAt)), Range: Values.Number(needs.Sheet, e.Key, e.Value), e.KeyAt))
-            .Where(n => n.Motion is not null && n.Range is not null)
+            .Where(n => n.Motion is not null && n.Range is not null && IsMeasured(needs.Sheet, n.Motion, n.KeyAt))
             .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Range ?? 0, n.KeyAt))
             .ToSeries();
+    }
+
+    private static bool IsMeasured(Sheet sheet, Motion motion, Location at)
+    {
+        if (motion.Unit != MotionUnit.None) return true;
+        sheet.Fault(Faults.ValueWrong, at, $"{Quote.Of(motion.Name)} is not measured: its unit is none.", "Take it out, or give the motion a unit in motions.yaml.", motion.Name.Length);
+        return false;
     }
 
     /// <summary>Whether a key is what a comma cut off a number.</summary>

@@ -15,23 +15,45 @@ internal static partial class HealthReader
     [GeneratedRegex(@"^hold at most ([1-9][0-9]{0,3}) (s|min)\z", RegexOptions.CultureInvariant)]
     private static partial Regex HoldLimit();
 
-    public static Series<Answer> AnswersIn(Fields fields, KnownIds known)
+    /// <summary>One for each condition that was asked; null where none of them can be read, so that nobody says of any that it was not asked.</summary>
+    public static Series<Answer>? AnswersIn(Fields fields, KnownIds known)
     {
-        if (fields.NeedGroup("answers", "answers") is not { } group) return [];
+        var isThere = fields.Has("answers");
+        if (fields.NeedGroup("answers", "answers") is not { } group) return isThere ? null : [];
         var answers = new List<Answer>();
+        var misspelt = new List<Answer>();
         foreach (var entry in group.Entries)
         {
             var condition = known.ConditionsOf(group.Sheet, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
-            if (Values.Text(group.Sheet, entry.Key, entry.Value) is not { } text) continue;
-            if (!Replies.Contains(text.Value))
-                Values.Wrong(group.Sheet, text, $"{Quote.Of(text.Value)} is no answer.", Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left."));
-            else if (text.Value.StartsWith("yes, ", StringComparison.Ordinal) && known.Conditions.Unsided.Contains(entry.Key))
-                Values.Wrong(group.Sheet, text, $"{Quote.Of(entry.Key)} has no left and right, but the answer names a side.", "Write yes, or add 'sided: yes' to this condition in conditions.yaml.");
-            else if (condition is not null && text.Value != "not asked")
-                answers.Add(new(condition.Value, ReplyOf(text.Value), text.At));
+            var reply = ReplyIn(group.Sheet, entry, known);
+            if (condition is not null && reply is not null) answers.Add(new(condition.Value, reply, entry.Value.At));
+            else if (condition is null && Meant(entry.Key, known) is { } meant) misspelt.Add(new(meant, new Reply.Unread(), entry.Value.At));
         }
 
-        return answers.ToSeries();
+        return answers.Concat(misspelt).DistinctBy(a => a.Condition).ToSeries();
+    }
+
+    /// <summary>The condition that a misspelt id stands for, as far as one is near.</summary>
+    private static ConditionId? Meant(string written, KnownIds known) =>
+        Nearest.To(written, (known.Conditions.Ids ?? new HashSet<string>()).Where(Id.IsValid).Order(StringComparer.Ordinal)) is { } meant ? new(meant) : null;
+
+    /// <summary>Null where the condition was not asked, in so many words.</summary>
+    private static Reply? ReplyIn(Sheet sheet, YamlEntry entry, KnownIds known)
+    {
+        if (Values.Text(sheet, entry.Key, entry.Value) is not { } text) return new Reply.Unread();
+        if (!Replies.Contains(text.Value))
+        {
+            Values.Wrong(sheet, text, $"{Quote.Of(text.Value)} is no answer.", Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left."));
+            return new Reply.Unread();
+        }
+
+        if (text.Value.StartsWith("yes, ", StringComparison.Ordinal) && known.Conditions.Unsided.Contains(entry.Key))
+        {
+            Values.Wrong(sheet, text, $"{Quote.Of(entry.Key)} has no left and right, but the answer names a side.", "Write yes, or add 'sided: yes' to this condition in conditions.yaml.");
+            return new Reply.Unread();
+        }
+
+        return ReplyOf(text.Value);
     }
 
     public static Clearance? ClearanceIn(Fields fields, KnownIds known)
@@ -50,8 +72,9 @@ internal static partial class HealthReader
             : new(condition.Value, by, on.Value, until.Value, limits, fields.At);
     }
 
-    private static Reply ReplyOf(string text) => text switch
+    private static Reply? ReplyOf(string text) => text switch
     {
+        "not asked" => null,
         "no" => new Reply.No(),
         "yes, left" => new Reply.Yes(Side.Left),
         "yes, right" => new Reply.Yes(Side.Right),

@@ -4,13 +4,13 @@ namespace Gradus.Reading;
 
 internal static class PracticeCardReader
 {
-    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, PictureShelf pictures)
+    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, PictureShelf pictures, WordBook words)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "the practice") is not { } fields) return null;
         var name = fields.NeedText("name");
         var coach = fields.NeedText("coach");
-        var contact = ContactIn(fields);
-        var language = fields.NeedText("language");
+        var contact = ContactReader.In(fields);
+        var language = Language.In(fields, words);
         var emergency = EmergencyIn(fields);
         var settings = SettingsReader.Read(fields.Group("settings", "settings"));
         fields.Done();
@@ -19,16 +19,7 @@ internal static class PracticeCardReader
             sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "Nothing says what these programmes are, and are not.", "Write below the header that they do not replace advice from a doctor or a physiotherapist.");
         return name is null || coach is null || contact is null || language is null
             ? null
-            : new(name, coach, contact, language, emergency, settings, scope, sheet.Whole);
-    }
-
-    private static Contact? ContactIn(Fields fields)
-    {
-        if (fields.NeedGroup("contact", "contact") is not { } contact) return null;
-        var email = contact.NeedText("email");
-        var phone = contact.NeedText("phone");
-        contact.Done();
-        return email is null || phone is null ? null : new(email, phone);
+            : new(name, coach, contact, language.Value, emergency, settings, scope, sheet.Whole);
     }
 
     private static Series<EmergencyText> EmergencyIn(Fields fields)

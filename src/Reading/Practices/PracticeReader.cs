@@ -18,7 +18,7 @@ public static class PracticeReader
         var exerciseIds = Ids(folder, "exercises", ".md", findings);
         var pictures = new PictureShelf(folder);
         var words = new WordBook([WordsReader.Read("en", Optional(folder, "words/en.yaml", findings), findings)]);
-        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), pictures) : null;
+        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), pictures, words) : null;
         var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
         var conditions = One(folder, "conditions.yaml", findings) is { } asked ? ConditionReader.Read(asked) : AskedConditions.Unread;
         var sportIds = Ids(folder, "sports", ".yaml", findings);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gradus.Domain;
 using nietras.SeparatedValues;
 
@@ -50,7 +49,7 @@ internal sealed class ReadingsReader(Sheet sheet, KnownIds known)
 
     private RangeReading? One(Cell[] cells)
     {
-        var date = DateOnly.TryParseExact(cells[0].Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : (DateOnly?)null;
+        var date = Values.DayOf(cells[0].Text);
         if (date is null) Values.SayNoDate(sheet, cells[0].Text, cells[0].At, $"{Quote.Of(cells[0].Text)} is no date.", "Write year, month and day with hyphens, as 2026-12-07.");
         var motion = known.MotionOf(sheet, new(cells[1].Text, cells[1].At));
         var mode = Choice<RangeMode>(cells[3], ("active", RangeMode.Active), ("passive", RangeMode.Passive));

@@ -33,8 +33,10 @@ internal sealed class PictureShelf(SourceFolder folder)
             return null;
         }
 
-        if (!pictures.TryGetValue(path, out var picture)) pictures[path] = picture = Read(sheet, path, at, length);
-        return picture;
+        if (pictures.TryGetValue(path, out var picture)) return picture;
+        if (pictures.Keys.FirstOrDefault(other => string.Equals(other, path, StringComparison.OrdinalIgnoreCase)) is { } alike)
+            sheet.Fault(Faults.PictureMissing, at, $"{Quote.Of(path)} and {Quote.Of(alike)} differ in capital letters alone, so some phones would show one for both.", "Give one of the two pictures another name.", length);
+        return pictures[path] = Read(sheet, path, at, length);
     }
 
     private Picture? Read(Sheet sheet, string path, Location at, int length)

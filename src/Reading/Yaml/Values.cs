@@ -7,6 +7,12 @@ namespace Gradus.Reading;
 /// <summary>Nodes → values. Null goes in and out in silence; anything that is there but wrong is a finding.</summary>
 internal static partial class Values
 {
+    /// <summary>Before anybody was born who trains now.</summary>
+    private const int FirstYear = 1900;
+
+    /// <summary>So far off that no programme, and nothing reckoned from a day, comes to the end of the calendar.</summary>
+    private const int LastYear = 2199;
+
     [GeneratedRegex(@"^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?\z", RegexOptions.CultureInvariant)]
     private static partial Regex NumberShape();
 
@@ -81,15 +87,27 @@ internal static partial class Values
     public static DateOnly? Date(Sheet sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text) return null;
-        if (DateOnly.TryParseExact(text.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) return date;
+        if (DayOf(text.Value) is { } date) return date;
         SayNoDate(sheet, text.Value, text.At, $"{Quote.Of(text.Value)} is no date.", "Write year, month and day with hyphens, as 2026-12-07.");
         return null;
     }
 
-    /// <summary>Says what is wrong with a date: its shape, or that no calendar has that day.</summary>
+    /// <summary>A day from <see cref="FirstYear"/> to <see cref="LastYear"/>; null where it is none of these.</summary>
+    public static DateOnly? DayOf(string written) =>
+        DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && IsYear(day.Year) ? day : null;
+
+    public static bool IsYear(int year) => year is >= FirstYear and <= LastYear;
+
+    /// <summary>Says what is wrong with a date: its shape, its year, or that no calendar has that day.</summary>
     public static void SayNoDate(Sheet sheet, string written, Location at, string message, string help)
     {
-        if (DateShape().IsMatch(written)) (message, help) = ($"There is no day {written} in the calendar.", "Look at the month, and at how many days it has.");
+        if (DateShape().IsMatch(written))
+        {
+            (message, help) = IsYear(int.Parse(written.AsSpan(0, 4), CultureInfo.InvariantCulture))
+                ? ($"There is no day {written} in the calendar.", "Look at the month, and at how many days it has.")
+                : ($"{written} lies outside the years {FirstYear} to {LastYear}.", "Look at the year: nobody trains then.");
+        }
+
         sheet.Fault(Faults.ValueWrong, at, message, help, written.Length);
     }
 

@@ -11,5 +11,5 @@ public sealed class ConditionNotAsked : IClientRule
         select new Finding(
             RuleId.Of(GetType()), Level.Error, client.Id, asked.First().At,
             $"{client.Name} has not been asked about {asked.Key.Name}, which matters for '{asked.First().Exercise.Title}'.",
-            $"Ask: \"{asked.Key.Question}\" Then write the answer under 'answers' in client.yaml, as {asked.Key.Id}: no.", asked.First().Exercise.Id.Text.Length);
+            $"Ask: \"{asked.Key.Question}\" Then write {asked.Key.Id}: yes or {asked.Key.Id}: no under 'answers' in client.yaml, as it was answered.", asked.First().Exercise.Id.Text.Length);
 }

@@ -13,6 +13,8 @@ public sealed class SourceFaultsTests(ITestOutputHelper output)
     private const string Signs = "- signs: [sharp-pain, keep-breathing, calf-pull]\n+ signs: [sharp-pain, calf-pull]";
     private const string Breathing = Stretch + "- signs: [sharp-pain, pinch, calf-pull]\n+ signs: [sharp-pain, pinch, keep-breathing, calf-pull]";
 
+    private const string Ankle = "ankle dorsiflexion";
+
     private static readonly (string Family, Series<PlantedSourceFault> Faults)[] Families =
     [
         ("side said twice",
@@ -42,10 +44,25 @@ public sealed class SourceFaultsTests(ITestOutputHelper output)
             new("a second less than needed", "warning session-over-time", "clients/tess/client.yaml\n- minutes: 15\n+ minutes: 2"),
             new("too long by growing alone", "warning session-over-time", "clients/bram/client.yaml\n- minutes: 15\n+ minutes: 7"),
         ]),
+        ("needed range",
+        [
+            new("less on either side", "error range-below-need", Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape", "2026-11-21,ankle dorsiflexion,right,passive,9.9,deg,tape")),
+            new("less since", "error range-below-need", Needing(Ankle, "2026-11-28,ankle dorsiflexion,left,active,9,deg,tape", "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape", "2026-11-21,ankle dorsiflexion,right,passive,12,deg,tape")),
+            new("less in one mode", "error range-below-need", Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,active,9,deg,tape", "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape", "2026-11-21,ankle dorsiflexion,right,passive,12,deg,tape")),
+            new("enough only after today", "error range-below-need", Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,passive,9,deg,tape", "2199-12-31,ankle dorsiflexion,left,passive,12,deg,tape", "2026-11-21,ankle dorsiflexion,right,passive,12,deg,tape")),
+            new("no side of its own", "error range-below-need", Needing("cervical flexion", "2026-11-21,cervical flexion,,active,9,deg,tape")),
+            new("one side not measured", "note need-unmeasured", Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape")),
+            new("measured after today alone", "note need-unmeasured", Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape", "2199-12-31,ankle dorsiflexion,right,passive,12,deg,tape")),
+            new("never measured", "note need-unmeasured", Needing(Ankle)),
+        ]),
         ("answers",
         [
             new("no clearance", "error clearance-missing", "clients/tess/client.yaml\n- clearances:\n-   - condition: raised-blood-pressure\n-     by: her general practice\n-     on: 2026-11-16\n-     until: 2027-11-15\n-     limit: effort at most 60 %"),
             new("forbidden, cleared or not", "error contraindicated-exercise", Press + "- not-with: [ankle-injury]\n- clear-first: [raised-blood-pressure]\n+ not-with: [ankle-injury, raised-blood-pressure]"),
+            new("one that cannot be read", "error value-wrong", "clients/tess/client.yaml\n- ankle-injury: no\n+ ankle-injury: nope"),
+            new("one with no value", "error value-wrong", "clients/tess/client.yaml\n- ankle-injury: no\n+ ankle-injury:"),
+            new("one whose condition is misspelt", "error condition-unknown", "clients/tess/client.yaml\n- ankle-injury: no\n+ ankle-injry: no"),
+            new("none that can be read", "error value-wrong", "clients/bram/client.yaml\n- answers:\n- ankle-injury: no\n+ answers: all no"),
             new("no exercise asks", "note answer-unused", "conditions.yaml\n- - id: raised-blood-pressure\n+ - id: hernia\n+   name: a hernia\n+   question: Do you have a hernia?\n+   where: whole body\n+ - id: raised-blood-pressure", "clients/bram/client.yaml\n- ankle-injury: no\n+ ankle-injury: no\n+ hernia: yes"),
         ]),
         ("unused",
@@ -59,11 +76,24 @@ public sealed class SourceFaultsTests(ITestOutputHelper output)
     [
         new("a side in place of the exercise's own", "", Programme + "- side: rear leg\n- by-week:\n-   1: 2 x hold 30 s\n+ side: left\n+ by-week:\n+   1: 2 x hold 30 s"),
         new("an attached caution, at whatever age", "", Stretch + "- stage: gain\n+ stage: gain\n+ properties: [balance]", "cautions/hold-on.md\n+ ---\n+ title: Hold on\n+ kind: take-care\n+ attaches-to: { property: balance, age: over-65 }\n+ ---\n+ Stand beside the wall."),
+        new("as much as is needed, and less before", "", Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,passive,10,deg,tape", "2026-11-21,ankle dorsiflexion,right,passive,10.5,deg,tape", "2026-11-07,ankle dorsiflexion,right,passive,6,deg,tape")),
         new("nobody does the harder version", "", Programme + "- - use: calf-press\n-   side: rear leg\n-   by-week:\n-     1: 2 x press 10 s at 50%"),
         new("a file that cannot be read may name what seems unused", "error key-unknown", Stretch + "- harder: calf-press\n+ hardest: calf-press", "cautions/cramp.md\n+ ---\n+ title: A cramp\n+ kind: ease-off\n+ ---\n+ Let go."),
     ];
 
     public static TheoryData<PlantedSourceFault> All => new(Families.SelectMany(f => f.Faults).Concat(Fine));
+
+    /// <summary>The stretch needs 10 degrees. Tess does it on the left and has them; Bram does it on both sides, and has these readings.</summary>
+    private static string[] Needing(string motion, params string[] readings)
+    {
+        const string Columns = "+ date,motion,side,mode,value,unit,instrument";
+        return
+        [
+            Stretch + $"- stage: gain\n+ stage: gain\n+ needs: {{ {motion}: 10 }}",
+            "clients/tess/readings.csv\n- 2026-11-20,ankle dorsiflexion,left,passive,9,deg,inclinometer\n+ 2026-11-20,ankle dorsiflexion,left,passive,10,deg,tape\n+ 2026-11-20,cervical flexion,,active,10,deg,tape",
+            $"clients/bram/readings.csv\n{string.Join("\n+ ", readings.Prepend(Columns))}",
+        ];
+    }
 
     [Theory]
     [MemberData(nameof(All))]

@@ -1,0 +1,18 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class RangeBelowNeed : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+        from needed in NeededSide.Of(client, uses, practice.Motions, today)
+        let reading = needed.Reading
+        where reading is not null && reading.Value < needed.Range.AtLeast
+        let exercise = needed.Use.Exercise
+        let day = reading.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        select new Finding(
+            RuleId.Of(GetType()), Level.Error, client.Id, needed.Use.At,
+            $"'{exercise.Title}' needs {needed.InUnit(needed.Range.AtLeast)} of {needed.Motion.Name}, but {client.Name}'s {needed.Name} was {needed.InUnit(reading.Value)} on {day}.",
+            "Choose an exercise that needs less, until a new reading in readings.csv shows the range.", exercise.Id.Text.Length);
+}

@@ -1,0 +1,4 @@
+using System.Runtime.CompilerServices;
+
+// A disk that vanishes in the middle of a write cannot be had on demand; a test takes it away from inside.
+[assembly: InternalsVisibleTo("Gradus.Tests")]
