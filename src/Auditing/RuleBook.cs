@@ -94,10 +94,13 @@ public static class RuleBook
 
     /// <summary>Plan + finished site → findings.</summary>
     /// <param name="others">The names of the other clients, for the one rule that looks for them.</param>
-    public static IEnumerable<Finding> Audit(Plan plan, Site site, IEnumerable<string> others)
+    public static IEnumerable<Finding> Audit(Plan plan, Site site, IEnumerable<string> others) => Audit(plan, site, new AuditShelf(others));
+
+    /// <summary>The same, for one of many sites.</summary>
+    public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditShelf shelf)
     {
-        var reading = SiteReading.Of(plan, site);
-        return Rules.OfType<ISiteRule>().SelectMany(rule => rule.Check(plan, reading)).Concat(Named.Check(plan, reading, others));
+        var reading = SiteReading.Of(plan, site, shelf);
+        return Rules.OfType<ISiteRule>().SelectMany(rule => rule.Check(plan, reading)).Concat(Named.Check(plan, reading, shelf.Names));
     }
 
     /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about accepting them. Errors stay.</summary>

@@ -8,6 +8,9 @@ namespace Gradus.CommandLine;
 internal sealed class Desk
 {
     private readonly Reach reach;
+    private readonly AuditShelf shelf;
+    private readonly Dictionary<ClientId, Client> bound;
+    private readonly HashSet<ClientId> asked;
     private readonly DateOnly today;
 
     private Desk(SourceFolder folder, PracticeReading reading, Series<ClientId> wanted, Findings findings, Reach reach, DateOnly today)
@@ -18,6 +21,9 @@ internal sealed class Desk
         Wanted = wanted;
         Findings = findings;
         this.reach = reach;
+        bound = (reading.Practice?.Clients ?? []).ToDictionary(c => c.Id);
+        asked = [.. wanted];
+        shelf = new(bound.Values.Select(c => c.Name));
         this.today = today;
     }
 
@@ -50,10 +56,10 @@ internal sealed class Desk
     }
 
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
-    public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : Practice?.Find(id);
+    public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : bound.GetValueOrDefault(id);
 
     /// <summary>What is found on one client's finished site.</summary>
-    public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, OthersThan(plan.Client)));
+    public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, shelf));
 
     /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.
     /// Warnings that the coach accepts are left out too.</summary>
@@ -66,8 +72,6 @@ internal sealed class Desk
     }
 
     private bool Concerns(Finding finding) => finding.Client is { } client
-        ? Wanted.Contains(client)
+        ? asked.Contains(client)
         : Wanted.Count == Known.Count || Wanted.Any(w => reach.Touches(finding.At.File, w));
-
-    private IEnumerable<string> OthersThan(ClientId client) => Practice?.Clients.Where(c => c.Id != client).Select(c => c.Name) ?? [];
 }

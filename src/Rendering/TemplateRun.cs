@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 using System.Numerics;
 using Gradus.Domain;
@@ -35,6 +36,9 @@ internal sealed class TemplateRun : TemplateContext
         ("recursive depth limit", "Templates include each other here more than 20 deep; perhaps one includes itself."),
         ("thrown by the target of an invocation", "This list has no such place."),
     ];
+
+    /// <summary>How the parts of each kind of view are named and found, worked out once and not again for every page.</summary>
+    private static readonly ConcurrentDictionary<Type, IObjectAccessor> Accessors = new();
 
     private readonly IReadOnlyDictionary<string, object> views;
     private int steps;
@@ -89,6 +93,15 @@ internal sealed class TemplateRun : TemplateContext
         IConvertible text => Write(Html.Escape(ObjectToString(text) ?? "")),
         _ => throw ThemeException.In(evaluated, "This is no text but several things together.", "Name one of its parts, or go through them with 'for'."),
     };
+
+    protected override IObjectAccessor? GetMemberAccessorImpl(object target)
+    {
+        var kind = target.GetType();
+        if (Accessors.TryGetValue(kind, out var known)) return known;
+        var found = base.GetMemberAccessorImpl(target);
+        if (found is not null && kind.Assembly == typeof(TemplateRun).Assembly) Accessors.TryAdd(kind, found);
+        return found;
+    }
 
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {

@@ -20,18 +20,19 @@ internal static class Publishing
         RefuseErrors(findings);
         var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
         var theme = ThemeFolder.Plain();
+        var shelf = laps.Time(Stages.Auditing, () => new AuditShelf(practice.Clients.Select(c => c.Name)));
         using var folder = TargetFolder.Open(target);
-        List<PublishedClient> sites = [.. practice.Clients.Select(client => One(practice, client, reach, theme, folder, findings, laps))];
+        List<PublishedClient> sites = [.. practice.Clients.Select(client => One(practice, client, reach, theme, shelf, folder, findings, laps))];
         RefuseErrors(findings);
         return new(sites);
     }
 
-    private static PublishedClient One(Practice practice, Client client, Reach reach, Theme theme, TargetFolder folder, Findings findings, Laps laps)
+    private static PublishedClient One(Practice practice, Client client, Reach reach, Theme theme, AuditShelf shelf, TargetFolder folder, Findings findings, Laps laps)
     {
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
         var plan = laps.Time(Stages.Planning, () => Plan.For(practice, client));
         var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings)) ?? throw new InvalidOperationException($"No site for {client.Id}.");
-        laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, practice.Clients.Where(c => c.Id != client.Id).Select(c => c.Name))));
+        laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, shelf)));
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
         var first = laps.Time(Stages.Writing, () => Publication.Write(site, folder));
         var second = laps.Time(Stages.WritingAgain, () => Publication.Write(site, folder));

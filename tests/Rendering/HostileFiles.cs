@@ -12,6 +12,7 @@ internal static class HostileFiles
             contact: { email: "⟦email⟧", phone: "+44 (1632) 960-077" }
             language: en
             emergency: { GB: "⟦emergency⟧" }
+            settings: { large-step: 500 % }
             ---
             ⟦scope⟧
 
@@ -91,7 +92,7 @@ internal static class HostileFiles
             ---
             title: "⟦press title⟧"
             trains: ankle dorsiflexion
-            stage: strengthen
+            stage: gain
             position: standing
             dose: 2 x move 5 reps, each side, load 8 kg
             signs: [pull, stab]
@@ -128,8 +129,10 @@ internal static class HostileFiles
               - name: "⟦session⟧"
                 days: [Mon]
                 do:
-                  - { use: sway, side: "⟦rear leg⟧", by-week: { 1: 2 x hold 30 s, 2: 3 x hold 45 s }, move-on: ["⟦move on⟧"] }
+                  - { use: sway, side: "⟦rear leg⟧", by-week: { 1: 2 x hold 30 s, 2: 2 x hold 45 s }, move-on: ["⟦move on⟧"], keep-when-short: yes }
                   - use: press
+            move-on: { gain: ["⟦move on from a stage⟧"] }
+            alternate: [{ name: "⟦other session⟧", instead-of: "⟦session⟧", kind: flare, do: [{ rounds: 2, rest: 20 s, of: [{ use: sway }, { use: press }] }] }]
             ---
             ⟦letter⟧
 

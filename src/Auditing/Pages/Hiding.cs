@@ -6,8 +6,16 @@ namespace Gradus.Auditing;
 /// <param name="byStyle">The elements that a style rule hides, with the words for it.</param>
 internal sealed class Hiding(IReadOnlyDictionary<IElement, string> byStyle)
 {
+    private readonly Dictionary<IElement, string?> judged = [];
+
     /// <summary>What hides that element itself, in words; null where nothing does. Those it stands in are not asked.</summary>
     public string? Of(IElement element)
+    {
+        if (!judged.TryGetValue(element, out var hidden)) judged[element] = hidden = Judged(element);
+        return hidden;
+    }
+
+    private string? Judged(IElement element)
     {
         if (element.HasAttribute("hidden")) return "the attribute 'hidden'";
         if (element.HasAttribute("inert")) return "the attribute 'inert'";

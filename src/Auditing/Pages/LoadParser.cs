@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using AngleSharp.Dom;
 using Gradus.Domain;
 
@@ -12,7 +13,18 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         "dynsrc", "lowsrc",
     ];
 
-    public Series<LoadSeen> Read(IDocument document) => document.All.SelectMany(Of).ToSeries();
+    private static readonly FrozenSet<string> Asking = Attributes.Concat(["srcset", "imagesrcset", "href", "srcdoc", "http-equiv", "style"]).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
+    public Series<LoadSeen> Read(IDocument document) => document.All.Where(MayAsk).SelectMany(Of).ToSeries();
+
+    /// <summary>Most elements have a class or an id at most, and need no closer look.</summary>
+    private static bool MayAsk(IElement element)
+    {
+        if (element.LocalName is "style" or "script") return true;
+        for (var i = 0; i < element.Attributes.Length; i++)
+            if (element.Attributes[i] is { } own && (Asking.Contains(own.Name) || own.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))) return true;
+        return false;
+    }
 
     private IEnumerable<LoadSeen> Of(IElement element)
     {

@@ -21,12 +21,11 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
     /// <summary>The elements that a screen reader gets, in order.</summary>
     private static IEnumerable<IElement> Told(IDocument document)
     {
-        var open = new Stack<IElement>([document.DocumentElement]);
-        while (open.TryPop(out var element))
+        var kept = new HashSet<IElement>();
+        foreach (var element in document.All)
         {
-            if (AccessibleName.IsKept(element)) continue;
-            yield return element;
-            foreach (var child in element.Children.Reverse()) open.Push(child);
+            if (AccessibleName.IsKept(element) || (element.ParentElement is { } parent && kept.Contains(parent))) kept.Add(element);
+            else yield return element;
         }
     }
 

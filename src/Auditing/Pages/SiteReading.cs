@@ -18,19 +18,19 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     public PageReading? Page(string path) => Pages.FirstOrDefault(p => string.Equals(p.Path, path, StringComparison.Ordinal));
 
     /// <summary>Reads every page of a site once, and looks for what the plan says must be on it. A style file counts for every page, whichever of them asks for it.</summary>
-    public static SiteReading Of(Plan plan, Site site)
+    internal static SiteReading Of(Plan plan, Site site, AuditShelf shelf)
     {
-        var reading = Of(site);
+        var reading = Of(site, shelf);
         return reading with { Sightings = Sighting.Of(plan, reading).ToSeries() };
     }
 
-    private static SiteReading Of(Site site)
+    private static SiteReading Of(Site site, AuditShelf shelf)
     {
         var texts = site.Assets
             .Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
-            .Select(a => new TextFile(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
+            .Select(a => shelf.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
             .ToSeries();
-        var hiding = texts.Where(t => t.Path.EndsWith(".css", StringComparison.OrdinalIgnoreCase)).SelectMany(t => HidingStyle.In(t.Text)).ToArray();
+        var hiding = texts.SelectMany(t => t.Hides).ToArray();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
         return new(site.Pages.Concat(OtherPages(site)).Select(p => PageParser.Read(p, hiding)).ToSeries(), files, texts);
     }
@@ -40,5 +40,3 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
         .Where(a => PageEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
         .Select(a => new Page(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)));
 }
-
-public sealed record TextFile(string Path, string Text);

@@ -19,8 +19,11 @@ internal sealed record StepPair(StepSeen Seen, string Expected, string? OtherSid
                where list.Heading == weeks.Heading && list.Items.Count == weeks.Steps.Count
                from pair in list.Items.Zip(weeks.Steps)
                let expected = ExpectedOf(pair.Second, plan.Words)
-               select new StepPair(pair.First, expected, sides.FirstOrDefault(side => CountOf(side, pair.First.Text) > CountOf(side, expected)));
+               select new StepPair(pair.First, expected, OtherSideIn(pair.First.Text, expected, sides));
     }
+
+    private static string? OtherSideIn(string text, string expected, Series<string> sides) =>
+        text == expected ? null : sides.FirstOrDefault(side => CountOf(side, text) > CountOf(side, expected));
 
     private static string ExpectedOf(Step step, Words words) => Spacing.Collapse($"{step.Words} {step.Detail} {words.Span(step.Seconds)}");
 

@@ -70,6 +70,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
 
     private void Flush()
     {
+        if (line.Length == 0) return;
         var text = Spacing.Collapse(line.ToString());
         if (text.Length > 0) lines.Add(new(text, at(begun), hiddenBy));
         line.Clear();

@@ -23,9 +23,12 @@ public sealed class Reach
         file.StartsWith("exercises/", StringComparison.Ordinal) || file.StartsWith("cautions/", StringComparison.Ordinal)
         || file.StartsWith("sports/", StringComparison.Ordinal);
 
+    /// <summary>The name of the client in whose folder a file lies; null where it lies in none.</summary>
+    public static string? OwnerOf(string file) => file.Split('/') is ["clients", var owner, _, ..] ? owner : null;
+
     public bool Touches(string file, ClientId client)
     {
-        if (file.StartsWith("clients/", StringComparison.Ordinal)) return file.StartsWith($"clients/{client}/", StringComparison.Ordinal);
+        if (file.StartsWith("clients/", StringComparison.Ordinal)) return OwnerOf(file) == client.Text;
         if (file.StartsWith("cautions/", StringComparison.Ordinal) && !readCautions.Contains(file)) return true;
         return !IsShared(file) || (files.TryGetValue(file, out var clients) && clients.Contains(client.Text));
     }

@@ -25,6 +25,7 @@ public sealed class ReachTests
     [InlineData("clients/ansel/client.yaml", "ansel")]
     [InlineData("clients/ansel/programme.md", "ansel")]
     [InlineData("clients/ans/client.yaml", "")]
+    [InlineData("clients/ansel", "")]
     public void An_error_in_a_file_touches_those_whose_plan_is_made_from_it(string file, string touched) => Assert.Equal(touched, Touched(Two, file));
 
     [Fact]
@@ -75,6 +76,9 @@ public sealed class ReachTests
     {
         var read = practice.Read();
         var reach = Reach.Of(read);
+        var wrong = new Findings();
+        wrong.Add(At(Level.Error, file, 1));
+        Assert.All(read.Clients, c => Assert.Equal(reach.Touches(file, c.Id), wrong.Block(c.Id, reach)));
         return string.Join(' ', read.Clients.Where(c => reach.Touches(file, c.Id)).Select(c => c.Id));
     }
 }

@@ -5,17 +5,9 @@ namespace Gradus.Auditing;
 public sealed class RequestToNetwork : ISiteRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
-        site.Pages.SelectMany(p => p.Loads).Concat(site.Texts.SelectMany(InFile)).Where(load => !StaysInside(load, site)).Select(load => new Finding(
+        site.Pages.SelectMany(p => p.Loads).Concat(site.Texts.SelectMany(t => t.Loads)).Where(load => !StaysInside(load, site)).Select(load => new Finding(
             RuleId.Of(GetType()), Level.Error, plan.Client, load.At, $"This page asks for '{load.Address}' ({load.By}), which is no file of this site.",
             "Put the file into the site, or take the request out: a client's page asks nobody for anything."));
-
-    private static IEnumerable<LoadSeen> InFile(TextFile file) => Path.GetExtension(file.Path).ToLowerInvariant() switch
-    {
-        ".css" => Asked.InStyle(file.Text).Select(a => new LoadSeen("style", a, Location.Whole(file.Path))),
-        ".svg" => Asked.InDrawing(file.Text).Select(a => new LoadSeen("drawing", a, Location.Whole(file.Path))),
-        ".js" or ".mjs" => Asked.InScript(file.Text).Select(a => new LoadSeen("script", a, Location.Whole(file.Path))),
-        _ => [],
-    };
 
     /// <summary>Whether what is asked for is a file of this site, a place on the same page, or a picture written out in the address itself.</summary>
     private static bool StaysInside(LoadSeen load, SiteReading site)

@@ -2,12 +2,13 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-public sealed class AnswerUnused : IClientRule, IWholeRule
+public sealed class AnswerUnused : IPracticeRule, IWholeRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice)
     {
         var asked = practice.Exercises.SelectMany(e => e.Contraindications).Select(c => c.Value).ToHashSet();
-        return from answer in client.Answers
+        return from client in practice.Clients
+               from answer in client.Answers
                where !asked.Contains(answer.Condition)
                select new Finding(
                    RuleId.Of(GetType()), Level.Note, client.Id, answer.At,
