@@ -64,6 +64,7 @@ public static class RuleBook
         new SideNamedWrong(),
         new StepAltered(),
         new PlanWordsAltered(),
+        new CalendarAgainstPlan(),
         new BarDrawnWrong(),
         new LinkBrokenOnPage(),
         new RequestToNetwork(),

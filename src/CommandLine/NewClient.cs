@@ -37,7 +37,7 @@ internal static class NewClient
 
     /// <summary>Where most clients of the practice live.</summary>
     private static string ZoneOf(Practice practice) =>
-        practice.Clients.Select(c => c.Zone).GroupBy(z => z, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key ?? "Europe/London";
+        practice.Clients.Select(c => c.Zone.Name).GroupBy(z => z, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key ?? "Europe/London";
 
     /// <summary>"ada-wren" as "Ada Wren".</summary>
     private static string NameOf(ClientId id) => string.Join(' ', id.Text.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(StarterShelf.Title));

@@ -20,9 +20,10 @@ public static class SiteRenderer
         {
             var shared = new Dictionary<string, object>(StringComparer.Ordinal) { ["site"] = Viewing.Site(plan), ["words"] = WordsOf(plan.Words) };
             var pages = PagesOf(plan, theme, shared);
-            var pictures = plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).ToArray();
-            SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(pictures.Select(p => p.Path)));
-            return new(plan.Client, pages, theme.Assets.Concat(pictures));
+            var own = plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).ToList();
+            if (CalendarFile.Of(plan) is { } calendar) own.Add(calendar);
+            SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
+            return new(plan.Client, pages, theme.Assets.Concat(own));
         }
         catch (ThemeException broken)
         {

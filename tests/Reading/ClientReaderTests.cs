@@ -17,7 +17,7 @@ public sealed class ClientReaderTests
         Assert.Equal(Side.Left, Client.Stance);
         Assert.Equal(new Birth(1988, new(1988, 2, 29)), Client.Born);
         Assert.Equal(new("IE", new(Path, 5, 10)), Client.Country);
-        Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone));
+        Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone.Name));
         Assert.Equal(Location.Whole(Path), Client.At);
     }
 
@@ -28,7 +28,7 @@ public sealed class ClientReaderTests
     [InlineData("Etc/GMT+12")]
     [InlineData("UTC")]
     public void Every_zone_of_the_database_is_known_on_any_machine(string zone) =>
-        Assert.Equal(zone, LittlePractice.Golden.Edit(Path, "Europe/Dublin", zone).Client("ansel").Zone);
+        Assert.Equal(zone, LittlePractice.Golden.Edit(Path, "Europe/Dublin", zone).Client("ansel").Zone.Name);
 
     [Theory]
     [InlineData("1900-01-01")]

@@ -16,6 +16,7 @@ public sealed record Plan(
     PlannedHealth Health,
     Series<PlannedSession> Sessions,
     Series<PlannedWeek> Weeks,
+    Series<PlannedDate> Dates,
     Series<PlannedExercise> Exercises,
     Series<PlannedCaution> Cautions,
     Series<Picture> Pictures)
@@ -23,6 +24,7 @@ public sealed record Plan(
     public const string HomePath = "index.html";
     public const string BeforeYouStartPath = "before-you-start.html";
     public const string WeeksPath = "weeks.html";
+    public const string CalendarPath = "calendar.ics";
 
     /// <summary>The plan of one client.</summary>
     /// <exception cref="ArgumentException">Sources that an error blocks have no plan; check the practice first.</exception>
@@ -124,6 +126,13 @@ public sealed record PlannedWeeks(Series<int> Weeks, string Heading, Series<Step
 
     public TimeShares Shares => TimeShares.Of(Steps);
 }
+
+/// <summary>One session on one fixed day.</summary>
+/// <param name="Uid">The same as long as it is the same session of the same week, whatever its day and hour; made of ids, and nobody's name can be read from it.</param>
+/// <param name="Title">Says nothing of what is trained, or why.</param>
+/// <param name="Note">How long it takes, and which page of the site it is on.</param>
+/// <param name="Start">In UTC; null where the client has no hour, so that the session belongs to the whole day.</param>
+public sealed record PlannedDate(string Uid, string Title, string Note, DateOnly Date, DateTime? Start, Seconds Length);
 
 /// <summary>One week of the programme: seven days from its first one.</summary>
 /// <param name="Heading">"Week 2, from Monday 14 December 2026"</param>

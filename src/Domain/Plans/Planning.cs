@@ -13,6 +13,7 @@ internal static class Planning
         var text = new TextPlanning(practice, words, exercises.Select(e => e.Id).ToHashSet());
         var programme = client.Programme;
         var sessions = programme.AllSessions.Index().Select(s => Session(s.Index + 1, s.Item, uses, programme, practice.Card.Settings, text)).ToSeries();
+        var weeks = Enumerable.Range(1, programme.Weeks).Select(week => WeekPlanning.Of(week, programme, sessions, words)).ToSeries();
         return new(
             client.Id,
             client.Name,
@@ -23,7 +24,8 @@ internal static class Planning
             Stance(sport, client, words),
             Health(practice, client, exercises, words),
             sessions,
-            Enumerable.Range(1, programme.Weeks).Select(week => WeekPlanning.Of(week, programme, sessions, words)).ToSeries(),
+            weeks,
+            DatePlanning.Of(client, sessions, weeks, words).ToSeries(),
             exercises.Select(e => ExerciseOf(practice, e, uses, sessions, text)).ToSeries(),
             Cautions(practice, client, exercises, text),
             text.Pictures);

@@ -15,7 +15,7 @@ public sealed record Client(
     Birth Born,
     Mention<string> Country,
     string Language,
-    string Zone,
+    Zone Zone,
     Series<DayOfWeek> Days,
     TimeOnly? Hour,
     int Minutes,

@@ -16,7 +16,7 @@ internal static class ClientReader
         var born = BirthIn(fields);
         var country = Country.In(fields);
         var language = Language.In(fields, words);
-        var zone = Zone.In(fields);
+        var zone = ZoneReader.In(fields);
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
         var hour = HourIn(fields);
         var minutes = fields.NeedWhole("minutes", 1, 240);
@@ -29,7 +29,7 @@ internal static class ClientReader
         if (name is null || sports.Count == 0 || born is null || country is null || language is null || zone is null
             || minutes is null || agreed is null || answered is null || answers is null || programme is null) return null;
         return new(
-            id, name, sports[0].Sport, sports[0].Stance, sports, born, country, language.Value, zone.Value, days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
+            id, name, sports[0].Sport, sports[0].Stance, sports, born, country, language.Value, ZoneReader.Of(zone.Value, programme), days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
             clearances, programme, readings, sheet.Whole);
     }
 

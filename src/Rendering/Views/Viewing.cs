@@ -29,6 +29,7 @@ internal static class Viewing
         plan.Words.Say("weeks-count", ("n", plan.Programme.Weeks)),
         DateView.Of(plan.Programme.Start, plan.Words),
         DateView.Of(plan.Programme.End, plan.Words),
+        plan.Dates.Count > 0 ? Plan.CalendarPath : "",
         ProseHtml.Of(plan.Programme.Letter, 3),
         [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
 

@@ -22,7 +22,7 @@ internal sealed record DateView(string Iso, string Words)
 }
 
 internal sealed record HomeView(
-    string Title, string Length, DateView Start, DateView End, Html Letter, Series<SessionCardView> Sessions);
+    string Title, string Length, DateView Start, DateView End, string Calendar, Html Letter, Series<SessionCardView> Sessions);
 
 /// <param name="Instead">The sessions that the client may choose in its place.</param>
 internal sealed record SessionCardView(

@@ -1,0 +1,43 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class CalendarAgainstPlan : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    {
+        if (site.Texts.FirstOrDefault(t => t.Path == Plan.CalendarPath) is not { } file)
+        {
+            if (plan.Dates.Count > 0) yield return Wrong(plan, Location.Whole(Plan.CalendarPath), "The calendar is missing, and the programme has sessions on fixed days.", "Hand the site over with its calendar.");
+            yield break;
+        }
+
+        var events = CalendarReading.Of(file.Text).Events;
+        if (events.Count != plan.Dates.Count)
+            yield return Wrong(plan, Location.Whole(file.Path), $"Sessions in the calendar: {events.Count}; in the plan: {plan.Dates.Count}.", "Write one for each session on a fixed day.");
+        foreach (var (date, seen) in plan.Dates.Zip(events))
+        {
+            if (Fault(date, seen) is { } fault)
+            {
+                yield return Wrong(plan, new(file.Path, seen.Line, 1), fault, "Write each session as the plan has it, in its order.");
+                yield break;
+            }
+        }
+    }
+
+    private static string? Fault(PlannedDate date, CalendarEvent seen)
+    {
+        var start = date.Start is { } instant
+            ? instant.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)
+            : date.Date.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
+        if (seen["DTSTART"] != start) return $"A session begins at {seen["DTSTART"]}; in the plan it is {start}.";
+        if (date.Start is not null && IsoSeconds.Read(seen["DURATION"]) != date.Length) return $"The session of {start} takes {seen["DURATION"]}; in the plan it is {date.Length.ToIsoDuration()}.";
+        if (seen["SUMMARY"] != date.Title || seen["DESCRIPTION"] != date.Note) return $"The session of {start} is called \"{seen["SUMMARY"]}\" and says \"{seen["DESCRIPTION"]}\"; the plan's words are \"{date.Title}\" and \"{date.Note}\".";
+        if (seen["UID"] != date.Uid) return $"The session of {start} has another name for calendars than in the plan.";
+        var more = seen.Properties.Keys.Except(["UID", "DTSTAMP", "DTSTART", "DURATION", "SUMMARY", "DESCRIPTION"]).Order(StringComparer.Ordinal).FirstOrDefault();
+        return more is null ? null : $"The session of {start} says {more} too, which is not in the plan.";
+    }
+
+    private Finding Wrong(Plan plan, Location at, string message, string help) => new(RuleId.Of(GetType()), Level.Error, plan.Client, at, message, help);
+}
