@@ -24,6 +24,7 @@ internal sealed class Commands
         root.Subcommands.Add(NewCommand.Words());
         root.Subcommands.Add(PublishCommand.Words());
         root.Subcommands.Add(AuditCommand.Words());
+        root.Subcommands.Add(LoadCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
         root.Subcommands.Add(ExplainCommand.Words());
         return new(root);

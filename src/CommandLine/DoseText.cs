@@ -3,7 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>A dose for the coach at the keyboard: the line as understood, its time at both ends, the steps, the weeks.</summary>
+/// <summary>A dose for the coach at the keyboard: the line as understood, its time at both ends, the steps with the clock at which each begins, what published figures
+/// say of it, the weeks.</summary>
 internal static class DoseText
 {
     public static void Write(TextWriter to, Dose dose, DoseSettings settings, int? weeks)
@@ -20,6 +21,10 @@ internal static class DoseText
             WriteEnd(to, "high  ", dose.High(), settings);
         }
 
+        var beside = FiguresBeside.Of(dose, settings).ToArray();
+        if (beside.Length > 0) to.WriteLine("Published figures, as information; none of them is a limit for a person:");
+        foreach (var line in beside) to.WriteLine($"  {line}");
+        if (beside.Length > 0) to.WriteLine();
         foreach (var week in Enumerable.Range(1, weeks ?? 0))
         {
             var grown = DoseGrowth.At(dose, week, 1, weeks ?? 1);
@@ -36,11 +41,13 @@ internal static class DoseText
         if (measures.EffortSeconds > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}"));
         if (measures.Reps > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}"));
         to.WriteLine($"{end}{string.Join(", ", said)}");
+        var clock = Seconds.Zero;
         foreach (var run in Timeline.Of(settled, settings).Steps)
         {
             var side = run.Side is { } which ? which == DoseSide.First ? "first side" : "second side" : "";
             var effort = run is TimelineStep.Work { EffortPercent: { } percent } ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.##} %") : "";
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {run.Seconds.Value,5} s  {Kebab.Of(run.Kind.ToString()),-9} {side,-12} {effort}").TrimEnd());
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {Clock(clock),7}  {run.Seconds.Value,5} s  {Kebab.Of(run.Kind.ToString()),-9} {side,-12} {effort}").TrimEnd());
+            clock += run.Seconds;
         }
 
         to.WriteLine();

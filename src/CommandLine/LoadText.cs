@@ -1,0 +1,65 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.CommandLine;
+
+/// <summary>The load of one client for the coach at the keyboard: a table of the weeks for each motion and side, and of the time of each week.</summary>
+internal static class LoadText
+{
+    public static void Write(TextWriter to, Practice practice, Client client)
+    {
+        var settings = practice.Card.Settings;
+        to.WriteLine($"{client.Name}: {client.Programme.Title}");
+        foreach (var motion in Loads.Of(client, Uses.Of(practice, client), settings.Dose).GroupBy(l => (l.Motion, l.Side)))
+            Motion(to, motion.Key.Motion, motion.Key.Side, [.. motion]);
+        Times(to, practice, client);
+        to.WriteLine("Published figures, as information; none of them is a limit for a person:");
+        foreach (var figure in (PublishedFigure[])[PublishedFigures.StretchInASession, PublishedFigures.StretchInAWeek, PublishedFigures.StretchEnough, PublishedFigures.HoldOver65])
+            to.WriteLine($"  {figure.Cited}.");
+        to.WriteLine();
+    }
+
+    private static void Motion(TextWriter to, Motion motion, Side? side, WeekLoad[] weeks)
+    {
+        to.WriteLine();
+        to.WriteLine($"{motion.Name}{(side is { } one ? ", " + one.Word() : "")}{(weeks.Any(w => w.BeforePlay) ? "; sessions before play come on top" : "")}");
+        to.WriteLine("  week  stretch s        contraction s    effort-s         reps             sessions  days");
+        for (var i = 0; i < weeks.Length; i++)
+        {
+            var (now, before) = (weeks[i].Work, i > 0 ? weeks[i - 1].Work : null);
+            to.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"  {weeks[i].Week,4}  {Cell(now.StretchSeconds.Value, before?.StretchSeconds.Value),-16} {Cell(now.ContractionSeconds.Value, before?.ContractionSeconds.Value),-16} {Cell(now.EffortSeconds, before?.EffortSeconds),-16} {Cell(now.Reps, before?.Reps),-16} {weeks[i].Sessions,8}  {weeks[i].Days,4}  {(weeks[i].IsLighter ? "lighter " : "")}{FiguresBeside.Of(weeks[i])}").TrimEnd());
+        }
+    }
+
+    private static void Times(TextWriter to, Practice practice, Client client)
+    {
+        to.WriteLine();
+        to.WriteLine($"Time; {client.Name} has {client.Minutes} min for a session");
+        var plan = Plan.For(practice, client);
+        foreach (var week in plan.Weeks)
+        {
+            var sessions = week.Sessions.Select(s => $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{Clock(s.Seconds)}");
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {week.Number,4}  {Clock(week.Total),7}  {string.Join(", ", sessions)}"));
+        }
+
+        to.WriteLine();
+    }
+
+    /// <summary>The figure and its change against the week before; from nothing there is no percentage.</summary>
+    private static string Cell(decimal now, decimal? before)
+    {
+        var change = (now, before) switch
+        {
+            (_, null) or (0, 0) => "",
+            ( > 0, 0) => " (new)",
+            (0, > 0) => " (none)",
+            _ when now == before => " (same)",
+            var (a, b) => string.Create(CultureInfo.InvariantCulture, $" ({Math.Round(100 * (a - b.Value) / b.Value, MidpointRounding.AwayFromZero):+0;-0;0} %)"),
+        };
+        return string.Create(CultureInfo.InvariantCulture, $"{now:0.#}{change}");
+    }
+
+    private static string Clock(Seconds span) => string.Create(CultureInfo.InvariantCulture, $"{span.Value / 60}:{span.Value % 60:00}");
+}
