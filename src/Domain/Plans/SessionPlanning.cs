@@ -4,7 +4,8 @@ namespace Gradus.Domain;
 internal static class SessionPlanning
 {
     /// <summary>Weeks with the same steps together, in the order of their first week. A week in which nothing of the session is done has none.</summary>
-    public static Series<PlannedWeeks> WeeksOf(IReadOnlyList<Use> uses, int weeks, PracticeSettings settings, Words words)
+    /// <param name="words">Null where only the times are asked for.</param>
+    public static Series<PlannedWeeks> WeeksOf(IReadOnlyList<Use> uses, int weeks, PracticeSettings settings, Words? words)
     {
         var byWeek = Enumerable.Range(1, weeks)
             .Select(week => (week, done: InWeek(uses, week)))
@@ -13,7 +14,7 @@ internal static class SessionPlanning
         return byWeek.GroupBy(w => (w.steps, w.about)).Select(same =>
         {
             var shared = same.Select(w => w.week).ToSeries();
-            return new PlannedWeeks(shared, words.Weeks(shared), same.Key.steps, same.Key.about);
+            return new PlannedWeeks(shared, words?.Weeks(shared) ?? "", same.Key.steps, same.Key.about);
         }).ToSeries();
     }
 

@@ -1,7 +1,8 @@
 namespace Gradus.Domain;
 
 /// <summary>Puts the steps of one session together, one use or one block of rounds after the other.</summary>
-internal sealed class SessionSteps(PracticeSettings settings, Words words)
+/// <param name="words">Null where only the times are asked for: then no step says anything.</param>
+internal sealed class SessionSteps(PracticeSettings settings, Words? words)
 {
     private readonly List<Step> steps = [];
     private Exercise? before;
@@ -62,8 +63,8 @@ internal sealed class SessionSteps(PracticeSettings settings, Words words)
         foreach (var step in timeline.Steps)
         {
             var side = step.Side is { } ordered ? Use.SidesOf(dose)[ordered == DoseSide.First ? 0 : 1] : FirstSide(dose);
-            var detail = step is TimelineStep.Work work ? StepWords.Detail(round is { } set ? work with { Set = set } : work, dose, SetsOf(dose, step.Side), words) : "";
-            steps.Add(new(step.Kind, use.Exercise.Id, side, step.Seconds, StepWords.Of(step.Kind, use.Exercise, side, words), detail));
+            var detail = words is not null && step is TimelineStep.Work work ? StepWords.Detail(round is { } set ? work with { Set = set } : work, dose, SetsOf(dose, step.Side), words) : "";
+            steps.Add(new(step.Kind, use.Exercise.Id, side, step.Seconds, Said(step.Kind, use, side), detail));
         }
 
         before = use.Exercise;
@@ -72,8 +73,10 @@ internal sealed class SessionSteps(PracticeSettings settings, Words words)
     private void Add(Use use, WeekDose week, StepKind kind, Seconds seconds)
     {
         var side = FirstSide(week.Dose);
-        if (seconds > Seconds.Zero) steps.Add(new(kind, use.Exercise.Id, side, seconds, StepWords.Of(kind, use.Exercise, side, words), ""));
+        if (seconds > Seconds.Zero) steps.Add(new(kind, use.Exercise.Id, side, seconds, Said(kind, use, side), ""));
     }
+
+    private string Said(StepKind kind, Use use, Side? side) => words is null ? "" : StepWords.Of(kind, use.Exercise, side, words);
 
     private static Side? FirstSide(Dose dose) => dose.Terms.Side is null or SideTerm.Both ? null : Use.SidesOf(dose)[0];
 

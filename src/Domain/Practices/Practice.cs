@@ -21,6 +21,7 @@ public sealed record Practice(
     WordBook Words)
 {
     private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);
+    private readonly Dictionary<ClientId, Client> clients = Clients.ToDictionary(c => c.Id);
     private readonly Dictionary<CautionId, Caution> cautions = Cautions.ToDictionary(c => c.Id);
 
     public Exercise? Find(ExerciseId id) => exercises.GetValueOrDefault(id);
@@ -31,7 +32,7 @@ public sealed record Practice(
 
     public Sport? Find(SportId id) => Sports.FirstOrDefault(s => s.Id == id);
 
-    public Client? Find(ClientId id) => Clients.FirstOrDefault(c => c.Id == id);
+    public Client? Find(ClientId id) => clients.GetValueOrDefault(id);
 }
 
 /// <summary>Who the coach is, and what holds for everybody: <c>practice.md</c>.</summary>

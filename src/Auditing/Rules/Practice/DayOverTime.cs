@@ -8,9 +8,8 @@ public sealed class DayOverTime : ICountingRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
         var (programme, settings) = (client.Programme, practice.Card.Settings);
-        if (practice.Words.In(client.Language) is not { } words) return [];
         var done = from session in programme.Sessions.Index()
-                   from weeks in SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, settings, words)
+                   from weeks in SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, settings)
                    from week in weeks.Weeks
                    from date in session.Item.Days.DatesIn(programme, week)
                    select (date, session: session.Item, weeks.Total, week);

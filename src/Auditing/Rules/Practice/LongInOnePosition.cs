@@ -10,7 +10,7 @@ public sealed class LongInOnePosition : ICountingRule
         if (practice.Words.In(client.Language) is not { } words) return [];
         return from session in programme.AllSessions.Index()
                where !session.Item.IsShortened
-               let longest = SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, settings, words)
+               let longest = SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, settings)
                    .SelectMany(w => UnbrokenTimes.Of(w.Steps, practice).Select(t => (t.Position, t.Seconds, Week: w.Weeks[0]))).DefaultIfEmpty().MaxBy(t => t.Seconds)
                where longest.Seconds > settings.OnePosition
                select new Finding(

@@ -8,9 +8,8 @@ public sealed class SessionOverTime : ICountingRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
         var settings = practice.Card.Settings;
-        if (practice.Words.In(client.Language) is not { } words) return [];
         return client.Programme.AllSessions.Index().Where(s => !s.Item.IsShortened)
-            .Select(s => Judged(client, s.Item, [.. uses.Where(u => u.Session == s.Index + 1)], own => SessionTimes.Of(own, client.Programme.Weeks, settings, words), settings))
+            .Select(s => Judged(client, s.Item, [.. uses.Where(u => u.Session == s.Index + 1)], own => SessionTimes.Of(own, client.Programme.Weeks, settings), settings))
             .OfType<Finding>();
     }
 
