@@ -36,15 +36,23 @@ internal static class LoadText
     private static void Times(TextWriter to, Practice practice, Client client)
     {
         to.WriteLine();
-        to.WriteLine($"Time; {client.Name} has {client.Minutes} min for a session");
+        to.WriteLine($"Time; {client.Name} has {client.Minutes} min for a session, on {client.Days.Count} days a week");
         var plan = Plan.For(practice, client);
         foreach (var week in plan.Weeks)
         {
             var sessions = week.Sessions.Select(s => $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{Clock(s.Seconds)}");
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {week.Number,4}  {Clock(week.Total),7}  {string.Join(", ", sessions)}"));
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {week.Number,4}  {Clock(week.Total),7}  {string.Join(", ", sessions)}{LongestDay(week)}"));
         }
 
         to.WriteLine();
+    }
+
+    /// <summary>The day that takes most of the time, where days are fixed.</summary>
+    private static string LongestDay(PlannedWeek week)
+    {
+        var days = week.Sessions.SelectMany(s => s.Dates.Select(date => (Date: date, s.Seconds))).GroupBy(d => d.Date)
+            .Select(d => (Date: d.Key, Total: new Seconds(d.Sum(s => s.Seconds.Value)))).OrderByDescending(d => d.Total).ThenBy(d => d.Date).ToArray();
+        return days.Length == 0 ? "" : $"; {days.Length} fixed days, the longest {days[0].Date.DayOfWeek} with {Clock(days[0].Total)}";
     }
 
     /// <summary>The figure and its change against the week before; from nothing there is no percentage.</summary>

@@ -7,24 +7,33 @@ public sealed class DayOverTime : ICountingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
-        var (programme, settings) = (client.Programme, practice.Card.Settings);
+        var programme = client.Programme;
         var done = from session in programme.Sessions.Index()
-                   from weeks in SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, settings)
+                   from weeks in SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, practice.Card.Settings)
                    from week in weeks.Weeks
                    from date in session.Item.Days.DatesIn(programme, week)
-                   select (date, session: session.Item, weeks.Total, week);
-        return done.GroupBy(d => d.date).Where(d => d.Count() > 1 && d.Sum(s => s.Total.Value) > client.Minutes * 60).GroupBy(d => d.Key.DayOfWeek)
-            .Select(day => day.MaxBy(d => d.Sum(s => s.Total.Value))).OfType<IGrouping<DateOnly, (DateOnly Date, ProgrammeSession Session, Seconds Total, int Week)>>()
-            .Select(d => Wrong(client, [.. d]));
+                   select new Done(date, week, session.Item, weeks.Total);
+        return from day in done.GroupBy(d => d.Date).Select(d => new Day([.. d]))
+               where day.Sessions.Length > 1 && day.Total > client.Minutes * 60
+               group day by day.Date.DayOfWeek into same
+               select Wrong(client, same.OrderByDescending(d => d.Total).ThenBy(d => d.Date).First());
     }
 
-    private Finding Wrong(Client client, (DateOnly Date, ProgrammeSession Session, Seconds Total, int Week)[] day)
+    private Finding Wrong(Client client, Day day)
     {
-        var total = day.Sum(d => d.Total.Value);
-        var minutes = string.Create(CultureInfo.InvariantCulture, $"{total / 60} min{(total % 60 == 0 ? "" : $" {total % 60} s")}");
+        var minutes = string.Create(CultureInfo.InvariantCulture, $"{day.Total / 60} min{(day.Total % 60 == 0 ? "" : $" {day.Total % 60} s")}");
         return new(
-            RuleId.Of(GetType()), Level.Warning, client.Id, day[1].Session.At,
-            $"On {day[0].Date.DayOfWeek} of week {day[0].Week} the sessions {string.Join(" and ", day.Select(d => $"'{d.Session.Name}'"))} take {minutes} together, but {client.Name} has {client.Minutes} minutes.",
+            RuleId.Of(GetType()), Level.Warning, client.Id, day.Sessions[1].Session.At,
+            $"On {day.Date.DayOfWeek} of week {day.Sessions[0].Week} the sessions {string.Join(" and ", day.Sessions.Select(d => $"'{d.Session.Name}'"))} take {minutes} together, but {client.Name} has {client.Minutes} minutes.",
             "Move one of them to another day, or make both shorter.");
+    }
+
+    private sealed record Done(DateOnly Date, int Week, ProgrammeSession Session, Seconds Total);
+
+    private sealed record Day(Done[] Sessions)
+    {
+        public DateOnly Date => Sessions[0].Date;
+
+        public int Total => Sessions.Sum(s => s.Total.Value);
     }
 }
