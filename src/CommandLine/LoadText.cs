@@ -52,7 +52,7 @@ internal static class LoadText
     {
         var days = week.Sessions.SelectMany(s => s.Dates.Select(date => (Date: date, s.Seconds))).GroupBy(d => d.Date)
             .Select(d => (Date: d.Key, Total: new Seconds(d.Sum(s => s.Seconds.Value)))).OrderByDescending(d => d.Total).ThenBy(d => d.Date).ToArray();
-        return days.Length == 0 ? "" : $"; {days.Length} fixed days, the longest {days[0].Date.DayOfWeek} with {Clock(days[0].Total)}";
+        return days.Length == 0 ? "" : $"; fixed days: {days.Length}, the longest {days[0].Date.DayOfWeek} with {Clock(days[0].Total)}";
     }
 
     /// <summary>The figure and its change against the week before; from nothing there is no percentage.</summary>
