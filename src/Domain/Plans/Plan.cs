@@ -2,6 +2,7 @@ namespace Gradus.Domain;
 
 /// <summary>Everything one client's site must say, before any word of HTML. Rendering writes it down; auditing holds the finished pages
 /// against it. Texts are in the client's language, sides are the client's own, times are settled to the second.</summary>
+/// <param name="GoodUntil">The sentence that says how long the pages may be used.</param>
 /// <param name="Exercises">Each exercise of the programme once, in the order the sessions meet them.</param>
 /// <param name="Cautions">Those of all exercises, merged, worst first.</param>
 /// <param name="Pictures">Every picture that some text of the plan shows, under its path in the site.</param>
@@ -11,6 +12,7 @@ public sealed record Plan(
     Words Words,
     Publisher Publisher,
     string Emergency,
+    string GoodUntil,
     PlannedProgramme Programme,
     PlannedStance Stance,
     PlannedHealth Health,

@@ -20,6 +20,7 @@ internal static class Planning
             words,
             new(practice.Card.Name, practice.Card.Coach, practice.Card.Contact, text.Linked(practice.Card.Scope)),
             emergency,
+            words.Say("good-until", ("date", words.Date(Validity.Of(practice, client, exercises)))),
             new(programme.Title, programme.Start, programme.End, programme.Weeks, client.Minutes, programme.MoveOn.Select(c => StageCheck(c, words)).ToSeries(), text.Linked(programme.Letter)),
             Stance(sport, client, words),
             Health(practice, client, exercises, words),

@@ -29,6 +29,7 @@ internal static class StepWords
         if (step.FeltEffort is { } felt) said.Add(words.Say("felt-effort", ("rating", felt)));
         if (dose.Terms.Tempo is { } tempo && action.Amount is Amount.Reps) said.Add(DoseWords.Of(tempo, words));
         if (dose.Terms.Load is { } load) said.Add(words.Say("with-load", ("load", load)));
+        if (DoseProperties.AsksForBreath(action)) said.Add(words.Say("keep-breathing"));
         if (dose.Terms.Leave is { } leave && action.Amount is Amount.Reps) said.Add(words.Say("leave", ("n", leave)));
         return words.Joined(said, "comma");
     }

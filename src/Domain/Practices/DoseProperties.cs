@@ -24,6 +24,9 @@ public static class DoseProperties
     /// <summary>Whether some press, pull or raise is hard.</summary>
     public static bool HasHardContraction(Dose dose) => dose.Actions.Any(a => a.Verb.IsContraction() && IsHard(a.Effort));
 
+    /// <summary>Whether somebody is told to keep breathing where it starts: a press, pull or raise that is hard or long.</summary>
+    public static bool AsksForBreath(DoseAction action) => action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount.Number.High > LongSeconds);
+
     private static bool IsHard(Effort? effort) => effort switch
     {
         Effort.Steady steady => steady.Percent.High >= HardPercent,

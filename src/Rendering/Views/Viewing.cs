@@ -16,6 +16,7 @@ internal static class Viewing
         string.Concat(plan.Publisher.Contact.Phone.Where(c => char.IsAsciiDigit(c) || c == '+')),
         plan.Words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice)),
         plan.Emergency,
+        plan.GoodUntil,
         ProseHtml.Of(plan.Publisher.Scope, 3),
         [
             new(Plan.HomePath, plan.Words.Say("home")),

@@ -5,7 +5,7 @@ namespace Gradus.Rendering;
 /// <summary>What templates see. They never see the plan itself, so a theme cannot come to depend on its shape.</summary>
 internal sealed record SiteView(
     string Language, string Title, string Name, string Practice, string Coach, string Email, string Phone, string PhoneLink, string WrittenBy,
-    string Emergency, Html Scope, Series<LinkView> Pages);
+    string Emergency, string GoodUntil, Html Scope, Series<LinkView> Pages);
 
 internal sealed record LinkView(string Path, string Text);
 

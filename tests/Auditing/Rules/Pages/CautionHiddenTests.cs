@@ -87,7 +87,7 @@ public sealed class CautionHiddenTests
     private static PlantedFault Styled(string style) => new(style, "look.css", "body {", style + " body {", "caution-hidden");
 
     /// <summary>Steps, weeks and sides are hidden too, and count as not there.</summary>
-    private static PlantedFault Everything(string style) => Styled(style) with { Rules = "bar-drawn-wrong caution-hidden plan-words-altered side-named-wrong times-do-not-add-up week-missing" };
+    private static PlantedFault Everything(string style) => Styled(style) with { Rules = "bar-drawn-wrong caution-hidden good-until-missing plan-words-altered side-named-wrong times-do-not-add-up week-missing" };
 
     private static PlantedFault Silent(string style) => Styled(style) with { Rules = "" };
 }

@@ -17,7 +17,7 @@ public sealed class PageWithoutCautionsTests
         new("a step on the first page", "index.html", "<h1>", Press + "<h1>", "page-without-cautions"),
         new("an instruction hidden on the first page", "index.html", "<h1>", "<p hidden>Let go slowly.</p><h1>", "page-without-cautions"),
         new("an instruction of another exercise on an exercise's page", "exercise-calf-press.html", "<h1>", "<p>Sink forward until the calf is tight.</p><h1>", "caution-after-instruction caution-altered page-without-cautions"),
-        new("a page emptied", "exercise-calf-press.html", "<body>", "<body><template>", "heading-skipped page-without-cautions plan-words-altered times-do-not-add-up week-missing"),
+        new("a page emptied", "exercise-calf-press.html", "<body>", "<body><template>", "good-until-missing heading-skipped page-without-cautions plan-words-altered times-do-not-add-up week-missing"),
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Append(new("an exercise named on the first page", "index.html", "<h1>", "<p>Calf press</p><h1>", "")));
@@ -41,8 +41,9 @@ public sealed class PageWithoutCautionsTests
     {
         var bytes = System.Text.Encoding.UTF8.GetBytes($"<html lang=\"en\"><title>x</title><h1>x</h1><ul>{Press}</ul>");
         var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages, FinishedSite.Site.Assets.Append(new("more/quick.htm", bytes)));
-        Assert.All(FinishedSite.Audit(site), f => Assert.Equal(("page-without-cautions", "more/quick.htm"), (f.Rule.Text, f.At.File)));
-        Assert.Equal(4, FinishedSite.Audit(site).Count);
+        Assert.Equal(
+            Enumerable.Repeat(("page-without-cautions", "more/quick.htm"), 4).Prepend(("good-until-missing", "more/quick.htm")),
+            FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File)).Order());
     }
 
     private static PlantedFault Missing(string path, string exercises)
