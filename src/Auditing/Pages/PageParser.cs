@@ -11,6 +11,9 @@ internal sealed class PageParser
 {
     private static readonly HtmlParser Parser = new(new HtmlParserOptions { IsKeepingSourceReferences = true });
 
+    /// <summary>What moves, bends or blots out a rectangle.</summary>
+    private static readonly string[] DrawnOtherwise = ["transform", "display", "visibility", "opacity", "fill", "fill-opacity", "clip-path", "mask", "hidden", "filter"];
+
     private readonly string path;
     private readonly IDocument document;
     private readonly Hiding hiding;
@@ -67,7 +70,16 @@ internal sealed class PageParser
     private TimeSeen Time(IElement time) => new(time.GetAttribute("datetime"), Spacing.Collapse(time.TextContent), At(time));
 
     private BarSeen Bar(IElement drawing) => new(
-        AccessibleName.Of(drawing), drawing.QuerySelectorAll("rect").Select(r => (Number(r, "x"), Number(r, "width"))).ToSeries(), At(drawing));
+        AccessibleName.Of(drawing), LengthOf(drawing), drawing.QuerySelectorAll("rect").Select(r => IsDrawn(r) ? (Number(r, "x"), Number(r, "width")) : (null, null)).ToSeries(), At(drawing));
+
+    /// <summary>The third number of a view box that begins at 0, in the corner.</summary>
+    private static decimal? LengthOf(IElement drawing) =>
+        (drawing.GetAttribute("viewBox") ?? "").Split(' ') is ["0", "0", var width, _] && decimal.TryParse(width, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var length) ? length : null;
+
+    /// <summary>Whether a rectangle stands where its numbers say, and can be seen.</summary>
+    private bool IsDrawn(IElement rectangle) =>
+        hiding.Around(rectangle) is null && Number(rectangle, "height") > 0 && (Number(rectangle, "y") ?? 0) == 0
+        && !DrawnOtherwise.Any(rectangle.HasAttribute) && rectangle.ParentElement?.LocalName == "svg";
 
     private static decimal? Number(IElement element, string attribute) =>
         decimal.TryParse(element.GetAttribute(attribute), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;

@@ -50,8 +50,9 @@ public sealed record TimeSeen(string? Machine, string Text, Location At)
 
 /// <summary>A drawing with rectangles in it.</summary>
 /// <param name="Label">What a screen reader says of it.</param>
-/// <param name="Parts">Where each rectangle begins and how wide it is, in the units of the drawing; null where that is no number.</param>
-public sealed record BarSeen(string Label, Series<(decimal? From, decimal? Width)> Parts, Location At);
+/// <param name="Length">How wide the drawing is, in its own units; null where it does not say.</param>
+/// <param name="Parts">Where each rectangle begins and how wide it is, in the same units; null where that is no number, or the rectangle is not simply drawn.</param>
+public sealed record BarSeen(string Label, decimal? Length, Series<(decimal? From, decimal? Width)> Parts, Location At);
 
 public sealed record LinkSeen(string Address, Location At);
 

@@ -34,7 +34,7 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
             var week = weeks[first];
             var measures = week.Measures(settings.Dose);
             yield return new(
-                weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(), DoseWords.Of(week, limb, words), ChangeWords.Of(weeks, first, limb, words), measures.Seconds, measures.About,
+                weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(), DoseWords.Of(week, limb, words), ChangeWords.Of(weeks, first, limb, settings.Dose, words), measures.Seconds, measures.About,
                 week.Dose);
         }
     }

@@ -29,11 +29,12 @@ public sealed class BarDrawnWrong : ISiteRule
         if (bar.Parts.Count != parts.Length) return $"there are {bar.Parts.Count} parts and not {parts.Length}";
         var whole = bar.Parts.Sum(p => p.Width ?? 0);
         if (whole <= 0) return "nothing has a length";
+        if (bar.Length is not { } length || Math.Abs(whole - length) > length * Tolerance) return "the parts together are not as long as the picture";
         var before = 0;
         foreach (var (drawn, span) in bar.Parts.Zip(parts))
         {
             if (drawn is not { From: { } from, Width: { } width }) return "a part has no place or no length";
-            if (Far(from - (bar.Parts[0].From ?? 0), before) || Far(width, span.Value)) return $"the part of {span.Value} seconds has a wrong place or length";
+            if (Far(from, before) || Far(width, span.Value)) return $"the part of {span.Value} seconds has a wrong place or length";
             before += span.Value;
         }
 

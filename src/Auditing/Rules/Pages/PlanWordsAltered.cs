@@ -6,8 +6,11 @@ public sealed class PlanWordsAltered : ISiteRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
         plan.Exercises.SelectMany(e => Missing(plan, site.Page(e.Path), e.Uses.SelectMany(OfUse)))
-            .Concat(plan.Sessions.SelectMany(s => Missing(plan, site.Page(s.Path), s.Uses.SelectMany(u => u.Notes.Concat(u.MoveOn)))))
+            .Concat(plan.Sessions.SelectMany(s => Missing(plan, site.Page(s.Path), OfSession(s))))
             .Concat(Missing(plan, site.Page(Plan.WeeksPath), OfWeeks(plan)));
+
+    /// <summary>Of a session that may be chosen, also in place of which one: who does both does too much.</summary>
+    private static IEnumerable<string> OfSession(PlannedSession session) => (session.InsteadOf is null ? [] : new[] { session.Days }).Concat(session.Uses.SelectMany(u => u.Notes.Concat(u.MoveOn)));
 
     private static IEnumerable<string> OfUse(PlannedUse use) => use.Notes.Concat(use.MoveOn).Concat(use.Doses.SelectMany(d => new[] { d.Words, d.Change }));
 

@@ -7,12 +7,24 @@ public sealed class TimesDoNotAddUp : ISiteRule
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
         plan.Sessions.SelectMany(s => Session(plan, site, s))
             .Concat(plan.Exercises.SelectMany(e => Spans(plan, site.Page(e.Path), e.Uses.SelectMany(u => u.Doses).Select(d => d.Seconds), "a dose of this exercise")))
-            .Concat(Spans(plan, site.Page(Plan.WeeksPath), Weeks(plan), "a session, a week or a share of them"))
+            .Concat(site.Page(Plan.WeeksPath) is { } weeks ? InOrder(plan, weeks, [.. Weeks(plan)]) : [])
             .Concat(Spans(plan, site.Page(Plan.HomePath), plan.Sessions.SelectMany(s => s.Weeks).Select(w => w.Total), "a session"));
 
     /// <summary>Each session and the sum of each week, then where the time of each session goes.</summary>
     private static IEnumerable<Seconds> Weeks(Plan plan) => plan.Weeks.Where(w => w.Sessions.Count > 0).SelectMany(w => w.Sessions.Select(s => s.Seconds).Append(w.Total))
         .Concat(plan.Sessions.SelectMany(s => s.Weeks).Select(w => (w.Shares, w.Total)).SelectMany(w => new[] { w.Shares.Work, w.Shares.Rest, w.Shares.Moving, w.Total }));
+
+    /// <summary>Exactly those spans, in that order.</summary>
+    private IEnumerable<Finding> InOrder(Plan plan, PageReading page, Seconds[] planned)
+    {
+        TimeSeen[] shown = [.. page.Times.Where(t => t.Span is not null)];
+        var same = shown.Zip(planned).TakeWhile(p => p.First.Span == p.Second).Count();
+        if (same == planned.Length && same == shown.Length) yield break;
+        var at = same < shown.Length ? shown[same].At : Location.Whole(page.Path);
+        yield return Wrong(
+            plan, at, same < planned.Length ? $"Here {plan.Words.Span(planned[same])} should stand, as in the plan." : "Here is a time too many.",
+            "Show for each week the time of each session and their sum, then for each session work, rest, moving about and all of it.");
+    }
 
     private IEnumerable<Finding> Session(Plan plan, SiteReading site, PlannedSession session)
     {

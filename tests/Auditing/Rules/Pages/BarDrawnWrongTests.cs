@@ -37,13 +37,24 @@ public sealed class BarDrawnWrongTests
         Plant("another figure in its sentence", "rest 50 seconds, moving about 20 seconds.\"><rect x=\"0.0\" y=\"0\" width=\"533.3\"", "rest 40 seconds, moving about 20 seconds.\"><rect x=\"0.0\" y=\"0\" width=\"533.3\""),
         Plant("the sentence of another week", "aria-label=\"Ankles, Week 1: work 80 seconds", "aria-label=\"Ankles, Week 3: work 80 seconds"),
         Plant("the pictures of two weeks under each other's sentence", Work + Rest + Moving, "<rect x=\"0.0\" width=\"611.1\"></rect><rect x=\"611.1\" width=\"277.8\"></rect><rect x=\"888.9\" width=\"111.1\"></rect>"),
+        Plant("a bar shorter than its picture", Open, Open.Replace("0 0 1000 40", "0 0 2000 40", StringComparison.Ordinal)),
+        Plant("a picture cut short", Open, Open.Replace("0 0 1000 40", "0 0 400 40", StringComparison.Ordinal)),
+        Plant("a picture without its size", Open, Open.Replace(" viewBox=\"0 0 1000 40\"", "", StringComparison.Ordinal)),
+        Plant("a bar that begins later", Work + Rest + Moving, "<rect x=\"40\" width=\"533.3\" height=\"40\"></rect><rect x=\"573.3\" width=\"333.3\" height=\"40\"></rect><rect x=\"906.7\" width=\"133.3\" height=\"40\"></rect>"),
+        Plant("parts in a group that may be moved", Work + Rest + Moving, $"<g>{Work}{Rest}{Moving}</g>"),
+        Plant("a part hidden", Rest, Rest.Replace("<rect", "<rect hidden", StringComparison.Ordinal)),
+        Plant("a part not displayed", Rest, Rest.Replace("<rect", "<rect display=\"none\"", StringComparison.Ordinal)),
+        Plant("a part without ink", Rest, Rest.Replace("<rect", "<rect fill=\"none\"", StringComparison.Ordinal)),
+        Plant("a part moved", Rest, Rest.Replace("<rect", "<rect transform=\"translate(90)\"", StringComparison.Ordinal)),
+        Plant("a part without a height", Rest, Rest.Replace("height=\"40\"", "height=\"0\"", StringComparison.Ordinal)),
+        Plant("a part below the picture", Rest, Rest.Replace("y=\"0\"", "y=\"60\"", StringComparison.Ordinal)),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Plant("the same shares of another length", Work + Rest + Moving, "<rect x=\"0\" width=\"80\"></rect><rect x=\"80\" width=\"50\"></rect><rect x=\"130\" width=\"20\"></rect>", ""),
-        Plant("a bar that begins later", Work + Rest + Moving, "<rect x=\"40\" width=\"80\"></rect><rect x=\"120\" width=\"50\"></rect><rect x=\"170\" width=\"20\"></rect>", ""),
-        Plant("parts in a group", Work + Rest + Moving, $"<g>{Work}{Rest}{Moving}</g>", ""),
+        Plant(
+            "the same shares of another length", Whole,
+            Open.Replace("1000 40", "150 20", StringComparison.Ordinal) + "<rect x=\"0\" width=\"80\" height=\"20\"></rect><rect x=\"80\" width=\"50\" height=\"20\"></rect><rect x=\"130\" width=\"20\" height=\"20\"></rect></svg>", ""),
         Plant("another drawing without bars", Whole, $"<svg viewBox=\"0 0 10 10\" role=\"img\" aria-label=\"Ankles\"><circle r=\"5\"></circle></svg>{Whole}", ""),
     ];
 
