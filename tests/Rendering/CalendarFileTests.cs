@@ -1,121 +1,108 @@
-using System.Text;
+using System.Globalization;
 using Gradus.Domain;
-using Gradus.Rendering;
-using Gradus.Tests.Domain;
-using Gradus.Tests.House;
-using Ical.Net.CalendarComponents;
+using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Rendering;
 
-/// <summary>calendar.ics (RFC 5545) read back by Ical.Net, a library of others.</summary>
+/// <summary>The lines of calendar.ics (RFC 5545), and what is read from them.</summary>
 public sealed class CalendarFileTests
 {
-    /// <summary>The instants as the system's own zones have them, which come from another copy of the IANA database than ours.</summary>
+    /// <summary>The two texts as the file has them with its folds undone, by section 3.3.11: strokes, semicolons and commas are escaped, a colon and quotes never. A line end in the words of the practice is a blank already.</summary>
     [Theory]
-    [InlineData("Europe/London", "18:30")]
-    [InlineData("Europe/London", "01:30")]
-    [InlineData("Pacific/Auckland", "07:15")]
-    [InlineData("Australia/Sydney", "02:30")]
-    [InlineData("America/New_York", "23:45")]
-    [InlineData("Asia/Kolkata", "06:00")]
-    [InlineData("Australia/Lord_Howe", "12:00")]
-    [InlineData("UTC", "00:00")]
-    public void Every_session_begins_when_the_clocks_of_the_place_show_its_hour(string zone, string hour)
+    [InlineData("Épée; exercises, session {number}", @"SUMMARY:Épée\; exercises\, session 1")]
+    [InlineData(@"A \\ stroke {number}", @"SUMMARY:A \\ stroke 1")]
+    [InlineData(@"A stroke and n: \\n {number}", @"SUMMARY:A stroke and n: \\n 1")]
+    [InlineData(@"Time: 10:30, \""now\"" {number}", @"SUMMARY:Time: 10:30\, ""now"" 1")]
+    [InlineData(@"\\;\\,;;,, {number}", @"SUMMARY:\\\;\\\,\;\;\,\, 1")]
+    [InlineData("BEGIN:VEVENT {number}", "SUMMARY:BEGIN:VEVENT 1")]
+    [InlineData(@"one\ntwo {number}", "SUMMARY:one two 1")]
+    [InlineData(@"one\r\ntwo {number}", "SUMMARY:one two 1")]
+    public void Texts_are_escaped_and_read_back(string title, string line)
     {
-        var plan = Plan(zone, hour);
-        var there = TimeZoneInfo.FindSystemTimeZoneById(zone);
-        var events = Events(plan);
-        Assert.Equal(7 * 60, events.Length);
-        foreach (var (seen, index) in events.Select((e, i) => (e, i)))
+        var plan = Titled(title);
+        var bytes = Calendars.Of(plan)!;
+        Calendars.MustBeWellFormed(bytes);
+        Assert.Contains("\r\n" + line + "\r\n", Unfolded(bytes), StringComparison.Ordinal);
+        Assert.Equal(plan.Dates[0].Title, Calendars.Read(bytes)[0].Summary);
+    }
+
+    /// <summary>Characters of one to four octets, moved along octet by octet, so that each place of a fold is met.</summary>
+    [Theory]
+    [InlineData("a")]
+    [InlineData("ž")]
+    [InlineData("€")]
+    [InlineData("🤺")]
+    [InlineData("e\u0301")]
+    [InlineData(",")]
+    [InlineData("aé€🤺")]
+    public void No_line_is_too_long_and_no_character_torn(string text)
+    {
+        for (var before = 0; before < 8; before++)
         {
-            var local = new DateOnly(2027, 1, 4).AddDays(index).ToDateTime(TimeOnly.ParseExact(hour, "HH:mm", System.Globalization.CultureInfo.InvariantCulture));
-            if (there.IsInvalidTime(local) || there.IsAmbiguousTime(local)) continue;
-            Assert.Equal(TimeZoneInfo.ConvertTimeToUtc(local, there), seen.DtStart!.AsUtc);
-            Assert.Equal(plan.Dates[index].Length.Value, seen.Duration!.Value.ToTimeSpanUnspecified().TotalSeconds);
+            var title = new string('x', before) + string.Concat(Enumerable.Repeat(text, 90));
+            var bytes = Calendars.Of(Titled(title + " {number}"))!;
+            Calendars.MustBeWellFormed(bytes);
+            Assert.Contains("\r\n ", Calendars.Text(bytes), StringComparison.Ordinal);
+            Assert.Equal(title + " 1", Calendars.Read(bytes)[0].Summary);
         }
     }
 
-    /// <summary>Clocks go on by an hour at 01:00 UTC on 28 March 2027 and back at 01:00 UTC on 31 October 2027 in London; in Sydney back on 4 April at 16:00 UTC the day before, and on on 3 October (IANA database).</summary>
+    /// <summary>With the eight octets of <c>SUMMARY:</c>, 67 more fill a line to its last octet, and 68 begin another.</summary>
     [Theory]
-    [InlineData("Europe/London", "01:30", "2027-03-28", "2027-03-28 01:30")]
-    [InlineData("Europe/London", "01:30", "2027-03-29", "2027-03-29 00:30")]
-    [InlineData("Europe/London", "01:30", "2027-10-31", "2027-10-31 00:30")]
-    [InlineData("Europe/London", "01:30", "2027-11-01", "2027-11-01 01:30")]
-    [InlineData("Australia/Sydney", "02:30", "2027-04-04", "2027-04-03 15:30")]
-    [InlineData("Australia/Sydney", "02:30", "2027-10-03", "2027-10-02 16:30")]
-    public void A_skipped_hour_is_as_much_later_and_of_an_hour_that_comes_twice_the_first_is_taken(string zone, string hour, string day, string utc)
+    [InlineData(66, 74, false)]
+    [InlineData(67, 75, false)]
+    [InlineData(68, 75, true)]
+    public void The_last_octet_of_a_line_is_used(int octets, int first, bool folded)
     {
-        var index = DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture).DayNumber - new DateOnly(2027, 1, 4).DayNumber;
-        Assert.Equal(utc, Events(Plan(zone, hour))[index].DtStart!.AsUtc.ToString("yyyy-MM-dd HH:mm", System.Globalization.CultureInfo.InvariantCulture));
-    }
-
-    [Fact]
-    public void Lines_are_folded_at_75_octets_and_end_as_the_standard_asks()
-    {
-        var plan = Plan("Europe/London", "18:30", "words/en.yaml", "calendar-title: \"Épée; exercises, \\\\ session {number}: žluťoučký kůň pěl ďábelské ódy, und dann noch einmal dasselbe 🤺🤺🤺🤺🤺🤺🤺🤺\"\n");
-        var bytes = CalendarOf(plan)!.Bytes.ToArray();
-        var text = new UTF8Encoding(false, true).GetString(bytes);
-        Assert.EndsWith("END:VCALENDAR\r\n", text, StringComparison.Ordinal);
-        Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
-        var lines = text.Split("\r\n");
-        Assert.All(lines, line => Assert.True(Encoding.UTF8.GetByteCount(line) <= 75, line));
-        Assert.Contains(lines, line => Encoding.UTF8.GetByteCount(line) > 71);
-        Assert.Contains("SUMMARY:Épée\\; exercises\\, \\\\ session 1: žluť", text.Replace("\r\n ", "", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Equal(plan.Dates[0].Title, Events(plan)[0].Summary);
-        Assert.Contains("🤺🤺🤺🤺🤺🤺🤺🤺", plan.Dates[0].Title, StringComparison.Ordinal);
+        var lines = Calendars.TextOf(Titled(new string('x', octets - 2) + " {number}")).Split("\r\n");
+        var at = Array.FindIndex(lines, l => l.StartsWith("SUMMARY:", StringComparison.Ordinal));
+        Assert.Equal((first, folded), (lines[at].Length, lines[at + 1][0] == ' '));
     }
 
     [Fact]
     public void A_client_without_an_hour_has_whole_days()
     {
-        var events = Events(Plan("Europe/London", null));
+        var bytes = Calendars.Of(Made(null))!;
+        var events = Calendars.Read(bytes);
+        Assert.Equal(70, events.Length);
         Assert.All(events, e => Assert.True(e.IsAllDay));
-        Assert.Equal("2027-01-04", events[0].DtStart!.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal("2027-01-04", events[0].DtStart!.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        Assert.DoesNotContain("DURATION", Calendars.Text(bytes), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Names_for_calendars_stay_when_hour_day_and_dose_change_and_tell_nobodys_name()
+    public void Names_for_calendars_stay_when_hour_zone_start_and_dose_change()
     {
-        var (before, after) = (Plan("Europe/London", "18:30"), Plan("Asia/Kolkata", "07:00", "exercises/sway.md", null));
-        Assert.Equal(before.Dates.Select(d => d.Uid), after.Dates.Select(d => d.Uid));
-        Assert.Equal(before.Dates.Count, before.Dates.Select(d => d.Uid).Distinct().Count());
-        Assert.All(before.Dates, d => Assert.True(Guid.TryParse(d.Uid, out _)));
-        Assert.DoesNotContain("ansel", Encoding.UTF8.GetString(CalendarOf(before)!.Bytes.Span), StringComparison.OrdinalIgnoreCase);
+        var before = Made("18:30").Dates.Select(d => d.Uid).ToArray();
+        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "07:00", "2027-01-04", 10)));
+        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", null, "2027-01-04", 10)));
+        Assert.Equal(before, Uids(Calendars.Practice("Asia/Kolkata", "18:30", "2027-01-04", 10)));
+        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-03-01", 10)));
+        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-06", 10)));
+        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 10, dose: "3 x hold 45 s, rest 15 s, on left")));
+        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 12)).Take(before.Length));
+    }
+
+    [Fact]
+    public void Names_for_calendars_are_each_one_session_s_alone_and_nobody_s_name_is_in_the_file()
+    {
+        var plan = Made("18:30");
+        var bytes = Calendars.Of(plan)!;
+        Assert.Equal(70, Calendars.Read(bytes).Select(e => e.Uid).Distinct(StringComparer.Ordinal).Count());
+        Assert.All(plan.Dates, d => Assert.Matches("^[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$", d.Uid));
+        foreach (var name in (string[])["ansel", "Wherry", "Hesper", "Quill", "Sluice", "Footwork", "sway"]) Assert.DoesNotContain(name, Unfolded(bytes), StringComparison.OrdinalIgnoreCase);
     }
 
     [Theory]
     [InlineData("2 a week, a day between")]
     [InlineData("before play")]
-    public void Without_a_fixed_day_there_is_no_calendar(string days) => Assert.Null(CalendarOf(Plan("Europe/London", "18:30", days: days)));
+    public void Without_a_fixed_day_there_is_no_calendar(string days) => Assert.Null(Calendars.Of(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 2, days).Plan("ansel")));
 
-    [Fact]
-    public void Every_second_day_begins_with_the_first_day() => Assert.Equal(
-        ["20270104", "20270106", "20270108", "20270110", "20270112"],
-        Plan("Europe/London", "18:30", days: "every 2 days").Dates.Take(5).Select(d => d.Date.ToString("yyyyMMdd", System.Globalization.CultureInfo.InvariantCulture)));
+    private static string Unfolded(byte[] bytes) => Calendars.Text(bytes).Replace("\r\n ", "", StringComparison.Ordinal);
 
-    /// <summary>The sample's own, whose instants were worked out by hand: Rufus trains at 18:30 in London, in winter, when its clocks are at UTC.</summary>
-    [Fact]
-    public void The_demonstration_practice_has_its_days()
-    {
-        var events = Read(File.ReadAllText(Repository.Path("site-output-sample", "rufus", "calendar.ics")));
-        Assert.Equal(18, events.Length);
-        Assert.Equal(new DateTime(2026, 12, 7, 18, 30, 0, DateTimeKind.Utc), events[0].DtStart!.AsUtc);
-        Assert.Equal(new DateTime(2027, 1, 16, 18, 30, 0, DateTimeKind.Utc), events[^1].DtStart!.AsUtc);
-    }
+    private static IEnumerable<string> Uids(LittlePractice practice) => practice.Plan("ansel").Dates.Select(d => d.Uid);
 
-    private static Asset? CalendarOf(Plan plan) => SiteRenderer.Render(plan, ThemeFolder.Plain(), [])!.Assets.FirstOrDefault(a => a.Path == Gradus.Domain.Plan.CalendarPath);
+    private static Plan Made(string? hour) => Calendars.Practice("Europe/London", hour, "2027-01-04", 10).Plan("ansel");
 
-    private static CalendarEvent[] Events(Plan plan) => Read(Encoding.UTF8.GetString(CalendarOf(plan)!.Bytes.Span));
-
-    private static CalendarEvent[] Read(string text) => [.. Ical.Net.Calendar.Load(text)!.Events.OrderBy(e => e.DtStart!.Value)];
-
-    /// <summary>Sixty weeks with a session every day.</summary>
-    /// <param name="path">A file with another text; where the text is null the dose is another.</param>
-    private static Plan Plan(string zone, string? hour, string? path = null, string? text = null, string days = "[Mon, Tue, Wed, Thu, Fri, Sat, Sun]")
-    {
-        var practice = Club.Empty.Exercise("sway", path is not null && text is null ? "3 x hold 45 s, rest 15 s, on left" : "2 x hold 30 s, rest 15 s, on left").Member("ansel", ["- use: sway"], 60)
-            .Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}")
-            .Edit("clients/ansel/client.yaml", "zone: Europe/London", $"zone: {zone}{(hour is null ? "" : $"\nhour: \"{hour}\"")}");
-        return (text is null ? practice : practice.With(path ?? "", text)).Plan("ansel");
-    }
+    private static Plan Titled(string title) => Calendars.Practice("Europe/London", "18:30", "2027-01-04", 1).With("words/en.yaml", $"calendar-title: \"{title}\"\n").Plan("ansel");
 }

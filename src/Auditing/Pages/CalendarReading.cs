@@ -3,35 +3,43 @@ using Gradus.Domain;
 namespace Gradus.Auditing;
 
 /// <summary>A calendar file as a calendar reads it: folded lines put together, names in capitals, escapes undone (RFC 5545, sections 3.1 and 3.3.11).</summary>
-/// <param name="Events">In the order of the file; each its properties by name, as <c>DTSTART</c>, with their parameters taken off.</param>
-internal sealed record CalendarReading(Series<CalendarEvent> Events)
+/// <param name="Events">In the order of the file.</param>
+/// <param name="Around">Every line that belongs to no event.</param>
+internal sealed record CalendarReading(Series<CalendarEvent> Events, Series<CalendarLine> Around)
 {
     public static CalendarReading Of(string text)
     {
-        var events = new List<CalendarEvent>();
-        Dictionary<string, string>? open = null;
+        var (events, around) = (new List<CalendarEvent>(), new List<CalendarLine>());
+        List<CalendarLine>? open = null;
         var at = 0;
-        foreach (var (number, line) in Unfolded(text))
+        foreach (var line in Unfolded(text).Where(l => l.Line.Length > 0).Select(l => Understood(l.Number, l.Line)))
         {
-            var colon = line.IndexOf(':', StringComparison.Ordinal);
-            if (colon < 0) continue;
-            var (name, value) = (line[..colon].Split(';')[0].ToUpperInvariant(), line[(colon + 1)..]);
-            if ((name, value) is ("BEGIN", "VEVENT"))
+            if ((line.Name, line.Value.ToUpperInvariant()) is ("BEGIN", "VEVENT"))
             {
-                (open, at) = (new(StringComparer.Ordinal), number);
+                (open, at) = ([], line.Number);
             }
-            else if ((name, value) is ("END", "VEVENT") && open is not null)
+            else if ((line.Name, line.Value.ToUpperInvariant()) is ("END", "VEVENT") && open is not null)
             {
-                events.Add(new(open, at));
+                events.Add(new(open.ToSeries(), at));
                 open = null;
             }
             else
             {
-                open?.TryAdd(name, Plain(value));
+                (open ?? around).Add(line);
             }
         }
 
-        return new(events.ToSeries());
+        return new(events.ToSeries(), around.ToSeries());
+    }
+
+    /// <summary>What has no colon is all name.</summary>
+    private static CalendarLine Understood(int number, string line)
+    {
+        var colon = line.IndexOf(':', StringComparison.Ordinal);
+        var (before, value) = colon < 0 ? (line, "") : (line[..colon], line[(colon + 1)..]);
+        var semicolon = before.IndexOf(';', StringComparison.Ordinal);
+        var (name, parameters) = semicolon < 0 ? (before, "") : (before[..semicolon], before[(semicolon + 1)..]);
+        return new(name.ToUpperInvariant(), parameters.ToUpperInvariant(), Plain(value), number);
     }
 
     private static IEnumerable<(int Number, string Line)> Unfolded(string text)
@@ -67,7 +75,13 @@ internal sealed record CalendarReading(Series<CalendarEvent> Events)
 }
 
 /// <param name="Line">Where it begins, from 1.</param>
-internal sealed record CalendarEvent(IReadOnlyDictionary<string, string> Properties, int Line)
+internal sealed record CalendarEvent(Series<CalendarLine> Lines, int Line)
 {
-    public string this[string name] => Properties.GetValueOrDefault(name) ?? "";
+    /// <summary>What it says first under that name; empty where it says nothing.</summary>
+    public string this[string name] => Lines.FirstOrDefault(l => l.Name == name)?.Value ?? "";
 }
+
+/// <param name="Name">As <c>DTSTART</c>.</param>
+/// <param name="Parameters">What stands between name and value, in capitals, as <c>VALUE=DATE</c>; mostly empty.</param>
+/// <param name="Number">Where it begins, from 1.</param>
+internal sealed record CalendarLine(string Name, string Parameters, string Value, int Number);

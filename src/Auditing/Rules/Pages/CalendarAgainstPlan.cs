@@ -5,6 +5,11 @@ namespace Gradus.Auditing;
 
 public sealed class CalendarAgainstPlan : ISiteRule
 {
+    private static readonly string[] Frame = ["BEGIN", "END", "VERSION", "PRODID", "CALSCALE"];
+
+    /// <summary>What every session says once, whether it has an hour or the whole day.</summary>
+    private static readonly string[] Owed = ["UID", "DTSTAMP", "SUMMARY", "DESCRIPTION"];
+
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
         if (site.Texts.FirstOrDefault(t => t.Path == Plan.CalendarPath) is not { } file)
@@ -13,10 +18,12 @@ public sealed class CalendarAgainstPlan : ISiteRule
             yield break;
         }
 
-        var events = CalendarReading.Of(file.Text).Events;
-        if (events.Count != plan.Dates.Count)
-            yield return Wrong(plan, Location.Whole(file.Path), $"Sessions in the calendar: {events.Count}; in the plan: {plan.Dates.Count}.", "Write one for each session on a fixed day.");
-        foreach (var (date, seen) in plan.Dates.Zip(events))
+        var calendar = CalendarReading.Of(file.Text);
+        if (calendar.Events.Count != plan.Dates.Count)
+            yield return Wrong(plan, Location.Whole(file.Path), $"Sessions in the calendar: {calendar.Events.Count}; in the plan: {plan.Dates.Count}.", "Write one for each session on a fixed day.");
+        if (calendar.Around.FirstOrDefault(l => !Frame.Contains(l.Name) || l.Name is "BEGIN" or "END" && l.Value != "VCALENDAR") is { } foreign)
+            yield return Wrong(plan, new(file.Path, foreign.Number, 1), $"The calendar says {foreign.Name} outside its sessions, which is not in the plan.", "Write nothing but the sessions.");
+        foreach (var (date, seen) in plan.Dates.Zip(calendar.Events))
         {
             if (Fault(date, seen) is { } fault)
             {
@@ -35,8 +42,11 @@ public sealed class CalendarAgainstPlan : ISiteRule
         if (date.Start is not null && IsoSeconds.Read(seen["DURATION"]) != date.Length) return $"The session of {start} takes {seen["DURATION"]}; in the plan it is {date.Length.ToIsoDuration()}.";
         if (seen["SUMMARY"] != date.Title || seen["DESCRIPTION"] != date.Note) return $"The session of {start} is called \"{seen["SUMMARY"]}\" and says \"{seen["DESCRIPTION"]}\"; the plan's words are \"{date.Title}\" and \"{date.Note}\".";
         if (seen["UID"] != date.Uid) return $"The session of {start} has another name for calendars than in the plan.";
-        var more = seen.Properties.Keys.Except(["UID", "DTSTAMP", "DTSTART", "DURATION", "SUMMARY", "DESCRIPTION"]).Order(StringComparer.Ordinal).FirstOrDefault();
-        return more is null ? null : $"The session of {start} says {more} too, which is not in the plan.";
+        var owed = Owed.Concat(date.Start is null ? ["DTSTART;VALUE=DATE"] : ["DTSTART", "DURATION"]).ToHashSet(StringComparer.Ordinal);
+        var more = seen.Lines.Select(l => l.Parameters.Length == 0 ? l.Name : $"{l.Name};{l.Parameters}").FirstOrDefault(said => !owed.Remove(said));
+        return more is not null ? $"The session of {start} says {more}, which is not in the plan."
+            : owed.Count > 0 ? $"The session of {start} does not say {owed.Min(StringComparer.Ordinal)}."
+            : null;
     }
 
     private Finding Wrong(Plan plan, Location at, string message, string help) => new(RuleId.Of(GetType()), Level.Error, plan.Client, at, message, help);
