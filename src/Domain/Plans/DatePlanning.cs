@@ -7,18 +7,25 @@ namespace Gradus.Domain;
 /// <summary>The sessions of each week → the days of a calendar.</summary>
 internal static class DatePlanning
 {
-    /// <summary>In the order of the days; of one day in the order of the sessions. Sessions whose day the client chooses, or that go by the days of play, have none.</summary>
-    public static IEnumerable<PlannedDate> Of(Client client, Series<PlannedSession> sessions, Series<PlannedWeek> weeks, Words words) =>
-        from dated in weeks.SelectMany(w => w.Sessions.SelectMany(s => s.Dates.Select((date, index) => (Week: w.Number, Session: s, Date: date, Index: index))))
-        orderby dated.Date, dated.Session.Session
-        let session = dated.Session
-        select new PlannedDate(
-            UidOf(client.Id, session.Session, dated.Week, dated.Index),
-            words.Say("calendar-title", ("number", session.Session)),
-            words.Say("calendar-note", ("time", words.Span(session.Seconds)), ("page", sessions[session.Session - 1].Path)),
-            dated.Date,
-            client.Hour is { } hour ? client.Zone.ToUtc(dated.Date, hour) : null,
-            session.Seconds);
+    /// <summary>In the order of the days; of one day in the order of the sessions, each when the one before it ends. Sessions whose day the client chooses, or that go by the days of
+    /// play, have none.</summary>
+    public static IEnumerable<PlannedDate> Of(Client client, Series<PlannedSession> sessions, Series<PlannedWeek> weeks, Words words)
+    {
+        var dated = weeks.SelectMany(w => w.Sessions.SelectMany(s => s.Dates.Select((date, index) => (Week: w.Number, Session: s, Date: date, Index: index))));
+        foreach (var day in dated.GroupBy(d => d.Date).OrderBy(d => d.Key))
+        {
+            var start = client.Hour is { } hour ? client.Zone.ToUtc(day.Key, hour) : (DateTime?)null;
+            foreach (var (week, session, date, index) in day.OrderBy(d => d.Session.Session))
+            {
+                yield return new(
+                    UidOf(client.Id, session.Session, week, index),
+                    words.Say("calendar-title", ("number", session.Session)),
+                    words.Say("calendar-note", ("time", words.Span(session.Seconds)), ("page", sessions[session.Session - 1].Path)),
+                    date, start, session.Seconds);
+                start = start?.AddSeconds(session.Seconds.Value);
+            }
+        }
+    }
 
     /// <summary>In the form of RFC 9562, version 8: the digest of the ids.</summary>
     private static string UidOf(ClientId client, int session, int week, int index)

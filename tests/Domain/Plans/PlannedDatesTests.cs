@@ -89,4 +89,13 @@ public sealed class PlannedDatesTests
 
     private static LittlePractice Practice(string days, int weeks, string lighter = "[]") => Club.Empty.Exercise("sway", "3 x hold 30 s, rest 15 s, on left").Member("ansel", ["- use: sway"], weeks, lighter: lighter)
         .Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}");
+
+    /// <summary>Get ready 5 s and 30 s of hold: the second session of a day begins 35 s after the first.</summary>
+    [Fact]
+    public void Of_two_sessions_on_one_day_the_second_begins_when_the_first_ends()
+    {
+        var dates = Club.Empty.Exercise("sway", "hold 30 s, on left").Member("ansel", ["- use: sway", "- use: sway"])
+            .Edit("clients/ansel/client.yaml", "zone: Europe/London", "zone: Europe/London\nhour: \"18:30\"").Plan("ansel").Dates;
+        Assert.Equal([new DateTime(2027, 1, 4, 18, 30, 0, DateTimeKind.Utc), new DateTime(2027, 1, 4, 18, 30, 35, DateTimeKind.Utc)], dates.Select(d => d.Start!.Value));
+    }
 }
