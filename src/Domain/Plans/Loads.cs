@@ -42,11 +42,11 @@ public static class Loads
     private static WeekLoad InWeek(Motion motion, Side? side, int week, (Use Use, WorkMeasures Work)[] done, Programme programme)
     {
         var sessions = done.Select(d => d.Use.Session).Distinct().Select(s => programme.Sessions[s - 1].Days).ToArray();
-        var total = done.Aggregate(WorkMeasures.None, (sum, d) => sum + (d.Work * (programme.Sessions[d.Use.Session - 1].Days.TimesIn(programme, week) ?? 0)));
-        var dated = sessions.SelectMany(s => s.DatesIn(programme, week)).Distinct().Count();
+        var total = done.Aggregate(WorkMeasures.None, (sum, d) => sum + (d.Work * (programme.TimesOf(programme.Sessions[d.Use.Session - 1].Days, week) ?? 0)));
+        var dated = sessions.SelectMany(s => programme.DatesOf(s, week)).Distinct().Count();
         var chosen = sessions.Sum(s => s is SessionDays.TimesAWeek times ? times.Times : 0);
         return new(
-            motion, side, week, total, sessions.Sum(s => s.TimesIn(programme, week) ?? 0), Math.Min(7, dated + chosen), sessions.Any(s => s is SessionDays.BeforePlay),
+            motion, side, week, total, sessions.Sum(s => programme.TimesOf(s, week) ?? 0), Math.Min(7, dated + chosen), sessions.Any(s => s is SessionDays.BeforePlay),
             programme.Lighter.Contains(week));
     }
 }

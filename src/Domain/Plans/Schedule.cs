@@ -5,7 +5,7 @@ public static class Schedule
 {
     /// <summary>The dates of a week, in order; none where the client chooses the day, or it goes by the days of play. Every so many days counts from the
     /// programme's first day, through all of its weeks.</summary>
-    public static Series<DateOnly> DatesIn(this SessionDays days, Programme programme, int week)
+    public static Series<DateOnly> DatesOf(this Programme programme, SessionDays days, int week)
     {
         var all = Enumerable.Range(0, 7).Select(day => programme.FirstDayOf(week).AddDays(day));
         return days switch
@@ -17,10 +17,10 @@ public static class Schedule
     }
 
     /// <summary>How often it is done in a week; null where that goes by how often the client plays.</summary>
-    public static int? TimesIn(this SessionDays days, Programme programme, int week) => days switch
+    public static int? TimesOf(this Programme programme, SessionDays days, int week) => days switch
     {
         SessionDays.TimesAWeek times => times.Times,
         SessionDays.BeforePlay => null,
-        _ => days.DatesIn(programme, week).Count,
+        _ => programme.DatesOf(days, week).Count,
     };
 }

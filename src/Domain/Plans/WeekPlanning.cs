@@ -11,8 +11,8 @@ internal static class WeekPlanning
                    let days = programme.Sessions[session.Number - 1].Days
                    from weeks in session.Weeks
                    where weeks.Weeks.Contains(week)
-                   let dates = days.DatesIn(programme, week)
-                   let times = days.TimesIn(programme, week)
+                   let dates = programme.DatesOf(days, week)
+                   let times = programme.TimesOf(days, week)
                    select new PlannedWeekSession(session.Number, session.Name, times, dates, When(times, dates, words), weeks.Total, weeks.About);
         var first = programme.FirstDayOf(week);
         return new(week, first, words.Say("week-from", ("week", words.Say("week", ("week", week))), ("date", words.Date(first))), done.ToSeries());

@@ -11,7 +11,7 @@ public sealed class DayOverTime : ICountingRule
         var done = from session in programme.Sessions.Index()
                    from weeks in SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, practice.Card.Settings)
                    from week in weeks.Weeks
-                   from date in session.Item.Days.DatesIn(programme, week)
+                   from date in programme.DatesOf(session.Item.Days, week)
                    select new Done(date, week, session.Item, weeks.Total);
         return from day in done.GroupBy(d => d.Date).Select(d => new Day([.. d]))
                where day.Sessions.Length > 1 && day.Total > client.Minutes * 60

@@ -12,7 +12,7 @@ public sealed class DaysTooClose : ICountingRule
                    from week in use.Weeks
                    where DoseProperties.HasHardContraction(week.Dose)
                    from side in Loads.SidesOf(week, settings.Dose)
-                   from date in programme.Sessions[use.Session - 1].Days.DatesIn(programme, week.Week)
+                   from date in programme.DatesOf(programme.Sessions[use.Session - 1].Days, week.Week)
                    select (use, side.Side, date);
         return hard.GroupBy(h => (h.use.Exercise.Trains, h.Side)).Select(same => First([.. same.OrderBy(h => h.date)], settings.HardDaysApart)).OfType<(Use Use, Side? Side, DateOnly Date, DateOnly Next)>()
             .GroupBy(c => (c.Use, c.Date, c.Next)).Select(same => Wrong(client, same.Key.Use, Trained.Named(same.Key.Use.Exercise.Trains, same.Select(s => s.Side)), same.Key.Date, same.Key.Next, settings.HardDaysApart));

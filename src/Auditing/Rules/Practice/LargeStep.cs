@@ -52,7 +52,7 @@ public sealed class LargeStep : ICountingRule
 
             decimal In(Use use, int week) => use.Weeks.FirstOrDefault(w => w.Week == week) is not { } done
                 ? 0
-                : Loads.SidesOf(done, settings.Dose).Where(s => s.Side == now.Side).Sum(s => of(s.Work)) * (client.Programme.Sessions[use.Session - 1].Days.TimesIn(client.Programme, week) ?? 0);
+                : Loads.SidesOf(done, settings.Dose).Where(s => s.Side == now.Side).Sum(s => of(s.Work)) * (client.Programme.TimesOf(client.Programme.Sessions[use.Session - 1].Days, week) ?? 0);
         }
 
         return largest;
