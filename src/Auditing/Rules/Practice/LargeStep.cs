@@ -39,11 +39,11 @@ public sealed class LargeStep : ICountingRule
         Step? largest = null;
         foreach (var (name, of) in Measures)
         {
-            var was = of(before.Work);
+            Use[] own = [.. uses.Where(u => u.Session <= client.Programme.Sessions.Count && u.Exercise.Trains == now.Motion)];
+            var was = own.Sum(u => In(u, before.Week));
             if (was == 0) continue;
-            var changes = uses.Where(u => u.Session <= client.Programme.Sessions.Count && u.Exercise.Trains == now.Motion)
-                .Select(u => (Use: u, Grown: IsGrown(u, before.Week, now.Week), Change: In(u, now.Week) - In(u, before.Week))).ToArray();
-            var jump = of(now.Work) - was - changes.Where(c => c.Grown && c.Change > 0).Sum(c => c.Change);
+            var changes = own.Select(u => (Use: u, Grown: IsGrown(u, before.Week, now.Week), Change: In(u, now.Week) - In(u, before.Week))).ToArray();
+            var jump = changes.Sum(c => c.Change) - changes.Where(c => c.Grown && c.Change > 0).Sum(c => c.Change);
             var percent = (int)(100 * jump / was);
             if (100 * jump <= settings.LargeStep * was || percent <= (largest?.PerCent ?? 0)) continue;
             var most = changes.Where(c => !c.Grown).MaxBy(c => c.Change).Use;
@@ -52,10 +52,17 @@ public sealed class LargeStep : ICountingRule
 
             decimal In(Use use, int week) => use.Weeks.FirstOrDefault(w => w.Week == week) is not { } done
                 ? 0
-                : Loads.SidesOf(done, settings.Dose).Where(s => s.Side == now.Side).Sum(s => of(s.Work)) * (client.Programme.TimesOf(client.Programme.Sessions[use.Session - 1].Days, week) ?? 0);
+                : Loads.SidesOf(done, settings.Dose).Where(s => s.Side == now.Side).Sum(s => of(s.Work)) * TimesAWeek(client.Programme, use, week);
         }
 
         return largest;
+    }
+
+    /// <summary>A session every so many days comes as often in one week as in another, on the average: that four times follow three is no growth.</summary>
+    private static decimal TimesAWeek(Programme programme, Use use, int week)
+    {
+        var days = programme.Sessions[use.Session - 1].Days;
+        return days is SessionDays.EveryDays every ? 7m / every.Days : programme.TimesOf(days, week) ?? 0;
     }
 
     /// <summary>Whether nobody wrote a line for either week, so that the dose only follows its envelope.</summary>
