@@ -43,6 +43,12 @@ internal static class AuditCommand
         var findings = desk.Said();
         if (asJson) Console.Out.WriteLine(FindingJson.Write(findings));
         else FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, sites));
+        if (sites is not null && !asJson)
+        {
+            foreach (var id in desk.Wanted.Where(id => desk.Ready(id) is null))
+                foreach (var place in Publication.PlacesOf(id, sites)) Console.Out.WriteLine($"{id}: an error stands in the way, and {place} is still there, not judged: tell the client.");
+        }
+
         return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning)) ? Commands.ErrorsFound : Commands.Fine;
     }
 
@@ -51,6 +57,7 @@ internal static class AuditCommand
     {
         var places = Publication.PlacesOf(client, sites);
         if (places.Count == 0) return [PublishedSite.Read(Path.Combine(sites, client.Text), client)];
-        return places.Select(place => Directory.Exists(place) ? PublishedSite.Read(place, client) : PublishedSite.ReadZip(place, client));
+        return places.Select(place => Directory.Exists(place) ? PublishedSite.Read(place, client)
+            : place.EndsWith(".zip", StringComparison.Ordinal) ? PublishedSite.ReadZip(place, client) : PublishedSite.ReadPage(place, client));
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
@@ -17,7 +18,7 @@ internal static class BeginCommand
 
     private static int Run(string folder, DateOnly today)
     {
-        FreshFiles.WriteFolder(folder, StarterShelf.Under("practice", ("today", StarterShelf.Date(today)), ("monday", StarterShelf.MondayAfter(today))));
+        FreshFiles.WriteFolder(folder, StarterShelf.Under("practice", ("today", today.Iso()), ("monday", StarterShelf.MondayAfter(today))));
         var site = Path.Combine(Above(folder), "site");
         Console.Out.WriteLine("A practice is there, with five exercises and one invented client. It can be published as it is.");
         Console.Out.WriteLine($"Write who you are, and what to do in an emergency, in {Path.Combine(folder, "practice.md")}.");

@@ -24,7 +24,9 @@ internal sealed class Commands
         root.Subcommands.Add(NewCommand.Words());
         root.Subcommands.Add(PublishCommand.Words());
         root.Subcommands.Add(AuditCommand.Words());
+        root.Subcommands.Add(ScreenCommand.Words());
         root.Subcommands.Add(LoadCommand.Words());
+        root.Subcommands.Add(IntakeSheetCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
         root.Subcommands.Add(ExplainCommand.Words());
         return new(root);

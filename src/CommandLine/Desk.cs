@@ -55,6 +55,9 @@ internal sealed class Desk
         return new(folder, reading, wanted, findings, reading.Practice is null ? new([], []) : Reach.Of(reading.Practice), today);
     }
 
+    /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could not.</summary>
+    public Client? Bound(ClientId id) => bound.GetValueOrDefault(id);
+
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
     public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : bound.GetValueOrDefault(id);
 

@@ -28,14 +28,14 @@ internal static class DoseText
         foreach (var week in Enumerable.Range(1, weeks ?? 0))
         {
             var grown = DoseGrowth.At(dose, week, 1, weeks ?? 1);
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"week {week,-3} {Clock(DoseMeasures.Of(grown, settings).Seconds),7}  {DosePrinter.Print(grown)}"));
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"week {week,-3} {DoseMeasures.Of(grown, settings).Seconds.Clock(),7}  {DosePrinter.Print(grown)}"));
         }
     }
 
     private static void WriteEnd(TextWriter to, string end, Dose settled, DoseSettings settings)
     {
         var measures = DoseMeasures.Of(settled, settings);
-        var said = new List<string> { $"{(measures.About ? "about " : "")}{Clock(measures.Seconds)}" };
+        var said = new List<string> { $"{(measures.About ? "about " : "")}{measures.Seconds.Clock()}" };
         if (measures.StretchSeconds > Seconds.Zero) said.Add($"stretch {measures.StretchSeconds}");
         if (measures.ContractionSeconds > Seconds.Zero) said.Add($"contraction {measures.ContractionSeconds}");
         if (measures.EffortSeconds > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}"));
@@ -46,12 +46,10 @@ internal static class DoseText
         {
             var side = run.Side is { } which ? which == DoseSide.First ? "first side" : "second side" : "";
             var effort = run is TimelineStep.Work { EffortPercent: { } percent } ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.##} %") : "";
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {Clock(clock),7}  {run.Seconds.Value,5} s  {Kebab.Of(run.Kind.ToString()),-9} {side,-12} {effort}").TrimEnd());
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {clock.Clock(),7}  {run.Seconds.Value,5} s  {Kebab.Of(run.Kind.ToString()),-9} {side,-12} {effort}").TrimEnd());
             clock += run.Seconds;
         }
 
         to.WriteLine();
     }
-
-    private static string Clock(Seconds span) => string.Create(CultureInfo.InvariantCulture, $"{span.Value / 60}:{span.Value % 60:00}");
 }

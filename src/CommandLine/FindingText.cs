@@ -11,7 +11,7 @@ internal static class FindingText
     {
         foreach (var finding in findings)
         {
-            to.WriteLine($"{finding.At}  {Word(finding.Level)}  {finding.Rule}  {(finding.Client is { } client ? $"[{client}] " : "")}{finding.Message}");
+            to.WriteLine(FirstLine(finding));
             if (excerpts.Line(finding.Client?.Text, finding.At.File, finding.At.Line) is { } line) WriteExcerpt(to, line, finding.At.Column, finding.Length);
             to.WriteLine($"    {finding.Help}");
             to.WriteLine();
@@ -20,6 +20,10 @@ internal static class FindingText
         if (findings.Count > 0) to.WriteLine(Counted(findings));
         else to.WriteLine("Nothing found.");
     }
+
+    /// <summary>Place, level, rule, client, sentence.</summary>
+    public static string FirstLine(Finding finding) =>
+        $"{finding.At}  {Word(finding.Level)}  {finding.Rule}  {(finding.Client is { } client ? $"[{client}] " : "")}{finding.Message}";
 
     public static string Word(Level level) => level.ToString().ToLowerInvariant();
 

@@ -40,8 +40,8 @@ internal static class LoadText
         var plan = Plan.For(practice, client);
         foreach (var week in plan.Weeks)
         {
-            var sessions = week.Sessions.Select(s => $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{Clock(s.Seconds)}");
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {week.Number,4}  {Clock(week.Total),7}  {string.Join(", ", sessions)}{LongestDay(week)}"));
+            var sessions = week.Sessions.Select(s => $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{s.Seconds.Clock()}");
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {week.Number,4}  {week.Total.Clock(),7}  {string.Join(", ", sessions)}{LongestDay(week)}"));
         }
 
         to.WriteLine();
@@ -52,7 +52,7 @@ internal static class LoadText
     {
         var days = week.Sessions.SelectMany(s => s.Dates.Select(date => (Date: date, s.Seconds))).GroupBy(d => d.Date)
             .Select(d => (Date: d.Key, Total: new Seconds(d.Sum(s => s.Seconds.Value)))).OrderByDescending(d => d.Total).ThenBy(d => d.Date).ToArray();
-        return days.Length == 0 ? "" : $"; fixed days: {days.Length}, the longest {days[0].Date.DayOfWeek} with {Clock(days[0].Total)}";
+        return days.Length == 0 ? "" : $"; fixed days: {days.Length}, the longest {days[0].Date.DayOfWeek} with {days[0].Total.Clock()}";
     }
 
     /// <summary>The figure and its change against the week before; from nothing there is no percentage.</summary>
@@ -68,6 +68,4 @@ internal static class LoadText
         };
         return string.Create(CultureInfo.InvariantCulture, $"{now:0.#}{change}");
     }
-
-    private static string Clock(Seconds span) => string.Create(CultureInfo.InvariantCulture, $"{span.Value / 60}:{span.Value % 60:00}");
 }

@@ -12,13 +12,12 @@ internal static class NewClient
         if (practice.Sports.Count == 0) throw new IOException("This practice has no sport that can be read, and a client plays one. Write sports/ID.yaml first.");
         var sport = practice.Sports[0];
         var (exercise, dose) = First(practice);
-        var asked = practice.Exercises.SelectMany(e => e.Contraindications).Select(c => c.Value).ToHashSet();
-        var conditions = practice.Conditions.Where(c => asked.Contains(c.Id)).ToSeries();
+        var conditions = Screening.Asked(practice);
         return StarterShelf.Under(
             "new/client",
             ("title", NameOf(id)), ("sport", sport.Id.Text), ("question", sport.StanceQuestion),
             ("country", practice.Card.Emergency.Count > 0 ? practice.Card.Emergency[0].Country : "GB"),
-            ("language", practice.Card.Language),
+            ("language", practice.Words.In(practice.Card.Language, "en").Language),
             ("zone", ZoneOf(practice)), ("equipment", exercise.Equipment.Count > 0 ? string.Join(", ", exercise.Equipment) : "mat"),
             ("answers", string.Join('\n', conditions.Select(c => $"  # {c.Question}\n  {c.Id}: not asked"))),
             ("condition", conditions.Count > 0 ? conditions[0].Id.Text : ""),

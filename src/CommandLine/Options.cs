@@ -13,6 +13,8 @@ internal static class Options
     public static Option<string[]> Clients() =>
         new("--client") { Description = "Only this client, by the name of the folder; may be given several times.", HelpName = "ID" };
 
+    public static Option<string?> Theme() => new("--theme") { Description = "A theme of your own instead of the plain one.", HelpName = "DIR" };
+
     /// <summary>The day that findings are judged on. It never changes a page.</summary>
     public static Option<DateOnly?> Today() => new("--today")
     {

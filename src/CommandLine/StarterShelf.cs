@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Reflection;
 using Gradus.Domain;
 
@@ -28,10 +27,8 @@ internal static class StarterShelf
     /// <summary>The first Monday after a day; a week later where that day is a Monday.</summary>
     /// <exception cref="IOException">The day is in the year 2200 or later.</exception>
     public static string MondayAfter(DateOnly today) => today.Year < YearsEnd
-        ? Date(today.AddDays(7 - (((int)today.DayOfWeek + 6) % 7)))
-        : throw new IOException($"{Date(today)} is too far away for a programme to begin. Name a day before the year {YearsEnd}.");
-
-    public static string Date(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        ? today.AddDays(7 - (((int)today.DayOfWeek + 6) % 7)).Iso()
+        : throw new IOException($"{today.Iso()} is too far away for a programme to begin. Name a day before the year {YearsEnd}.");
 
     /// <summary>"slow-heel-lift" as "Slow heel lift".</summary>
     public static string Title(string id)

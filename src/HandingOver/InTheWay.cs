@@ -25,6 +25,13 @@ internal static class InTheWay
         if (Directory.Exists(zip)) throw new HandOverException($"'{zip}' is a folder where the client's zip should be.", MoveIt);
     }
 
+    /// <exception cref="HandOverException">A link or a folder stands there.</exception>
+    public static void RefuseAtPage(string page)
+    {
+        RefuseLink(page);
+        if (Directory.Exists(page)) throw new HandOverException($"'{page}' is a folder where the page should be.", "Name a file with --to.");
+    }
+
     /// <summary>What the zip that is to be replaced holds; one that is not there, or has no byte, holds nothing.</summary>
     /// <exception cref="HandOverException">It is something other than a whole zip of a site of this client.</exception>
     public static Series<SiteFile> FilesOfZip(string zip, ClientId client)

@@ -1,3 +1,4 @@
+using System.Text;
 using Gradus.Domain;
 
 namespace Gradus.HandingOver;
@@ -63,7 +64,25 @@ public static class Publication
         });
     }
 
-    /// <summary>The clients whose site stands in the target, as a folder or a zip, and who are not among the given, in ordinal order. They are
+    /// <summary>Hands over a site that is one page as <c>ID.html</c> in the target. Sites of different clients may be written at the same time.</summary>
+    /// <exception cref="HandOverException">It could not be done; the page that stood there still stands whole.</exception>
+    public static PublicationResult WritePage(Site site, TargetFolder target)
+    {
+        var places = Places.OfPage(target.Root, site.Client);
+        var page = site.Pages.Single();
+        var bytes = Encoding.UTF8.GetBytes(page.Html);
+        Series<SiteFile> files = [new(page.Path, bytes)];
+        return DiskTrouble.Writing(places.Site, () =>
+        {
+            target.RefuseVanished();
+            PublishedPage.RefuseOther(places.Site);
+            if (IsSame(places.Site, bytes)) return Result(site, places, false, new([], files, []));
+            Replace(places, () => NewFile.Build(places, bytes), NewFile.Put);
+            return Result(site, places, true, new(files, [], []));
+        });
+    }
+
+    /// <summary>The clients whose site stands in the target, in whichever form, and who are not among the given, in ordinal order. They are
     /// named, never deleted; <see cref="PlacesOf"/> says what stands. A target that is not there has none.</summary>
     /// <exception cref="HandOverException">The target cannot be read.</exception>
     public static Series<ClientId> Strangers(string target, IEnumerable<ClientId> clients)
@@ -73,11 +92,11 @@ public static class Publication
         return DiskTrouble.Reading(target, () => StandingSites.ClientsIn(target).Where(client => !known.Contains(client)).ToSeries());
     }
 
-    /// <summary>The paths at which a site of the client stands in the target: the folder, then the zip; none, one or both.</summary>
+    /// <summary>The paths at which a site of the client stands in the target: the folder, then the zip, then the page; none, one or several.</summary>
     /// <exception cref="HandOverException">The target cannot be read.</exception>
     public static Series<string> PlacesOf(ClientId client, string target) => DiskTrouble.Reading(target, () => StandingSites.Of(client, target));
 
-    /// <summary>The day on which the site that stands in the target was put there, the later one where both a folder and a zip stand; null where
+    /// <summary>The day on which the site that stands in the target was put there, the latest one where several forms stand; null where
     /// there is none.</summary>
     /// <exception cref="HandOverException">The target cannot be read.</exception>
     public static DateOnly? DateOf(ClientId client, TargetFolder target) => PlacesOf(client, target.Root)
@@ -91,7 +110,7 @@ public static class Publication
         changes.Written.Select(file => file.Path).ToSeries(), changes.Untouched.Select(file => file.Path).ToSeries(), changes.Removed,
         site.Pages.Count, changes.Written.Concat(changes.Untouched).Sum(file => (long)file.Bytes.Length));
 
-    private static void Replace(Places places, Action build, Action<Places> put)
+    internal static void Replace(Places places, Action build, Action<Places> put)
     {
         try
         {

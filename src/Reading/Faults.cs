@@ -12,6 +12,7 @@ public static class Faults
     public static readonly RuleId FileNameWrong = new("file-name-wrong");
     public static readonly RuleId KeyUnknown = new("key-unknown");
     public static readonly RuleId KeyMissing = new("key-missing");
+    public static readonly RuleId WordMissing = new("word-missing");
     public static readonly RuleId ValueWrong = new("value-wrong");
     public static readonly RuleId IdUnknown = new("id-unknown");
     public static readonly RuleId ConditionUnknown = new("condition-unknown");
@@ -20,13 +21,17 @@ public static class Faults
     public static readonly RuleId PictureMissing = new("picture-missing");
     public static readonly RuleId PictureWithoutText = new("picture-without-text");
     public static readonly RuleId PictureTooHeavy = new("picture-too-heavy");
+    public static readonly RuleId PictureSideways = new("picture-sideways");
+    public static readonly RuleId ClipMissing = new("clip-missing");
+    public static readonly RuleId ClipWithoutStill = new("clip-without-still");
+    public static readonly RuleId CaptionsUnreadable = new("captions-unreadable");
     public static readonly RuleId HtmlInText = new("html-in-text");
 
     /// <summary>In the order an author should meet them.</summary>
     public static readonly Series<RuleId> All =
     [
-        FileUnreadable, FileMissing, FileNameWrong, KeyUnknown, KeyMissing, ValueWrong, IdUnknown, ConditionUnknown, AddressRefused, LinkBroken,
-        PictureMissing, PictureWithoutText, PictureTooHeavy, HtmlInText,
+        FileUnreadable, FileMissing, FileNameWrong, KeyUnknown, KeyMissing, WordMissing, ValueWrong, IdUnknown, ConditionUnknown, AddressRefused, LinkBroken,
+        PictureMissing, PictureWithoutText, PictureTooHeavy, PictureSideways, ClipMissing, ClipWithoutStill, CaptionsUnreadable, HtmlInText,
     ];
 
     public static IEnumerable<RulePage> Pages() => All.Select(fault => RulePage.Of(fault, Assembly.GetExecutingAssembly()));

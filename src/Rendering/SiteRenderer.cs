@@ -13,21 +13,35 @@ public static class SiteRenderer
     /// <summary>The pages of what this room finds.</summary>
     public static IEnumerable<RulePage> Pages() => [RulePage.Of(ThemeBroken, Assembly.GetExecutingAssembly())];
 
-    /// <summary>The client's whole site, or null (and a finding) where the theme is broken.</summary>
-    public static Site? Render(Plan plan, Theme theme, Findings findings)
+    /// <summary>The client's whole site, or null (and a finding) where the theme is broken. Beside its pages it holds all of them in one, where the theme has a template for that.</summary>
+    public static Site? Render(Plan plan, Theme theme, Findings findings) => Tried(plan.Client, theme, findings, () =>
+    {
+        var own = plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes))).ToList();
+        if (CalendarFile.Of(plan) is { } calendar) own.Add(calendar);
+        var frames = new SiteFrames(plan, theme);
+        var pages = frames.Pages();
+        if (theme.Has(SiteFrames.AllPagesTemplate)) pages = [.. pages, frames.AllInOne()];
+        own.Add(HostedFiles.ManifestOf(plan, theme));
+        if (HostedFiles.ListOf(theme, pages, theme.Assets.Concat(own)) is { } list) own.Add(list);
+        SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
+        return new Site(plan.Client, pages, theme.Assets.Concat(own));
+    });
+
+    /// <summary>The site as one page that needs no other file; otherwise as above.</summary>
+    public static Site? RenderInOne(Plan plan, Theme theme, Findings findings) => Tried(plan.Client, theme, findings, () => new Site(plan.Client, [new SiteFrames(plan, theme).AllInOne()], []));
+
+    /// <summary>What is rendered, or null (and a finding) where the theme is broken.</summary>
+    /// <param name="client">Null where it is for nobody by name.</param>
+    internal static T? Tried<T>(ClientId? client, Theme theme, Findings findings, Func<T> render)
+        where T : class
     {
         try
         {
-            var shared = new Dictionary<string, object>(StringComparer.Ordinal) { ["site"] = Viewing.Site(plan), ["words"] = WordsOf(plan.Words) };
-            var pages = PagesOf(plan, theme, shared);
-            var own = plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).ToList();
-            if (CalendarFile.Of(plan) is { } calendar) own.Add(calendar);
-            SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
-            return new(plan.Client, pages, theme.Assets.Concat(own));
+            return render();
         }
         catch (ThemeException broken)
         {
-            findings.Add(new(ThemeBroken, Level.Error, plan.Client, broken.At, $"The theme '{theme.Name}' cannot be filled: {broken.Message}", broken.Help));
+            findings.Add(new(ThemeBroken, Level.Error, client, broken.At, $"The theme '{theme.Name}' cannot be filled: {broken.Message}", broken.Help));
             return null;
         }
     }
@@ -40,24 +54,8 @@ public static class SiteRenderer
             throw new ThemeException(Location.Whole(path), "The site has another file of this name.", "Rename it; pages, pictures and the theme's own files lie side by side in one site.");
     }
 
-    private static List<Page> PagesOf(Plan plan, Theme theme, Dictionary<string, object> shared)
-    {
-        var pages = new List<Page>
-        {
-            Filled(Plan.HomePath, "index.html", "home", Viewing.Home(plan)),
-            Filled(Plan.BeforeYouStartPath, "before-you-start.html", "before", Viewing.Before(plan)),
-            Filled(Plan.WeeksPath, "weeks.html", "weeks", ViewingWeeks.Of(plan)),
-        };
-        pages.AddRange(plan.Sessions.Select(s => Filled(s.Path, "session.html", "session", Viewing.Session(plan, s))));
-        pages.AddRange(plan.Exercises.Select(e => Filled(e.Path, "exercise.html", "exercise", Viewing.Exercise(plan, e))));
-        return pages;
-
-        Page Filled(string path, string template, string name, object view) =>
-            new(path, TemplateRun.Fill(theme, template, new Dictionary<string, object>(shared, StringComparer.Ordinal) { [name] = view, ["path"] = path }));
-    }
-
     /// <summary>The catalogue as templates see it: <c>words.before_you_start</c>. Phrases that need filling are filled in the views.</summary>
-    private static ScriptObject WordsOf(Words words)
+    internal static ScriptObject WordsOf(Words words)
     {
         var seen = new ScriptObject(StringComparer.Ordinal);
         foreach (var key in words.Keys)

@@ -8,6 +8,9 @@ namespace Gradus.Rendering;
 /// <summary>What the client sees: the templates of the pages, parsed once, and the files that go with every site as they are.</summary>
 public sealed class Theme
 {
+    /// <summary>What an intake sheet has in the page itself, and no site beside its pages.</summary>
+    internal const string SheetStyle = "intake-sheet.css", SheetScript = "intake-sheet.js";
+
     private const string TemplateEnding = ".html";
     private const int KiB = 1024;
     private const int TemplateLimit = 256 * KiB;
@@ -15,6 +18,7 @@ public sealed class Theme
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     private readonly SortedDictionary<string, Template> templates = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, byte[]> others = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> unreadable = new(StringComparer.Ordinal);
 
     /// <param name="name">What the theme is called in a finding.</param>
@@ -22,19 +26,24 @@ public sealed class Theme
     public Theme(string name, IEnumerable<KeyValuePair<string, byte[]>> files)
     {
         Name = name;
-        var assets = new List<Asset>();
         foreach (var (path, bytes) in files)
         {
             if (path.EndsWith(TemplateEnding, StringComparison.Ordinal) && !path.Contains('/', StringComparison.Ordinal)) Parse(path, bytes);
-            else if (!path.EndsWith(".md", StringComparison.Ordinal)) assets.Add(new(path, bytes));
+            else if (!path.EndsWith(".md", StringComparison.Ordinal)) others[path] = bytes;
         }
 
-        Assets = assets.ToSeries();
+        Assets = others.Where(f => f.Key is not (SheetStyle or SheetScript)).Select(f => new Asset(f.Key, f.Value)).ToSeries();
     }
 
     public string Name { get; }
 
     public Series<Asset> Assets { get; }
+
+    /// <summary>Whether there is such a template, readable or not.</summary>
+    internal bool Has(string template) => templates.ContainsKey(template) || unreadable.ContainsKey(template);
+
+    /// <summary>Whether there is such a file beside the templates.</summary>
+    internal bool Brings(string path) => others.ContainsKey(path);
 
     /// <summary>A template that can be filled.</summary>
     /// <param name="asked">Where its name stands.</param>
@@ -52,6 +61,22 @@ public sealed class Theme
         return template.HasErrors ? throw ThemeException.In(template.Messages[0].Span, template.Messages[0].Message) : template;
     }
 
+    /// <summary>What stands in a file beside the templates; nothing where there is no such file.</summary>
+    /// <exception cref="ThemeException">It cannot be read.</exception>
+    internal string Text(string path)
+    {
+        try
+        {
+            return others.TryGetValue(path, out var bytes) ? TextOf(bytes) : "";
+        }
+        catch (DecoderFallbackException)
+        {
+            throw new ThemeException(Location.Whole(path), "This file is not in UTF-8.", "Save it again as plain text in UTF-8.");
+        }
+    }
+
+    private static string TextOf(byte[] bytes) => Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);
+
     private void Parse(string path, byte[] bytes)
     {
         if (bytes.Length > TemplateLimit)
@@ -62,7 +87,7 @@ public sealed class Theme
 
         try
         {
-            templates[path] = Template.Parse(Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal), path);
+            templates[path] = Template.Parse(TextOf(bytes), path);
         }
         catch (DecoderFallbackException)
         {

@@ -6,11 +6,14 @@ namespace Gradus.Tests.Auditing;
 /// follow them. The lines taken out stand together in the file, and nowhere else in it; the indentation is the file's. With <c>+ </c>
 /// lines alone it is a new file.</summary>
 /// <param name="KiB">What the file is then filled up to with blanks; null where it keeps its size.</param>
-internal sealed record Edit(string Path, Series<Exchange> Exchanges, int? KiB = null)
+/// <param name="Base64">A file of the practice that is no text, written out; null where it is text.</param>
+internal sealed record Edit(string Path, Series<Exchange> Exchanges, int? KiB = null, string? Base64 = null)
 {
     /// <summary>A block that says how much a file weighs, as <c>1100 KiB</c>.</summary>
     public static Edit Weighing(string path, string weight) =>
         new(path, [], int.Parse(weight.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
+
+    public static Edit OfBytes(string path, IEnumerable<string> lines) => new(path, [], null, string.Concat(lines));
 
     public static Edit Of(string path, IEnumerable<string> lines)
     {

@@ -42,7 +42,8 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
     private static Edit EditOf(RulePage page, string name, Series<string> lines) =>
         name.StartsWith("edit ", StringComparison.Ordinal) ? Edit.Of(name["edit ".Length..], lines)
         : name.StartsWith("weighs ", StringComparison.Ordinal) ? Edit.Weighing(name["weighs ".Length..], lines[0])
-        : throw new InvalidOperationException($"{page.Rule}: a block is called '{name}'; it is 'edit PATH', 'weighs PATH' or 'finds'.");
+        : name.StartsWith("base64 ", StringComparison.Ordinal) ? Edit.OfBytes(name["base64 ".Length..], lines)
+        : throw new InvalidOperationException($"{page.Rule}: a block is called '{name}'; it is 'edit PATH', 'base64 PATH', 'weighs PATH' or 'finds'.");
 
     private static IEnumerable<(string Name, Series<string> Lines)> BlocksOf(string[] lines)
     {

@@ -9,8 +9,8 @@ public sealed class PlantedFaultsTableTests(ITestOutputHelper output)
         ("caution missing", PageWithoutCautionsTests.Faults), ("caution altered", CautionAlteredTests.Faults), ("caution hidden", CautionHiddenTests.Faults),
         ("caution too late", CautionAfterInstructionTests.Faults), ("weeks", WeekMissingTests.Faults), ("times", TimesDoNotAddUpTests.Faults), ("time and words", TimeAgainstTextTests.Faults),
         ("words of the plan", PlanWordsAlteredTests.Faults), ("bars", BarDrawnWrongTests.Faults),
-        ("sides", SideNamedWrongTests.Faults), ("steps", StepAlteredTests.Faults), ("calendars", CalendarAgainstPlanTests.Faults), ("links", LinkBrokenOnPageTests.Faults), ("requests", RequestToNetworkTests.Faults), ("other clients", OtherClientNamedTests.Faults),
-        ("scripts and styles", ScriptOrStyleFromAuthorTests.Faults), ("languages", LanguageMissingTests.Faults), ("labels", LabelMissingTests.Faults), ("headings", HeadingSkippedTests.Faults),
+        ("sides", SideNamedWrongTests.Faults), ("stances", StanceMissingTests.Faults), ("steps", StepAlteredTests.Faults), ("calendars", CalendarAgainstPlanTests.Faults), ("links", LinkBrokenOnPageTests.Faults), ("addresses", AddressToNetworkTests.Faults), ("policies", PolicyWeakTests.Faults), ("other clients", OtherClientNamedTests.Faults),
+        ("scripts and styles", ScriptOrStyleFromAuthorTests.Faults), ("languages", LanguageMissingTests.Faults), ("labels", LabelMissingTests.Faults), ("headings", HeadingSkippedTests.Faults), ("contrasts", ContrastTooLowTests.Faults), ("targets", TargetTooSmallTests.Faults),
     ];
 
     [Fact]

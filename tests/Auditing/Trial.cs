@@ -20,8 +20,9 @@ internal sealed class Trial
 
     private IEnumerable<Finding> Run()
     {
-        var sources = Edited(LittlePractice.Files, edits.Where(e => PartOf(e) == Part.Practice));
-        var reading = PracticeReader.Read(SourceFolder.Of(sources.Select(Bytes)), findings);
+        var written = edits.Where(e => e.Base64 is not null).ToDictionary(e => e.Path, e => Convert.FromBase64String(e.Base64 ?? ""), StringComparer.Ordinal);
+        var sources = Edited(LittlePractice.Files, edits.Where(e => PartOf(e) == Part.Practice && !written.ContainsKey(e.Path))).Select(Bytes);
+        var reading = PracticeReader.Read(SourceFolder.Of(sources.Concat(written.Select(Weighing))), findings);
         if (reading.Practice is { } practice)
         {
             findings.AddRange(RuleBook.Check(practice, LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
@@ -35,13 +36,21 @@ internal sealed class Trial
         return said.InOrder();
     }
 
+    /// <summary>Bytes behind the end are no part of a picture.</summary>
+    private KeyValuePair<string, byte[]> Weighing(KeyValuePair<string, byte[]> file)
+    {
+        var bytes = file.Value;
+        if (edits.FirstOrDefault(e => e.Path == file.Key && e.KiB is not null)?.KiB is { } weight) Array.Resize(ref bytes, weight * 1024);
+        return KeyValuePair.Create(file.Key, bytes);
+    }
+
     private void Publish(Practice practice, Theme theme, ClientId id)
     {
-        var own = edits.Where(e => e.Path.StartsWith($"site/{id}/", StringComparison.Ordinal)).ToArray();
+        var own = edits.Where(e => e.Path.StartsWith($"site/{id}/", StringComparison.Ordinal)).ToSeries();
         var blocked = findings.Block(id, Reach.Of(practice));
         if (blocked || practice.Find(id) is not { } client)
         {
-            if (own.Length > 0) throw new InvalidOperationException($"'{own[0].Path}' cannot be edited: {id} is blocked.");
+            if (own.Count > 0) throw new InvalidOperationException($"'{own[0].Path}' cannot be edited: {id} is blocked.");
             return;
         }
 
@@ -51,14 +60,16 @@ internal sealed class Trial
         findings.AddRange(RuleBook.Audit(plan, Edited(site, own), others));
     }
 
-    private static Site Edited(Site site, IEnumerable<Edit> edits)
+    /// <summary>A file of the site that no edit names stays as it is: it may be no text.</summary>
+    private static Site Edited(Site site, Series<Edit> edits)
     {
-        var files = site.Pages.Select(p => KeyValuePair.Create(p.Path, p.Html)).Concat(site.Assets.Select(a => KeyValuePair.Create(a.Path, Encoding.UTF8.GetString(a.Bytes.Span))));
-        var edited = Edited(files, edits);
+        var named = edits.Select(e => e.Path.Split('/', 3)[2]).ToHashSet(StringComparer.Ordinal);
+        var texts = site.Pages.Select(p => KeyValuePair.Create(p.Path, p.Html)).Concat(site.Assets.Where(a => named.Contains(a.Path)).Select(a => KeyValuePair.Create(a.Path, Encoding.UTF8.GetString(a.Bytes.Span))));
+        var edited = Edited(texts, edits);
         return new(
             site.Client,
             edited.Where(f => f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Page(f.Key, f.Value)),
-            edited.Where(f => !f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Asset(f.Key, Encoding.UTF8.GetBytes(f.Value))));
+            edited.Where(f => !f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Asset(f.Key, Encoding.UTF8.GetBytes(f.Value))).Concat(site.Assets.Where(a => !named.Contains(a.Path))));
     }
 
     private static SortedDictionary<string, string> Edited(IEnumerable<KeyValuePair<string, string>> files, IEnumerable<Edit> edits)

@@ -31,7 +31,7 @@ public sealed class NuCheckerTests(PublishedContent content, ITestOutputHelper o
         }
     }
 
-    private static async Task<string> Check(string[] files)
+    internal static async Task<string> Check(string[] files)
     {
         var jar = Repository.Path("tests", "Browser", "node_modules", "vnu-jar", "build", "dist", "vnu.jar");
         Assert.True(File.Exists(jar), $"The checker is missing; tests/run fetches it, or: npm ci --ignore-scripts --prefix {Repository.Path("tests", "Browser")}");

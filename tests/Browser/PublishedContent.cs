@@ -36,8 +36,21 @@ public sealed class PublishedContent : IAsyncLifetime
         Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = ["--no-sandbox"] });
     }
 
+    /// <summary>A browser in which it is a day of the programmes, whatever day it is here.</summary>
+    public async Task<IBrowserContext> ContextAsync(BrowserNewContextOptions options, string now = "2026-12-14T10:00:00")
+    {
+        var context = await Browser.NewContextAsync(options);
+        await context.Clock.SetFixedTimeAsync(now);
+        return context;
+    }
+
     public IEnumerable<string> PagesOf(string client) =>
         Directory.EnumerateFiles(Path.Combine(folder, client), "*.html").Order(StringComparer.Ordinal);
+
+    /// <summary>The largest page of each kind, of whichever client.</summary>
+    public IEnumerable<string> PagesOfEveryKind() => Clients.SelectMany(PagesOf)
+        .GroupBy(p => Path.GetFileName(p).Split('-', '.')[0])
+        .Select(kind => kind.MaxBy(p => new FileInfo(p).Length) ?? kind.First());
 
     public async ValueTask DisposeAsync()
     {
@@ -46,7 +59,7 @@ public sealed class PublishedContent : IAsyncLifetime
         Directory.Delete(folder, recursive: true);
     }
 
-    private static string Chromium()
+    public static string Chromium()
     {
         var known = new[] { Environment.GetEnvironmentVariable("GRADUS_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" };
         return known.FirstOrDefault(File.Exists) ?? throw new InvalidOperationException("No Chromium is installed. On Debian: apt-get install chromium; elsewhere set GRADUS_CHROMIUM to it.");

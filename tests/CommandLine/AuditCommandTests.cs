@@ -19,8 +19,9 @@ public sealed class AuditCommandTests : IDisposable
         File.WriteAllText(page, File.ReadAllText(page).Replace("<h4>Sharp or sudden pain</h4>", "<h4 hidden>Sharp or sudden pain</h4>", StringComparison.Ordinal));
         var answer = Gradus.Run("audit", Repository.Path("content"), "--site", folder, "--today", "2026-12-07", "--format", "json");
         Assert.Equal(1, answer.Status);
-        var finding = Assert.Single(JsonDocument.Parse(answer.Output).RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("level").GetString() != "note");
-        Assert.Equal("caution-hidden", finding.GetProperty("rule").GetString());
+        var findings = JsonDocument.Parse(answer.Output).RootElement.GetProperty("findings").EnumerateArray().Where(f => f.GetProperty("level").GetString() != "note").ToArray();
+        Assert.Equal(["caution-hidden", "caution-not-in-session", "file-list-wrong"], findings.Select(f => f.GetProperty("rule").GetString() ?? "").Distinct().Order(StringComparer.Ordinal));
+        var finding = findings.First(f => f.GetProperty("rule").GetString() == "caution-hidden");
         Assert.Equal("error", finding.GetProperty("level").GetString());
         Assert.Equal("rufus", finding.GetProperty("client").GetString());
         Assert.Equal("session-1.html", finding.GetProperty("file").GetString());

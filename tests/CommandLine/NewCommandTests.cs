@@ -31,12 +31,10 @@ public sealed class NewCommandTests : IDisposable
     [Theory]
     [InlineData("stop", "This practice has no caution whose kind is stop, and an exercise must name one. Write one first: gradus new caution ID.")]
     [InlineData("expect", "This practice has no caution whose kind is expect, and an exercise must name one. Write one first: gradus new caution ID.")]
-    [InlineData("condition", "This practice has no condition for 'not-with', and an exercise must name one. Add one to conditions.yaml first.")]
     public void An_exercise_that_would_lack_its_signs_is_not_written(string lacking, string said)
     {
         foreach (var caution in Directory.GetFiles(At("cautions")))
             if (File.ReadAllText(caution).Contains($"\nkind: {lacking}\n", StringComparison.Ordinal)) File.Delete(caution);
-        if (lacking == "condition") File.WriteAllText(At("conditions.yaml"), "[]\n");
         Refused(said, "exercise", "hip-rock");
     }
 
@@ -45,6 +43,30 @@ public sealed class NewCommandTests : IDisposable
     {
         Assert.Equal(0, Gradus.Run("new", "caution", "heavy-head", "--in", Practice).Status);
         Assert.Equal([("caution-unused", "note")], Findings());
+    }
+
+    [Fact]
+    public void The_words_of_a_language_are_a_file_to_fill_in_and_are_written_once()
+    {
+        var answer = Gradus.Run("new", "words", "fr", "--in", Practice);
+        Assert.Equal((0, $"{At("words", "fr.yaml")} is there. Write behind each key what stands above it, in 'fr'; 'gradus audit' says what is missing, and until then no site is made in it.\n"), (answer.Status, answer.Output));
+        Assert.All(Findings(), f => Assert.Equal(("word-missing", "error"), f));
+        Assert.Equal(2, Gradus.Run("new", "words", "fr", "--in", Practice).Status);
+        Assert.Equal(2, Gradus.Run("new", "words", "french", "--in", Practice).Status);
+        File.Delete(At("words", "fr.yaml"));
+
+        Assert.Equal($"{At("words", "de.yaml")} is there, with all words of a site in 'de' behind #. Take the # from those that you want to say in your own way.\n", Gradus.Run("new", "words", "de", "--in", Practice).Output);
+        Assert.Empty(Findings());
+    }
+
+    [Theory]
+    [InlineData("de", "de")]
+    [InlineData("fr", "en")]
+    public void A_new_client_reads_the_coach_s_language_if_there_are_words_for_it(string written, string read)
+    {
+        File.WriteAllText(At("practice.md"), File.ReadAllText(At("practice.md")).Replace("\nlanguage: en\n", $"\nlanguage: {written}\n", StringComparison.Ordinal));
+        Gradus.Run("new", "client", "ada-wren", "--in", Practice, "--today", "2026-12-03");
+        Assert.Contains($"\nlanguage: {read}\n", File.ReadAllText(At("clients", "ada-wren", "client.yaml")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -64,7 +86,7 @@ public sealed class NewCommandTests : IDisposable
         Assert.All(errors, e => Assert.Equal("condition-not-asked", e.Rule));
 
         var site = Path.Combine(folder, "site");
-        Assert.Contains("ada-wren: NOT published.\nperrin: 11 pages", Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output, StringComparison.Ordinal);
+        Assert.Contains("ada-wren: NOT published.\nperrin: 12 pages", Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output, StringComparison.Ordinal);
         File.WriteAllText(client, File.ReadAllText(client).Replace(": not asked", ": no", StringComparison.Ordinal).Replace("#equipment", "equipment", StringComparison.Ordinal));
         Assert.StartsWith("Nothing found.\nada-wren: ", Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output, StringComparison.Ordinal);
         Assert.Contains("start: 2026-12-07\n", File.ReadAllText(At("clients", "ada-wren", "programme.md")), StringComparison.Ordinal);
@@ -76,7 +98,7 @@ public sealed class NewCommandTests : IDisposable
         Gradus.Run("new", "client", "ada-wren", "--in", Practice);
         var lines = File.ReadAllLines(At("clients", "ada-wren", "client.yaml"));
         var asked = lines.Index().Where(l => l.Item.EndsWith(": not asked", StringComparison.Ordinal)).ToArray();
-        Assert.Equal(File.ReadAllLines(At("conditions.yaml")).Count(l => l.StartsWith("- id:", StringComparison.Ordinal)), asked.Length);
+        Assert.Equal(Domain.FloorAnswers.Ids.Length + File.ReadAllLines(At("conditions.yaml")).Count(l => l.StartsWith("- id:", StringComparison.Ordinal)), asked.Length);
         Assert.All(asked, l => Assert.Matches(@"^  # .+\?$", lines[l.Index - 1]));
     }
 

@@ -16,7 +16,7 @@ public sealed class PublishCommandTests : IDisposable
         var answer = Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
-        Assert.Contains("\n5 notes.\nhedley: 13 pages, ", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("\n5 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
         Assert.Equal(["hedley", "maud", "nuala", "rufus", "tamsin"], Directory.GetDirectories(To).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal));
     }
 
@@ -47,7 +47,7 @@ public sealed class PublishCommandTests : IDisposable
         Assert.Equal(1, answer.Status);
         Assert.Contains("contraindicated-exercise  [rufus]", answer.Output, StringComparison.Ordinal);
         Assert.Matches(@"rufus: NOT published; the site of \d{4}-\d\d-\d\d is still there: tell the client\.", answer.Output);
-        Assert.Contains("maud: 15 pages", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("maud: 16 pages", answer.Output, StringComparison.Ordinal);
     }
 
     [Fact]

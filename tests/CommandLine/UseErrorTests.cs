@@ -11,7 +11,7 @@ public sealed class UseErrorTests
         { "'--strict' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.", ["publish", Repository.Path("content"), "--to", "/tmp/never", "--strict"] },
         { "'--verbose' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.", ["publish", "--verbose", Repository.Path("content"), "--to", "/tmp/never"] },
         { "'publsh' is nothing that 'gradus' knows. Did you mean 'publish'?", ["publsh"] },
-        { "Say what to do: begin, new, publish, audit, load, dose, explain. 'gradus --help' tells more.", [] },
+        { "Say what to do: begin, new, publish, audit, screen, load, intake-sheet, dose, explain. 'gradus --help' tells more.", [] },
         { "Option '--to' is required.", ["publish", Repository.Path("content")] },
         { "There is no folder '/no/such/folder'.", ["publish", "/no/such/folder", "--to", "/tmp/never"] },
         { $"'{Repository.Path("src")}' is no practice: there is no practice.md in it.", ["audit", Repository.Path("src")] },

@@ -60,6 +60,7 @@ internal static class Club
             answers: {answers}
             clearances: {clearances}
             """)
+        .With($"clients/{id}/answers.yaml", FloorAnswers.Text(new(2026, 11, 2), asked => answers.Contains(asked + ":", StringComparison.Ordinal)))
         .With($"clients/{id}/programme.md", $"""
             ---
             title: Footwork

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Tests.House;
 
 namespace Gradus.Tests.HandingOver;
 
@@ -8,7 +9,7 @@ namespace Gradus.Tests.HandingOver;
 /// a killed process has written is not lost, so the disk may be memory, which takes most kills near the step that counts.</summary>
 public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
 {
-    private static readonly int Kills = Environment.GetEnvironmentVariable("GRADUS_LONG") == "1" ? 200 : 20;
+    private static readonly int Kills = LongProof.Cases(200);
     private readonly TemporaryFolder folder = new(inMemory: true);
 
     public void Dispose() => folder.Dispose();

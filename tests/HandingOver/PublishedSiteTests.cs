@@ -69,6 +69,22 @@ public sealed class PublishedSiteTests : IDisposable
         Assert.Equal($"'{page}' is larger than 4 MiB.", Refusal(Place).Sentence);
     }
 
+    /// <summary>What a browser has to take apart is the page; what is written out in it of pictures and clips is not.</summary>
+    [Fact]
+    public void A_page_that_holds_all_others_is_read_with_its_pictures_up_to_64_mebibytes()
+    {
+        var page = Path.Combine(Place, "all-pages.html");
+        var picture = $"<img src=\"data:image/png;base64,{new string('A', 3 * PublishedSite.LargestPage)}\">";
+        File.WriteAllText(page, picture + new string('a', PublishedSite.LargestPage - 100));
+        Assert.Contains(PublishedSite.Read(Place, ExampleSite.Rufus).Pages, p => p.Html.Length > 16_000_000);
+
+        File.AppendAllText(page, new string('a', 100));
+        Assert.Equal($"'{page}' is larger than 4 MiB, without its pictures and clips.", Refusal(Place).Sentence);
+
+        using (var longer = File.OpenWrite(page)) longer.SetLength(PublishedSite.LargestWhole + 1);
+        Assert.Equal($"'{page}' is larger than 64 MiB.", Refusal(Place).Sentence);
+    }
+
     [Fact]
     public void Ten_thousand_files_are_read_and_one_more_is_not()
     {

@@ -5,6 +5,41 @@ public sealed class ClientFaultTests
     private const string Table = """
         clients/ansel/client.yaml
         - stance: left
+        + sports: { epee: left }
+        clients/ansel/client.yaml:2:1 key-unknown «sport»
+        'sport' stands beside 'sports', which says it for each sport.
+        Take it out, or take 'sports' out.
+
+        clients/ansel/client.yaml
+        - sport: epee
+        + sports: { epee: left }
+        clients/ansel/client.yaml:3:1 key-unknown «stance»
+        'stance' stands beside 'sports', which says it for each sport.
+        Take it out, or take 'sports' out.
+
+        clients/ansel/client.yaml
+        - sport: epee⏎stance: left
+        + sports: { epee: left, epee: right }
+        clients/ansel/client.yaml:2:23 key-unknown «epee»
+        'epee' stands here twice.
+        Keep one of the two.
+
+        clients/ansel/client.yaml
+        - sport: epee⏎stance: left
+        + sports: {}
+        clients/ansel/client.yaml:2:9 value-wrong «{»
+        No sport stands here.
+        Write each sport with its stance, as { epee: left }, or 'sport' and 'stance' instead.
+
+        clients/ansel/client.yaml
+        - sport: epee⏎stance: left
+        + sports: { epee: left, tennis: right }
+        clients/ansel/client.yaml:2:23 id-unknown «tennis»
+        There is no sport 'tennis' in this practice.
+        Write sports/tennis.yaml, or take its name out here.
+
+        clients/ansel/client.yaml
+        - stance: left
         + stance: lefty
         clients/ansel/client.yaml:3:9 value-wrong «lefty»
         'lefty' is nothing that can stand for 'stance'.
@@ -77,8 +112,8 @@ public sealed class ClientFaultTests
         - language: en
         + language: ga
         clients/ansel/client.yaml:6:11 value-wrong «ga»
-        Gradus has no words for a site in the language 'ga'.
-        Write one of: en.
+        There are no words for a site in the language 'ga'.
+        Write one of: de, en. Or bring its words: 'gradus new words ga' writes words/ga.yaml to fill in.
 
         clients/ansel/client.yaml
         - days: [Thu, Mon]

@@ -13,8 +13,7 @@ public sealed class ClientReaderTests
     public void The_person_is_bound()
     {
         Assert.Equal((new ClientId("ansel"), "Ansel Wherry"), (Client.Id, Client.Name));
-        Assert.Equal(new(new("epee"), new(Path, 2, 8)), Client.Sport);
-        Assert.Equal(Side.Left, Client.Stance);
+        Assert.Equal([new(new(new("epee"), new(Path, 2, 8)), Side.Left)], Client.Sports);
         Assert.Equal(new Birth(1988, new(1988, 2, 29)), Client.Born);
         Assert.Equal(new("IE", new(Path, 5, 10)), Client.Country);
         Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone.Name));
@@ -63,7 +62,75 @@ public sealed class ClientReaderTests
                 new(new("faint-spells"), new Reply.Yes(null), new(Path, 16, 17)),
                 new(new("sore-wrist"), new Reply.Yes(Side.Left), new(Path, 17, 15)),
             ],
-            Client.Answers);
+            Client.Answers.Where(a => a.At.File == Path));
+    }
+
+    /// <summary>A sheet that the client filled in stands beside; of the two days on which questions were answered the earlier counts.</summary>
+    [Fact]
+    public void What_the_client_filled_in_is_bound_beside()
+    {
+        Assert.Equal(Domain.FloorAnswers.Ids, Client.Answers.Where(a => a.At.File != Path).Select(a => a.Condition.Text));
+        Assert.Equal(new(2026, 11, 4), Client.Answered);
+        Assert.Equal(new Reply.Pains([new(2, Region.Find("wrist")!, Side.Left), new(1, Region.Find("neck")!, null)]), Client.AnswerTo(AlwaysAsked.PainNow)?.Reply);
+    }
+
+    /// <summary>The client's own file may leave all of it to the sheet.</summary>
+    [Fact]
+    public void All_that_the_client_says_may_stand_in_the_sheet()
+    {
+        var sheet = LittlePractice.Golden["clients/ansel/answers.yaml"].Replace("answers:\n", "born: 1988-02-29\nanswers:\n  calf-strain: no\n  faint-spells: yes\n  sore-wrist: yes, left\n", StringComparison.Ordinal);
+        var client = LittlePractice.Golden.With("clients/ansel/answers.yaml", sheet).Edit(Path, "born: 1988-02-29\n", "")
+            .Edit(Path, "answered: 2026-11-04\nanswers:\n  calf-strain: no\n  faint-spells: yes\n  sore-wrist: yes, left\n", "").Client("ansel");
+        Assert.Equal((Client.Born, new DateOnly(2026, 11, 5), Client.Answers.Count), (client.Born, client.Answered, client.Answers.Count));
+    }
+
+    /// <summary>What the client's sheet leaves open is open, whatever the coach wrote before.</summary>
+    [Fact]
+    public void An_open_question_on_the_sheet_is_not_asked()
+    {
+        var open = LittlePractice.Golden.Edit("clients/ansel/answers.yaml", "  hernia: no", "  hernia: no\n  sore-wrist: not asked").Client("ansel");
+        Assert.Null(open.AnswerTo(new("sore-wrist")));
+        Assert.NotNull(Client.AnswerTo(new("sore-wrist")));
+    }
+
+    /// <summary>A browser calls a second download so, or somebody does.</summary>
+    [Theory]
+    [InlineData("answers (1).yaml")]
+    [InlineData("Answers.yaml")]
+    [InlineData("answers.yml")]
+    [InlineData("answers.yaml/answers.yaml")]
+    public void Answers_that_nobody_reads_are_said(string name)
+    {
+        var practice = name.Contains('/', StringComparison.Ordinal) ? LittlePractice.Golden.Without("clients/ansel/answers.yaml") : LittlePractice.Golden;
+        var stray = $"clients/ansel/{name}";
+        var finding = Assert.Single(practice.With(stray, "answered: 2026-11-05\nanswers:\n  falls: yes\n").Findings(), f => f.At.File == stray);
+        Assert.Equal(("ansel", "This looks like answers, and it is not read."), (finding.Client?.Text, finding.Message));
+    }
+
+    /// <summary>A sheet that is no list of keys is one finding; the client's own keys are none the less known.</summary>
+    [Fact]
+    public void A_sheet_that_cannot_be_read_makes_no_other_key_unknown() =>
+        Assert.Equal(["clients/ansel/answers.yaml"], LittlePractice.Golden.With("clients/ansel/answers.yaml", "- yes\n").Findings().Select(f => f.At.File).Distinct());
+
+    /// <summary>Bad input, each with its place.</summary>
+    [Theory]
+    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  hernia: no", "answers.yaml:16:3 'hernia' stands here twice.")]
+    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  sore-wrist: no", "client.yaml:17:15 'sore-wrist' is answered twice: here, and in clients/ansel/answers.yaml.")]
+    [InlineData("answers.yaml", "  hernia: no", "  hernia: yes, left", "answers.yaml:15:11 'hernia' has no left and right, but the answer names a side.")]
+    [InlineData("answers.yaml", "  hernia: no", "  hernja: no", "answers.yaml:15:3 There is no condition 'hernja' in this practice.")]
+    [InlineData("answers.yaml", "2 left wrist", "2 left neck", "answers.yaml:19:14 'neck' has no left and right, but the answer names a side.")]
+    [InlineData("answers.yaml", "2 left wrist", "11 left wrist", "answers.yaml:19:14 '11 left wrist' does not say how much it hurts and where.")]
+    [InlineData("answers.yaml", "2 left wrist", "2 left wirst", "answers.yaml:19:21 'wirst' is no region of the body that Gradus knows.")]
+    [InlineData("answers.yaml", "[2 left wrist, 1 neck]", "yes", "answers.yaml:19:13 'yes' does not say how much it hurts and where.")]
+    [InlineData("answers.yaml", "[2 left wrist, 1 neck]", "[]", "answers.yaml:19:13 This list names no place that hurts.")]
+    [InlineData("client.yaml", "limit: hold at most 90 s", "limit: []", "client.yaml:28:12 This list names no limit.")]
+    [InlineData("answers.yaml", "answered:", "born: 1989\nanswered:", "client.yaml:4:7 'born' is one thing here and another in answers.yaml.")]
+    [InlineData("client.yaml", "born: 1988-02-29", "born: 2027", "client.yaml:4:7 Somebody born in 2027 cannot have answered on 2026-11-04.")]
+    [InlineData("client.yaml", "until: 2031-11-06", "until: 2026-11-05", "client.yaml:27:12 This clearance ends before it begins.")]
+    public void What_cannot_be_so_is_said_with_its_place(string file, string passage, string instead, string said)
+    {
+        var finding = Assert.Single(LittlePractice.Golden.Edit("clients/ansel/" + file, passage, instead).Findings());
+        Assert.Equal("clients/ansel/" + said, $"{finding.At} {finding.Message}");
     }
 
     [Theory]

@@ -129,6 +129,28 @@ internal static class GoldenFiles
                 limit: hold at most 90 s
 
             """),
+        ("clients/ansel/answers.yaml", """
+            answered: 2026-11-05
+            answers:
+              heart-metabolic-kidney: no
+              signs-or-symptoms: no
+              regularly-active: yes
+              raised-blood-pressure: no
+              bone-thinning: no
+              joint-replacement: no
+              recent-surgery: no
+              recent-injury: no
+              very-mobile-joints: no
+              pregnancy-or-birth: no
+              blood-thinners: no
+              eye-pressure-or-retina: no
+              hernia: no
+              seizures: no
+              falls: no
+              numb-feet: no
+              pain-now: [2 left wrist, 1 neck]
+
+            """),
         ("clients/ansel/programme.md", """
             ---
             title: A lower guard

@@ -1,6 +1,7 @@
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Reading;
+using Gradus.Tests.House;
 
 namespace Gradus.Tests.Reading;
 
@@ -18,16 +19,11 @@ public sealed class HostileTextTests
     [Fact]
     public void Whatever_stands_in_a_value_is_read_or_said()
     {
-        var turn = 0;
-        foreach (var (path, line) in Lines())
+        var all = Lines().SelectMany((line, i) => Hostile.Select((text, k) => (line.Path, line.Line, Text: text, Bare: (i + k) % 2 == 0)));
+        foreach (var (path, line, text, bare) in LongProof.Cases(all))
         {
-            foreach (var text in Hostile)
-            {
-                var quoted = "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"";
-                Survives(path, line, line[..(line.IndexOf(": ", StringComparison.Ordinal) + 2)] + (turn++ % 2 == 0 ? text : quoted));
-            }
-
-            turn++;
+            var quoted = "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"";
+            Survives(path, line, line[..(line.IndexOf(": ", StringComparison.Ordinal) + 2)] + (bare ? text : quoted));
         }
     }
 

@@ -2,22 +2,26 @@ using System.Diagnostics;
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Reading;
+using Gradus.Tests.House;
 
 namespace Gradus.Tests.Reading;
 
 public sealed class MutationTests(ITestOutputHelper output)
 {
-    private const int Rounds = 2000;
+    private static readonly int Rounds = LongProof.Cases(2000);
 
     /// <summary>What an accident inside a file can bring about.</summary>
     private static readonly RuleId[] Expected =
     [
-        Faults.FileUnreadable, Faults.KeyUnknown, Faults.KeyMissing, Faults.ValueWrong, Faults.IdUnknown, Faults.AddressRefused, Faults.HtmlInText,
+        Faults.FileUnreadable, Faults.KeyUnknown, Faults.KeyMissing, Faults.ValueWrong, Faults.IdUnknown, Faults.AddressRefused,
     ];
+
+    /// <summary>And once in two thousand accidents this.</summary>
+    private static readonly RuleId[] Rare = [Faults.HtmlInText];
 
     /// <summary>Seed 20261207, on every run the same.</summary>
     [Fact]
-    public void Two_thousand_damaged_practices_are_read_to_the_end()
+    public void Damaged_practices_are_read_to_the_end()
     {
         var chance = new Chance(20261207);
         var paths = LittlePractice.Golden.Files.Select(f => f.Key).ToArray();
@@ -35,7 +39,7 @@ public sealed class MutationTests(ITestOutputHelper output)
         output.WriteLine($"{Rounds} rounds, slowest {slowest.TotalMilliseconds:0} ms");
         foreach (var (outcome, times) in outcomes) output.WriteLine($"{times,6}  {outcome}");
         Assert.True(slowest < TimeSpan.FromSeconds(10), $"One round took {slowest}.");
-        Assert.All(Expected, fault => Assert.True(outcomes.GetValueOrDefault(fault.Text) > 0, $"{fault} never came."));
+        Assert.All(LongProof.Whole ? [.. Expected, .. Rare] : Expected, fault => Assert.True(outcomes.GetValueOrDefault(fault.Text) > 0, $"{fault} never came."));
         Assert.True(outcomes["nothing found, planned"] > Rounds / 20);
     }
 

@@ -100,8 +100,9 @@ public sealed class OtherFilesTests
     public void A_translation_is_no_second_id()
     {
         var practice = LittlePractice.Golden.With("exercises/calf-brace.de.md", "---\ntitle: Wade\n---\n## Do\n1. Drücke {press}.\n").Read();
-        var translation = Assert.Single(practice.Translations);
-        Assert.Equal(("exercises/calf-brace.md", "de", "Wade"), (translation.Of, translation.Language, translation.Title));
+        var translation = Assert.IsType<Translation.OfExercise>(Assert.Single(practice.Translations));
+        Assert.Equal(("calf-brace", "de", "Wade"), (translation.Exercise.Text, translation.Language, translation.Title));
+        Assert.Equal(["Drücke {press}."], translation.Text.Do.Lines());
         var lost = Assert.Single(LittlePractice.Golden.With("exercises/calf-brce.de.md", "---\ntitle: Wade\n---\n").Findings());
         Assert.Equal(("file-name-wrong", "Did you mean 'calf-brace'?"), (lost.Rule.Text, lost.Help));
     }

@@ -133,8 +133,15 @@ public sealed class PracticeCardFaultTests
         - language: en
         + language: english
         practice.md:5:11 value-wrong «english»
-        Gradus has no words for a site in the language 'english'.
-        Write one of: en.
+        'english' is no language.
+        Write the two small letters of the language that the texts are written in, as en or de.
+
+        practice.md
+        - language: en
+        + language: EN
+        practice.md:5:11 value-wrong «EN»
+        'EN' is no language.
+        Write the two small letters of the language that the texts are written in, as en or de.
         """;
 
     public static TheoryData<string> Rows => FaultTable.Rows(Table);

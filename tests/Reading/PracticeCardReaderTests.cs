@@ -7,6 +7,10 @@ public sealed class PracticeCardReaderTests
     private static readonly PracticeCard Card = LittlePractice.Golden.Read().Card;
 
     [Fact]
+    public void A_coach_may_write_in_a_language_that_there_is_no_catalogue_for() =>
+        Assert.Equal("ga", LittlePractice.Golden.Edit("practice.md", "language: en", "language: ga").Read().Card.Language);
+
+    [Fact]
     public void The_coach_is_bound()
     {
         Assert.Equal("Sluice Lane épée club", Card.Name);

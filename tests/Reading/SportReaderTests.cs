@@ -19,7 +19,7 @@ public sealed class SportReaderTests
 
     [Fact]
     public void Roles_are_bound_in_the_order_they_are_written() => Assert.Equal(
-        [new("weapon arm", Side.Right), new("free arm", Side.Left), new("front leg", Side.Right), new("rear leg", Side.Left)], Sport.Roles);
+        [new("weapon arm", "weapon arm", Side.Right), new("free arm", "free arm", Side.Left), new("front leg", "front leg", Side.Right), new("rear leg", "rear leg", Side.Left)], Sport.Roles);
 
     [Fact]
     public void Demands_are_bound_and_the_side_may_be_left_out() => Assert.Equal(

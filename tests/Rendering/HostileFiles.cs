@@ -58,7 +58,7 @@ internal static class HostileFiles
             dose: 2-3 x hold 30-60 s, rest 20 s, each side
             works-to: "⟦works to⟧"
             signs: [pull, stab, ache, breath]
-            not-with: [calf-strain]
+            not-with: [calf-strain, recent-surgery, recent-injury, very-mobile-joints, raised-blood-pressure, pregnancy-or-birth, eye-pressure-or-retina, hernia]
             clear-first: [faint-spells]
             ---
             ⟦sway why⟧
@@ -94,9 +94,9 @@ internal static class HostileFiles
             trains: ankle dorsiflexion
             stage: gain
             position: standing
-            dose: 2 x move 5 reps, each side, load 8 kg
+            dose: 2 x move 5 reps at effort 5, each side, load 8 kg
             signs: [pull, stab]
-            not-with: [calf-strain]
+            not-with: [calf-strain, recent-surgery, recent-injury, very-mobile-joints, raised-blood-pressure, pregnancy-or-birth, eye-pressure-or-retina, hernia]
             ---
             ## Do
             ⟦press do⟧
@@ -120,6 +120,7 @@ internal static class HostileFiles
               - { condition: faint-spells, by: "⟦clinician⟧", on: 2026-11-05, until: 2031-11-05, limit: effort at most 60 % }
 
             """),
+        ("clients/ansel/answers.yaml", Tests.Domain.FloorAnswers.Text(new(2026, 11, 2), _ => false)),
         ("clients/ansel/programme.md", """
             ---
             title: "⟦programme title⟧"
@@ -138,11 +139,13 @@ internal static class HostileFiles
 
             # ⟦letter heading⟧
 
+            On the piste.
+
             ⟦letter end⟧
 
             """),
         ("clients/ansel/notes.md", "⟦notes⟧\n"),
-        ("glossary.yaml", "\"⟦word⟧\": \"⟦explanation⟧\"\n"),
+        ("glossary.yaml", "piste: \"⟦explanation⟧\"\n"),
     ];
 
     private static (string, string)[] Caution(string id, string kind) =>

@@ -39,8 +39,8 @@ internal sealed partial class HostilePractice(Func<string, string> text)
     /// <summary>Texts four times as long as the longest that a coach writes, and words that no line of a phone holds. A key of YAML has at most 1,024 characters.</summary>
     public static readonly HostilePractice Endless = new(place =>
         place == "email" ? LongWord + "@example.org"
-        : place is "word" or "weapon arm" or "free arm" or "front leg" or "rear leg" ? $"{Named(place)} {LongWord}"
-        : string.Concat(Enumerable.Repeat($"{Named(place)} and what else there is to say about it at length; ", 12)) + LongWord + string.Join('-', Enumerable.Repeat("up-and-down", 20)));
+        : place is "weapon arm" or "free arm" or "front leg" or "rear leg" ? $"{Named(place)} {LongWord}"
+        : string.Concat(Enumerable.Repeat($"{Named(place)} and what else there is to say about it at length; ", place.EndsWith(" phrase", StringComparison.Ordinal) ? 3 : 9)) + LongWord + string.Join('-', Enumerable.Repeat("up-and-down", 16)));
 
     /// <summary>The name of every place that is written in.</summary>
     public static Series<string> Places => Files().SelectMany(f => Place().Matches(f.Text)).Select(NameOf).Distinct().Order(StringComparer.Ordinal).ToSeries();

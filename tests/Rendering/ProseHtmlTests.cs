@@ -30,6 +30,21 @@ public sealed class ProseHtmlTests
         Html(Paragraph(new Inline.Picture("pictures/a\"b.png", "The <heel> is \"down\"", 1200, 800, At))));
 
     [Fact]
+    public void A_clip_asks_for_nothing_until_it_is_played_and_has_its_captions_with_it() => Assert.Equal(
+        "<p><video controls preload=\"none\" playsinline src=\"clips/a.mp4\" poster=\"pictures/a.png\" aria-label=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\">"
+        + "<track kind=\"captions\" srclang=\"en\" label=\"captions phrase of ours\" default src=\"data:text/vtt;base64,V0VCVlRUCgowMDowMDowMS4wMDAgLS0+IDAwOjAwOjAyLjAwMApTaW5rICZsdDsgbm93Cg==\"></video>"
+        + "<img class=\"still\" src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\"> <span class=\"said\">What is said: Sink &lt; now</span> </p>\n",
+        Html(Paragraph(Clip("clips/a.mp4"))));
+
+    [Fact]
+    public void Where_there_is_no_clip_its_still_says_where_it_is() => Assert.Equal(
+        "<p><img src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\" loading=\"lazy\"> <span class=\"said\">What is said: Sink &lt; now</span> "
+        + " <span class=\"said\">clip-elsewhere phrase of ours</span> </p>\n",
+        Html(Paragraph(Clip(""))));
+
+    private static Inline.Clip Clip(string path) => new(path, "pictures/a.png", "The <heel> sinks", 64, 48, new("en", [new(1000, 2000, "Sink < now")]), "What is said: Sink < now", At);
+
+    [Fact]
     public void Whatever_a_coach_writes_is_text() => Assert.Equal(
         "<p>&lt;b&gt; &amp;lt; &quot;a&quot; &#39;b&#39; {{ site.name }} {x}</p>\n<h3>&lt;/h3&gt;</h3>\n<ul>\n<li>&lt;li&gt;</li>\n</ul>\n",
         Html(Paragraph(Plain("<b> &lt; \"a\" 'b' {{ site.name }} {x}")), Heading(1, "</h3>"), new Block.Listing(false, [Item(Paragraph(Plain("<li>")))], At)));
@@ -63,18 +78,22 @@ public sealed class ProseHtmlTests
         "<h3>One</h3>\n<ul>\n<li><h4>Two</h4>\n</li>\n</ul>\n<h5>Three</h5>\n",
         Html(Heading(1, "One"), new Block.Listing(false, [Item(Heading(2, "Two"))], At), Heading(3, "Three")));
 
+    [Fact]
+    public void A_word_of_the_glossary_leads_to_its_explanation() => Assert.Equal(
+        "<p>A <a class=\"term\" href=\"#word-2\">&lt;Lunge&gt;s</a></p>\n", Html(Paragraph(Plain("A "), new Inline.Term(2, "<Lunge>s", "lunge", "A long step."))));
+
     /// <summary>A kind of block or piece of text that is added must be added here.</summary>
     [Fact]
     public void Every_kind_is_written_above()
     {
         Assert.Equal(["Heading", "Listing", "Paragraph"], typeof(Block).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal));
-        Assert.Equal(["Emphasis", "ExerciseLink", "Link", "Picture", "Placeholder", "Plain"], typeof(Inline).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(["Clip", "Emphasis", "ExerciseLink", "Link", "Picture", "Placeholder", "Plain", "Term"], typeof(Inline).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal));
     }
 
     private static string Html(params Block[] blocks)
     {
         var plan = PlainTheme.Plan with { Programme = PlainTheme.Plan.Programme with { Letter = new(blocks.ToSeries()) } };
-        return new PlainTheme().With("index.html", "{{ home.letter }}").Page("index.html", plan);
+        return new PlainTheme().With("index.html", "{{ home.letter }}").With("page.html", "{{ page.content }}").Page("index.html", plan);
     }
 
     private static Inline Plain(string words) => new Inline.Plain(words);

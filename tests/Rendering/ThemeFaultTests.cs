@@ -81,7 +81,7 @@ public sealed class ThemeFaultTests
     [Fact]
     public void What_is_typed_as_html_is_escaped_once_it_is_a_text()
     {
-        var page = new PlainTheme().With("index.html", "{{ home.letter }}<!-- -->{{ home.letter.markup }}{{ x = home.letter + '' }}{{ x }}").Page("index.html");
+        var page = new PlainTheme().With("page.html", "{{ page.content }}").With("index.html", "{{ home.letter }}<!-- -->{{ home.letter.markup }}{{ x = home.letter + '' }}{{ x }}").Page("index.html");
         var (typed, text) = (page.Split("<!-- -->")[0], page.Split("<!-- -->")[1]);
         Assert.Contains("<p>letter of ours</p>", typed, StringComparison.Ordinal);
         Assert.DoesNotContain("<", text, StringComparison.Ordinal);
@@ -95,7 +95,7 @@ public sealed class ThemeFaultTests
         var steps = Enumerable.Repeat(weeks.Steps, 20).SelectMany(s => s).Take(100).ToSeries();
         var longest = PlainTheme.Plan.Sessions[0] with { Weeks = Enumerable.Range(1, 104).Select(n => weeks with { Weeks = [n], Steps = steps }).ToSeries() };
         var page = new PlainTheme().Page("session-1.html", PlainTheme.Plan with { Sessions = [longest, .. PlainTheme.Plan.Sessions.Skip(1)] });
-        Assert.Equal(104 * 100, page.Split("<li class=\"step ").Length - 1);
+        Assert.Equal(104 * 100, page.Split("<li class=\"step\"").Length - 1);
     }
 
     /// <summary>The fastest of a few counts: other tests run beside this one.</summary>

@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 
 namespace Gradus.Auditing;
@@ -6,11 +6,15 @@ namespace Gradus.Auditing;
 /// <summary>What the text of a style, a script or a drawing asks for.</summary>
 internal static partial class Asked
 {
-    [GeneratedRegex("""url\(\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)'|(?<a>[^)\s]*))\s*\)|@import\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)')|["'(]\s*(?<a>(?:https?:|ftp:)?//[^"')\s]+)""", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""url\(\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)'|(?<a>[^)\s]*))\s*\)|@import\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)')|["'(=]\s*(?<a>(?:[a-z][a-z0-9+.-]*:)?[/\\]{2}[^"')\s]+)""", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex StyleAddress();
 
-    [GeneratedRegex(@"\\(?:(?<code>[0-9a-fA-F]{1,6})\s?|(?<letter>[^\n]))", RegexOptions.CultureInvariant)]
-    private static partial Regex StyleEscape();
+    /// <summary>The functions of a style that take an address as a text: image-set("a.png" 1x).</summary>
+    [GeneratedRegex(@"(?<![\w-])(?:src|image|(?:-webkit-)?image-set|cross-fade)\(", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex StyleFunction();
+
+    [GeneratedRegex("""(?<kind>type\(\s*)?(?:"(?<a>[^"]*)"|'(?<a>[^']*)')""", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex StyleText();
 
     [GeneratedRegex(@"\b(?<word>fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|RTCPeerConnection|importScripts|WebTransport)\b|\b(?<word>import)\s*\(", RegexOptions.CultureInvariant)]
     private static partial Regex NetworkCall();
@@ -21,11 +25,21 @@ internal static partial class Asked
     [GeneratedRegex("""\b(?:href|src)\s*=\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)')""", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex DrawingAddress();
 
+    [GeneratedRegex("""["'](?<a>[^"']*)["']""", RegexOptions.CultureInvariant)]
+    private static partial Regex ManifestText();
+
     [GeneratedRegex("""\bxmlns(?::\w+)?\s*=\s*(?:"[^"]*"|'[^']*')""", RegexOptions.CultureInvariant)]
     private static partial Regex Namespace();
 
     /// <summary>The addresses that a stylesheet asks for, in comments too: what a comment is depends on who reads it.</summary>
-    public static IEnumerable<string> InStyle(string style) => StyleAddress().Matches(StyleEscape().Replace(style, Letter)).Select(m => m.Groups["a"].Value).Distinct();
+    public static IEnumerable<string> InStyle(string style) =>
+        new[] { style, StylePart.WithoutComments(style) }.Distinct(StringComparer.Ordinal).Select(StylePart.Unescaped).SelectMany(InPlain).Distinct();
+
+    private static IEnumerable<string> InPlain(string plain)
+    {
+        var texts = StyleFunction().Matches(plain).SelectMany(f => StyleText().Matches(plain[(f.Index + f.Length)..StyleValue.EndOf(plain, f.Index + f.Length)])).Where(t => !t.Groups["kind"].Success);
+        return StyleAddress().Matches(plain).Concat(texts).Select(m => m.Groups["a"].Value);
+    }
 
     /// <summary>The words in a script that reach for the network, and the addresses of others.</summary>
     public static IEnumerable<string> InScript(string script) =>
@@ -35,10 +49,30 @@ internal static partial class Asked
     public static IEnumerable<string> InDrawing(string drawing) =>
         DrawingAddress().Matches(drawing).Select(m => m.Groups["a"].Value).Concat(InStyle(Namespace().Replace(drawing, ""))).Distinct();
 
-    private static string Letter(Match escape)
+    /// <summary>The addresses in a file that tells a phone how to install the pages: those under the names that are addresses, and whatever else looks like one.</summary>
+    public static IEnumerable<string> InManifest(string manifest)
     {
-        if (!escape.Groups["code"].Success) return escape.Groups["letter"].Value;
-        var code = int.Parse(escape.Groups["code"].ValueSpan, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
-        return code is 0 or > 0x10FFFF or (>= 0xD800 and <= 0xDFFF) ? "\uFFFD" : char.ConvertFromUtf32(code);
+        try
+        {
+            using var read = JsonDocument.Parse(manifest);
+            return Addresses(read.RootElement, "").Distinct().ToArray();
+        }
+        catch (JsonException)
+        {
+            return ManifestText().Matches(manifest).Select(m => m.Groups["a"].Value).Where(IsAbsolute).Distinct();
+        }
     }
+
+    private static IEnumerable<string> Addresses(JsonElement element, string name) => element.ValueKind switch
+    {
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(p => Addresses(p.Value, p.Name)),
+        JsonValueKind.Array => element.EnumerateArray().SelectMany(e => Addresses(e, name)),
+        JsonValueKind.String when element.GetString() is { } text && (name is "src" or "url" or "action" or "start_url" or "scope" || IsAbsolute(text)) => [Local(text)],
+        _ => [],
+    };
+
+    /// <summary>The folder itself is no request to anybody else.</summary>
+    private static string Local(string address) => address is "." or "./" ? "" : address.StartsWith("./", StringComparison.Ordinal) ? address[2..] : address;
+
+    private static bool IsAbsolute(string text) => text.Contains("//", StringComparison.Ordinal) || text.Contains("\\\\", StringComparison.Ordinal);
 }

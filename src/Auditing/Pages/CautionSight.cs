@@ -20,7 +20,7 @@ internal static class CautionSight
         if (copies.Length > 0) return new Sighting.Altered(what, copies[0].Fault ?? copies[0].Unnamed ?? "", shown[copies[0].Title].At);
         if (all.FirstOrDefault(l => l.HiddenBy is not null && l.Text == caution.Title) is { } title) return new Sighting.Hidden(what, title.HiddenBy ?? "", title.At);
         if (shown.FirstOrDefault(l => caution.Body.Lines().Contains(l.Text)) is { } rest) return new Sighting.Altered(what, "its title is missing or other", rest.At);
-        return new Sighting.Missing(what, Location.Whole(duty.Page.Path));
+        return new Sighting.Missing(what, duty.Page.At);
     }
 
     /// <summary>Every place where the caution's title stands.</summary>

@@ -32,6 +32,7 @@ internal sealed class LabelParser(IDocument document)
         _ => element.LocalName switch
         {
             "img" => "a picture without 'alt'",
+            "video" or "audio" => "a clip",
             "a" or "area" when element.HasAttribute("href") => "a link",
             "button" or "summary" => "a button",
             "input" => Input(element.GetAttribute("type")?.ToLowerInvariant()),

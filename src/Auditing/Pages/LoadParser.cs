@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -13,14 +14,25 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         "dynsrc", "lowsrc",
     ];
 
-    private static readonly FrozenSet<string> Asking = Attributes.Concat(["srcset", "imagesrcset", "href", "srcdoc", "http-equiv", "style"]).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+    /// <summary>Attributes of a drawing in which a style may be written: <c>fill="url(…)"</c>.</summary>
+    private static readonly string[] Painting = ["style", "fill", "stroke", "filter", "mask", "clip-path", "marker", "marker-start", "marker-mid", "marker-end", "cursor"];
 
-    public Series<LoadSeen> Read(IDocument document) => document.All.Where(MayAsk).SelectMany(Of).ToSeries();
+    /// <summary>The values that an animation of an address runs through.</summary>
+    private static readonly string[] Running = ["to", "from", "by", "values"];
+
+    private static readonly FrozenSet<string> Asking = Attributes.Concat(["srcset", "imagesrcset", "href", "srcdoc", "http-equiv", "attributename", .. Painting]).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
+    public Series<LoadSeen> Read(IDocument document) => All(document.All).Where(MayAsk).SelectMany(Of).ToSeries();
+
+    /// <summary>The elements, those that wait in a template, and those in a tree of their own below one: a browser may put them on the page by itself, or a script may.</summary>
+    private static IEnumerable<IElement> All(IEnumerable<IElement> elements) => elements.SelectMany(e => (IEnumerable<IElement>)[e, .. In((e as IHtmlTemplateElement)?.Content), .. In(e.ShadowRoot)]);
+
+    private static IEnumerable<IElement> In(IParentNode? part) => part is null ? [] : All(part.QuerySelectorAll("*"));
 
     /// <summary>Most elements have a class or an id at most, and need no closer look.</summary>
-    private static bool MayAsk(IElement element)
+    public static bool MayAsk(IElement element)
     {
-        if (element.LocalName is "style" or "script") return true;
+        if (element.LocalName is "style" or "script" or "template" or "param") return true;
         for (var i = 0; i < element.Attributes.Length; i++)
             if (element.Attributes[i] is { } own && (Asking.Contains(own.Name) || own.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))) return true;
         return false;
@@ -37,13 +49,20 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         }
 
         if (element.GetAttribute("href") is { } href && element.LocalName is not ("a" or "area")) yield return Seen($"{element.LocalName} href", href);
+        if (element.LocalName == "param" && element.GetAttribute("name")?.ToLowerInvariant() is "src" or "movie" or "data" or "code" or "url" or "filename") yield return Seen("param value", element.GetAttribute("value") ?? "");
+        if ((element.GetAttribute("attributeName") ?? element.GetAttribute("attributename"))?.EndsWith("href", StringComparison.OrdinalIgnoreCase) == true)
+        {
+            foreach (var address in Running.SelectMany(name => (element.GetAttribute(name) ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries))) yield return Seen($"{element.LocalName} of an address", address);
+        }
+
+        if (element.LocalName == "script" && element.GetAttribute("type")?.Trim().ToLowerInvariant() is "speculationrules" or "importmap") yield return Seen("script", element.GetAttribute("type") ?? "");
         if (element.LocalName == "iframe" && element.HasAttribute("srcdoc")) yield return Seen("iframe srcdoc", "srcdoc:");
         if (element.LocalName == "meta" && string.Equals(element.GetAttribute("http-equiv"), "refresh", StringComparison.OrdinalIgnoreCase))
             yield return Seen("meta refresh", element.GetAttribute("content") ?? "");
-        foreach (var address in ((string[])[element.GetAttribute("style") ?? "", element.LocalName == "style" ? element.TextContent : ""]).SelectMany(Asked.InStyle))
+        foreach (var address in Painting.Select(name => element.GetAttribute(name) ?? "").Append(element.LocalName == "style" ? element.TextContent : "").Where(t => t.Length > 0).SelectMany(Asked.InStyle))
             yield return Seen("style", address);
         var handlers = element.Attributes.Where(a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase)).Select(a => a.Value);
-        foreach (var call in handlers.Append(element.LocalName == "script" ? element.TextContent : "").SelectMany(Asked.InScript))
+        foreach (var call in handlers.Append(element.LocalName == "script" && !OwnScripts.Hold(element.TextContent) ? element.TextContent : "").SelectMany(Asked.InScript))
             yield return Seen("script", call);
 
         LoadSeen Seen(string by, string address) => new(by, address.Trim(), at(element));

@@ -17,7 +17,7 @@ internal static class NoteSight
             if (all.Skip(at).Take(exercise.Notes.Count + 1).FirstOrDefault(l => l.HiddenBy is not null) is { } hidden) return new Sighting.Hidden(what, hidden.HiddenBy ?? "", hidden.At);
         foreach (var (at, line) in shown.Index())
             if (Lost(shown, at, exercise) is { } lost) return new Sighting.Altered(what, $"the sentence \"{lost}\" is missing or other", line.At);
-        return new Sighting.Missing(what, Location.Whole(duty.Page.Path));
+        return new Sighting.Missing(what, duty.Page.At);
     }
 
     private static IEnumerable<int> PlacesIn(Series<TextLine> lines, PlannedExercise exercise) => Enumerable.Range(0, lines.Count)

@@ -11,8 +11,12 @@ namespace Gradus.Auditing;
 /// <param name="Bars">Every drawing that has bars in it, in order.</param>
 /// <param name="Links">Every place a reader can go to.</param>
 /// <param name="Loads">Every address the page itself asks for.</param>
+/// <param name="Guides">What it lets somebody be led through.</param>
 /// <param name="Ids">Where fragment links may lead.</param>
 /// <param name="Shape">What it tells a browser and a screen reader beside its text.</param>
+/// <param name="Policy">What it lets itself load.</param>
+/// <param name="Texts">Its text as it is seen, once for each look.</param>
+/// <param name="Targets">What somebody can press.</param>
 public sealed record PageReading(
     string Path,
     string Html,
@@ -22,9 +26,16 @@ public sealed record PageReading(
     Series<BarSeen> Bars,
     Series<LinkSeen> Links,
     Series<LoadSeen> Loads,
+    Series<GuideSeen> Guides,
     FrozenSet<string> Ids,
-    PageShape Shape)
+    PageShape Shape,
+    PolicyReading Policy,
+    Series<TextLook> Texts,
+    Series<TargetSeen> Targets)
 {
+    /// <summary>The file as a whole, or where the page begins in the one that holds it.</summary>
+    public Location At { get; init; } = Location.Whole(Path);
+
     /// <summary>The lines that everybody gets: on screen, in print and by a screen reader.</summary>
     public Series<TextLine> Shown { get; } = Lines.Where(l => l.HiddenBy is null).ToSeries();
 }
@@ -38,7 +49,8 @@ public sealed record TextLine(string Text, Location At, string? HiddenBy);
 public sealed record StepList(string Heading, Series<StepSeen> Items, Series<TimeSeen> Outside, Location At);
 
 /// <param name="Text">All of the item's text, its time's too.</param>
-public sealed record StepSeen(string Text, Series<TimeSeen> Times, Location At);
+/// <param name="Attributes">What a script reads of it: those of a step, what is not there as an empty text.</param>
+public sealed record StepSeen(string Text, Series<TimeSeen> Times, Series<(string Name, string Value)> Attributes, Location At);
 
 /// <param name="Machine">The datetime attribute as written; null where there is none.</param>
 /// <param name="Text">The words beside it.</param>
@@ -58,3 +70,17 @@ public sealed record LinkSeen(string Address, Location At);
 
 /// <param name="By">What asks for it: "img src", "stylesheet look.css".</param>
 public sealed record LoadSeen(string By, string Address, Location At);
+
+/// <summary>What the guided session of a page shows.</summary>
+/// <param name="Before">The lines that it shows before the start.</param>
+/// <param name="Session">The number that it gives its script.</param>
+/// <param name="During">What it shows beside the steps of each exercise.</param>
+/// <param name="Versions">The sessions among which it chooses by what the client answers.</param>
+public sealed record GuideSeen(string Session, Series<string> Before, Series<ArticleSeen> During, Series<VersionSeen> Versions, Location At);
+
+/// <param name="Loads">What its exercise loads, as it tells the script.</param>
+public sealed record ArticleSeen(string Exercise, string Loads, Series<string> Lines, Location At);
+
+/// <param name="Lengths">Its seconds in each week.</param>
+/// <param name="Leads">Where its link leads.</param>
+public sealed record VersionSeen(string Session, string Kind, string Lengths, string Leads, Location At);

@@ -12,11 +12,22 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         var labels = new LabelParser(document);
         return new(
             document.DocumentElement.GetAttribute("lang"),
+            document.DocumentElement.GetAttribute("dir"),
             Spacing.Collapse(document.QuerySelector("head > title")?.TextContent ?? ""),
             told.Where(e => LevelOf(e) > 0).Select(e => new HeadingSeen(LevelOf(e), AccessibleName.Of(e), at(e))).ToSeries(),
             told.Select(e => (Element: e, What: labels.Fault(e))).Where(f => f.What is not null).Select(f => new Oddity(f.What ?? "", at(f.Element))).ToSeries(),
-            document.All.SelectMany(e => Written(e).Select(what => new Oddity(what, at(e)))).ToSeries());
+            document.All.SelectMany(e => Written(e).Select(what => new Oddity(what, at(e)))).ToSeries(),
+
+            // Data in a script element is no script: nothing runs it.
+            document.All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json").Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, at(e))).ToSeries(),
+            With(document, "data-good-until").Select(e => new PastSeen(e.GetAttribute("data-good-until") ?? "", Spacing.Collapse(e.TextContent), at(e))).ToSeries(),
+            new(
+                With(document, "data-course").Select(e => new CourseSeen(PlannedCourse.Names.Select(name => (name, e.GetAttribute(name) ?? "")).ToSeries(), at(e))).ToSeries(),
+                With(document, "data-weeks").Select(e => new WeekPartSeen(e.GetAttribute("data-weeks") ?? "", Spacing.Collapse((e.QuerySelector("h2,h3,h4,th") ?? e).TextContent), at(e))).ToSeries(),
+                With(document, "data-due").Select(e => new DueSeen(e.GetAttribute("data-due") ?? "", e.GetAttribute("data-weekdays") ?? "", e.QuerySelector("a[href]")?.GetAttribute("href") ?? "", at(e))).ToSeries()));
     }
+
+    private static IEnumerable<IElement> With(IDocument document, string attribute) => document.All.Where(e => e.HasAttribute(attribute));
 
     /// <summary>The elements that a screen reader gets, in order.</summary>
     private static IEnumerable<IElement> Told(IDocument document)
@@ -33,10 +44,9 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         : element.GetAttribute("role") != "heading" ? 0
         : int.TryParse(element.GetAttribute("aria-level"), out var said) ? Math.Clamp(said, 1, 6) : 2;
 
-    /// <summary>Data in a script element is no script: nothing runs it.</summary>
     private static IEnumerable<string> Written(IElement element)
     {
-        if (element.LocalName == "style" || (element.LocalName == "script" && element.GetAttribute("type") != "application/json")) yield return $"the element '{element.LocalName}'";
+        if (element.LocalName == "style") yield return "the element 'style'";
         foreach (var name in element.Attributes.Select(a => a.Name.ToLowerInvariant()).Where(n => n == "style" || n.StartsWith("on", StringComparison.Ordinal)))
             yield return $"the attribute '{name}'";
     }

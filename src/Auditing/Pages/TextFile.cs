@@ -8,19 +8,23 @@ public sealed record TextFile(string Path, string Text)
     /// <summary>What a style file hides.</summary>
     internal Series<HidingStyle> Hides { get; } = HasEnding(Path, ".css") ? HidingStyle.In(Text) : [];
 
-    /// <summary>Every address that the file asks for.</summary>
-    internal Series<LoadSeen> Loads { get; } = LoadsOf(Path, Text).ToSeries();
+    /// <summary>Every address that the file asks for. Gradus's own scripts ask for the files of their own folder alone.</summary>
+    internal Series<LoadSeen> Loads { get; } = OwnScripts.Hold(Path, Text) ? [] : LoadsOf(Path, Text).ToSeries();
 
     private static IEnumerable<LoadSeen> LoadsOf(string path, string text)
     {
         var (by, asked) = System.IO.Path.GetExtension(path).ToLowerInvariant() switch
         {
             ".css" => ("style", Asked.InStyle(text)),
-            ".svg" => ("drawing", Asked.InDrawing(text)),
+            ".svg" or ".xml" or ".xsl" => ("drawing", Asked.InDrawing(text)),
             ".js" or ".mjs" => ("script", Asked.InScript(text)),
+            ".webmanifest" or ".json" => ("manifest", Asked.InManifest(text)),
             _ => ("", []),
         };
-        return asked.Select(address => new LoadSeen(by, address, Location.Whole(path)));
+        var seen = asked.Select(address => new LoadSeen(by, address.Trim(), Location.Whole(path)));
+
+        // A browser that reads a drawing undoes what the words alone do not show, such as "&#104;ttps:".
+        return by == "drawing" ? seen.Concat(PageParser.LoadsOf(path, text)).DistinctBy(load => load.Address) : seen;
     }
 
     private static bool HasEnding(string path, string ending) => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase);

@@ -30,9 +30,12 @@ internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
     private string? hiddenBy;
 
     /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
-    public Series<TextLine> Read(IElement? element)
+    public Series<TextLine> Read(IElement? element) => Read(element, element?.ParentElement is { } parent ? hiding.Around(parent) : null);
+
+    /// <summary>The same, where it is known what hides all that the element stands in.</summary>
+    public Series<TextLine> Read(IElement? element, string? around)
     {
-        if (element is not null) Walk(element, element.ParentElement is { } parent ? hiding.Around(parent) : null, 0);
+        if (element is not null) Walk(element, around, 0);
         Flush();
         return lines.ToSeries();
     }

@@ -10,8 +10,11 @@ internal static class ChangeWords
     {
         var now = weeks[at];
         if (at == 0) return words.Say("change-first");
-        if (now.IsLighter) return words.Say("change-lighter", ("changes", Listed(weeks[at - 1], now, limb, settings, words)));
         var before = weeks.Take(at).LastOrDefault(w => !w.IsLighter) ?? weeks[at - 1];
+
+        // An exercise may grow all the same in a week that is lighter as a whole.
+        if (now.IsLighter && now.Measures(settings).Seconds.Value <= before.Measures(settings).Seconds.Value)
+            return words.Say("change-lighter", ("changes", Listed(weeks[at - 1], now, limb, settings, words)));
         if (now.Dose == before.Dose && now.Role == before.Role) return words.Say("change-back", ("week", before.Week));
         var changes = Listed(before, now, limb, settings, words);
         return before.Week == now.Week - 1 ? changes : words.Say("change-against", ("week", before.Week), ("changes", changes));
@@ -59,7 +62,7 @@ internal static class ChangeWords
         yield return now.Effort switch
         {
             Effort.Steady steady => words.Say("change-effort", ("effort", words.Say("at-per-cent", ("percent", steady.Percent.Low)))),
-            Effort.Ramp ramp => words.Say("change-ramp", ("first", ramp.First.Low), ("last", ramp.Last.Low), ("steps", ramp.Steps)),
+            Effort.Ramp ramp => words.Say("change-ramp", ("first", ramp.First.Low), ("last", ramp.Last.Low), ("n", ramp.Steps)),
             Effort.Felt felt => words.Say("change-effort", ("effort", words.Say("felt-effort", ("rating", felt.Rating)))),
             _ => words.Say("change-no-effort"),
         };

@@ -49,7 +49,7 @@ internal static class DoseWords
         return action.Effort switch
         {
             Effort.Steady steady => words.Say("dose-effort", ("work", done), ("effort", words.Say("at-per-cent", ("percent", steady.Percent.Low)))),
-            Effort.Ramp ramp => words.Say("dose-ramp", ("work", done), ("first", ramp.First.Low), ("last", ramp.Last.Low), ("steps", ramp.Steps)),
+            Effort.Ramp ramp => words.Say("dose-ramp", ("work", done), ("first", ramp.First.Low), ("last", ramp.Last.Low), ("n", ramp.Steps)),
             Effort.Felt felt => words.Say("dose-effort", ("work", done), ("effort", words.Say("felt-effort", ("rating", felt.Rating)))),
             _ => done,
         };

@@ -34,7 +34,7 @@ public static class Figures
     public static string Say(this Figure figure, Words words) => figure.Unit switch
     {
         FigureUnit.Seconds => words.Spans(figure.Number),
-        FigureUnit.Breaths => words.Say("breaths", ("n", figure.Number.IsSingle ? figure.Number.Low : words.Number(figure.Number))),
+        FigureUnit.Breaths => words.Say("breaths", ("n", figure.Number.IsSingle ? figure.Number.Low : words.Number(figure.Number)), ("high", figure.Number.High)),
         FigureUnit.Percent => words.Say("per-cent", ("n", words.Number(figure.Number))),
         _ => words.Number(figure.Number),
     };

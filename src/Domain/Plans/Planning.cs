@@ -6,7 +6,8 @@ internal static class Planning
     public static Plan Plan(Practice practice, Client client)
     {
         var words = practice.Words.In(client.Language) ?? throw new ArgumentException($"No catalogue for '{client.Language}'.", nameof(client));
-        var sport = practice.Find(client.Sport.Value) ?? throw new ArgumentException($"No sport '{client.Sport.Value}'.", nameof(client));
+        var playing = Playing.Of(practice, client);
+        if (playing.Sports.Count < client.Sports.Count) throw new ArgumentException("A sport could not be read.", nameof(client));
         var emergency = practice.Card.EmergencyIn(client.Country.Value) ?? throw new ArgumentException("No emergency text.", nameof(client));
         var uses = Uses.Of(practice, client);
         var exercises = uses.Where(u => u.Weeks.Count > 0).Select(u => u.Exercise).DistinctBy(e => e.Id).ToSeries();
@@ -20,17 +21,21 @@ internal static class Planning
             words,
             new(practice.Card.Name, practice.Card.Coach, practice.Card.Contact, text.Linked(practice.Card.Scope)),
             emergency,
-            words.Say("good-until", ("date", words.Date(Validity.Of(practice, client, exercises)))),
+            End(Validity.Of(practice, client, uses), words),
             new(programme.Title, programme.Start, programme.End, programme.Weeks, client.Minutes, programme.MoveOn.Select(c => StageCheck(c, words)).ToSeries(), text.Linked(programme.Letter)),
-            Stance(sport, client, words),
-            Health(practice, client, exercises, words),
+            PlannedCourse.Of(client, practice.Card.Settings, sessions, weeks),
+            StancePlanning.Of(playing, words).ToSeries(),
+            HealthPlanning.Of(practice, client, exercises, words),
             sessions,
             weeks,
             DatePlanning.Of(client, sessions, weeks, words).ToSeries(),
-            exercises.Select(e => ExerciseOf(practice, e, uses, sessions, text)).ToSeries(),
+            exercises.Select(e => ExerciseOf(practice, e, uses, exercises, sessions, text)).ToSeries(),
             Cautions(practice, client, exercises, text),
-            text.Pictures);
+            text.Pictures,
+            text.Clips);
     }
+
+    private static PlannedEnd End(DateOnly day, Words words) => new(day, words.Say("good-until", ("date", words.Date(day))), words.Say("good-until-past", ("date", words.Date(day))));
 
     private static PlannedSession Session(int number, ProgrammeSession session, Series<Use> uses, Programme programme, PracticeSettings settings, TextPlanning text)
     {
@@ -38,7 +43,7 @@ internal static class Planning
         var whole = session.InsteadOf is { } other ? programme.Sessions.Index().First(s => s.Item.Name == other.Value).Index + 1 : (int?)null;
         var name = session.IsShortened ? text.Words.Say("short-version", ("session", session.Name)) : session.Name;
         return new(
-            number, name, $"session-{number}.html", whole, session.IsShortened, text.Days(session),
+            number, name, $"session-{number}.html", whole, session.Kind, session.IsShortened, text.Days(session), session is { InsteadOf: null, Days: SessionDays.On on } ? on.Weekdays : [],
             own.SelectMany(u => u.Exercise.Equipment).Distinct(StringComparer.Ordinal).ToSeries(),
             own.Select(u => text.Use(u, name, own, settings)).ToSeries(),
             SessionPlanning.WeeksOf(own, programme.Weeks, settings, text.Words));
@@ -47,17 +52,19 @@ internal static class Planning
     private static PlannedCheck StageCheck(StageCheck check, Words words) =>
         new(words.Say("move-on-stage", ("stage", words.Say("stage-name-" + check.Stage.ToString().ToLowerInvariant()))), check.Conditions);
 
-    private static PlannedExercise ExerciseOf(Practice practice, Exercise exercise, Series<Use> uses, Series<PlannedSession> sessions, TextPlanning text) => new(
+    private static PlannedExercise ExerciseOf(Practice practice, Exercise exercise, Series<Use> uses, Series<Exercise> planned, Series<PlannedSession> sessions, TextPlanning text) => new(
         exercise.Id,
         exercise.Title,
         TextPlanning.PathOf(exercise.Id),
-        exercise.Trains.Name,
+        text.Words.SayOr("motion-" + Kebab.OfWords(exercise.Trains.Name), exercise.Trains.Name),
         text.Words.Say("stage-" + exercise.Stage.ToString().ToLowerInvariant()),
         text.Words.Say("position-" + Kebab.Of(exercise.Position.ToString())),
         exercise.Equipment,
         Notes(practice, exercise, text.Words).ToSeries(),
         text.Filled(exercise, [.. uses.Where(u => u.Exercise.Id == exercise.Id)]),
-        sessions.Where(s => !s.IsShortened).SelectMany(s => s.Uses).Where(u => u.Exercise == exercise.Id).ToSeries());
+        sessions.Where(s => !s.IsShortened).SelectMany(s => s.Uses).Where(u => u.Exercise == exercise.Id).ToSeries(),
+        planned.FirstOrDefault(e => e.Id == exercise.Easier?.Value)?.Id,
+        planned.FirstOrDefault(e => e.Id == exercise.Harder?.Value)?.Id);
 
     private static IEnumerable<string> Notes(Practice practice, Exercise exercise, Words words)
     {
@@ -76,30 +83,4 @@ internal static class Planning
         .OrderBy(c => c.caution.Kind).ThenBy(c => c.caution.Id.Text, StringComparer.Ordinal)
         .Select(c => new PlannedCaution(c.caution.Id, c.caution.Kind, c.caution.Title, text.Linked(c.caution.Body), c.belongs))
         .ToSeries();
-
-    private static PlannedStance Stance(Sport sport, Client client, Words words) => new(
-        sport.Name,
-        sport.StanceQuestion,
-        words.Say("stance-" + client.Stance.Word()),
-        sport.Roles.Select(r => new PlannedRole(r.Name, words.Say(r.For(client.Stance).Word()))).ToSeries());
-
-    private static PlannedHealth Health(Practice practice, Client client, Series<Exercise> exercises, Words words)
-    {
-        var asked = exercises.SelectMany(e => e.Contraindications).Select(c => c.Value).ToHashSet();
-        return new(
-            client.Answered,
-            practice.Conditions.Where(c => asked.Contains(c.Id))
-                .Select(c => new PlannedAnswer(c.Question, words.Say(ReplyKey(client.AnswerTo(c.Id)?.Reply)))).ToSeries(),
-            client.Clearances.Where(c => asked.Contains(c.Condition))
-                .Select(c => new PlannedClearance(practice.Find(c.Condition)?.Name ?? "", c.By, c.On, c.Until, c.Limits.Select(l => l.Words).ToSeries())).ToSeries());
-    }
-
-    private static string ReplyKey(Reply? reply) => reply switch
-    {
-        Reply.No => "reply-no",
-        Reply.Yes { Side: Side.Left } => "reply-yes-left",
-        Reply.Yes { Side: Side.Right } => "reply-yes-right",
-        Reply.Yes => "reply-yes",
-        _ => "reply-not-asked",
-    };
 }

@@ -64,11 +64,22 @@ internal sealed class SessionSteps(PracticeSettings settings, Words? words)
         {
             var side = step.Side is { } ordered ? Use.SidesOf(dose)[ordered == DoseSide.First ? 0 : 1] : FirstSide(dose);
             var detail = words is not null && step is TimelineStep.Work work ? StepWords.Detail(round is { } set ? work with { Set = set } : work, dose, SetsOf(dose, step.Side), words) : "";
-            steps.Add(new(step.Kind, use.Exercise.Id, side, step.Seconds, Said(step.Kind, use, side), detail));
+            var plain = new Step(step.Kind, use.Exercise.Id, side, step.Seconds, Said(step.Kind, use, side), detail);
+            steps.Add(step is TimelineStep.Work done ? Measured(plain, done, round, dose) : plain);
         }
 
         before = use.Exercise;
     }
+
+    private static Step Measured(Step step, TimelineStep.Work work, int? round, Dose dose) => step with
+    {
+        Percent = work.EffortPercent,
+        Felt = work.FeltEffort,
+        Breaths = (work.Action.Amount as Amount.Breaths)?.Number.Low,
+        Set = round ?? work.Set,
+        Repetitions = (work.Action.Amount as Amount.Reps)?.Number.Low,
+        Load = dose.Terms.Load,
+    };
 
     private void Add(Use use, WeekDose week, StepKind kind, Seconds seconds)
     {

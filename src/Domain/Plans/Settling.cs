@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>Lines and envelopes → the dose of each week.</summary>
-internal sealed class Settling(Programme programme, Sport? sport, Side stance, PracticeSettings settings)
+internal sealed class Settling(Programme programme, Playing playing, PracticeSettings settings)
 {
     /// <summary>The weeks of a use. An entry under <c>by-week</c> holds until the next one; before the first nothing is done. Without a line the dose grows
     /// evenly over the weeks of use, that of a version over the weeks from its entry to the next.</summary>
@@ -32,7 +32,7 @@ internal sealed class Settling(Programme programme, Sport? sport, Side stance, P
         if (written.Rounds is { } rounds) dose = InRounds(dose, rounds);
         var lighter = programme.Lighter.Contains(week);
         if (lighter) dose = DoseGrowth.Lighter(dose, settings.LighterShare);
-        return new(week, Resolved(dose), (dose.Terms.Side as SideTerm.On)?.Name, line?.Dose, at, written.Rounds is not null, lighter);
+        return new(week, Resolved(dose), dose.Terms.Side is SideTerm.On(var name) ? playing.RoleOf(name) : null, line?.Dose, at, written.Rounds is not null, lighter);
     }
 
     /// <summary>One set in each round; what stands between the sets of an exercise done by itself falls away, and so do the sets that one side has more.</summary>
@@ -42,9 +42,9 @@ internal sealed class Settling(Programme programme, Sport? sport, Side stance, P
     private Dose Resolved(Dose dose)
     {
         var terms = dose.Terms;
-        if (terms.Side is SideTerm.On(var name) && SideNames.Resolve(name, sport, stance) is { } side)
+        if (terms.Side is SideTerm.On(var name) && playing.Resolve(name) is { } side)
             terms = terms with { Side = new SideTerm.On(side.Word()) };
-        if (terms.Plus is { } plus && SideNames.Resolve(plus.Side, sport, stance) is { } first)
+        if (terms.Plus is { } plus && playing.Resolve(plus.Side) is { } first)
             terms = terms with { Plus = new(plus.Sets, first.Word()) };
         return dose with { Terms = terms };
     }

@@ -7,8 +7,8 @@ internal static class SideWords
     public static string Of(Side side, Limb limb, Words words) => words.Say($"{side.Word()}-{Key(limb)}");
 
     /// <summary>"each leg, left leg first", "left leg, your rear leg"; empty where the dose has no side.</summary>
-    /// <param name="role">What the coach called the one side; null for two sides or none.</param>
-    public static string Of(Dose dose, string? role, Limb limb, Words words)
+    /// <param name="role">The role that the coach called the one side by; null for left, right, two sides or none.</param>
+    public static string Of(Dose dose, RoleName? role, Limb limb, Words words)
     {
         var first = Of(Use.SidesOf(dose)[0], limb, words);
         return dose.Terms.Side switch
@@ -16,7 +16,7 @@ internal static class SideWords
             SideTerm.Each => words.Say($"each-{Key(limb)}", ("first", first)),
             SideTerm.Alternate => words.Say($"in-turn-{Key(limb)}", ("first", first)),
             SideTerm.Both => words.Say($"both-{Key(limb)}"),
-            SideTerm.On => role is null or "left" or "right" ? first : words.Say($"role-{Key(limb)}", ("side", first), ("role", role)),
+            SideTerm.On => role is null ? first : words.Say($"role-{Key(limb)}", ("side", first), ("role", role.In(words))),
             _ => "",
         };
     }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Gradus.Domain;
 
 /// <summary>What an item of a session's list says.</summary>
@@ -25,7 +23,7 @@ internal static class StepWords
         if (action.Amount is Amount.Reps reps) said.Add(words.Say("repetitions", ("n", reps.Number.Low)));
         if (action.Amount is Amount.Metres metres) said.Add(words.Say("metres", ("n", metres.Number.Low)));
         if (step.RampStep is { } rung && action.Effort is Effort.Ramp ramp) said.Add(words.Say("step-of", ("step", rung), ("steps", ramp.Steps)));
-        if (step.EffortPercent is { } percent) said.Add(words.Say("at-per-cent", ("percent", percent.ToString("0.#", CultureInfo.InvariantCulture))));
+        if (step.EffortPercent is { } percent) said.Add(words.Say("at-per-cent", ("percent", percent)));
         if (step.FeltEffort is { } felt) said.Add(words.Say("felt-effort", ("rating", felt)));
         if (dose.Terms.Tempo is { } tempo && action.Amount is Amount.Reps) said.Add(DoseWords.Of(tempo, words));
         if (dose.Terms.Load is { } load) said.Add(words.Say("with-load", ("load", load)));

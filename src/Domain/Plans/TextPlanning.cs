@@ -5,8 +5,12 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
 {
     private readonly SortedDictionary<string, Picture> shown = new(StringComparer.Ordinal);
 
-    /// <summary>The pictures of all texts planned so far.</summary>
+    private readonly SortedDictionary<string, Clip> played = new(StringComparer.Ordinal);
+
+    /// <summary>The pictures of all texts planned so far, and the stills of their clips.</summary>
     public Series<Picture> Pictures => shown.Values.ToSeries();
+
+    public Series<Clip> Clips => played.Values.ToSeries();
 
     public Words Words => words;
 
@@ -21,7 +25,7 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
         var sides = use.Weeks.Select(w => SideWords.Of(w.Dose, w.Role, limb, words)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
             use.Exercise.Id, use.Exercise.Title, use.Session, sessionName, sides is [var same] ? same : "", UseNotes.Of(use, beside, words).ToSeries(),
-            use.Written.MoveOn, Filled(use.Exercise, [use]), Doses(use, limb, settings).ToSeries());
+            use.Written.MoveOn, Filled(use.Exercise, [use]), Doses(use, limb, settings).ToSeries(), Loading.Written(use.Exercise));
     }
 
     /// <summary>One for each run of weeks with the same dose.</summary>
@@ -70,6 +74,7 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
     {
         Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
         Inline.Picture picture => picture with { Path = Shown(picture.Path) },
+        Inline.Clip clip => Played(clip),
         _ => inline,
     };
 
@@ -79,5 +84,15 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
         var placed = "pictures/" + path;
         if (!shown.ContainsKey(placed) && practice.Pictures.FirstOrDefault(p => p.Path == path) is { } picture) shown[placed] = picture with { Path = placed };
         return placed;
+    }
+
+    /// <summary>A clip with its captions in the client's language, and the same as text for those who cannot play or hear it.</summary>
+    private Inline.Clip Played(Inline.Clip clip)
+    {
+        var known = practice.Clips.First(c => c.Path == clip.Path);
+        var placed = "clips/" + clip.Path;
+        played.TryAdd(placed, known with { Path = placed });
+        var captions = known.CaptionsIn(words.Language);
+        return clip with { Path = placed, Still = Shown(clip.Still), Captions = captions, Said = captions is null ? "" : words.Say("said-in-clip", ("words", captions.Text)) };
     }
 }

@@ -27,10 +27,10 @@ public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, V
 /// <summary>The dose of one week: settled, its sides left or right.</summary>
 /// <param name="At">Where the dose is written: the week's line, or the exercise's own dose.</param>
 /// <param name="Line">The week's line, where there is one.</param>
-/// <param name="Role">The name of the one side it is done on, as the coach wrote it; null for two sides or none.</param>
+/// <param name="Role">The role whose side it is done on; null for left, right, two sides or none.</param>
 /// <param name="InRounds">Whether the sets are done one in each round, among those of other uses.</param>
 /// <param name="IsLighter">Whether the week keeps only a share of the sets.</param>
-public sealed record WeekDose(int Week, Dose Dose, string? Role, WrittenDose? Line, Location At, bool InRounds = false, bool IsLighter = false)
+public sealed record WeekDose(int Week, Dose Dose, RoleName? Role, WrittenDose? Line, Location At, bool InRounds = false, bool IsLighter = false)
 {
     /// <summary>What the dose amounts to. In rounds every set has the change of sides to itself, and the rests belong to the rounds.</summary>
     public DoseMeasures Measures(DoseSettings settings)

@@ -9,7 +9,7 @@ public static class Uses
     public static Series<Use> Of(Practice practice, Client client)
     {
         var programme = client.Programme;
-        var settling = new Settling(programme, practice.Find(client.Sport.Value), client.Stance, practice.Card.Settings);
+        var settling = new Settling(programme, Playing.Of(practice, client), practice.Card.Settings);
         var uses = new List<Use>();
         foreach (var (index, session) in programme.AllSessions.Index())
             uses.AddRange(session.IsShortened ? Kept(uses, programme, session, index + 1) : Written(practice, session, index + 1, settling));

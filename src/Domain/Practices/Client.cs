@@ -1,16 +1,15 @@
+using System.Globalization;
+
 namespace Gradus.Domain;
 
 /// <summary>Somebody who trains alone with what the coach hands over.</summary>
-/// <param name="Stance">Right for the right-handed stance of the sport, left for its mirror image.</param>
-/// <param name="Sports">Every sport with its stance; the first is <paramref name="Sport"/>.</param>
+/// <param name="Sports">Every sport that the client plays, at least one, each once.</param>
 /// <param name="Born">A bare year keeps only the year.</param>
 /// <param name="Country">ISO 3166 two letters, as the emergency texts are keyed.</param>
 /// <param name="Minutes">The time the client has for a session.</param>
 public sealed record Client(
     ClientId Id,
     string Name,
-    Mention<SportId> Sport,
-    Side Stance,
     Series<SportStance> Sports,
     Birth Born,
     Mention<string> Country,
@@ -57,6 +56,7 @@ public enum AgeBand
     Over65,
 }
 
+/// <param name="Stance">Right for the right-handed stance of the sport, left for its mirror image.</param>
 public sealed record SportStance(Mention<SportId> Sport, Side Stance);
 
 public sealed record Agreement(DateOnly Training, DateOnly? Guardian);
@@ -75,8 +75,20 @@ public abstract record Reply
     /// <param name="Side">The side it is on; null means both, or a condition without sides.</param>
     public sealed record Yes(Side? Side) : Reply;
 
+    /// <summary>Something hurts: the answer to the question about pain at the moment.</summary>
+    /// <param name="Places">At least one.</param>
+    public sealed record Pains(Series<Pain> Places) : Reply;
+
     /// <summary>Something was answered, but what is written cannot be read, which is a finding where it is written. Nothing is allowed by it.</summary>
     public sealed record Unread : Reply;
+}
+
+/// <param name="Level">1 to 10, the worst one can think of.</param>
+/// <param name="Side">Null where the region has no sides, or both hurt.</param>
+public sealed record Pain(int Level, Region Where, Side? Side)
+{
+    /// <summary>"4 left knee", as it is written in an answer.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Level} {(Side is { } side ? side.Word() + " " : "")}{Where}");
 }
 
 /// <summary>A licensed clinician's leave for one condition.</summary>

@@ -1,6 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>An exercise of the library.</summary>
+/// <param name="Loads">What it loads, what its position rests on among it.</param>
 /// <param name="Signs">The cautions it names itself, in the coach's order.</param>
 /// <param name="NotWith">Conditions that forbid it, clearance or not.</param>
 /// <param name="ClearFirst">Conditions that forbid it until a clearance is in force.</param>

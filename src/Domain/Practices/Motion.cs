@@ -13,6 +13,18 @@ public sealed record Motion(
         : this(name, isPaired, limb, MotionUnit.Degrees, null, [], [])
     {
     }
+
+    /// <summary>The region of the body that moves, by the word that the name begins with; null where that says nothing.</summary>
+    public Region? Region => Name.Split(' ')[0] switch
+    {
+        "cervical" => Domain.Region.Find("neck"),
+        "thoracic" => Domain.Region.Find("upper-back"),
+        "thoracolumbar" => Domain.Region.Find("lower-back"),
+        "forearm" => Domain.Region.Find("elbow"),
+        "radial" or "ulnar" => Domain.Region.Find("wrist"),
+        "inversion" or "eversion" => Domain.Region.Find("ankle"),
+        var joint => Domain.Region.Find(joint),
+    };
 }
 
 public enum Limb

@@ -1,8 +1,11 @@
+using System.Collections.Concurrent;
+
 namespace Gradus.Domain;
 
 /// <summary>Everything a coach keeps, checked and bound: each list in the order of its ids (conditions in the order they are asked).</summary>
 /// <param name="Motions">Those that come with Gradus, and the practice's own.</param>
 /// <param name="Pictures">Every picture that some text shows.</param>
+/// <param name="Clips">Every clip that some text shows.</param>
 /// <param name="Accepted">Warnings that the coach lets stand.</param>
 /// <param name="Translations">Cautions and exercises in other languages.</param>
 /// <param name="Words">A catalogue for each language that some client reads.</param>
@@ -15,6 +18,7 @@ public sealed record Practice(
     Series<Client> Clients,
     Series<Motion> Motions,
     Series<Picture> Pictures,
+    Series<Clip> Clips,
     Series<GlossaryEntry> Glossary,
     Series<Acceptance> Accepted,
     Series<Translation> Translations,
@@ -23,6 +27,10 @@ public sealed record Practice(
     private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);
     private readonly Dictionary<ClientId, Client> clients = Clients.ToDictionary(c => c.Id);
     private readonly Dictionary<CautionId, Caution> cautions = Cautions.ToDictionary(c => c.Id);
+    private readonly Dictionary<string, Translation> translations = Translations.ToDictionary(t => t.At.File, StringComparer.Ordinal);
+
+    // Every plan begins with the practice in its client's language, so each language is made once.
+    private readonly ConcurrentDictionary<string, Practice> inLanguages = new(StringComparer.Ordinal);
 
     public Exercise? Find(ExerciseId id) => exercises.GetValueOrDefault(id);
 
@@ -33,9 +41,29 @@ public sealed record Practice(
     public Sport? Find(SportId id) => Sports.FirstOrDefault(s => s.Id == id);
 
     public Client? Find(ClientId id) => clients.GetValueOrDefault(id);
+
+    public Translation.OfCaution? Find(CautionId id, string language) =>
+        translations.GetValueOrDefault(Translation.PathOf($"cautions/{id}.md", language)) as Translation.OfCaution;
+
+    public Translation.OfExercise? Find(ExerciseId id, string language) =>
+        translations.GetValueOrDefault(Translation.PathOf($"exercises/{id}.md", language)) as Translation.OfExercise;
+
+    /// <summary>The language that it is read in; null for the one that the coach writes.</summary>
+    private string? ReadIn { get; init; }
+
+    /// <summary>The practice as a client of that language reads it: with the titles and texts of cautions and exercises that are translated, and the questions of Gradus in its words.
+    /// Without a translation stands what the coach wrote first, which a rule says.</summary>
+    public Practice In(string language) => ReadIn is not null || language == Card.Language ? this : inLanguages.GetOrAdd(language, Translated);
+
+    private Practice Translated(string language) => new(
+        Card, Words.In(language) is { } words ? Conditions.Select(c => c.In(words)).ToSeries() : Conditions, Sports,
+        Cautions.Select(c => Find(c.Id, language) is { } said ? c with { Title = said.Title, Body = said.Body } : c).ToSeries(),
+        Exercises.Select(e => Find(e.Id, language) is { } said ? e with { Title = said.Title, Text = said.Text } : e).ToSeries(),
+        Clients, Motions, Pictures, Clips, Glossary, Accepted, [], Words) { ReadIn = language };
 }
 
 /// <summary>Who the coach is, and what holds for everybody: <c>practice.md</c>.</summary>
+/// <param name="Language">That its texts are written in, BCP 47, two letters.</param>
 /// <param name="Emergency">What to do in an emergency, by country.</param>
 /// <param name="Scope">What these programmes are, and are not.</param>
 public sealed record PracticeCard(

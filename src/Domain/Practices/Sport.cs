@@ -5,8 +5,10 @@ namespace Gradus.Domain;
 /// <param name="Roles">The sport's names of sides, for the right-handed stance; the left-handed is the mirror image.</param>
 public sealed record Sport(SportId Id, string Name, string StanceQuestion, Series<Role> Roles, Series<Demand> Demands, Location At);
 
+/// <param name="Name">In small letters, as a dose line is read.</param>
+/// <param name="Shown">With the capitals that the coach gave it.</param>
 /// <param name="RightHanded">The body side it means for a right-handed player.</param>
-public sealed record Role(string Name, Side RightHanded)
+public sealed record Role(string Name, string Shown, Side RightHanded)
 {
     /// <summary>The body side it means for a player of that stance.</summary>
     public Side For(Side stance) => stance == Side.Right ? RightHanded : RightHanded.Other();

@@ -68,10 +68,12 @@ public sealed record Prose(Series<Block> Blocks)
         foreach (var inline in text)
         {
             if (inline is Inline.Plain words) plain.Append(words.Words);
+            else if (inline is Inline.Term term) plain.Append(term.Words);
             else if (inline is Inline.Placeholder placeholder) plain.Append('{').Append(placeholder.Name).Append('}');
             else if (inline is Inline.Emphasis emphasis) Append(emphasis.Text, plain);
             else if (inline is Inline.Link link) Append(link.Text, plain);
             else if (inline is Inline.ExerciseLink exercise) Append(exercise.Text, plain);
+            else if (inline is Inline.Clip { Said: { Length: > 0 } said }) plain.Append(' ').Append(said).Append(' ');
         }
     }
 }
@@ -109,6 +111,19 @@ public abstract record Inline
     /// <summary>A picture, and what it shows in words.</summary>
     /// <param name="Path">Inside the practice, and in a plan inside the site; with <c>/</c> between folders.</param>
     public sealed record Picture(string Path, string Shows, int Width, int Height, Location At) : Inline;
+
+    /// <summary>A clip, and what it shows in words.</summary>
+    /// <param name="Path">Inside the practice, and in a plan inside the site; empty where a form of the site has its still alone.</param>
+    /// <param name="Still">The picture that stands for it, likewise.</param>
+    /// <param name="Captions">In the reader's language; null before there is a reader, and where there are none.</param>
+    /// <param name="Said">What a page says below it of what is heard in it; empty likewise.</param>
+    public sealed record Clip(string Path, string Still, string Shows, int Width, int Height, Captions? Captions, string Said, Location At) : Inline;
+
+    /// <summary>A word of the glossary where a reader meets it first. As plain text it is what the coach wrote there.</summary>
+    /// <param name="Number">Its place in the glossary, from 1.</param>
+    /// <param name="Words">As it stands in the text.</param>
+    /// <param name="Word">As it stands in the glossary.</param>
+    public sealed record Term(int Number, string Words, string Word, string Explanation) : Inline;
 
     /// <summary>A word in braces that stands for a number of the dose in force.</summary>
     public sealed record Placeholder(string Name, Location At) : Inline;

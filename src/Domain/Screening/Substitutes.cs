@@ -7,18 +7,14 @@ public static class Substitutes
     /// which the client has what it takes; null where there is none.</summary>
     public static Exercise? For(Practice practice, Client client, Use use)
     {
-        var settling = new Settling(client.Programme, practice.Find(client.Sport.Value), client.Stance, practice.Card.Settings);
+        var trying = new Trying(practice, client);
         var done = client.Programme.AllSessions[use.Session - 1].Do.Select(u => u.Exercise.Value).ToHashSet();
         return EasierThan(practice, use.Exercise)
             .Concat(practice.Exercises.Where(e => e.Trains == use.Exercise.Trains && e.Stage == use.Exercise.Stage))
-            .FirstOrDefault(e => e.Id != use.Exercise.Id && !done.Contains(e.Id) && Serves(e));
+            .FirstOrDefault(e => e.Id != use.Exercise.Id && !done.Contains(e.Id) && Serves(trying.Instead(use, e)));
 
-        bool Serves(Exercise exercise)
-        {
-            var written = use.Written with { ByWeek = [], Versions = [] };
-            var instead = use with { Exercise = exercise, Written = written, Version = null, Weeks = settling.Weeks(exercise, written, null) };
-            return instead.Weeks.Count > 0 && exercise.Equipment.All(thing => client.Equipment.Contains(thing, StringComparer.Ordinal)) && !Screening.Of(practice, client, instead).Any();
-        }
+        bool Serves(Use instead) => instead.Weeks.Count > 0 && Hardness.BeyondYouthLimit(practice, client, instead) is null
+            && instead.Exercise.Equipment.All(thing => client.Equipment.Contains(thing, StringComparer.Ordinal)) && !Screening.Of(practice, client, instead).Any();
     }
 
     private static IEnumerable<Exercise> EasierThan(Practice practice, Exercise exercise)

@@ -6,22 +6,32 @@ namespace Gradus.Domain;
 
 /// <summary>The words of one language: every phrase of the site that no coach wrote, read from a catalogue file. A word that is missing is a
 /// programmer's mistake, because a catalogue is read whole and checked before it is used.</summary>
-public sealed class Words(string language, FrozenDictionary<string, Phrase> phrases)
+public sealed class Words(Language language, FrozenDictionary<string, Phrase> phrases)
 {
+    // Around what reads from left to right inside a line that reads from right to left (Unicode Standard Annex 9: first strong isolate, pop directional isolate).
+    private const char Isolate = '\u2068';
+    private const char EndIsolate = '\u2069';
+
+    /// <summary>The first letter of the scripts that are written from right to left; the letters before it are of scripts that are not.</summary>
+    private const char FirstOfRightToLeft = '\u0590';
+
     /// <summary>BCP 47.</summary>
-    public string Language { get; } = language;
+    public string Language => language.Code;
+
+    /// <summary>"ltr" or "rtl", as HTML has it.</summary>
+    public string Direction => language.Direction;
 
     public IEnumerable<string> Keys => phrases.Keys.Order(StringComparer.Ordinal);
 
-    /// <summary>The phrase, with each <c>{name}</c> in it replaced. A fill called <c>n</c> chooses between singular and plural.</summary>
+    /// <summary>The phrase, with each <c>{name}</c> in it replaced. A whole number called <c>n</c>, or else the end of a range called <c>high</c>, chooses the form.</summary>
     public string Say(string key, params ReadOnlySpan<(string Name, object Value)> fills)
     {
         if (!phrases.TryGetValue(key, out var phrase)) throw new KeyNotFoundException($"The catalogue of '{Language}' has no word '{key}'.");
-        var one = false;
-        foreach (var (name, value) in fills)
-            if (name == "n" && value is 1) one = true;
-        return Fill(one ? phrase.One : phrase.Other, key, fills);
+        return Fill(phrase.In(NumberIn(fills) is { } number ? language.FormOf(number) : Domain.Language.Other), key, fills);
     }
+
+    /// <summary>The phrase, or what is said instead where the catalogue has none.</summary>
+    public string SayOr(string key, string instead) => phrases.ContainsKey(key) ? Say(key) : instead;
 
     /// <summary>A phrase that needs no filling, or null.</summary>
     public string? Plain(string key) => phrases.GetValueOrDefault(key) is { } phrase && !phrase.Other.Contains('{', StringComparison.Ordinal) ? phrase.Other : null;
@@ -48,7 +58,7 @@ public sealed class Words(string language, FrozenDictionary<string, Phrase> phra
         ? number.Low.ToString(CultureInfo.InvariantCulture)
         : Say("range", ("low", number.Low), ("high", number.High));
 
-    /// <summary>"Monday 7 December 2026".</summary>
+    /// <summary>"Monday 7 December 2026", "Montag, 7. Dezember 2026".</summary>
     public string Date(DateOnly date) => Say(
         "date",
         ("weekday", Weekday(date.DayOfWeek)),
@@ -84,7 +94,7 @@ public sealed class Words(string language, FrozenDictionary<string, Phrase> phra
             : And([.. weeks.Select(w => w.ToString(CultureInfo.InvariantCulture))])));
     }
 
-    private static string Fill(string phrase, string key, ReadOnlySpan<(string Name, object Value)> fills)
+    private string Fill(string phrase, string key, ReadOnlySpan<(string Name, object Value)> fills)
     {
         var said = new StringBuilder();
         var at = 0;
@@ -100,16 +110,33 @@ public sealed class Words(string language, FrozenDictionary<string, Phrase> phra
         return said.Append(phrase, at, phrase.Length - at).ToString();
     }
 
-    private static string ValueOf(string name, string key, ReadOnlySpan<(string Name, object Value)> fills)
+    private string ValueOf(string name, string key, ReadOnlySpan<(string Name, object Value)> fills)
     {
         foreach (var fill in fills)
-            if (string.Equals(fill.Name, name, StringComparison.Ordinal)) return Convert.ToString(fill.Value, CultureInfo.InvariantCulture) ?? "";
+            if (string.Equals(fill.Name, name, StringComparison.Ordinal)) return Shown(fill.Value);
         throw new ArgumentException($"The phrase '{key}' asks for '{name}', which it is not given.", nameof(name));
     }
-}
 
-/// <summary>What is said of one thing and of several; the same where a phrase has no number.</summary>
-public sealed record Phrase(string One, string Other);
+    /// <summary>A fraction is written to its tenths.</summary>
+    private string Shown(object value)
+    {
+        if (value is decimal number) return number.ToString("0.#", CultureInfo.InvariantCulture).Replace(".", language.DecimalMark, StringComparison.Ordinal);
+        var text = Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
+        return language.IsRightToLeft && text.Any(c => char.IsLetter(c) && c < FirstOfRightToLeft) ? $"{Isolate}{text}{EndIsolate}" : text;
+    }
+
+    private static int? NumberIn(ReadOnlySpan<(string Name, object Value)> fills)
+    {
+        int? high = null;
+        foreach (var (name, value) in fills)
+        {
+            if (name == "n" && value is int number) return number;
+            if (name == "high" && value is int end) high = end;
+        }
+
+        return high;
+    }
+}
 
 /// <summary>A catalogue for each language.</summary>
 public sealed class WordBook(IEnumerable<Words> catalogues)
@@ -119,4 +146,7 @@ public sealed class WordBook(IEnumerable<Words> catalogues)
     public IEnumerable<string> Languages => catalogues.Keys.Order(StringComparer.Ordinal);
 
     public Words? In(string language) => catalogues.GetValueOrDefault(language);
+
+    /// <param name="other">A language that there is a catalogue for.</param>
+    public Words In(string language, string other) => In(language) ?? catalogues[other];
 }

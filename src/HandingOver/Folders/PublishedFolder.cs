@@ -32,7 +32,7 @@ internal static class PublishedFolder
         // A file of no bytes is not opened: it may be a pipe, which would be waited for without end.
         if (file.Length == 0) return [];
         var path = Path.Combine(folder, file.Path);
-        var most = PublishedSite.IsPage(file.Path) ? PublishedSite.LargestPage : PublishedSite.LargestSite;
+        var most = PublishedSite.Largest(file.Path);
         using var opened = File.OpenHandle(path, FileMode.Open, FileAccess.Read);
         var length = RandomAccess.GetLength(opened);
         if (length > most) throw new HandOverException($"'{path}' is larger than {most / PublishedSite.MiB} MiB.", "Publish the site again.");

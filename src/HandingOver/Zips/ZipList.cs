@@ -22,8 +22,9 @@ internal static class ZipList
             if (!entry.FullName.StartsWith(client.Text + "/", StringComparison.Ordinal)) throw Refused(zip, $"holds '{Shown(entry)}' outside the folder '{client}'");
             if (!names.Add(entry.FullName)) throw Refused(zip, $"holds '{Shown(entry)}' twice");
             RefuseKind(entry, zip);
-            if (PublishedSite.IsPage(entry.FullName) && entry.Length > PublishedSite.LargestPage)
-                throw Refused(zip, $"holds '{Shown(entry)}', which is larger than {PublishedSite.LargestPage / PublishedSite.MiB} MiB");
+            var most = PublishedSite.Largest(entry.FullName[(client.Text.Length + 1)..]);
+            if (most < PublishedSite.LargestSite && entry.Length > most)
+                throw Refused(zip, $"holds '{Shown(entry)}', which is larger than {most / PublishedSite.MiB} MiB");
             if (entry.Length > PublishedSite.LargestSite || (size += entry.Length) > PublishedSite.LargestSite)
                 throw Refused(zip, $"unpacks to more than {PublishedSite.LargestSite / PublishedSite.MiB} MiB");
         }

@@ -83,11 +83,14 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
 
     private IEnumerable<Inline> Picture(LinkInline picture)
     {
-        var at = Place(picture, 0);
+        var mention = new MediaMention(sheet, picture.Url ?? "", Place(picture, 0), picture.Span.Length);
         var shows = Prose.PlainOf(Of(picture));
         if (shows.Length == 0)
-            sheet.Fault(Faults.PictureWithoutText, at, "Nothing says in words what this picture shows.", "Write it between the square brackets: ![The heel is down](ankle-rock.jpg).", picture.Span.Length);
-        return rules.Pictures.Find(sheet, picture.Url ?? "", at, picture.Span.Length) is { } found ? [new Inline.Picture(found.Path, shows, found.Width, found.Height, at)] : [];
+            mention.Fault(Faults.PictureWithoutText, $"Nothing says in words what this {(mention.IsClip ? "clip" : "picture")} shows.", "Write it between the square brackets: ![The heel is down](ankle-rock.jpg).");
+        if (!mention.IsClip) return [rules.Media.FindPicture(mention) is { } found ? new Inline.Picture(found.Path, shows, found.Width, found.Height, mention.At) : new Inline.Plain(shows)];
+        if (!rules.Clips)
+            mention.Fault(Faults.AddressRefused, "A clip can stand only in the text of an exercise.", "Put it below '## Do' of the exercise that it shows.");
+        return [rules.Media.FindClip(mention) is { } clip && rules.Clips ? new Inline.Clip(clip.Path, clip.Still.Path, shows, clip.Width, clip.Height, null, "", mention.At) : new Inline.Plain(shows)];
     }
 
     private static string? ExerciseIn(string address)

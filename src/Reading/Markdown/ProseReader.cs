@@ -87,5 +87,9 @@ internal sealed class ProseReader
 /// <summary>What a text may hold beside words.</summary>
 /// <param name="Placeholders">Whether a word in braces stands for a number of the dose.</param>
 /// <param name="Exercises">The exercises that a link may lead to.</param>
-/// <param name="Pictures">Where pictures are found.</param>
-internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, PictureShelf Pictures);
+/// <param name="Media">Where pictures and clips are found.</param>
+internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, MediaShelf Media)
+{
+    /// <summary>Whether a clip may stand in it: it shows how something is done, so it stands where the exercise's cautions stand before it.</summary>
+    public bool Clips => Placeholders;
+}

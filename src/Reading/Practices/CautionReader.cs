@@ -16,10 +16,17 @@ internal static class CautionReader
         var kind = fields.NeedChoice("kind", Kinds);
         var attachment = AttachmentIn(fields, known);
         fields.Done();
-        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Pictures));
+        var body = BodyOf(sheet, headed, known);
+        return title is null || kind is null ? null : new(id, title, kind.Value, body, attachment, sheet.Whole);
+    }
+
+    /// <summary>What to do; a finding where there is nothing.</summary>
+    public static Prose BodyOf(Sheet sheet, Headed headed, KnownIds known)
+    {
+        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Media));
         if (!body.Lines().Any())
             sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "This caution does not say what to do.", "Write a sentence or two below the header.");
-        return title is null || kind is null ? null : new(id, title, kind.Value, body, attachment, sheet.Whole);
+        return body;
     }
 
     private static readonly (string, AgeBand)[] Ages = [("under-18", AgeBand.Under18), ("over-65", AgeBand.Over65)];

@@ -8,28 +8,27 @@ internal static class ClientReader
 {
     private static readonly (string, Side)[] Stances = [("right", Side.Right), ("left", Side.Left)];
 
-    public static Client? Read(Sheet sheet, ClientId id, KnownIds known, Programme? programme, Series<RangeReading> readings, WordBook words)
+    /// <param name="told">What the client filled in on an intake sheet; null where there is no such file.</param>
+    public static Client? Read(Sheet sheet, Sheet? told, ClientId id, KnownIds known, Programme? programme, Series<RangeReading> readings, WordBook words)
     {
         if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a client") is not { } fields) return null;
         var name = fields.NeedText("name");
         var sports = SportsIn(fields, known);
-        var born = BirthIn(fields);
         var country = Country.In(fields);
-        var language = Language.In(fields, words);
+        var language = LanguageReader.In(fields, words);
         var zone = ZoneReader.In(fields);
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
         var hour = HourIn(fields);
         var minutes = fields.NeedWhole("minutes", 1, 240);
         var equipment = fields.Texts("equipment").Select(e => e.Value).ToSeries();
         var agreed = AgreementIn(fields);
-        var answered = fields.NeedDate("answered");
-        var answers = HealthReader.AnswersIn(fields, known);
-        var clearances = fields.Groups("clearances", "a clearance").Select(f => HealthReader.ClearanceIn(f, known)).OfType<Clearance>().ToSeries();
+        var (born, answered, answers) = ToldReader.Read(fields, told, known);
+        var clearances = fields.Groups("clearances", "a clearance").Select(f => ClearanceReader.In(f, known)).OfType<Clearance>().ToSeries();
         fields.Done();
         if (name is null || sports.Count == 0 || born is null || country is null || language is null || zone is null
             || minutes is null || agreed is null || answered is null || answers is null || programme is null) return null;
         return new(
-            id, name, sports[0].Sport, sports[0].Stance, sports, born, country, language.Value, ZoneReader.Of(zone.Value, programme), days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
+            id, name, sports, born, country, language.Value, ZoneReader.Of(zone.Value, programme), days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
             clearances, programme, readings, sheet.Whole);
     }
 
@@ -44,23 +43,22 @@ internal static class ClientReader
             return sport is null || stance is null ? [] : [new(sport, stance.Value)];
         }
 
+        foreach (var beside in fields.Entries.Where(e => e.Key is "sport" or "stance"))
+        {
+            fields.Take(beside.Key);
+            fields.Sheet.Fault(Faults.KeyUnknown, beside.KeyAt, $"'{beside.Key}' stands beside 'sports', which says it for each sport.", "Take it out, or take 'sports' out.", beside.Key.Length);
+        }
+
+        if (fields.Group("sports", "sports") is not { } group) return [];
+        if (!group.Entries.Any()) fields.Sheet.Fault(Faults.ValueWrong, group.At, "No sport stands here.", "Write each sport with its stance, as { epee: left }, or 'sport' and 'stance' instead.");
         var sports = new List<SportStance>();
-        foreach (var entry in fields.Group("sports", "sports")?.Entries ?? [])
+        foreach (var entry in group.Entries)
         {
             var sport = known.SportOf(fields.Sheet, new(entry.Key, entry.KeyAt));
             if (Values.Choice(fields.Sheet, entry.Key, entry.Value, Stances) is { } stance && sport is not null) sports.Add(new(sport, stance));
         }
 
         return sports.ToSeries();
-    }
-
-    private static Birth? BirthIn(Fields fields)
-    {
-        if (fields.NeedMention("born") is not { } born) return null;
-        if (born.Value.Length == 4 && int.TryParse(born.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && Values.IsYear(year)) return new(year, null);
-        if (Values.DayOf(born.Value) is { } date) return new(date.Year, date);
-        Values.SayNoDate(fields.Sheet, born.Value, born.At, $"{Quote.Of(born.Value)} is no year or date of birth.", "Write the year, as 1979, or the date, as 1979-03-21.");
-        return null;
     }
 
     private static TimeOnly? HourIn(Fields fields)

@@ -4,7 +4,39 @@ namespace Gradus.Reading;
 
 internal static class ConditionReader
 {
-    public static AskedConditions Read(Sheet sheet)
+    private const string Floor = "floor.yaml";
+
+    /// <summary>The questions that everybody is asked, in the order of the floor, then the practice's own. An entry of the practice with the id of one that everybody is asked gives it
+    /// other words; where it is, and whether it has sides, stays.</summary>
+    /// <param name="own">The practice's sheet; null where it cannot be read.</param>
+    /// <param name="words">In the practice's language.</param>
+    public static AskedConditions Read(Sheet? own, Words words, Findings findings)
+    {
+        var floor = List(Embedded.Sheet(Floor, findings), words).Bound;
+        var written = own is null ? AskedConditions.Unread : List(own, null);
+        var reworded = written.Bound.ToDictionary(c => c.Id);
+        var asked = floor.Select(c => own is not null && reworded.TryGetValue(c.Id, out var other) ? Reworded(own, c, other) : c).ToArray();
+        var (ids, unsided) = (asked.Select(c => c.Id.Text), asked.Where(c => !c.IsSided).Select(c => c.Id.Text));
+        return new(
+            asked.Concat(written.Bound.Where(c => floor.All(f => f.Id != c.Id))).ToSeries(),
+            written.Ids is null ? null : written.Ids.Concat(ids).ToHashSet(StringComparer.Ordinal),
+            written.Unsided.Concat(unsided).ToHashSet(StringComparer.Ordinal));
+    }
+
+    private static Condition Reworded(Sheet sheet, Condition always, Condition words)
+    {
+        if (words.Where != always.Where || words.IsSided != always.IsSided)
+        {
+            sheet.Fault(
+                Faults.ValueWrong, words.At, $"{Quote.Of(always.Id.Text)} is asked of everybody, for the {always.Where}{(always.IsSided ? ", on each side" : ", without sides")}; here it is asked otherwise.",
+                $"Write where: {always.Where}{(always.IsSided ? " and sided: yes" : " and no sided")}, or ask your narrower question under an id of its own.");
+        }
+
+        return always with { Name = words.Name, Question = words.Question, At = words.At, IsSaidByGradus = false };
+    }
+
+    /// <param name="floor">The words of what everybody is asked; null where the sheet has words of its own.</param>
+    private static AskedConditions List(Sheet sheet, Words? floor)
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
@@ -17,20 +49,28 @@ internal static class ConditionReader
         {
             if (Fields.Of(sheet, item, "a condition") is not { } fields) continue;
             var id = IdIn(fields, ids);
-            var name = fields.NeedText("name");
-            var question = fields.NeedText("question");
+            var name = floor is null ? fields.NeedText("name") : floor.Say($"condition-{id}");
+            var question = floor is null ? fields.NeedText("question") : floor.Say($"question-{id}");
             var place = fields.NeedMention("where");
             var where = ExerciseWords.RegionOf(sheet, place);
             var sided = fields.Flag("sided");
             if (sided && where is { IsSided: false } && place is not null)
                 sheet.Fault(Faults.ValueWrong, place.At, $"{Quote.Of(where.Name)} has no left and right.", "Take 'sided' out, or name a limb's region in 'where'.", place.Value.Length);
+            var basis = floor is null ? null : BasisIn(fields);
             fields.Done();
             if (id is not null && !sided) unsided.Add(id.Text);
             if (id is not null && name is not null && question is not null && where is not null)
-                conditions.Add(new(id, name, question, where, sided, fields.At));
+                conditions.Add(new(id, name, question, where, sided, floor is null ? fields.At : Location.Whole("conditions.yaml"), basis) { IsSaidByGradus = floor is not null });
         }
 
         return new(conditions.ToSeries(), ids, unsided);
+    }
+
+    private static Basis? BasisIn(Fields fields)
+    {
+        var (because, source, mark) = (fields.NeedText("because"), fields.NeedText("source"), fields.NeedText("mark"));
+        var mattersFor = fields.Texts("matters-for").Select(p => ExerciseWords.PropertyOf(fields.Sheet, p, ExerciseWords.Whats)).OfType<string>().ToSeries();
+        return because is null || source is null || mark is null ? null : new(because, source, mark, mattersFor);
     }
 
     private static ConditionId? IdIn(Fields fields, HashSet<string> before)
@@ -49,8 +89,8 @@ internal static class ConditionReader
     }
 }
 
-/// <summary>What conditions.yaml lists.</summary>
-/// <param name="Ids">Every id written there, in small letters, whether or not its condition could be bound; null where the file could not be read, which is
+/// <summary>What may be asked.</summary>
+/// <param name="Ids">Every id there is, in small letters, whether or not its condition could be bound; null where the file could not be read, which is
 /// said once, at the file.</param>
 /// <param name="Unsided">The ids of conditions that have no left and right.</param>
 internal sealed record AskedConditions(Series<Condition> Bound, IReadOnlySet<string>? Ids, IReadOnlySet<string> Unsided)

@@ -12,22 +12,34 @@ internal static class ExerciseReader
         var stage = fields.NeedChoice("stage", ExerciseWords.Stages);
         var position = fields.NeedChoice("position", ExerciseWords.Positions);
         var equipment = fields.Texts("equipment");
-        var loads = ExerciseWords.LoadsOf(sheet, fields.Texts("loads"));
+        var written = ExerciseWords.LoadsOf(sheet, fields.Texts("loads"));
         var dose = DoseReader.Read(sheet, "dose", fields.Need("dose"), settings);
         var needs = NeedsIn(fields, known);
         var worksTo = fields.Text("works-to");
         var signs = known.CautionsOf(sheet, fields.NeedTexts("signs"));
-        var notWith = known.ConditionsOf(sheet, fields.NeedTexts("not-with"));
-        var clearFirst = known.ConditionsOf(sheet, fields.Texts("clear-first"));
+        var notWith = Forbidding(sheet, known.ConditionsOf(sheet, fields.NeedTexts("not-with")));
+        var clearFirst = Forbidding(sheet, known.ConditionsOf(sheet, fields.Texts("clear-first")));
         var easier = known.ExerciseOf(sheet, fields.Mention("easier"));
         var harder = known.ExerciseOf(sheet, fields.Mention("harder"));
         var properties = fields.Texts("properties").Select(p => ExerciseWords.PropertyOf(sheet, p, ExerciseWords.Properties)).OfType<string>().ToSeries();
         fields.Done();
-        var text = TextOf(ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises, known.Pictures)));
+        var text = TextOf(sheet, headed, known);
         if (title is null || trains is null || stage is null || position is null || dose is null) return null;
         return new(
-            id, title, trains, stage.Value, position.Value, equipment.Select(e => e.Value).ToSeries(), loads, dose, signs, notWith, clearFirst, needs,
+            id, title, trains, stage.Value, position.Value, equipment.Select(e => e.Value).ToSeries(), PositionLoads.Of(position.Value, written), dose, signs, notWith, clearFirst, needs,
             worksTo, easier, harder, properties, text, sheet.Whole);
+    }
+
+    private static Series<Mention<ConditionId>> Forbidding(Sheet sheet, Series<Mention<ConditionId>> named)
+    {
+        foreach (var wrong in named.Where(n => !AlwaysAsked.MayForbid(n.Value)))
+        {
+            sheet.Fault(
+                Faults.ValueWrong, wrong.At, $"{Quote.Of(wrong.Value.Text)} cannot be named by an exercise: everybody is asked it, and the answer is judged for every exercise.",
+                "Take its name out here.", wrong.Value.Text.Length);
+        }
+
+        return named.Where(n => AlwaysAsked.MayForbid(n.Value)).ToSeries();
     }
 
     private static Series<NeededRange> NeedsIn(Fields fields, KnownIds known)
@@ -52,9 +64,10 @@ internal static class ExerciseReader
     /// <summary>Whether a key is what a comma cut off a number.</summary>
     private static bool HoldsDecimals(YamlEntry entry) => entry.Key.Length > 0 && entry.Key.All(char.IsAsciiDigit);
 
-    /// <summary>Only the second-level headings "Set up" and "Do" have a meaning; what stands under any other stays together in order.</summary>
-    private static ExerciseText TextOf(Prose body)
+    /// <summary>The text below the header. Only the second-level headings "Set up" and "Do" have a meaning; what stands under any other stays together in order.</summary>
+    public static ExerciseText TextOf(Sheet sheet, Headed headed, KnownIds known)
     {
+        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises, known.Media));
         var parts = new Dictionary<string, List<Block>> { ["why"] = [], ["Set up"] = [], ["Do"] = [], ["more"] = [] };
         var part = "why";
         foreach (var block in body.Blocks)
@@ -69,6 +82,8 @@ internal static class ExerciseReader
             parts[part].Add(block);
         }
 
+        foreach (var clip in Of("why").Inlines().OfType<Inline.Clip>())
+            sheet.Fault(Faults.AddressRefused, clip.At, "A clip shows how something is done, and here no caution stands before it.", "Put it below '## Set up' or '## Do'.");
         return new(Of("why"), Of("Set up"), Of("Do"), Of("more"));
 
         Prose Of(string name) => new(parts[name].ToSeries());

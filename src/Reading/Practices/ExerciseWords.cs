@@ -22,6 +22,9 @@ internal static class ExerciseWords
     /// <summary>What a caution may attach to: also what the dose makes of an exercise.</summary>
     public static readonly string[] AttachedProperties = [.. Properties, "hard-effort", "long-contraction"];
 
+    /// <summary>What of an exercise a condition may matter with: also its stage and its position.</summary>
+    public static readonly string[] Whats = [.. AttachedProperties, .. Stages.Select(s => s.Item1), .. Positions.Select(p => p.Item1)];
+
     public static string? PropertyOf(Sheet sheet, Mention<string>? name, string[] all)
     {
         if (name is null || all.Contains(name.Value)) return name?.Value;

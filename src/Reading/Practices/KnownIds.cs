@@ -6,7 +6,7 @@ namespace Gradus.Reading;
 /// cannot be read: that is said once, where it is written.</summary>
 internal sealed record KnownIds(
     IReadOnlySet<string> Exercises, IReadOnlySet<string> Cautions, AskedConditions Conditions, IReadOnlySet<string> Sports, IReadOnlyDictionary<string, Motion> Motions,
-    PictureShelf Pictures)
+    MediaShelf Media)
 {
     private static readonly HashSet<string> Nothing = [];
 

@@ -4,17 +4,17 @@ namespace Gradus.Reading;
 
 internal static class PracticeCardReader
 {
-    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, PictureShelf pictures, WordBook words)
+    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, MediaShelf media)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "the practice") is not { } fields) return null;
         var name = fields.NeedText("name");
         var coach = fields.NeedText("coach");
         var contact = ContactReader.In(fields);
-        var language = Language.In(fields, words);
+        var language = LanguageReader.In(fields);
         var emergency = EmergencyIn(fields);
         var settings = SettingsReader.Read(fields.Group("settings", "settings"));
         fields.Done();
-        var scope = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, exercises, pictures));
+        var scope = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, exercises, media));
         if (!scope.Lines().Any())
             sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "Nothing says what these programmes are, and are not.", "Write below the header that they do not replace advice from a doctor or a physiotherapist.");
         return name is null || coach is null || contact is null || language is null

@@ -16,28 +16,30 @@ public static class PracticeReader
         }
 
         var exerciseIds = Ids(folder, "exercises", ".md", findings);
-        var pictures = new PictureShelf(folder);
-        var words = new WordBook([WordsReader.Read("en", Optional(folder, "words/en.yaml", findings), findings)]);
-        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), pictures, words) : null;
+        var media = new MediaShelf(folder, findings);
+        var words = WordsReader.Read(folder, findings);
+        var card = One(folder, "practice.md", findings) is { } practice ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), media) : null;
         var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
-        var conditions = One(folder, "conditions.yaml", findings) is { } asked ? ConditionReader.Read(asked) : AskedConditions.Unread;
+        var conditions = ConditionReader.Read(One(folder, "conditions.yaml", findings), words.In(card?.Language ?? WordsReader.First, WordsReader.First), findings);
         var sportIds = Ids(folder, "sports", ".yaml", findings);
         var cautionIds = Ids(folder, "cautions", ".md", findings);
         var known = new KnownIds(
             exerciseIds.ToHashSet(StringComparer.Ordinal), cautionIds.ToHashSet(StringComparer.Ordinal),
-            conditions, sportIds.ToHashSet(StringComparer.Ordinal), MotionReader.Read(Optional(folder, "motions.yaml", findings), findings), pictures);
+            conditions, sportIds.ToHashSet(StringComparer.Ordinal), MotionReader.Read(Optional(folder, "motions.yaml", findings), findings), media);
 
         var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));
         var cautions = Each(cautionIds, "cautions/{0}.md", (sheet, id) => CautionReader.Read(sheet, new(id), known));
         var exercises = Each(exerciseIds, "exercises/{0}.md", (sheet, id) => ExerciseReader.Read(sheet, new(id), known, settings));
-        var translations = new[] { "cautions", "exercises" }.SelectMany(part => folder.Names(part, ".md").Where(TranslationReader.IsOne)
-            .Select(name => Sheet.Of(folder, $"{part}/{name}.md", findings) is { } sheet ? TranslationReader.Read(sheet, part, name, known) : null)).OfType<Translation>().ToSeries();
+        var translations = Each(Translated("cautions"), "cautions/{0}.md", (sheet, name) => TranslationReader.OfCaution(sheet, name, known))
+            .Concat(Each(Translated("exercises"), "exercises/{0}.md", (sheet, name) => TranslationReader.OfExercise(sheet, name, known))).ToSeries();
         var clientIds = ClientIds(folder, findings);
         var clients = clientIds.Select(id => ClientIn(folder, new(id), known, settings, words, findings)).OfType<Client>().ToSeries();
         var glossary = Optional(folder, "glossary.yaml", findings) is { } explained ? GlossaryReader.Read(explained) : [];
         var accepted = Optional(folder, "accepted.yaml", findings) is { } listed ? AcceptedReader.Read(listed) : [];
         var all = clientIds.Select(id => new ClientId(id)).ToSeries();
-        return new(card is null ? null : new(card, conditions.Bound, sports, cautions, exercises, clients, known.Motions.Values.OrderBy(m => m.Name, StringComparer.Ordinal).ToSeries(), pictures.Shown, glossary, accepted, translations, words), all);
+        return new(card is null ? null : new(card, conditions.Bound, sports, cautions, exercises, clients, known.Motions.Values.OrderBy(m => m.Name, StringComparer.Ordinal).ToSeries(), media.Pictures, media.Clips, glossary, accepted, translations, words), all);
+
+        IEnumerable<string> Translated(string part) => folder.Names(part, ".md").Where(Translation.IsName);
 
         Series<T> Each<T>(IEnumerable<string> ids, string path, Func<Sheet, string, T?> read)
             where T : class
@@ -58,8 +60,18 @@ public static class PracticeReader
         var programme = One(folder, $"clients/{id}/programme.md", findings) is { } letter ? ProgrammeReader.Read(letter, known, settings) : null;
         if (One(folder, $"clients/{id}/client.yaml", findings) is not { } sheet) return null;
         var readings = Optional(folder, $"clients/{id}/readings.csv", findings) is { } measured ? ReadingsReader.Read(measured, known) : [];
-        return ClientReader.Read(sheet, id, known, programme, readings, words);
+        foreach (var stray in folder.Paths.Where(p => p.StartsWith($"clients/{id}/", StringComparison.Ordinal) && IsStrayAnswer(p[$"clients/{id}/".Length..])))
+        {
+            findings.Add(new(
+                Faults.FileNameWrong, Level.Error, id, Location.Whole(stray), "This looks like answers, and it is not read.",
+                $"Name the newest sheet {IntakeSheet.AnswersFile}, and take the others away: an answer that nobody reads protects nobody."));
+        }
+
+        var told = Optional(folder, $"clients/{id}/{IntakeSheet.AnswersFile}", findings);
+        return ClientReader.Read(sheet, told, id, known, programme, readings, words);
     }
+
+    private static bool IsStrayAnswer(string file) => file != IntakeSheet.AnswersFile && file.StartsWith("answers", StringComparison.OrdinalIgnoreCase);
 
     private static Sheet? Optional(SourceFolder folder, string path, Findings findings) =>
         folder.Has(path) ? Sheet.Of(folder, path, findings) : null;
@@ -72,7 +84,7 @@ public static class PracticeReader
     }
 
     private static List<string> Ids(SourceFolder folder, string part, string ending, Findings findings) =>
-        Valid(folder.Names(part, ending).Where(name => !TranslationReader.IsOne(name)), id => $"{part}/{id}{ending}", findings);
+        Valid(folder.Names(part, ending).Where(name => !Translation.IsName(name)), id => $"{part}/{id}{ending}", findings);
 
     private static List<string> ClientIds(SourceFolder folder, Findings findings) =>
         Valid(folder.Folders("clients"), id => $"clients/{id}", findings);

@@ -23,7 +23,7 @@ internal static class ProgrammeReader
         foreach (var twice in sessions.Concat(alternates).GroupBy(s => s.Name, StringComparer.Ordinal).SelectMany(same => same.Skip(1)))
             sheet.Fault(Faults.ValueWrong, twice.At, $"There is another session called {Quote.Of(twice.Name)}.", "Give one of them another name: the client chooses by it.");
         fields.Done();
-        var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Pictures));
+        var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Media));
         return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole);
     }
 

@@ -31,6 +31,8 @@ internal static class SettingsReader
             Values.Span(fields.Sheet, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,
             fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart);
         fields.Done();
+        if (settings.EaseOffAbove > settings.StopAbove && (fields.Take("ease-off-above") ?? fields.Take("stop-above")) is { } pain)
+            fields.Sheet.Fault(Faults.ValueWrong, pain.At, "Pain would have to be stopped for before it is eased off for.", "Let 'ease-off-above' be no more than 'stop-above'.");
         return settings;
 
         Metres? Metres() => fields.Mention("carry") is { } carry ? MetresOf(fields.Sheet, carry) : null;

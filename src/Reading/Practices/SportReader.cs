@@ -23,13 +23,14 @@ internal static class SportReader
         var roles = new List<Role>();
         foreach (var entry in group.Entries)
         {
-            var name = Spacing.Collapse(entry.Key).ToLowerInvariant();
+            var shown = Spacing.Collapse(entry.Key);
+            var name = shown.ToLowerInvariant();
             if (!CanName(name))
                 fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"{Quote.Of(entry.Key)} cannot be the name of a role.", "Name one side as the sport does: weapon arm, rear leg.", entry.Key.Length);
             else if (roles.Any(r => r.Name == name))
                 fields.Sheet.Fault(Faults.KeyUnknown, entry.KeyAt, $"{Quote.Of(name)} stands here twice.", "Keep one of the two.", entry.Key.Length);
             else if (Values.Choice(fields.Sheet, entry.Key, entry.Value, SideWords) is { } side)
-                roles.Add(new(name, side));
+                roles.Add(new(name, shown, side));
         }
 
         return roles.ToSeries();

@@ -1,46 +1,54 @@
 using System.Collections.Frozen;
+using System.Reflection;
 using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>A catalogue file → the words of its language. A phrase is a text, or a group with <c>one</c> and <c>other</c>.</summary>
+/// <summary>Catalogue files → the words of each language: of those that come with Gradus, with the practice's own words in them, and of those that the practice brings whole.</summary>
 internal static class WordsReader
 {
-    /// <param name="own">The practice's own words for that language, which replace those of the same key; null where it has none.</param>
-    public static Words Read(string language, Sheet? own, Findings findings)
+    /// <summary>The language whose catalogue says which words there are.</summary>
+    public const string First = "en";
+
+    public const string Ending = ".yaml";
+
+    /// <summary>Those that Gradus has a catalogue for.</summary>
+    public static Series<string> BuiltInLanguages =>
+        BuiltIn.Names(Assembly.GetExecutingAssembly()).Select(name => name[..name.LastIndexOf('.')]).Where(Translation.IsLanguage).ToSeries();
+
+    public static WordBook Read(SourceFolder folder, Findings findings)
     {
-        var phrases = In(Embedded.Sheet(language + ".yaml", findings)).ToDictionary(p => p.Key.Value, p => p.Phrase, StringComparer.Ordinal);
-        foreach (var (key, phrase) in own is null ? [] : In(own))
+        var languages = LanguagesReader.BuiltIn(findings);
+        var usual = BuiltInLanguages.ToDictionary(code => code, code => CatalogueReader.Whole(Embedded.Sheet(code + Ending, findings), languages[code]), StringComparer.Ordinal);
+        var book = usual.ToDictionary(c => c.Key, c => Of(languages[c.Key], c.Value), StringComparer.Ordinal);
+        foreach (var code in folder.Names("words", Ending))
         {
-            if (own is null || !phrases.TryGetValue(key.Value, out var usual))
-                own?.Fault(Faults.KeyUnknown, key.At, $"{Quote.Of(key.Value)} is no word of a site.", Nearest.Ask(key.Value, phrases.Keys, "Take it out; only words that are there can be replaced."), key.Value.Length);
-            else if (Asked(usual).SetEquals(Asked(phrase)))
-                phrases[key.Value] = phrase;
-            else
-                own.Fault(Faults.ValueWrong, key.At, $"{Quote.Of(key.Value)} must hold the same words in braces as before: {Quote.Of(usual.Other)}.", "Keep every word in braces; only the text around them can change.", key.Value.Length);
+            if (Sheet.Of(folder, $"words/{code}{Ending}", findings) is not { } own || LanguageOf(own, code, languages) is not { } language) continue;
+            var known = usual.GetValueOrDefault(code);
+            book[code] = Of(language, CatalogueReader.Own(own, language, known ?? usual[First], isWhole: known is null));
         }
 
-        return new(language, phrases.ToFrozenDictionary(StringComparer.Ordinal));
+        return new(book.Values);
     }
 
-    private static IEnumerable<(Mention<string> Key, Phrase Phrase)> In(Sheet sheet)
-    {
-        foreach (var entry in Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a catalogue")?.Entries ?? [])
-            if (PhraseOf(sheet, entry) is { } phrase) yield return (new(entry.Key, entry.KeyAt), phrase);
-    }
+    private static Words Of(Language language, Dictionary<string, Phrase> phrases) => new(language, phrases.ToFrozenDictionary(StringComparer.Ordinal));
 
-    /// <summary>What a phrase asks to be filled in. The number may be left out of the singular.</summary>
-    private static HashSet<string> Asked(Phrase phrase) =>
-        phrase.Other.Split('{').Skip(1).Select(part => part.Split('}')[0]).ToHashSet(StringComparer.Ordinal);
-
-    private static Phrase? PhraseOf(Sheet sheet, YamlEntry entry)
+    /// <summary>What is known of a language; null (and a finding) where nothing is.</summary>
+    private static Language? LanguageOf(Sheet own, string code, IReadOnlyDictionary<string, Language> known)
     {
-        if (entry.Value is not YamlNode.Map)
-            return Values.Text(sheet, entry.Key, entry.Value) is { } text ? new(text.Value, text.Value) : null;
-        if (Fields.Of(sheet, entry.Value, "a phrase with a number") is not { } fields) return null;
-        var one = fields.NeedText("one");
-        var other = fields.NeedText("other");
-        fields.Done();
-        return one is null || other is null ? null : new(one, other);
+        if (!Translation.IsLanguage(code))
+            own.Fault(Faults.FileNameWrong, own.Whole, $"{Quote.Of(code)} is no language.", "Name the file by the two small letters of its language, as words/fr.yaml.");
+        else if (known.TryGetValue(code, out var language))
+            return language;
+        else if (CatalogueReader.LanguageIn(own) is { } said)
+            return LanguagesReader.In(own, code, said);
+        else
+        {
+            own.Fault(
+                Faults.KeyMissing, own.Whole, $"Gradus does not know how {Quote.Of(code)} is read and counted, and this file does not say it.",
+                $"Write it first: {CatalogueReader.LanguageKey}: {{ direction: ltr, decimal-mark: \".\", plural: {{ one: n = 1 }} }}.");
+        }
+
+        return null;
     }
 }

@@ -6,9 +6,9 @@ namespace Gradus.Reading;
 /// <summary>The door to the disk: the files of a practice, by path inside it, with <c>/</c> between folders.</summary>
 public sealed class SourceFolder
 {
-    private readonly SortedDictionary<string, Func<byte[]>> files;
+    private readonly SortedDictionary<string, (Func<long> Size, Func<byte[]> Read)> files;
 
-    private SourceFolder(SortedDictionary<string, Func<byte[]>> files, IEnumerable<string> links)
+    private SourceFolder(SortedDictionary<string, (Func<long> Size, Func<byte[]> Read)> files, IEnumerable<string> links)
     {
         this.files = files;
         Links = links.Order(StringComparer.Ordinal).ToSeries();
@@ -25,21 +25,21 @@ public sealed class SourceFolder
     public static SourceFolder Open(string folder)
     {
         if (!Directory.Exists(folder)) throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
-        var files = new SortedDictionary<string, Func<byte[]>>(StringComparer.Ordinal);
+        var files = new SortedDictionary<string, (Func<long>, Func<byte[]>)>(StringComparer.Ordinal);
         var options = new EnumerationOptions
         {
             RecurseSubdirectories = true, MaxRecursionDepth = 8, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
         };
         foreach (var path in Directory.EnumerateFiles(folder, "*", options))
-            files[Inside(folder, path)] = () => File.ReadAllBytes(path);
+            files[Inside(folder, path)] = (() => new FileInfo(path).Length, () => File.ReadAllBytes(path));
         return new(files, LinksIn(folder));
     }
 
     /// <summary>A practice that is not on the disk.</summary>
     public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents)
     {
-        var files = new SortedDictionary<string, Func<byte[]>>(StringComparer.Ordinal);
-        foreach (var (path, bytes) in contents) files[path] = () => bytes;
+        var files = new SortedDictionary<string, (Func<long>, Func<byte[]>)>(StringComparer.Ordinal);
+        foreach (var (path, bytes) in contents) files[path] = (() => bytes.Length, () => bytes);
         return new(files, []);
     }
 
@@ -58,7 +58,10 @@ public sealed class SourceFolder
     public bool Has(string path) => files.ContainsKey(path);
 
     /// <summary>The bytes of a file that is there.</summary>
-    public byte[] Read(string path) => files[path]();
+    public byte[] Read(string path) => files[path].Read();
+
+    /// <summary>How many bytes it has, without reading them.</summary>
+    public long Size(string path) => files[path].Size();
 
     /// <summary>The names of what lies directly in a folder and ends so, without that ending, in ordinal order.</summary>
     public IEnumerable<string> Names(string folder, string ending) =>

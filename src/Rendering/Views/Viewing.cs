@@ -1,104 +1,156 @@
+using System.Globalization;
 using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
-/// <summary>Plan → what templates see.</summary>
+/// <summary>Plan → what templates see. <c>here</c> is what the ids on a page begin with.</summary>
 internal static class Viewing
 {
-    public static SiteView Site(Plan plan) => new(
+    /// <param name="policy">What a page may load.</param>
+    /// <param name="at">How a page is addressed.</param>
+    public static SiteView Site(Plan plan, string policy, IEnumerable<string> scripts, Func<string, string> at, string here) => new(
+        policy,
         plan.Words.Language,
+        plan.Words.Direction,
         plan.Words.Say("site-of", ("name", plan.ClientName)),
         plan.ClientName,
         plan.Publisher.Practice,
         plan.Publisher.Coach,
         plan.Publisher.Contact.Email,
         plan.Publisher.Contact.Phone,
-        string.Concat(plan.Publisher.Contact.Phone.Where(c => char.IsAsciiDigit(c) || c == '+')),
+        PhoneLink(plan.Publisher.Contact),
         plan.Words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice)),
         plan.Emergency,
-        plan.GoodUntil,
-        ProseHtml.Of(plan.Publisher.Scope, 3),
+        plan.GoodUntil.Sentence,
+        DateView.Of(plan.GoodUntil.Day, plan.Words).Iso,
+        plan.GoodUntil.Past,
+        ProseHtml.Of(plan.Publisher.Scope, 3, here, plan.Words),
         [
-            new(Plan.HomePath, plan.Words.Say("home")),
-            new(Plan.BeforeYouStartPath, plan.Words.Say("before-you-start")),
-            .. plan.Sessions.Select(s => new LinkView(s.Path, s.Name)),
-            new(Plan.WeeksPath, plan.Words.Say("your-weeks")),
-        ]);
+            new(at(Plan.HomePath), plan.Words.Say("home")),
+            new(at(Plan.BeforeYouStartPath), plan.Words.Say("before-you-start")),
+            new(at(Plan.WeeksPath), plan.Words.Say("your-weeks")),
+        ],
+        plan.Course.Attributes().Select(a => new AttributeView(a.Name, a.Value)).ToSeries(),
+        plan.Weeks.Select(w => WeekNow(w.Number, plan)).ToSeries(),
+        plan.Words.Say("begins-on", ("date", plan.Words.Date(plan.Programme.Start))),
+        plan.Words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)),
+        plan.Words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)),
+        scripts.ToSeries());
 
-    public static HomeView Home(Plan plan) => new(
+    private static WeekNowView WeekNow(int week, Plan plan)
+    {
+        var name = plan.Words.Say("week", ("week", week));
+        return new(Number(week), plan.Words.Say("week-of", ("week", name), ("weeks", plan.Course.Weeks)), name);
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Numbers as an attribute has them.</summary>
+    private static string Numbers(IEnumerable<int> numbers) => string.Join(' ', numbers.Select(Number));
+
+    /// <summary>A telephone number as a link has it: digits, and the plus.</summary>
+    public static string PhoneLink(Contact contact) => string.Concat(contact.Phone.Where(c => char.IsAsciiDigit(c) || c == '+'));
+
+    public static HomeView Home(Plan plan, Func<string, string> at, string here) => new(
+        at(Plan.BeforeYouStartPath),
+        at(Plan.WeeksPath),
+        plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => c.Title).ToSeries(),
         plan.Programme.Title,
         plan.Words.Say("weeks-count", ("n", plan.Programme.Weeks)),
         DateView.Of(plan.Programme.Start, plan.Words),
         DateView.Of(plan.Programme.End, plan.Words),
-        plan.Dates.Count > 0 ? Plan.CalendarPath : "",
-        ProseHtml.Of(plan.Programme.Letter, 3),
+        Stances(plan),
+        plan.Dates.Count > 0 ? at(Plan.CalendarPath) : "",
+        ProseHtml.Of(plan.Programme.Letter, 3, here, plan.Words),
         [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
 
-    public static BeforeView Before(Plan plan)
+    public static BeforeView Before(Plan plan, string here)
     {
         var words = plan.Words;
         return new(
-            plan.Stance.Sport,
-            plan.Stance.Question,
-            plan.Stance.Answer,
-            [.. plan.Stance.Roles.Select(r => words.Say("role-is", ("role", r.Role), ("side", r.Side)))],
+            Stances(plan),
+            plan.Health.Agreed,
             DateView.Of(plan.Health.Answered, words),
             words.Say("health-on", ("date", words.Date(plan.Health.Answered))),
             [.. plan.Health.Answers.Select(a => new AnswerView(a.Question, a.Reply))],
             [.. plan.Health.Clearances.Select(c => Clearance(c, words))],
-            Cautions(plan, plan.Exercises.Select(e => e.Id)));
+            Cautions(plan, plan.Exercises.Select(e => e.Id), here));
     }
 
-    public static SessionView Session(Plan plan, PlannedSession session) => new(
-        plan.Words.Say("session-number", ("number", session.Number)),
+    private static Series<StanceView> Stances(Plan plan) =>
+        [.. plan.Stances.Select(s => new StanceView(s.Sport, s.Question, s.Answer, [.. s.Roles.Select(r => r.Sentence)], s.Sentences))];
+
+    public static SessionView Session(Plan plan, PlannedSession session, string here) => new(
+        Number(session.Number),
         session.Name,
         session.Days,
+        Lengths(session, plan.Words),
         session.Equipment,
-        Cautions(plan, session.Exercises),
-        [.. session.Uses.Select(u => Use(plan, u))],
-        [.. session.Weeks.Select(w => Weeks(w, plan.Words))]);
+        Cautions(plan, session.Exercises, here),
+        [.. session.Uses.Select(u => Use(plan, u, here))],
+        [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
+        Grids(plan, session),
+        ViewingGuide.Of(plan, session));
 
-    public static ExerciseView Exercise(Plan plan, PlannedExercise exercise) => new(
+    public static ExerciseView Exercise(Plan plan, PlannedExercise exercise, string here) => new(
         exercise.Title,
         exercise.Trains,
         exercise.Stage,
         exercise.Position,
         exercise.Equipment,
-        ProseHtml.Of(exercise.Text.Why, 3),
-        ProseHtml.Of(exercise.Text.SetUp, 3),
-        ProseHtml.Of(exercise.Text.Do, 3),
-        ProseHtml.Of(exercise.Text.More, 2),
-        Cautions(plan, [exercise.Id]),
+        ProseHtml.Of(exercise.Text.Why, 3, here, plan.Words),
+        ProseHtml.Of(exercise.Text.SetUp, 3, here, plan.Words),
+        ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
+        ProseHtml.Of(exercise.Text.More, 2, here, plan.Words),
+        Cautions(plan, [exercise.Id], here),
         [.. exercise.Uses.Select(u => new ExerciseUseView(
-            new(plan.Sessions[u.Session - 1].Path, u.SessionName), u.Sides, u.Notes, u.MoveOn, Doses(u, plan.Words)))]);
+            new(plan.Sessions[u.Session - 1].Path, u.SessionName), u.Sides, u.Notes, u.MoveOn, Doses(u, plan.Words)))],
+        [.. Version(exercise.Easier, "easier-version", plan), .. Version(exercise.Harder, "harder-version", plan)]);
+
+    private static IEnumerable<LinkView> Version(ExerciseId? id, string key, Plan plan) =>
+        id is null ? [] : [new(plan.Exercise(id).Path, plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)))];
 
     /// <summary>The cautions of those exercises, worst first under their kinds, and who must leave which exercise out.</summary>
-    private static CautionsView Cautions(Plan plan, IEnumerable<ExerciseId> shown)
+    private static CautionsView Cautions(Plan plan, IEnumerable<ExerciseId> shown, string here)
     {
         var exercises = shown.ToArray();
         var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(e.Title, e.Notes));
-        return new(Groups(plan, exercises), [.. notWith]);
+        return new(Groups(plan, exercises, here), [.. notWith]);
     }
 
-    private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises) => plan.CautionsFor(exercises)
+    private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises, string here) => plan.CautionsFor(exercises)
         .GroupBy(c => c.Kind)
         .Select(kind => new CautionGroupView(
             Kebab.Of(kind.Key.ToString()),
             plan.Words.Say("kind-" + Kebab.Of(kind.Key.ToString())),
-            [.. kind.Select(c => new CautionView(c.Id.Text, c.Title, ProseHtml.Of(c.Body, 5), BelongsTo(plan, c)))]))
+            [.. kind.Select(c => new CautionView(c.Id.Text, c.Title, ProseHtml.Of(c.Body, 5, here, plan.Words), BelongsTo(plan, c)))]))
         .ToSeries();
 
     private static string BelongsTo(Plan plan, PlannedCaution caution) =>
-        plan.Words.Say("belongs-to", ("exercises", string.Join(", ", caution.Exercises.Select(e => plan.Exercise(e).Title))));
+        plan.Words.Say("belongs-to", ("exercises", plan.Words.Joined([.. caution.Exercises.Select(e => plan.Exercise(e).Title)], "comma")));
 
-    private static SessionCardView Card(Plan plan, PlannedSession session)
+    private static SessionCardView Card(Plan plan, PlannedSession session) => new(
+        session.Path, Number(session.Number), session.Name, session.Days, session.WeekdayNumbers(), Lengths(session, plan.Words),
+        [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
+
+    private static Series<LengthView> Lengths(PlannedSession session, Words words) =>
+        session.Weeks.Select(w => new LengthView(Numbers(w.Weeks), w.Heading, TimeView.Of(w.Total, w.About, words))).ToSeries();
+
+    /// <summary>A session before play has two columns a week, for as long as nobody knows how often that is.</summary>
+    private static Series<GridView> Grids(Plan plan, PlannedSession session)
     {
-        var words = plan.Words;
-        var (shortest, longest) = (session.Weeks.MinBy(w => w.Total.Value) ?? session.Weeks[0], session.Weeks.MaxBy(w => w.Total.Value) ?? session.Weeks[0]);
-        return new(
-            session.Path, words.Say("session-number", ("number", session.Number)), session.Name, session.Days,
-            TimeView.Of(shortest.Total, shortest.About, words), TimeView.Of(longest.Total, longest.About, words), shortest.Total != longest.Total,
-            [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
+        const int Columns = 12;
+        var weeks = session.Weeks.SelectMany(w => w.Weeks).Order().Select(w => new GridWeekView(plan.Words.Say("week", ("week", w)), Math.Clamp(TimesIn(w), 1, Columns))).ToArray();
+        var sheets = new List<List<GridWeekView>>();
+        foreach (var week in weeks)
+        {
+            if (sheets is not [.., var last] || last.Sum(w => w.Times) + week.Times > Columns) sheets.Add([week]);
+            else last.Add(week);
+        }
+
+        return sheets.Select(s => new GridView(s.ToSeries(), Enumerable.Repeat("", s.Sum(w => w.Times)).ToSeries())).ToSeries();
+
+        int TimesIn(int week) => session.InsteadOf is not null ? 1 : plan.Weeks.FirstOrDefault(w => w.Number == week)?.Sessions.FirstOrDefault(s => s.Session == session.Number)?.Times ?? 2;
     }
 
     private static ClearanceView Clearance(PlannedClearance clearance, Words words) => new(
@@ -106,15 +158,19 @@ internal static class Viewing
         words.Say("cleared", ("by", clearance.By), ("from", words.Date(clearance.On)), ("until", words.Date(clearance.Until))),
         [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]);
 
-    private static UseView Use(Plan plan, PlannedUse use) => new(
-        use.Title, plan.Exercise(use.Exercise).Path, use.Sides, use.Notes, use.MoveOn, Groups(plan, [use.Exercise]), ProseHtml.Of(use.Text.SetUp, 5), ProseHtml.Of(use.Text.Do, 5), ProseHtml.Of(use.Text.More, 4), Doses(use, plan.Words));
+    private static UseView Use(Plan plan, PlannedUse use, string here) => new(
+        use.Exercise.Text, string.Join(' ', use.Loads), use.Title, plan.Exercise(use.Exercise).Path, use.Sides, use.Notes, use.MoveOn, Groups(plan, [use.Exercise], here), ProseHtml.Of(use.Text.SetUp, 5, here, plan.Words), ProseHtml.Of(use.Text.Do, 5, here, plan.Words), ProseHtml.Of(use.Text.More, 4, here, plan.Words), Doses(use, plan.Words));
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
-        [.. use.Doses.Select(d => new DoseView(words.Weeks(d.Weeks), d.Words, d.Change, TimeView.Of(d.Seconds, d.About, words)))];
+        [.. use.Doses.Select(d => new DoseView(Numbers(d.Weeks), words.Weeks(d.Weeks), d.Words, d.Change, TimeView.Of(d.Seconds, d.About, words)))];
 
     private static WeeksView Weeks(PlannedWeeks weeks, Words words) => new(
         "weeks-" + string.Join('-', weeks.Weeks),
+        Numbers(weeks.Weeks),
         weeks.Heading,
         TimeView.Of(weeks.Total, weeks.About, words),
-        [.. weeks.Steps.Select(s => new StepView(Kebab.Of(s.Kind.ToString()), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words)))]);
+        [.. weeks.Steps.Select(s => new StepView(Kebab.Of(s.Kind.ToString()), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words), Data(s)))]);
+
+    /// <summary>As one piece: a session has hundreds of steps.</summary>
+    private static Html Data(Step step) => new(string.Concat(step.Attributes().Where(a => a.Value.Length > 0).Select(a => $" {a.Name}=\"{Html.Escape(a.Value)}\"")));
 }

@@ -16,6 +16,7 @@ internal static class ViewingWeeks
 
     private static WeekView Week(Plan plan, PlannedWeek week) => new(
         $"week-{week.Number}",
+        week.Number.ToString(CultureInfo.InvariantCulture),
         week.Heading,
         [.. week.Sessions.Select(s => new WeekSessionView(new(plan.Sessions[s.Session - 1].Path, s.Name), s.When, TimeView.Of(s.Seconds, s.About, plan.Words)))],
         TimeView.Of(week.Total, week.About, plan.Words),

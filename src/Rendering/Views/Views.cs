@@ -3,11 +3,33 @@ using Gradus.Domain;
 namespace Gradus.Rendering;
 
 /// <summary>What templates see. They never see the plan itself, so a theme cannot come to depend on its shape.</summary>
+/// <param name="Policy">What a page may load, for its first line.</param>
+/// <param name="Pages">Those that every page leads to.</param>
+/// <param name="Course">What the scripts that find this week read, as attributes of the page's main part.</param>
+/// <param name="Begins">What is said before the first week.</param>
+/// <param name="Scripts">Those that the pages ask for, in the order in which they need each other.</param>
 internal sealed record SiteView(
-    string Language, string Title, string Name, string Practice, string Coach, string Email, string Phone, string PhoneLink, string WrittenBy,
-    string Emergency, string GoodUntil, Html Scope, Series<LinkView> Pages);
+    string Policy, string Language, string Direction, string Title, string Name, string Practice, string Coach, string Email, string Phone, string PhoneLink, string WrittenBy,
+    string Emergency, string GoodUntil, string GoodUntilDay, string GoodUntilPast, Html Scope, Series<LinkView> Pages,
+    Series<AttributeView> Course, Series<WeekNowView> WeeksNow, string Begins, string AfterBreak, string AfterLongBreak, Series<string> Scripts);
+
+internal sealed record AttributeView(string Name, string Value);
+
+/// <summary>A week, for when it is this one.</summary>
+/// <param name="Words">"Week 2 of 6"</param>
+/// <param name="Name">"Week 2"</param>
+internal sealed record WeekNowView(string Number, string Words, string Name);
 
 internal sealed record LinkView(string Path, string Text);
+
+/// <summary>A word of the page that is explained at its foot.</summary>
+/// <param name="Id">Where the links from the texts lead.</param>
+internal sealed record TermView(string Id, string Word, string Explanation)
+{
+    public static TermView Of(Inline.Term term) => new(IdOf(term), term.Word, term.Explanation);
+
+    public static string IdOf(Inline.Term term) => FormattableString.Invariant($"word-{term.Number}");
+}
 
 /// <summary>A span of time: the ISO 8601 duration and the words beside it.</summary>
 internal sealed record TimeView(string Iso, string Words, bool About)
@@ -18,21 +40,31 @@ internal sealed record TimeView(string Iso, string Words, bool About)
 /// <summary>A day of the calendar: ISO 8601 and in words.</summary>
 internal sealed record DateView(string Iso, string Words)
 {
-    public static DateView Of(DateOnly date, Words words) => new(date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), words.Date(date));
+    public static DateView Of(DateOnly date, Words words) => new(date.Iso(), words.Date(date));
 }
 
+/// <param name="Before">Where the page to be read first is.</param>
+/// <param name="Weeks">Where the page of the weeks is.</param>
+/// <param name="Stops">The signs to stop for, by their titles.</param>
 internal sealed record HomeView(
-    string Title, string Length, DateView Start, DateView End, string Calendar, Html Letter, Series<SessionCardView> Sessions);
+    string Before,
+    string Weeks,
+    Series<string> Stops,
+    string Title, string Length, DateView Start, DateView End, Series<StanceView> Stances, string Calendar, Html Letter, Series<SessionCardView> Sessions);
 
+/// <param name="Weekdays">Its fixed days, 1 for Monday to 7 for Sunday.</param>
 /// <param name="Instead">The sessions that the client may choose in its place.</param>
-internal sealed record SessionCardView(
-    string Path, string Number, string Name, string Days, TimeView Shortest, TimeView Longest, bool Varies, Series<SessionCardView> Instead);
+internal sealed record SessionCardView(string Path, string Number, string Name, string Days, string Weekdays, Series<LengthView> Lengths, Series<SessionCardView> Instead);
+
+/// <summary>How long a session is in some weeks.</summary>
+/// <param name="Weeks">Their numbers, for a script.</param>
+internal sealed record LengthView(string Weeks, string Heading, TimeView Time);
 
 internal sealed record ProgrammeWeeksView(string Minutes, Series<WeekView> Weeks, Series<SharesView> Shares, Series<CheckView> MoveOn);
 
 /// <param name="Total">Of the sessions that have their number of times.</param>
 /// <param name="More">Whether some sessions come on top, as often as the client plays.</param>
-internal sealed record WeekView(string Id, string Heading, Series<WeekSessionView> Sessions, TimeView Total, bool More);
+internal sealed record WeekView(string Id, string Number, string Heading, Series<WeekSessionView> Sessions, TimeView Total, bool More);
 
 internal sealed record WeekSessionView(LinkView Session, string When, TimeView Once);
 
@@ -46,8 +78,12 @@ internal sealed record BarView(string Kind, string From, string Width);
 
 internal sealed record CheckView(string Heading, Series<string> Conditions);
 
+/// <param name="Roles">A sentence for each side's name of the sport.</param>
+/// <param name="Sentences">The question with its answer, and what follows from it.</param>
+internal sealed record StanceView(string Sport, string Question, string Answer, Series<string> Roles, Series<string> Sentences);
+
 internal sealed record BeforeView(
-    string Sport, string Question, string Answer, Series<string> Roles, DateView Answered, string AnsweredSentence,
+    Series<StanceView> Stances, Series<string> Agreed, DateView Answered, string AnsweredSentence,
     Series<AnswerView> Answers, Series<ClearanceView> Clearances, CautionsView Cautions);
 
 internal sealed record AnswerView(string Question, string Reply);
@@ -63,23 +99,36 @@ internal sealed record CautionView(string Id, string Title, Html Body, string Ex
 
 internal sealed record NotWithView(string Exercise, Series<string> Sentences);
 
+/// <param name="Grids">What is filled in on paper, as many weeks side by side as a sheet is wide.</param>
 internal sealed record SessionView(
-    string Number, string Name, string Days, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,
-    Series<WeeksView> Weeks);
+    string Number, string Name, string Days, Series<LengthView> Lengths, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,
+    Series<WeeksView> Weeks, Series<GridView> Grids, GuideView Guide);
 
+/// <param name="Cells">One for each time the session is done, all empty.</param>
+internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells);
+
+/// <param name="Times">How often the session is done in it.</param>
+internal sealed record GridWeekView(string Heading, int Times);
+
+/// <param name="Id">Of the exercise.</param>
+/// <param name="Loads">Regions of the body, for a script.</param>
 internal sealed record UseView(
-    string Title, string Path, string Sides, Series<string> Notes, Series<string> MoveOn, Series<CautionGroupView> Cautions, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
+    string Id, string Loads, string Title, string Path, string Sides, Series<string> Notes, Series<string> MoveOn, Series<CautionGroupView> Cautions, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
 
+/// <param name="In">The numbers of the weeks, for a script.</param>
 /// <param name="Change">What is other than before.</param>
-internal sealed record DoseView(string Weeks, string Words, string Change, TimeView Time);
+internal sealed record DoseView(string In, string Weeks, string Words, string Change, TimeView Time);
 
-internal sealed record WeeksView(string Id, string Heading, TimeView Total, Series<StepView> Steps);
+/// <param name="In">The numbers of the weeks, for a script.</param>
+internal sealed record WeeksView(string Id, string In, string Heading, TimeView Total, Series<StepView> Steps);
 
 /// <param name="Kind">hold, rest, get-ready…: for the style only.</param>
-internal sealed record StepView(string Kind, string Words, string Detail, TimeView Time);
+/// <param name="Data">What the script that leads through the session reads: attributes, ready to stand in the element.</param>
+internal sealed record StepView(string Kind, string Words, string Detail, TimeView Time, Html Data);
 
+/// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
 internal sealed record ExerciseView(
     string Title, string Trains, string Stage, string Position, Series<string> Equipment, Html Why, Html SetUp, Html Doing, Html More,
-    CautionsView Cautions, Series<ExerciseUseView> Uses);
+    CautionsView Cautions, Series<ExerciseUseView> Uses, Series<LinkView> Versions);
 
 internal sealed record ExerciseUseView(LinkView Session, string Sides, Series<string> Notes, Series<string> MoveOn, Series<DoseView> Doses);

@@ -52,6 +52,7 @@ internal static class MadeClient
         text.Append("equipment: [mat, wall, cushion, water bottle]\nagreed: { training: 2026-11-20 }\nanswered: 2026-11-20\nanswers:\n");
         var cleared = draws.Below(10) == 0;
         foreach (var condition in MadeConditions.Ids) text.Append($"  {condition}: {(cleared && condition == MadeConditions.ClearedFirst ? "yes" : "no")}\n");
+        text.Append("  regularly-active: yes\n  pain-now: 0\n");
         if (cleared) text.Append($"clearances:\n  - condition: {MadeConditions.ClearedFirst}\n    by: a general practice\n    on: 2026-11-10\n    until: 2031-11-10\n");
         return text.ToString();
     }

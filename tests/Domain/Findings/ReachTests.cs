@@ -29,11 +29,37 @@ public sealed class ReachTests
     public void An_error_in_a_file_touches_those_whose_plan_is_made_from_it(string file, string touched) => Assert.Equal(touched, Touched(Two, file));
 
     [Fact]
+    public void The_file_of_every_sport_touches_those_who_play_it()
+    {
+        var two = Two.With("sports/tennis.yaml", "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right }\n")
+            .Edit("clients/tamsin/client.yaml", "sport: epee\nstance: right", "sports: { tennis: left, epee: right }");
+        Assert.Equal(("ansel tamsin", "tamsin"), (Touched(two, "sports/epee.yaml"), Touched(two, "sports/tennis.yaml")));
+    }
+
+    [Fact]
     public void A_caution_that_attaches_touches_those_whose_exercises_it_fits()
     {
         var attached = Two.With("cautions/extra.md", "---\ntitle: Extra\nkind: stop\nattaches-to: { property: balance }\n---\nEnd.\n")
             .Edit("exercises/brace.md", "not-with: [calf-strain]", "not-with: [calf-strain]\nproperties: [balance]");
         Assert.Equal("tamsin", Touched(attached, "cautions/extra.md"));
+    }
+
+    /// <summary>Ida and Odile read English in a German practice; a caution that is not there might attach to anything.</summary>
+    [Theory]
+    [InlineData("cautions/stechen.en.md", "ida odile")]
+    [InlineData("cautions/krampf.en.md", "odile")]
+    [InlineData("cautions/festhalten.en.md", "odile")]
+    [InlineData("cautions/krampf.ga.md", "")]
+    [InlineData("cautions/krampf.de.md", "")]
+    [InlineData("cautions/krmpf.en.md", "ida odile")]
+    [InlineData("cautions/krampf.eng.md", "ida odile")]
+    [InlineData("exercises/fersenheben.en.md", "odile")]
+    [InlineData("exercises/fersenheben.ga.md", "")]
+    [InlineData("exercises/fersenhebn.en.md", "")]
+    public void An_error_in_a_translation_touches_those_who_would_read_it(string file, string touched)
+    {
+        Assert.Equal(touched, Touched(GermanClub.Translated, file));
+        Assert.Equal(touched, Touched(GermanClub.Untranslated, file));
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed partial class MirrorTests
     private static readonly Plan Right = Both.Plan("ansel");
     private static readonly Plan Left = Both.Plan("tamsin");
 
-    [GeneratedRegex("left|right|Left|Right")]
+    [GeneratedRegex("left|right|Left|Right|LEFT|RIGHT")]
     private static partial Regex SideWord();
 
     [Fact]
@@ -44,9 +44,9 @@ public sealed partial class MirrorTests
     [Fact]
     public void Which_side_is_which_is_said_for_the_stance()
     {
-        Assert.Equal([new("weapon arm", "right"), new("free arm", "left"), new("front leg", "right"), new("rear leg", "left")], Right.Stance.Roles);
-        Assert.Equal([new("weapon arm", "left"), new("free arm", "right"), new("front leg", "left"), new("rear leg", "right")], Left.Stance.Roles);
-        Assert.Equal(("You hold it in your right hand.", "You hold it in your left hand."), (Right.Stance.Answer, Left.Stance.Answer));
+        Assert.Equal([("weapon arm", "right"), ("free arm", "left"), ("front leg", "right"), ("rear leg", "left")], Right.Stances[0].Roles.Select(r => (r.Role, r.Side)));
+        Assert.Equal([("weapon arm", "left"), ("free arm", "right"), ("front leg", "left"), ("rear leg", "right")], Left.Stances[0].Roles.Select(r => (r.Role, r.Side)));
+        Assert.Equal(("Your answer: the right.", "Your answer: the left."), (Right.Stances[0].Answer, Left.Stances[0].Answer));
     }
 
     /// <summary>All that is said of sides, one line for each thing. "each leg, left leg first" names the order, which is left first for both.</summary>
@@ -64,8 +64,8 @@ public sealed partial class MirrorTests
             }
         }
 
-        lines.AddRange(plan.Stance.Roles.Select(r => $"{r.Role} {r.Side}"));
-        lines.Add(plan.Stance.Answer);
+        lines.AddRange(plan.Stances.SelectMany(s => s.Roles).Select(r => $"{r.Role} {r.Side} {r.Sentence} {r.Clause}"));
+        lines.AddRange(plan.Stances.SelectMany(s => s.Sentences.Append(s.Answer)));
         return swap ? lines.Select(Swapped) : lines;
     }
 
@@ -74,6 +74,8 @@ public sealed partial class MirrorTests
         "left" => "right",
         "right" => "left",
         "Left" => "Right",
+        "LEFT" => "RIGHT",
+        "RIGHT" => "LEFT",
         _ => "Left",
     });
 

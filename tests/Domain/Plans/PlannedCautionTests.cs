@@ -69,15 +69,27 @@ public sealed class PlannedCautionTests
                 "Ask a doctor before you do this, and start only with their leave, if you have: fainting or dizzy spells.",
             ],
             plan.Exercises[0].Notes);
-        Assert.Equal(["No", "No", "Not asked"], plan.Health.Answers.Select(a => a.Reply));
+        Assert.Equal(["No", "No", "Not asked"], Own(plan).Select(a => a.Reply));
+    }
+
+    /// <summary>What everybody is asked is; of the rest only what an exercise of the programme asks.</summary>
+    [Fact]
+    public void Health_answers_that_nobody_asks_for_are_not_in_the_plan()
+    {
+        var plan = Club.Empty.Exercise("sway", "hold 30 s, each side").Member("ansel", ["- use: sway"], answers: "{ calf-strain: no, faint-spells: yes }").Plan("ansel");
+        Assert.Equal(["Have you strained a calf in the last 6 weeks?"], Own(plan).Select(a => a.Question));
     }
 
     [Fact]
-    public void Health_answers_that_no_exercise_asks_for_are_not_in_the_plan()
+    public void Pain_is_said_with_how_much_and_where()
     {
-        var plan = Club.Empty.Exercise("sway", "hold 30 s, each side").Member("ansel", ["- use: sway"], answers: "{ calf-strain: no, faint-spells: yes }").Plan("ansel");
-        Assert.Equal(["Have you strained a calf in the last 6 weeks?"], plan.Health.Answers.Select(a => a.Question));
+        var plan = Club.Empty.Exercise("sway", "hold 30 s, each side").Member("ansel", ["- use: sway"], answers: "{ calf-strain: no, pain-now: [2 left knee, 1 lower-back] }").Plan("ansel");
+        Assert.Equal("2 of 10, left knee; 1 of 10, lower back", plan.Health.Answers.Single(a => a.Question.StartsWith("Does anything hurt", StringComparison.Ordinal)).Reply);
+        Assert.Equal(["You agreed to this training on Monday 2 November 2026."], plan.Health.Agreed);
     }
+
+    /// <summary>The answers behind those that everybody gives.</summary>
+    private static IEnumerable<PlannedAnswer> Own(Plan plan) => plan.Health.Answers.Skip(FloorAnswers.Ids.Length);
 
     private static string Show(PlannedCaution caution) => $"{caution.Kind} {caution.Id}: {string.Join(' ', caution.Exercises)}";
 }

@@ -39,6 +39,25 @@ public sealed class ClearanceLimitTests
         Assert.Equal("no end-range trunk bending", Broken("no end-range trunk bending", "hold 30 s, each side", more: "properties: [trunk-end-range]"));
     }
 
+    /// <summary>A limit belongs to the person: an exercise that does not name the condition, and with which it does not matter, keeps it too.</summary>
+    [Theory]
+    [InlineData("prone", "not lying on the front")]
+    [InlineData("standing", "")]
+    public void A_limit_holds_for_an_exercise_that_does_not_name_the_condition(string position, string broken)
+    {
+        var practice = Club.Empty.Exercise("sway", "hold 30 s, each side", position: position).Member(
+            "ansel", ["- use: sway"], answers: "{ calf-strain: no, faint-spells: yes }",
+            clearances: "[{ condition: faint-spells, by: her doctor, on: 2027-01-01, until: 2028-01-01, limit: not lying on the front }]").Read();
+        Assert.Equal(broken, string.Join('|', Screening.Of(practice, practice.Clients[0], Uses.Of(practice, practice.Clients[0])[0]).Cast<Objection.BeyondLimit>().Select(b => b.Limit.Words)));
+    }
+
+    /// <summary>Presses, pulls and holds that follow each other are one hold.</summary>
+    [Theory]
+    [InlineData("2 x (press 12 s at 20% then pull 12 s at 20% then hold 25 s), each side", "hold at most 49 s", "")]
+    [InlineData("2 x (press 12 s at 20% then pull 12 s at 20% then hold 25 s), each side", "hold at most 48 s", "hold at most 48 s")]
+    [InlineData("2 x (hold 25 s then move 3 reps then hold 25 s), each side", "hold at most 25 s", "")]
+    public void Holds_that_follow_each_other_count_together(string dose, string limit, string broken) => Assert.Equal(broken, Broken(limit, dose));
+
     /// <summary>30, 40, 50 and 60 s in four weeks: the third is the first beyond 40 s.</summary>
     [Fact]
     public void The_week_that_goes_beyond_is_named()

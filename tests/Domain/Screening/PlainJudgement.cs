@@ -62,7 +62,9 @@ internal static class PlainJudgement
         string[] working = asked.Side == "each side" ? slip == ScreeningSlip.OnlyTheFirstSideLooked ? ["left"] : ["left", "right"] : [asked.Side];
         var parts = asked.Loads.Split(", ");
         if (!parts.Any(part => part is "ankle" or "other ankle")) return slip != ScreeningSlip.UnnamedRegionIsSafe;
-        var loaded = new List<string>();
+
+        // "What is loaded, not only what is trained": the ankle that an exercise trains is loaded too.
+        var loaded = working.ToList();
         foreach (var side in working)
         {
             if (parts.Contains("ankle")) loaded.Add(side);

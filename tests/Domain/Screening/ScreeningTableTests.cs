@@ -27,7 +27,7 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
     public void Every_case_is_judged_as_the_sentences_say()
     {
         Assert.Equal(Lists.Length * Answers.Length * Loads.Length * Sides.Length * Clearances.Length, All.Length);
-        Assert.Empty(All.Where(a => a.Said != PlainJudgement.Of(a.Case, ScreeningSlip.None)).Select(a => $"{a.Case}: {a.Said}, not {PlainJudgement.Of(a.Case, ScreeningSlip.None)}"));
+        Assert.Equal("", string.Join("\n", All.Where(a => a.Said != PlainJudgement.Of(a.Case, ScreeningSlip.None)).Select(a => $"{a.Case}: {a.Said}, not {PlainJudgement.Of(a.Case, ScreeningSlip.None)}")));
         foreach (var outcome in All.GroupBy(a => a.Said).OrderBy(g => g.Key, StringComparer.Ordinal)) output.WriteLine($"{outcome.Count(),5}  {outcome.Key}");
         Assert.Equal(["allowed", "beyond limit", "clearance short", "forbidden", "not asked", "not cleared"], All.Select(a => a.Said).Distinct().Order(StringComparer.Ordinal));
     }
@@ -63,7 +63,8 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
             select (asked, Say(Screening.Of(practice, client, use.First)));
     }
 
-    private static string Say(IEnumerable<Objection> objections) => string.Join(" and ", objections.Select(o => o switch
+    /// <summary>The first: what else stands in the way (a limit that is broken besides) is told too.</summary>
+    private static string Say(IEnumerable<Objection> objections) => string.Join(" and ", objections.Take(1).Select(o => o switch
     {
         Objection.Forbidden => "forbidden",
         Objection.NotAsked => "not asked",

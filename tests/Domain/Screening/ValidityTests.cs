@@ -17,7 +17,7 @@ public sealed class ValidityTests
     {
         var club = settings.Length > 0 ? Club.Empty.Settings(settings) : Club.Empty;
         var practice = club.Exercise("sway", "hold 30 s, on left", "clear-first: [faint-spells]").Member("ansel", ["- use: sway"], 2, answers: $"{{ calf-strain: no, faint-spells: {answer} }}", clearances: clearances).Read();
-        Assert.Equal(until, Validity.Of(practice, practice.Clients.Single(), practice.Exercises).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal(until, Validity.Of(practice, practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single())).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
     }
 
     /// <summary>At or above 70 per cent, or longer than 10 s, and pressing, pulling or raising.</summary>

@@ -8,7 +8,8 @@ namespace Gradus.Tests.Domain;
 /// <summary>Code and templates on one side, the catalogue on the other: what one names the other has.</summary>
 public sealed partial class CatalogueUseTests
 {
-    private static readonly Words English = LittlePractice.Golden.Read().Words.In("en") ?? throw new InvalidOperationException("No English.");
+    private static readonly Practice Practice = LittlePractice.Golden.Read();
+    private static readonly Words English = Practice.Words.In("en") ?? throw new InvalidOperationException("No English.");
 
     /// <summary>Keys that are put together from a word and the name of a thing: every such name is a key.</summary>
     private static readonly string[] Composed =
@@ -25,7 +26,13 @@ public sealed partial class CatalogueUseTests
         .. Enum.GetNames<Stage>().Select(s => "stage-name-" + s.ToLowerInvariant()),
         .. from thing in new[] { "sets", "rounds", "times", "breaths", "reps", "metres" } from way in new[] { "more", "fewer" } select $"change-{thing}-{way}",
         .. from thing in Enum.GetNames<Verb>().Select(v => v.ToLowerInvariant()).Concat(["rest", "pause", "switch"]) from way in new[] { "longer", "shorter" } select $"change-{thing}-{way}",
-        "left", "right", "stance-left", "stance-right",
+        .. Region.All.Select(r => "region-" + Kebab.OfWords(r.Name)),
+        .. from side in new[] { "left", "right" } from limb in new[] { "arm", "leg", "hand", "foot", "other" } select $"capital-{side}-{limb}",
+        .. from limb in new[] { "arm", "leg", "hand", "foot" } select $"limb-{limb}",
+        .. from said in new[] { "is", "means" } from limb in new[] { "arm", "leg", "hand", "foot", "other" } select $"role-{said}-{limb}",
+        .. from condition in Practice.Conditions where condition.IsAlwaysAsked from said in new[] { "condition", "question" } select $"{said}-{condition.Id}",
+        .. MotionName().Matches(File.ReadAllText(Repository.Path("src", "Reading", "Motions", "motions.yaml"))).Select(m => "motion-" + Kebab.OfWords(m.Groups[1].Value)),
+        "left", "right", "stance", "stance-in-sport",
     ];
 
     [GeneratedRegex("""Say\(\s*"([a-z0-9-]+)"[,)]""")]
@@ -38,6 +45,9 @@ public sealed partial class CatalogueUseTests
     /// <summary>The beginning of a key that the code completes with the name of a thing.</summary>
     [GeneratedRegex("""Say\(\$?"([a-z]+-)(?:\{|" \+)""")]
     private static partial Regex Beginning();
+
+    [GeneratedRegex("^- name: (.+)$", RegexOptions.Multiline)]
+    private static partial Regex MotionName();
 
     [GeneratedRegex(@"words\.([a-z0-9_]+)")]
     private static partial Regex InTemplate();

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using Gradus.Domain;
 using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -11,6 +10,6 @@ public sealed class AcceptanceEnded : IAcceptanceRule
         let acceptance = ended.Acceptance
         select new Finding(
             RuleId.Of(GetType()), Level.Warning, null, acceptance.At,
-            $"{acceptance.By} accepted '{acceptance.Rule}' in {acceptance.File} until {acceptance.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}; that day is past.",
+            $"{acceptance.By} accepted '{acceptance.Rule}' in {acceptance.File} until {acceptance.Until.Iso()}; that day is past.",
             "Look at it again: put it right, or write a later day and the reason that holds now.", acceptance.Rule.Text.Length);
 }

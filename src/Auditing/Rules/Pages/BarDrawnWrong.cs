@@ -16,7 +16,7 @@ public sealed class BarDrawnWrong : ISiteRule
             {
                 var sentence = ShareWords.Of(session, weeks, plan.Words);
                 if (page.Bars.FirstOrDefault(b => b.Label == sentence) is not { } bar)
-                    yield return Wrong(plan, Location.Whole(page.Path), $"There is no picture that says \"{sentence}\".", "Show one for each session and its weeks, and give it that sentence as its label.");
+                    yield return Wrong(plan, page.At, $"There is no picture that says \"{sentence}\".", "Show one for each session and its weeks, and give it that sentence as its label.");
                 else if (Fault(bar, weeks.Shares) is { } fault)
                     yield return Wrong(plan, bar.At, $"In the picture of '{session.Name}', {weeks.Heading}, {fault}.", "Draw each part as long as its share of the time, one behind the other.");
             }

@@ -9,7 +9,7 @@ public sealed class HeadingSkipped : ISiteRule
     private IEnumerable<Finding> On(Plan plan, PageReading page)
     {
         var headings = page.Shape.Headings;
-        if (headings.All(h => h.Level != 1)) yield return Wrong(plan, Location.Whole(page.Path), "This page has no heading of level 1.", "Write the page's own title as h1.");
+        if (headings.All(h => h.Level != 1)) yield return Wrong(plan, page.At, "This page has no heading of level 1.", "Write the page's own title as h1.");
         foreach (var second in headings.Where(h => h.Level == 1).Skip(1))
             yield return Wrong(plan, second.At, $"'{second.Text}' is a second heading of level 1.", "Use h1 once, for the page's own title, and h2 for its parts.");
         foreach (var (before, heading) in headings.Zip(headings.Skip(1)).Where(pair => pair.Second.Level > pair.First.Level + 1))

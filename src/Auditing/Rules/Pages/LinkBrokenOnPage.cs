@@ -14,12 +14,11 @@ public sealed class LinkBrokenOnPage : ISiteRule
     private static string? Fault(PageReading page, string address, SiteReading site)
     {
         if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && !address.StartsWith('/'))
-            return uri.Scheme is "https" or "mailto" or "tel" ? null : $"A link leads to '{address}', which is no place for a client to go.";
+            return uri.Scheme is "https" or "mailto" or "tel" || (site.IsInOne && address.StartsWith(SiteReading.CalendarData, StringComparison.Ordinal)) ? null : $"A link leads to '{address}', which is no place for a client to go.";
         var parts = address.Split('#', 2);
-        var path = parts[0].Length == 0 ? page.Path : parts[0];
-        if (!site.Files.Contains(path)) return $"A link leads to '{address}', but this site has no such page.";
+        if (parts[0].Length > 0 && !site.Files.Contains(parts[0])) return $"A link leads to '{address}', but this site has no such page.";
         var fragment = parts.Length > 1 ? parts[1] : "";
-        return fragment.Length == 0 || site.Page(path) is { } target && target.Ids.Contains(Uri.UnescapeDataString(fragment))
+        return fragment.Length == 0 || (parts[0].Length == 0 ? page : site.Page(parts[0])) is { } target && target.Ids.Contains(Uri.UnescapeDataString(fragment))
             ? null
             : $"A link leads to '{address}', but that page has no such place.";
     }

@@ -24,7 +24,7 @@ public sealed class OtherClientNamed : IRule
             // Hardly any page names anybody, so its lines are looked at one by one only where all together do.
             var lines = named(string.Join('\n', page.Lines.Select(l => l.Text))).Any() ? page.Lines.SelectMany(l => named(l.Text).Select(name => (name, l.At))).ToArray() : [];
             foreach (var line in lines) yield return line;
-            foreach (var name in named(page.Html).Where(name => lines.All(l => l.name != name))) yield return (name, Location.Whole(page.Path));
+            foreach (var name in named(page.Html).Where(name => lines.All(l => l.name != name))) yield return (name, page.At);
         }
 
         foreach (var text in site.Texts)

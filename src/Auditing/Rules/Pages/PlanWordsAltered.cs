@@ -30,7 +30,7 @@ public sealed class PlanWordsAltered : ISiteRule
                 continue;
             }
 
-            var at = line < page.Shown.Count ? page.Shown[line].At : Location.Whole(page.Path);
+            var at = line < page.Shown.Count ? page.Shown[line].At : page.At;
             yield return new(
                 RuleId.Of(GetType()), Level.Error, plan.Client, at, $"The plan says \"{text}\" here, and the page does not.",
                 "Show what the plan says of every dose, week and session, in its order and in its own words.");

@@ -20,7 +20,7 @@ public sealed class TimesDoNotAddUp : ISiteRule
         TimeSeen[] shown = [.. page.Times.Where(t => t.Span is not null)];
         var same = shown.Zip(planned).TakeWhile(p => p.First.Span == p.Second).Count();
         if (same == planned.Length && same == shown.Length) yield break;
-        var at = same < shown.Length ? shown[same].At : Location.Whole(page.Path);
+        var at = same < shown.Length ? shown[same].At : page.At;
         yield return Wrong(
             plan, at, same < planned.Length ? $"Here {plan.Words.Span(planned[same])} should stand, as in the plan." : "Here is a time too many.",
             "Show for each week the time of each session and their sum, then for each session work, rest, moving about and all of it.");
@@ -73,7 +73,7 @@ public sealed class TimesDoNotAddUp : ISiteRule
         if (page.Path == Plan.HomePath) yield break;
         var shown = page.Times.Where(t => t.Span is not null).ToArray();
         foreach (var missing in right.Where(s => shown.All(t => t.Span != s)).OrderBy(s => s))
-            yield return Wrong(plan, Location.Whole(page.Path), $"The time {plan.Words.Span(missing)} of {what} is not on its page.", "Show the time of every dose in a time element.");
+            yield return Wrong(plan, page.At, $"The time {plan.Words.Span(missing)} of {what} is not on its page.", "Show the time of every dose in a time element.");
         if (shown.Length == inOrder.Length && shown.Zip(inOrder).FirstOrDefault(p => p.First.Span != p.Second).First is { } other && shown.All(t => right.Contains(t.Span ?? default)))
             yield return Wrong(plan, other.At, $"'{other.Text}' is the time of another dose than the one it stands beside.", "Show the doses in the plan's order, each with its own time.");
     }

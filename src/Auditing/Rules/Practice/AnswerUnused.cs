@@ -6,7 +6,7 @@ public sealed class AnswerUnused : IPracticeRule, IWholeRule
 {
     public IEnumerable<Finding> Check(Practice practice)
     {
-        var asked = practice.Exercises.SelectMany(e => e.Contraindications).Select(c => c.Value).ToHashSet();
+        var asked = Screening.Asked(practice).Select(c => c.Id).ToHashSet();
         return from client in practice.Clients
                from answer in client.Answers
                where !asked.Contains(answer.Condition)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -8,7 +7,7 @@ public sealed class ProgrammeOver : IClientRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
         if (client.Programme.End >= today) yield break;
-        var end = client.Programme.End.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        var end = client.Programme.End.Iso();
         yield return new(
             RuleId.Of(GetType()), Level.Note, client.Id, client.Programme.At, $"{client.Name}'s programme ended on {end}.",
             "Measure again and write the next one, or move the client's folder out of the practice.");

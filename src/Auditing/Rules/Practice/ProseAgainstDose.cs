@@ -2,13 +2,16 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>Two questions: does the text say what the exercise's own dose says; and where it does, do the weeks of every client still say so. English only.</summary>
+/// <summary>Two questions: does the text say what the exercise's own dose says; and where it does, do the weeks of every client still say so. Of every exercise the
+/// English text alone, be it the original or a translation.</summary>
 public sealed class ProseAgainstDose : IPracticeRule, IClientRule
 {
+    private const string English = "en";
+
     private const string WithoutNumber = "Say it without a number; the week table and the step list carry the figures.";
 
     public IEnumerable<Finding> Check(Practice practice) =>
-        from exercise in IsEnglish(practice) ? practice.Exercises : []
+        from exercise in practice.Exercises.Select(e => InEnglish(practice, e)).OfType<Exercise>()
         where exercise.Dose.Dose is not null
         from written in WrittenIn(exercise)
         let dose = exercise.Dose.Dose
@@ -21,13 +24,13 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
 
     /// <summary>One finding for an exercise and a client: the first figure that the weeks of a use have left. A text that is wrong for everybody is not said again.</summary>
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        IsEnglish(practice) && client.Language == practice.Card.Language
-            ? uses.GroupBy(u => u.Exercise.Id).Select(same => Left(client, [.. same.Where(u => u.Weeks.Count > 0)])).OfType<Finding>()
+        client.Language == English
+            ? uses.GroupBy(u => u.Exercise.Id).Select(same => Left(client, InEnglish(practice, same.First().Exercise), [.. same.Where(u => u.Weeks.Count > 0)])).OfType<Finding>()
             : [];
 
-    private Finding? Left(Client client, Use[] uses)
+    private Finding? Left(Client client, Exercise? read, Use[] uses)
     {
-        if (uses.Length == 0 || uses[0].Exercise is not { Dose.Dose: { } dose } exercise) return null;
+        if (uses.Length == 0 || read is not { Dose.Dose: { } dose } exercise) return null;
         var left =
             from written in WrittenIn(exercise)
             where SpokenVerdict.Against(written.Figure, dose).Agreement == SpokenAgreement.Agrees
@@ -41,7 +44,9 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
         return left.FirstOrDefault();
     }
 
-    private static bool IsEnglish(Practice practice) => practice.Card.Language == "en";
+    /// <summary>The exercise with its English text; null where it has none.</summary>
+    private static Exercise? InEnglish(Practice practice, Exercise exercise) =>
+        practice.Card.Language == English || practice.Find(exercise.Id, English) is not null ? practice.In(English).Find(exercise.Id) : null;
 
     private static IEnumerable<(SpokenFigure Figure, string Words, Location At)> WrittenIn(Exercise exercise) =>
         from prose in exercise.Text.Instructions

@@ -4,14 +4,18 @@ namespace Gradus.Auditing;
 
 public sealed class ProsePlaceholderWrong : IPracticeRule
 {
-    public IEnumerable<Finding> Check(Practice practice) =>
-        from exercise in practice.Exercises
-        where exercise.Dose.Dose is not null
-        from prose in exercise.Text.Instructions.Prepend(exercise.Text.Why)
-        from placeholder in prose.Inlines().OfType<Inline.Placeholder>()
-        let finding = Judged(exercise, placeholder)
-        where finding is not null
-        select finding;
+    public IEnumerable<Finding> Check(Practice practice)
+    {
+        var translated = practice.Translations.OfType<Translation.OfExercise>().ToLookup(t => t.Exercise, t => t.Text);
+        return from exercise in practice.Exercises
+               where exercise.Dose.Dose is not null
+               from text in translated[exercise.Id].Prepend(exercise.Text)
+               from prose in text.Instructions.Prepend(text.Why)
+               from placeholder in prose.Inlines().OfType<Inline.Placeholder>()
+               let finding = Judged(exercise, placeholder)
+               where finding is not null
+               select finding;
+    }
 
     private Finding? Judged(Exercise exercise, Inline.Placeholder placeholder)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -10,7 +9,7 @@ public sealed class RangeBelowNeed : IClientRule
         let reading = needed.Reading
         where reading is not null && reading.Value < needed.Range.AtLeast
         let exercise = needed.Use.Exercise
-        let day = reading.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        let day = reading.Date.Iso()
         select new Finding(
             RuleId.Of(GetType()), Level.Error, client.Id, needed.Use.At,
             $"'{exercise.Title}' needs {needed.InUnit(needed.Range.AtLeast)} of {needed.Motion.Name}, but {client.Name}'s {needed.Name} was {needed.InUnit(reading.Value)} on {day}.",

@@ -11,7 +11,7 @@ public sealed class SideSaidTwice : IClientRule
         from line in use.Written.ByWeek
         let terms = line.Dose.Dose?.Terms
         where terms is { Side: not null } or { Plus: not null }
-        select Judged(client, use, side.Value, line, terms, IsSame(terms, side.Value, practice.Find(client.Sport.Value), client.Stance));
+        select Judged(client, use, side.Value, line, terms, IsSame(terms, side.Value, Playing.Of(practice, client)));
 
     private Finding Judged(Client client, Use use, string side, WeekLine line, DoseTerms terms, bool same) => same
         ? new(
@@ -24,10 +24,10 @@ public sealed class SideSaidTwice : IClientRule
             "Decide on one: take the side out of the line, or take 'side' out and write a side in every line.", line.Dose.Line.Length);
 
     /// <summary>Whether nothing of the line is lost when the programme's side takes its place.</summary>
-    private static bool IsSame(DoseTerms terms, string side, Sport? sport, Side stance) =>
+    private static bool IsSame(DoseTerms terms, string side, Playing playing) =>
         terms.Plus is null && (terms.Side, SideNames.TermOf(side)) switch
         {
-            (SideTerm.On(var one), SideTerm.On(var other)) => one == other || (SideNames.Resolve(one, sport, stance) is { } body && body == SideNames.Resolve(other, sport, stance)),
+            (SideTerm.On(var one), SideTerm.On(var other)) => one == other || (playing.Resolve(one) is { } body && body == playing.Resolve(other)),
             var (one, other) => one == other,
         };
 

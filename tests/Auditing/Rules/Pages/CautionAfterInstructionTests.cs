@@ -14,7 +14,7 @@ public sealed class CautionAfterInstructionTests
         Moved("behind an instruction in prose", "<ol>\n<li>Sink forward until the calf is tight.</li>\n<li>Stay there for 30 to 45 seconds.</li>\n</ol>"),
         Moved("behind a step", "<ol><li>Get ready: Wall calf stretch, left leg</li></ol>"),
         Moved("behind a dose", "<p>Weeks 1 and 2: 2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your rear leg. Rest 30 seconds between sets.</p>"),
-        Moved("behind an instruction that is only printed", "<style>@media screen { .p { display: none } }</style><p class=\"p\">Sink forward until the calf is tight.</p>") with { Rules = "caution-after-instruction script-or-style-from-author" },
+        Moved("behind an instruction that is only printed", "<style>@media screen { .p { display: none } }</style><p class=\"p\">Sink forward until the calf is tight.</p>") with { Rules = "caution-after-instruction policy-weak script-or-style-from-author" },
         Moved("behind an instruction for where no scripts run", "<noscript>Let go slowly.</noscript>"),
     ];
 

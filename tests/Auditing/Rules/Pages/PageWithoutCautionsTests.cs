@@ -42,7 +42,7 @@ public sealed class PageWithoutCautionsTests
         var bytes = System.Text.Encoding.UTF8.GetBytes($"<html lang=\"en\"><title>x</title><h1>x</h1><ul>{Press}</ul>");
         var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages, FinishedSite.Site.Assets.Append(new("more/quick.htm", bytes)));
         Assert.Equal(
-            Enumerable.Repeat(("page-without-cautions", "more/quick.htm"), 4).Prepend(("good-until-missing", "more/quick.htm")),
+            Enumerable.Repeat(("page-without-cautions", "more/quick.htm"), 4).Prepend(("page-unplanned", "more/quick.htm")).Append(("policy-weak", "more/quick.htm")).Prepend(("good-until-missing", "more/quick.htm")),
             FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File)).Order());
     }
 

@@ -16,7 +16,8 @@ public sealed class TimesDoNotAddUpTests
         Plant("a step doubled", Hold, Hold + Hold),
         Plant("a step that takes no time more", Hold, Hold + "<li>Breathe out</li>"),
         Plant("a step hidden", Hold, Hold.Replace("<li>", "<li hidden>", StringComparison.Ordinal)),
-        Plant("a step not printed", Hold, "<style>@media print { .x { display: none } }</style>" + Hold.Replace("<li>", "<li class=\"x\">", StringComparison.Ordinal), "script-or-style-from-author times-do-not-add-up"),
+        Plant("a step not printed", Hold, "<style>@media print { .x { display: none } }</style>" + Hold.Replace("<li>", "<li class=\"x\">", StringComparison.Ordinal), "policy-weak script-or-style-from-author times-do-not-add-up"),
+        Plant("a list that only paper has", "<section>\n<h2>Week 2</h2>", "<style>@media screen { .x { display: none } }</style><section class=\"x\">\n<h2>Week 2</h2>", "policy-weak script-or-style-from-author times-do-not-add-up"),
         Plant("two steps in one item", "left leg set 2 of 2 <time datetime=\"PT45S\">45 seconds</time></li>", "left leg set 2 of 2 <time datetime=\"PT45S\">45 seconds</time> <time datetime=\"PT0S\">0 seconds</time></li>", "step-altered times-do-not-add-up"),
         Plant("time moved from one step to the next", "<time datetime=\"PT45S\">45 seconds</time></li>\n<li>Rest: Wall calf stretch, left leg <time datetime=\"PT20S\">20 seconds</time>", "<time datetime=\"PT20S\">20 seconds</time></li>\n<li>Rest: Wall calf stretch, left leg <time datetime=\"PT45S\">45 seconds</time>", "step-altered times-do-not-add-up"),
         Plant("the total changed", Total, "<p>Total: <time datetime=\"PT181S\">3 minutes 1 second</time></p>\n"),
@@ -38,6 +39,7 @@ public sealed class TimesDoNotAddUpTests
     public static readonly Series<PlantedFault> Fine =
     [
         Plant("a list without times", "<section>\n<h2>Week 2</h2>", "<ol><li>Wall calf stretch</li><li>Calf press</li></ol><section>\n<h2>Week 2</h2>", ""),
+        Plant("a list that a printed sheet leaves out as a whole", "<section>\n<h2>Week 2</h2>", "<style>@media print { .x { display: none } }</style><section class=\"x\">\n<h2>Week 2</h2>", "policy-weak script-or-style-from-author"),
         new("a session's time on the first page", "index.html", "<h1>", "<p><time datetime=\"PT180S\">3 minutes</time></p><h1>", ""),
         new("a dose twice on an exercise's page", "exercise-wall-calf-stretch.html", Dose, Dose + Dose, ""),
     ];

@@ -1,0 +1,241 @@
+// Draws the session while it runs, and passes on what somebody presses.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  gradus.clock = function () { return window.performance.now(); };
+
+  // The time of day, so many milliseconds from now.
+  gradus.hourIn = function (ms) {
+    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+  };
+
+  function digitsOf(ms) {
+    const seconds = Math.ceil(ms / 1000);
+    return seconds < 100 ? String(seconds) : Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
+  }
+
+  // snap: where somebody was; null for the beginning.
+  gradus.play = function (ui, snap) {
+    const phrases = ui.phrases;
+    const learnt = Object.assign({}, gradus.kept('learnt'));
+    const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
+    let shown = -1;
+    ui.guide = guide;
+    if (!snap) guide.leaveOut(ui.leaveOut || []);
+
+    function isLearnt(exercise) {
+      return learnt[exercise] === gradus.sumOfExercise(ui.root, exercise);
+    }
+
+    function schedule() {
+      if (guide.state.phase !== 'running') {
+        gradus.sound.cut();
+        return;
+      }
+      const ahead = guide.ahead();
+      const last = ahead[ahead.length - 1];
+      gradus.sound.schedule(gradus.soundsOf(ahead, guide.steps, last.at === lastAt()), ui.likes().volume / 10);
+    }
+
+    function lastAt() {
+      for (let i = guide.steps.length - 1; i >= 0; i--) if (!guide.isOut(i)) return i;
+      return 0;
+    }
+
+    function save() {
+      if (['done', 'ended', 'ready'].indexOf(guide.state.phase) >= 0) return;
+      gradus.keep('run', { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition, snap: guide.snapshot() });
+    }
+
+    // Milliseconds until the digits, the breath or the step are others.
+    function untilChange() {
+      if (guide.state.phase !== 'running') return 1000;
+      const left = guide.leftNow();
+      return Math.min(left % 1000, gradus.untilBreath(guide.steps[guide.state.at], guide.lengthNow() - left)) + 1;
+    }
+
+    function draw() {
+      const state = guide.state;
+      const left = guide.leftNow();
+      const set = function (name, text) {
+        const part = ui.part(name);
+        if (part.textContent !== text) part.textContent = text;
+      };
+      set('digits', digitsOf(left));
+      ui.part('digits').classList.toggle('long', digitsOf(left).length > 3);
+      ui.part('progress').value = guide.msInAll() > 0 ? 1 - guide.msLeft() / guide.msInAll() : 0;
+      set('ends', gradus.filled(phrases.endsAt, { time: gradus.hourIn(guide.msLeft()) }));
+      const breath = state.phase === 'running' ? gradus.breathAt(guide.steps[state.at], guide.lengthNow() - left) : null;
+      ui.part('breath').hidden = breath === null;
+      if (breath) {
+        ui.part('breath').dataset.way = breath.way;
+        set('breath-words', breath.way === 'in' ? phrases.breatheIn : phrases.breatheOut);
+      }
+    }
+
+    // What is the same for as long as a step lasts.
+    function drawStep() {
+      const state = guide.state;
+      const step = guide.steps[state.at];
+      const level = gradus.effortOf(step, state.softer[step.exercise]);
+      const next = guide.nextAt();
+      const picture = ui.dialog.querySelector('[data-picture]');
+      picture.dataset.phase = state.phase;
+      picture.dataset.kind = step.kind;
+      picture.dataset.at = step.side;
+      ui.fill('what', step.what);
+      ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
+      ui.fill('detail', level > 0 && state.softer[step.exercise] ? '' : step.detail);
+      ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
+      ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
+      ui.part('effort').hidden = level === 0;
+      ui.part('effort').dataset.level = String(level);
+      Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) { stair.setAttribute('class', i < level ? 'on' : 'off'); });
+      ui.fill('effort-words', level > 0 ? phrases['effort' + level] : '');
+      ui.part('keep-breathing').hidden = !gradus.isWork(step) || !gradus.isContraction(step);
+      ui.fill('place', gradus.filled(phrases.place, { n: state.at + 1, of: guide.steps.length }));
+      swap(state.phase === 'running');
+      drawHow(step);
+    }
+
+    // One button stands where the other was, and has the keyboard if that one had it.
+    function swap(isRunning) {
+      const buttons = [ui.press('pause'), ui.press('go')];
+      const hadKeyboard = buttons.indexOf(document.activeElement) >= 0;
+      buttons[0].hidden = !isRunning;
+      buttons[1].hidden = isRunning;
+      if (hadKeyboard) buttons[isRunning ? 0 : 1].focus();
+    }
+
+    function drawHow(step) {
+      const isNew = guide.state.phase === 'waiting' && !isLearnt(step.exercise);
+      const article = gradus.articleOf(ui.root, step.exercise);
+      ui.part('how').hidden = guide.state.phase === 'running' || !article;
+      ui.part('learn').hidden = !isNew;
+      if (article && shown !== step.exercise) ui.part('how-body').replaceChildren(gradus.copyOf(article));
+      shown = step.exercise;
+      ui.part('how-details').open = isNew;
+    }
+
+    // isNatural: the time went on, and the sounds with it; otherwise somebody pressed something.
+    function follow(isNatural) {
+      const events = guide.take();
+      if (events.length > 0) {
+        const saying = gradus.sayingOf(events, guide, phrases);
+        if (saying) ui.fill('said', saying);
+        const types = events.map(function (e) { return e.type; });
+        if (!isNatural || types.indexOf('slept') >= 0 || gradus.sound.hasDrifted()) schedule();
+        tell(types);
+        if (guide.state.phase === 'done' || guide.state.phase === 'ended') {
+          leave();
+          return;
+        }
+        drawStep();
+        save();
+      }
+      draw();
+    }
+
+    function tell(types) {
+      const step = guide.steps[guide.state.at];
+      const likes = ui.likes();
+      const begins = types.indexOf('step') >= 0 || types.indexOf('wait') >= 0;
+      if (likes.vibration && begins) gradus.vibration.shake(types.indexOf('wait') >= 0 ? 'wait' : gradus.soundOf(step));
+      if (likes.vibration && types.indexOf('end') >= 0) gradus.vibration.shake('end');
+      if (likes.speech && begins) gradus.speech.say(gradus.spokenOf(guide, phrases));
+      if (types.indexOf('pause') >= 0 || types.indexOf('hurts') >= 0) gradus.speech.hush();
+    }
+
+    function leave() {
+      gradus.ticker.stop();
+      gradus.awake.release();
+      if (guide.state.phase === 'ended') gradus.sound.cut();
+      gradus.keep('run', null);
+      gradus.keep('today', null);
+      ui.actions = {};
+      gradus.finish(ui, guide);
+    }
+
+    function does(what) {
+      return function () {
+        what();
+        follow(false);
+      };
+    }
+
+    function goOn() {
+      const exercise = guide.steps[guide.state.at].exercise;
+      if (guide.state.phase === 'waiting' && !isLearnt(exercise)) {
+        learnt[exercise] = gradus.sumOfExercise(ui.root, exercise);
+        gradus.keep('learnt', learnt);
+      }
+      gradus.sound.wake();
+      guide.go();
+    }
+
+    function afterHurt(then) {
+      return function () {
+        const form = ui.form('hurts');
+        then(gradus.placeIn(form));
+        form.reset();
+        if (guide.state.phase === 'waiting') ui.show('play');
+        follow(false);
+      };
+    }
+
+    ui.actions = {
+      pause: does(function () { guide.pause(); }),
+      go: does(goOn),
+      back: does(guide.back),
+      forward: does(guide.forward),
+      longer: does(guide.longer),
+      softer: does(guide.softer),
+      hurts: function () {
+        if (!guide.hurts()) return;
+        gradus.sound.cut();
+        follow(false);
+        ui.show('hurts');
+      },
+      'ease-off': afterHurt(function () { guide.easeOff(); }),
+      'end-exercise': afterHurt(function (place) { guide.endExercise(place); }),
+      'end-session': afterHurt(function (place) { guide.endSession(place); }),
+      'end-here': does(function () { guide.endSession(null); }),
+      toggle: function () {
+        ui.actions[guide.state.phase === 'running' ? 'pause' : 'go']();
+      },
+      wait: function (on) {
+        guide.state.wait = on;
+        if (guide.state.phase === 'running') schedule();
+      },
+      // Who closes it while it hurts has ended the session.
+      leave: function () {
+        if (guide.state.phase === 'hurt') {
+          ui.actions['end-session']();
+          return;
+        }
+        guide.pause();
+        gradus.sound.cut();
+        gradus.speech.hush();
+        save();
+        gradus.ticker.stop();
+        gradus.awake.release();
+        guide.take();
+      }
+    };
+    ui.save = save;
+    gradus.sound.wake();
+    gradus.sound.whenChanged(function () { if (gradus.sound.isRunning() && guide.state.phase === 'running') schedule(); });
+    gradus.awake.keep();
+    ui.show('play');
+    if (!snap || !guide.restore(snap)) guide.start();
+    gradus.ticker.start(function () {
+      guide.tick();
+      follow(true);
+      return untilChange();
+    });
+    follow(false);
+    if (guide.state.phase === 'hurt') ui.show('hurts');
+  };
+})();

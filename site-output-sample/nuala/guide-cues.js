@@ -1,0 +1,126 @@
+// What is heard, said and drawn at a step: which sound when, which words, how high the gauge stands, whether to breathe in or out. It knows no page and no clock.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+  const second = 1000;
+  const contractions = ['press', 'pull', 'raise'];
+
+  // The last seconds that are counted with beeps, and how long a step must be for it.
+  const counted = 3;
+  const shortest = 5 * second;
+
+  gradus.soundOf = function (step) {
+    if (gradus.isWork(step)) return 'work';
+    return step.kind === 'switch' ? 'switch' : 'rest';
+  };
+
+  // ahead: the steps that run on without waiting. Gives each sound with how far off it is; what is past is left out.
+  gradus.soundsOf = function (ahead, steps, isEnd) {
+    const sounds = [];
+    for (const piece of ahead) {
+      const over = piece.from + piece.length;
+      sounds.push({ in: piece.from, sound: gradus.soundOf(steps[piece.at]), side: steps[piece.at].side || '' });
+      for (let n = counted; n >= 1 && piece.length >= shortest; n--) sounds.push({ in: over - n * second, sound: 'count', side: '' });
+    }
+    const last = ahead[ahead.length - 1];
+    if (last) sounds.push({ in: last.from + last.length, sound: isEnd ? 'end' : 'wait', side: '' });
+    return sounds.filter(function (s) { return s.in >= 0; });
+  };
+
+  // 1 to 5, very gentle to very hard; 0 where no effort is asked for. softer: how often somebody asked for less.
+  gradus.effortOf = function (step, softer) {
+    const level = typeof step.percent === 'number' ? Math.ceil(step.percent / 20) : typeof step.felt === 'number' ? Math.ceil(step.felt / 2) : 0;
+    return level === 0 ? 0 : Math.max(Math.min(level, 5) - (softer || 0), 1);
+  };
+
+  // Who holds the breath in a hard contraction raises the pressure of the blood: no pacer there, and the word to keep breathing.
+  gradus.isContraction = function (step) {
+    return contractions.indexOf(step.kind) >= 0 || gradus.effortOf(step, 0) >= 3;
+  };
+
+  gradus.isPaced = function (step) {
+    return step.breaths > 0 && !gradus.isContraction(step);
+  };
+
+  // The share of a breath that goes in.
+  const inwards = 0.4;
+
+  // elapsed: milliseconds since the step began. The breath out is the longer part. Null where nothing is paced.
+  gradus.breathAt = function (step, elapsed) {
+    if (!gradus.isPaced(step)) return null;
+    const length = step.seconds * second / step.breaths;
+    const number = Math.min(Math.floor(elapsed / length) + 1, step.breaths);
+    const share = elapsed / length - (number - 1);
+    return { way: share < inwards ? 'in' : 'out', number: number, of: step.breaths };
+  };
+
+  // Milliseconds until the other way of the breath begins; without end where nothing is paced.
+  gradus.untilBreath = function (step, elapsed) {
+    if (!gradus.isPaced(step)) return Infinity;
+    const length = step.seconds * second / step.breaths;
+    const inside = elapsed % length;
+    return (inside < inwards * length ? inwards * length : length) - inside;
+  };
+
+  function filled(phrase, fills) {
+    return phrase.replace(/\{(\w+)\}/g, function (whole, name) { return name in fills ? String(fills[name]) : whole; });
+  }
+
+  gradus.filled = filled;
+
+  // "1 minute 30 seconds", as the page says it.
+  gradus.spanOf = function (seconds, phrases) {
+    const minutes = Math.floor(seconds / 60);
+    const rest = seconds % 60;
+    const said = [];
+    if (seconds >= 120 || rest === 0) {
+      if (minutes > 0) said.push(minutes === 1 ? phrases.oneMinute : filled(phrases.minutes, { n: minutes }));
+      if (rest > 0 || minutes === 0) said.push(rest === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: rest }));
+    } else {
+      said.push(seconds === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: seconds }));
+    }
+    return said.join(' ');
+  };
+
+  // Whether only the effort is another, as on a ramp: its steps are too short for the name to be said again and again.
+  gradus.isNextEffort = function (steps, i) {
+    const step = steps[i];
+    const last = steps[i - 1];
+    const isOther = last !== undefined && (last.percent !== step.percent || last.felt !== step.felt);
+    return isOther && gradus.effortOf(step, 0) > 0 && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
+  };
+
+  function beginOf(guide, phrases) {
+    const at = guide.state.at;
+    const step = guide.steps[at];
+    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+    const phrase = level === 0 ? phrases.stepBegins : gradus.isNextEffort(guide.steps, at) ? phrases.effortNext : phrases.effortBegins;
+    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases) });
+  }
+
+  // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
+  gradus.sayingOf = function (events, guide, phrases) {
+    const said = [];
+    for (const event of events) {
+      const step = guide.steps[event.at];
+      if (event.type === 'step') said.push(beginOf(guide, phrases));
+      if (event.type === 'wait') said.push(filled(phrases.waits, { what: step.what }));
+      if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
+      if (event.type === 'softer') {
+        const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+        said.push(filled(phrases.softer, { effort: phrases['effort' + level] || phrases.effort1 }));
+      }
+    }
+    return said.join(' ');
+  };
+
+  // Speech: the exercise with its side, and one cue; on a ramp the effort alone.
+  gradus.spokenOf = function (guide, phrases) {
+    const step = guide.steps[guide.state.at];
+    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+    if (gradus.isNextEffort(guide.steps, guide.state.at)) return phrases['effort' + level] + '.';
+    const cue = !gradus.isWork(step) ? '' : gradus.isContraction(step) ? phrases.keepBreathing : gradus.isPaced(step) ? phrases.breatheSlowly : level > 0 ? phrases['effort' + level] : '';
+    return cue ? step.what + '. ' + cue + '.' : step.what + '.';
+  };
+})();

@@ -1,0 +1,121 @@
+// The end: what was done is noted at once, and again when somebody has said how it was.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  function workOf(guide, exercise) {
+    return guide.steps.map(function (step, i) { return { step: step, did: guide.state.did[i] === true }; })
+      .filter(function (one) { return gradus.isWork(one.step) && (!exercise || one.step.exercise === exercise); });
+  }
+
+  // A set is done when all of its steps are, those of the other side among them.
+  function setsOf(guide, exercise) {
+    const sets = {};
+    for (const one of workOf(guide, exercise)) {
+      const name = String(one.step.set);
+      sets[name] = sets[name] !== false && one.did;
+    }
+    return Object.keys(sets).filter(function (name) { return sets[name]; }).length;
+  }
+
+  function without(part) {
+    for (const name of Object.keys(part)) if (part[name] === '' || part[name] === undefined || part[name] === 0) delete part[name];
+    return part;
+  }
+
+  function exercisesOf(guide) {
+    const names = Array.from(new Set(guide.steps.map(function (step) { return step.exercise; })));
+    return names.map(function (exercise) {
+      const work = workOf(guide, exercise);
+      const stop = guide.state.stopped.find(function (one) { return one.exercise === exercise; });
+      const row = without({
+        exercise: exercise,
+        repetitions: work.reduce(function (most, one) { return one.did ? Math.max(most, one.step.reps) : most; }, 0),
+        load: work.length > 0 ? work[0].step.load : '',
+        where: stop && stop.said ? stop.places[0].where : '',
+        side: stop ? (stop.said ? stop.places[0].side : stop.side) : '',
+        stopped: stop ? true : undefined,
+        places: stop ? stop.places : undefined
+      });
+      row.sets = setsOf(guide, exercise);
+      return row;
+    });
+  }
+
+  // What still hurts is asked again next time, whether or not it is an exercise of this session.
+  function withStill(exercises, still) {
+    const again = still.filter(function (old) { return !exercises.some(function (one) { return one.stopped && one.exercise === old.exercise; }); });
+    const others = exercises.filter(function (one) { return !again.some(function (old) { return old.exercise === one.exercise; }); });
+    return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0 }); }));
+  }
+
+  // A session of which nothing is left, or nothing was done, is none for the weeks.
+  function rowOf(ui, guide) {
+    const isDone = guide.state.phase === 'done' && Object.keys(guide.state.did).length > 0;
+    return { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition, done: isDone, exercises: withStill(exercisesOf(guide), ui.still || []) };
+  }
+
+  function numberOr(field) {
+    return field.value === '' || !field.validity.valid ? undefined : Number(field.value);
+  }
+
+  function withAnswers(row, form) {
+    const place = gradus.placeIn(form);
+    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: form.querySelector('[data-note]').value.trim() });
+    const effort = numberOr(form.querySelector('[data-effort]'));
+    const pain = numberOr(form.querySelector('[data-level]'));
+    if (effort !== undefined) said.effort = effort;
+    if (pain !== undefined) said.pain = pain;
+    const exercises = row.exercises.map(function (one) {
+      const fields = form.querySelector('[data-exercise="' + one.exercise + '"]');
+      if (!fields) return one;
+      const changed = Object.assign({}, one, {
+        sets: numberOr(fields.querySelector('[data-sets]')), repetitions: numberOr(fields.querySelector('[data-repetitions]')), load: fields.querySelector('[data-load]').value.trim()
+      });
+      for (const name of ['sets', 'repetitions', 'load']) if (changed[name] === undefined || changed[name] === '') delete changed[name];
+      return changed;
+    });
+    return Object.assign({}, row, said, { exercises: exercises });
+  }
+
+  function fillExercises(ui, form, row) {
+    const first = form.querySelector('[data-exercise]');
+    for (const old of form.querySelectorAll('[data-exercise]')) if (old !== first) old.remove();
+    for (const one of row.exercises.slice().reverse()) {
+      const fields = first.cloneNode(true);
+      fields.hidden = false;
+      fields.setAttribute('data-exercise', one.exercise);
+      fields.querySelector('legend').textContent = gradus.titleOf(ui.root, one.exercise);
+      fields.querySelector('[data-sets]').value = one.sets === undefined ? '' : one.sets;
+      fields.querySelector('[data-repetitions]').value = one.repetitions === undefined ? '' : one.repetitions;
+      fields.querySelector('[data-load]').value = one.load || '';
+      first.after(fields);
+    }
+  }
+
+  gradus.finish = function (ui, guide) {
+    const form = ui.form('log');
+    form.reset();
+    ui.row = rowOf(ui, guide);
+    const isKept = gradus.log.add(ui.row);
+    ui.isKept = isKept;
+    fillExercises(ui, form, ui.row);
+    const work = workOf(guide, '');
+    ui.fill('did', gradus.filled(ui.phrases.did, { done: work.filter(function (one) { return one.did; }).length, of: work.length }));
+    ui.tellLeftOut(ui.panel('end'), guide.state.out);
+    ui.fill('kept', isKept ? ui.phrases.noted : ui.phrases.notKept);
+    for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
+    ui.show('end');
+    gradus.showWeek();
+  };
+
+  gradus.keepAnswers = function (ui) {
+    ui.row = withAnswers(ui.row, ui.form('log'));
+    ui.isKept = ui.isKept && gradus.log.change(ui.row);
+    ui.fill('kept', '');
+    ui.fill('kept', ui.isKept ? ui.phrases.noted : ui.phrases.notKept);
+    const text = ui.panel('end').querySelector('[data-log-text]');
+    if (text.value) text.value = gradus.messageOf(ui.row);
+  };
+})();

@@ -1,0 +1,90 @@
+// What the client has done, as this browser keeps it: a day, a week, a session and how it went for each, and no names. A browser may keep nothing at all; then there is none.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+  const course = document.querySelector('[data-course]');
+  const place = 'gradus.' + (course ? course.getAttribute('data-course') : '') + '.';
+
+  function read(what) {
+    try {
+      return JSON.parse(window.localStorage.getItem(place + what));
+    } catch {
+      return null;
+    }
+  }
+
+  // Whether it was kept.
+  function write(what, value) {
+    try {
+      window.localStorage.setItem(place + what, JSON.stringify(value));
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  function twoDigits(number) {
+    return String(number).padStart(2, '0');
+  }
+
+  function isRow(row) {
+    return row !== null && typeof row === 'object' && /^\d{4}-\d\d-\d\d$/.test(row.day) && Number.isInteger(row.week) && Number.isInteger(row.session);
+  }
+
+  gradus.today = function () {
+    const now = new Date();
+    return now.getFullYear() + '-' + twoDigits(now.getMonth() + 1) + '-' + twoDigits(now.getDate());
+  };
+
+  function counts(row) {
+    return row.done !== false;
+  }
+
+  gradus.log = {
+    // In the order in which they were done. What somebody else wrote there is left out.
+    all: function () {
+      const kept = read('log');
+      return Array.isArray(kept) ? kept.filter(isRow) : [];
+    },
+    // Those that the weeks go on from: a session that was ended early is done again.
+    rows: function () {
+      return gradus.log.all().filter(counts);
+    },
+    add: function (row) {
+      return write('log', gradus.log.all().concat([row]));
+    },
+    // The last one as it is now.
+    change: function (row) {
+      return write('log', gradus.log.all().slice(0, -1).concat([row]));
+    },
+    replace: function (rows) {
+      return write('log', rows);
+    },
+    takeBack: function () {
+      const kept = gradus.log.all();
+      const last = kept.map(counts).lastIndexOf(true);
+      return write('log', kept.filter(function (row, i) { return i !== last; }));
+    },
+    // Whatever else is kept for this programme: how somebody likes to be led, and what was read.
+    kept: read,
+    keep: write,
+    wipe: function () {
+      try {
+        const names = Array.from({ length: window.localStorage.length }, function (none, i) { return window.localStorage.key(i); });
+        for (const name of names) if (name.indexOf(place) === 0) window.localStorage.removeItem(name);
+        return true;
+      } catch {
+        return false;
+      }
+    },
+    // The week that the client chose, and on which day.
+    chosen: function () {
+      const kept = read('week');
+      return kept && Number.isInteger(kept.week) && typeof kept.day === 'string' ? kept : null;
+    },
+    choose: function (week, day) {
+      return write('week', { week: week, day: day });
+    }
+  };
+})();

@@ -1,0 +1,98 @@
+// Reads from a page what the guided session plays: the steps of this week's list, what each exercise loads, the versions of the session and the limits of pain.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  // Of the page itself: what the guided session has copied from it does not count.
+  function all(selector, inside) {
+    return Array.from(inside.querySelectorAll(selector)).filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
+  }
+
+  function numberOf(element, name) {
+    return element.hasAttribute(name) ? Number(element.getAttribute(name)) : null;
+  }
+
+  function textOf(element) {
+    return element ? element.textContent.replace(/\s+/g, ' ').trim() : '';
+  }
+
+  // The part of the document that is one page: all of it, or its section where all pages are one.
+  gradus.pageAround = function (element) {
+    return element.closest('[data-page]') || document.querySelector('main');
+  };
+
+  gradus.articleOf = function (root, exercise) {
+    return all('[data-about]', root).find(function (article) { return article.getAttribute('data-about') === exercise; }) || null;
+  };
+
+  gradus.titleOf = function (root, exercise) {
+    const article = gradus.articleOf(root, exercise) || gradus.articleOf(document.querySelector('main'), exercise);
+    return article ? textOf(article.querySelector('h3')) : exercise.replace(/-/g, ' ');
+  };
+
+  function stepOf(item, root) {
+    const article = gradus.articleOf(root, item.getAttribute('data-exercise'));
+    return {
+      kind: item.getAttribute('data-kind'),
+      exercise: item.getAttribute('data-exercise'),
+      side: item.getAttribute('data-side') || '',
+      percent: numberOf(item, 'data-percent'),
+      felt: numberOf(item, 'data-felt'),
+      breaths: numberOf(item, 'data-breaths') || 0,
+      set: numberOf(item, 'data-set') || 0,
+      reps: numberOf(item, 'data-reps') || 0,
+      load: item.getAttribute('data-load') || '',
+      seconds: Number(/^PT(\d+)S$/.exec(item.querySelector('time').getAttribute('datetime'))[1]),
+      what: textOf(item.querySelector('.what')),
+      detail: textOf(item.querySelector('.detail')),
+      loads: article ? (article.getAttribute('data-loads') || '').split(' ').filter(Boolean) : []
+    };
+  }
+
+  // The steps of that week; none where nothing is planned in it.
+  gradus.stepsOf = function (root, week) {
+    const part = all('.weeks[data-weeks]', root).find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
+    return part ? all('.step', part).map(function (item) { return stepOf(item, root); }) : [];
+  };
+
+  gradus.versionsOf = function (dialog, week) {
+    return all('[data-version]', dialog).map(function (item) {
+      const length = item.getAttribute('data-lengths').split(' ').map(function (pair) { return pair.split('='); }).find(function (pair) { return pair[0] === String(week); });
+      return { session: Number(item.getAttribute('data-version')), kind: item.getAttribute('data-kind'), seconds: length ? Number(length[1]) : null };
+    });
+  };
+
+  gradus.limitsOf = function () {
+    const limits = document.querySelector('[data-pain]').getAttribute('data-pain').split(' ').map(Number);
+    return { easeOff: limits[0], stop: limits[1] };
+  };
+
+  // A sum of everything that this page tells somebody to do and to mind, and of how long it is good.
+  gradus.editionOf = function (root) {
+    const end = document.querySelector('[data-good-until]');
+    return gradus.checkSum(all('.cautions, .exercise, .step', root).map(textOf).concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
+  };
+
+  gradus.sumOfExercise = function (root, exercise) {
+    return gradus.checkSum(textOf(gradus.articleOf(root, exercise)));
+  };
+
+  // A copy to read: without what names or leads somewhere, since it stands on the page already.
+  gradus.copyOf = function (element) {
+    const copy = element.cloneNode(true);
+    for (const one of [copy].concat(all('[id], [aria-labelledby], [data-weeks]', copy))) {
+      for (const name of ['id', 'aria-labelledby', 'data-weeks', 'data-about']) one.removeAttribute(name);
+    }
+    for (const link of all('a', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
+    return copy;
+  };
+
+  // What is written where somebody says where it hurts; null where nothing is.
+  gradus.placeIn = function (part) {
+    const where = part.querySelector('[data-where]');
+    const side = part.querySelector('[data-side]');
+    if (where.value === '') return null;
+    return { where: where.value, side: where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both' ? side.value : '' };
+  };
+})();

@@ -1,0 +1,151 @@
+// Shows this week and puts the others away, says what is due today, and notes what was done. Without scripts every week stands there.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const holder = document.querySelector('[data-course]');
+  if (!holder) return;
+
+  const course = gradus.courseOf(holder);
+  const today = gradus.today();
+  let showAll = false;
+  let chosenHere = null;
+
+  function all(selector, inside) {
+    return Array.from((inside || document).querySelectorAll(selector));
+  }
+
+  function weeksOf(element) {
+    return element.getAttribute('data-weeks').split(' ').map(Number);
+  }
+
+  // 1 for Monday to 7 for Sunday.
+  function weekday() {
+    return (new Date().getDay() + 6) % 7 + 1;
+  }
+
+  function isDone(session) {
+    return gradus.log.rows().some(function (row) { return row.day === today && (row.session === session || course.instead[row.session] === session); });
+  }
+
+  // How many days from today a session is due; null where its days are not fixed.
+  function dueIn(card) {
+    const days = (card.getAttribute('data-weekdays') || '').split(' ').filter(Boolean).map(Number);
+    if (days.length === 0) return null;
+    return Math.min.apply(null, days.map(function (day) { return (day - weekday() + 7) % 7; }));
+  }
+
+  function say(card, what) {
+    for (const line of all('[data-say]', card)) line.hidden = line.getAttribute('data-say') !== what;
+  }
+
+  // Whether a session without fixed days is still to be done this week, and was not done yesterday: the coach wants a day between.
+  function isOpen(session, week) {
+    const need = (course.needs[week - 1] || []).find(function (one) { return one.session === session; });
+    const done = gradus.log.rows().filter(function (row) { return row.session === session || course.instead[row.session] === session; });
+    return need !== undefined && done.filter(function (row) { return row.week === week; }).length < need.times
+      && done.every(function (row) { return gradus.daysBetween(row.day, today) > 1; });
+  }
+
+  function sayWhatIsDue(now) {
+    const cards = all('[data-due]').map(function (card) {
+      const weeks = all('[data-weeks]', card).flatMap(weeksOf);
+      const session = Number(card.getAttribute('data-due'));
+      return { card: card, session: session, inWeek: weeks.indexOf(now.week) >= 0, due: now.why === 'early' ? null : dueIn(card), isOpen: now.why !== 'early' && dueIn(card) === null && isOpen(session, now.week) };
+    });
+    const isToday = cards.some(function (c) { return c.inWeek && c.due === 0; });
+    const ahead = cards.filter(function (c) { return c.inWeek && c.due !== null; }).map(function (c) { return c.due; });
+    const next = ahead.length > 0 ? Math.min.apply(null, ahead) : null;
+    for (const c of cards) {
+      say(c.card, isDone(c.session) ? 'done' : !c.inWeek ? 'not-this-week' : c.due === 0 ? 'today' : c.isOpen ? 'any-day' : !isToday && c.due !== null && c.due === next ? 'next' : '');
+    }
+    for (const line of all('[data-nothing-today]')) line.hidden = isToday || next === null || cards.some(function (c) { return c.isOpen; });
+
+    // What is due comes first.
+    const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
+    if (due.length > 0) due[0].card.parentElement.prepend.apply(due[0].card.parentElement, due.map(function (c) { return c.card; }));
+  }
+
+  function showButtons() {
+    for (const one of all('[data-one-week]')) {
+      const parts = all('[data-weeks]', one);
+      const none = one.querySelector('[data-none-now]');
+      if (none) none.hidden = showAll || parts.some(function (part) { return !part.hidden; });
+      for (const button of all('[data-all-weeks]', one)) {
+        button.hidden = parts.length < 2 && !(none && !none.hidden);
+        button.setAttribute('aria-pressed', String(showAll));
+      }
+    }
+    for (const part of all('[data-done]')) {
+      part.hidden = false;
+      const done = isDone(Number(part.getAttribute('data-done')));
+      part.querySelector('[data-do]').hidden = done;
+      part.querySelector('[data-undo]').hidden = !done;
+    }
+  }
+
+  function show() {
+    const now = gradus.weekNow();
+    for (const part of all('[data-weeks]')) {
+      const isNow = weeksOf(part).indexOf(now.week) >= 0;
+      part.classList.toggle('this-week', isNow);
+      part.hidden = !isNow && !showAll && part.closest('[data-one-week]') !== null;
+    }
+    for (const one of all('[data-while-planned]')) one.hidden = all('[data-weeks]', one).every(function (part) { return part.hidden; });
+    for (const line of all('[data-week-now]')) line.hidden = Number(line.getAttribute('data-week-now')) !== now.week;
+    for (const line of all('[data-why]')) line.hidden = line.getAttribute('data-why') !== now.why;
+    for (const choice of all('[data-choose-week]')) {
+      const week = Number(choice.getAttribute('data-choose-week'));
+      choice.hidden = week > now.most;
+      choice.setAttribute('aria-pressed', String(week === now.week));
+    }
+    for (const choice of all('[data-choose]')) choice.hidden = now.most < 2;
+    showButtons();
+    sayWhatIsDue(now);
+    return now;
+  }
+
+  function tell(part, what) {
+    const line = part.querySelector('[role="status"]');
+    line.textContent = what ? line.getAttribute(what) : '';
+  }
+
+  document.addEventListener('click', function (event) {
+    const button = event.target.closest('button');
+    if (!button) return;
+    if (button.hasAttribute('data-choose-week')) {
+      chosenHere = { week: Number(button.getAttribute('data-choose-week')), day: today };
+      gradus.log.choose(chosenHere.week, today);
+    } else if (button.hasAttribute('data-all-weeks')) {
+      showAll = !showAll;
+    } else if (button.hasAttribute('data-do')) {
+      const part = button.closest('[data-done]');
+      const now = show();
+      const kept = gradus.log.add({ day: today, week: now.week, session: Number(part.getAttribute('data-done')) });
+      tell(part, kept ? 'data-noted' : 'data-not-kept');
+      if (kept) {
+        show();
+        part.querySelector('[data-undo]').focus();
+      }
+      return;
+    } else if (button.hasAttribute('data-undo')) {
+      const part = button.closest('[data-done]');
+      gradus.log.takeBack();
+      tell(part, '');
+      show();
+      part.querySelector('[data-do]').focus();
+      return;
+    } else {
+      return;
+    }
+    show();
+  });
+
+  gradus.weekNow = function () {
+    return gradus.weekOf(course, gradus.log.rows(), chosenHere || gradus.log.chosen(), today);
+  };
+  gradus.showWeek = show;
+
+  for (const line of all('[data-without-scripts]')) line.remove();
+  show();
+})();

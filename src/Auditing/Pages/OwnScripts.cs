@@ -1,0 +1,24 @@
+using System.Reflection;
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <summary>The scripts that come with Gradus, built into this room too, so that nobody has to believe the theme that brings them.</summary>
+internal static class OwnScripts
+{
+    private const string Prefix = "script/";
+
+    private static readonly Dictionary<string, string> Texts = BuiltIn.Names(Assembly.GetExecutingAssembly()).Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
+        .ToDictionary(name => name[Prefix.Length..], name => BuiltIn.Text(Assembly.GetExecutingAssembly(), name), StringComparer.Ordinal);
+
+    private static readonly HashSet<string> InPages = new(Texts.Values.Select(Compact.Of), StringComparer.Ordinal);
+
+    /// <summary>Whether a text that stands in a page is one of them, to the letter of what Gradus writes there.</summary>
+    public static bool Hold(string text) => InPages.Contains(text);
+
+    /// <summary>Whether a file is one of them, to the letter.</summary>
+    public static bool Hold(TextFile file) => Hold(file.Path, file.Text);
+
+    /// <inheritdoc cref="Hold(TextFile)"/>
+    public static bool Hold(string path, string written) => Texts.TryGetValue(path, out var text) && string.Equals(written, text, StringComparison.Ordinal);
+}

@@ -1,0 +1,20 @@
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+public sealed class ClipWithoutCaptions : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+        from exercise in uses.Select(u => u.Exercise.Id).Distinct()
+        from shown in ClipsOf(practice, exercise, client.Language)
+        let clip = practice.Clips.First(c => c.Path == shown.Path)
+        where clip.CaptionsIn(client.Language) is null
+        let file = Path.GetFileName(Clip.CaptionsPath(clip.Path, client.Language))
+        select new Finding(
+            RuleId.Of(GetType()), clip.Sounds ? Level.Error : Level.Warning, client.Id, shown.At,
+            $"The clip '{clip.Path}' has no captions in the language that {client.Name} reads ({client.Language}){(clip.Sounds ? ", and it has sound" : "")}.",
+            clip.Sounds ? $"Write {file} beside it, with what is said and when." : $"Write {file} beside it: it can say what to watch for.");
+
+    private static IEnumerable<Inline.Clip> ClipsOf(Practice practice, ExerciseId exercise, string language) =>
+        (practice.In(language).Find(exercise)?.Text.Instructions ?? []).SelectMany(p => p.Inlines()).OfType<Inline.Clip>();
+}

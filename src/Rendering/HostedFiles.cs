@@ -1,0 +1,35 @@
+using System.Text;
+using System.Text.Json;
+using Gradus.Domain;
+
+namespace Gradus.Rendering;
+
+/// <summary>What a browser asks for where the pages are on a host: what the site is called, and which files to keep for when there is no network.</summary>
+internal static class HostedFiles
+{
+    private const string Manifest = "site.webmanifest";
+
+    /// <summary>The script that keeps the files. Without it in the theme nobody reads their list.</summary>
+    private const string Keeper = "offline.js";
+
+    private const string Icon = "icon.svg";
+
+    /// <summary>W3C Web Application Manifest.</summary>
+    public static Asset ManifestOf(Plan plan, Theme theme)
+    {
+        var about = new Dictionary<string, object>(StringComparer.Ordinal)
+        {
+            ["name"] = plan.Words.Say("site-of", ("name", plan.ClientName)),
+            ["short_name"] = plan.Programme.Title,
+            ["lang"] = plan.Words.Language,
+            ["start_url"] = Plan.HomePath,
+            ["scope"] = ".",
+            ["display"] = "browser",
+        };
+        if (theme.Brings(Icon)) about["icons"] = new[] { new Dictionary<string, string>(StringComparer.Ordinal) { ["src"] = Icon, ["type"] = "image/svg+xml", ["sizes"] = "any" } };
+        return new(Manifest, Encoding.UTF8.GetBytes(JsonSerializer.Serialize(about) + "\n"));
+    }
+
+    public static Asset? ListOf(Theme theme, IEnumerable<Page> pages, IEnumerable<Asset> assets) =>
+        theme.Assets.Any(a => a.Path == Keeper) ? new(FileList.Path, Encoding.UTF8.GetBytes(FileList.Of(pages, assets))) : null;
+}

@@ -1,0 +1,88 @@
+using System.Text.Json.Serialization;
+using static Gradus.Tests.Browser.GuideScripts;
+
+namespace Gradus.Tests.Browser;
+
+/// <summary>Which session it is today: every answer with every set of sessions that a coach may have written, held against the rule in its own words.</summary>
+public sealed class GuideChoiceTests(ITestOutputHelper output)
+{
+    private const int EaseOff = 2, Stop = 5;
+
+    internal sealed record Answers(int Pain, bool Worse, bool Ill, int? Minutes);
+
+    internal sealed record Written([property: JsonPropertyName("session")] int Number, string Kind, int? Seconds);
+
+    internal sealed record Asked(Answers Answers, Written[] Versions, int Here)
+    {
+        public string Kind => "version";
+
+        public object Limits => new { easeOff = EaseOff, stop = Stop };
+    }
+
+    private static IEnumerable<Asked> All() =>
+        from versions in new Written[][]
+        {
+            [new(1, "", 1200)],
+            [new(1, "", 1200), new(4, "short", 580)],
+            [new(1, "", 1200), new(4, "short", 900), new(5, "flare", 700)],
+            [new(1, "", 540), new(4, "short", 300)],
+            [new(1, "", 1200), new(4, "short", null), new(5, "travel", 560)],
+            [new(1, "", null), new(4, "short", 1000)],
+            [new(1, "", 901), new(4, "short", 900), new(5, "short", 600), new(6, "flare", null)],
+        }
+        from here in versions
+        from pain in Enumerable.Range(0, 11)
+        from worse in new[] { false, true }
+        from ill in new[] { false, true }
+        from minutes in new int?[] { null, 10, 15 }
+        select new Asked(new(pain, worse, ill, minutes), versions, here.Number);
+
+    [Fact]
+    public async Task The_answers_choose_among_what_the_coach_wrote()
+    {
+        var cases = All().ToArray();
+        var chosen = await Ask<string>(cases);
+        output.WriteLine($"{cases.Length} cases: {string.Join(", ", chosen.GroupBy(c => c.Split(' ')[1]).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Count()}"))}");
+        Assert.Equal(cases.Select(Judged), chosen);
+        Assert.All(["ill", "pain", "ease", "no-easier", "full", "time", "time-none"], why => Assert.Contains(chosen, c => c.EndsWith(' ' + why, StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("answers.pain > limits.stop", "answers.pain >= limits.stop")]
+    [InlineData("answers.pain > limits.easeOff", "answers.pain >= limits.easeOff")]
+    [InlineData("|| answers.worse", "")]
+    [InlineData("if (answers.ill)", "if (false)")]
+    [InlineData("own.seconds <= seconds", "own.seconds < seconds")]
+    [InlineData("v.kind === 'short' || v.kind === ''", "true")]
+    [InlineData("first(versions, own, 'flare') || first(versions, own, 'short')", "first(versions, own, 'short') || first(versions, own, 'flare')")]
+    [InlineData("v.seconds !== null", "true")]
+    [InlineData("return b.seconds - a.seconds;", "return a.seconds - b.seconds;")]
+    public async Task A_slip_is_seen(string written, string slip)
+    {
+        var cases = All().ToArray();
+        var seen = (await Ask<string>(cases, Slip(written, slip))).Zip(cases.Select(Judged)).Count(c => c.First != c.Second);
+        output.WriteLine($"seen in {seen} of {cases.Length}");
+        Assert.InRange(seen, 1, cases.Length);
+    }
+
+    private static string Judged(Asked asked)
+    {
+        var (answers, here) = (asked.Answers, asked.Here);
+        var inWeek = asked.Versions.Where(v => v.Seconds is not null).ToArray();
+        var own = inWeek.FirstOrDefault(v => v.Number == here);
+        if (answers.Ill) return "null ill";
+        if (answers.Pain > Stop) return "null pain";
+        if (answers.Pain > EaseOff || answers.Worse)
+        {
+            foreach (var kind in new[] { "flare", "short" })
+                if (inWeek.Where(v => v.Kind == kind).OrderBy(v => v.Number == here ? 0 : 1).FirstOrDefault() is { } easier) return $"{easier.Number} ease";
+            return "null no-easier";
+        }
+
+        if (own is null) return "null no-easier";
+        if (answers.Minutes is not { } minutes || own.Seconds <= minutes * 60) return $"{here} full";
+        var others = inWeek.Where(v => v.Kind is "short" or "" || v.Number == here).ToArray();
+        if (others.Where(v => v.Seconds <= minutes * 60).MaxBy(v => v.Seconds) is { } fits) return $"{fits.Number} time";
+        return $"{others.OrderBy(v => v.Seconds).ThenBy(v => v.Number).First().Number} time-none";
+    }
+}

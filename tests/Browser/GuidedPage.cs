@@ -1,0 +1,136 @@
+using Microsoft.Playwright;
+
+namespace Gradus.Tests.Browser;
+
+/// <summary>A page of Rufus on which somebody is led through a session: on Monday 14 December 2026 at ten, in the second week of his programme. Its clocks can be put forward.</summary>
+internal sealed class GuidedPage
+{
+    private const string Clocks = """
+        {
+          const Day = Date;
+          let ahead = new Day('NOW').getTime() - Day.now();
+          window.Date = class extends Day { constructor(...of) { if (of.length > 0) super(...of); else super(Day.now() + ahead); } static now() { return Day.now() + ahead; } };
+          const real = performance.now.bind(performance);
+          let plus = 0;
+          window.really = real;
+          Performance.prototype.now = () => real() + plus;
+          window.putForward = ms => { plus += ms; ahead += ms; };
+          window.putDay = ms => { ahead += ms; };
+          window.heard = 0;
+          window.hearing = () => new MutationObserver(() => window.heard++).observe(document.querySelector('dialog[open] [data-fill="said"]'), { childList: true, characterData: true, subtree: true });
+        }
+        """;
+
+    /// <summary>A browser that has nothing: it keeps nothing, makes no sound, says nothing, does not shake and does not stay awake.</summary>
+    public const string Bare = """
+        Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });
+        for (const name of ['AudioContext', 'webkitAudioContext', 'speechSynthesis', 'Worker']) Object.defineProperty(window, name, { value: undefined });
+        delete Navigator.prototype.vibrate;
+        delete Navigator.prototype.wakeLock;
+        """;
+
+    private readonly List<string> troubles = [];
+
+    private GuidedPage(IPage page) => Page = page;
+
+    public IPage Page { get; }
+
+    /// <summary>What the console said, and what went wrong.</summary>
+    public IReadOnlyList<string> Troubles => troubles;
+
+    public ILocator Dialog => Page.Locator("dialog[open]");
+
+    /// <summary>The clocks of a page that is opened then, to be put forward.</summary>
+    public static string ClocksFrom(string now) => Clocks.Replace("NOW", now, StringComparison.Ordinal);
+
+    public static Task<IBrowserContext> ContextAsync(PublishedContent content, BrowserNewContextOptions? options = null) => content.Browser.NewContextAsync(new(options ?? new()) { Offline = true });
+
+    /// <param name="context">Two pages of one context have the same store.</param>
+    /// <param name="more">What is done to the browser first.</param>
+    public static Task<GuidedPage> Open(PublishedContent content, IBrowserContext context, string file, string now = "2026-12-14T10:00:00", string more = "") =>
+        OpenAt(context, content.PagesOf("rufus").First(p => Path.GetFileName(p) == Path.GetFileName(file.Split('#')[0])) + (file.Contains('#', StringComparison.Ordinal) ? "#" + file.Split('#')[1] : ""), now, more);
+
+    /// <summary>A page of anybody.</summary>
+    /// <param name="path">Of its file, with the place in it where there is one.</param>
+    public static async Task<GuidedPage> OpenAt(IBrowserContext context, string path, string now, string more = "")
+    {
+        var guided = new GuidedPage(await context.NewPageAsync());
+        guided.Page.Console += (_, message) => guided.troubles.Add($"console {message.Type}: {message.Text}");
+        guided.Page.PageError += (_, error) => guided.troubles.Add($"error: {error}");
+        await guided.Page.AddInitScriptAsync(ClocksFrom(now) + more);
+        await guided.Page.GotoAsync("file://" + path);
+        return guided;
+    }
+
+    public Task Lead() => Page.Locator("[data-lead-in]:visible").First.ClickAsync();
+
+    public Task Press(string act) => Dialog.Locator($"[data-act='{act}']:visible").First.ClickAsync();
+
+    /// <summary>Tab until the keyboard is there; gives how often.</summary>
+    public async Task<int> TabTo(string selector)
+    {
+        for (var presses = 0; presses < 80; presses++)
+        {
+            if (await Page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector)) return presses;
+            await Page.Keyboard.PressAsync("Tab");
+        }
+
+        Assert.Fail($"No Tab leads to '{selector}'.");
+        return 0;
+    }
+
+    public Task<string> Heading() => Dialog.Locator("[data-panel]:visible h2").First.InnerTextAsync();
+
+    public Task<string> Text(string part) => Dialog.Locator($"[data-fill='{part}']:visible").First.InnerTextAsync();
+
+    public async Task Answer(string pain = "0", string worse = "no", string ill = "no", string minutes = "all", string still = "yes", string where = "knee", string side = "left")
+    {
+        var form = Dialog.Locator("[data-form='questions']");
+        await form.Locator("[data-level]").SelectOptionAsync(pain);
+        if (pain != "0")
+        {
+            await form.Locator("[data-where]").SelectOptionAsync(where);
+            await form.Locator("[data-side]").SelectOptionAsync(side);
+        }
+
+        await form.Locator($"[name='worse'][value='{worse}']").CheckAsync();
+        await form.Locator($"[name='ill'][value='{ill}']").CheckAsync();
+        if (await form.Locator("[data-minutes]:visible").CountAsync() > 0) await form.Locator($"[name='minutes'][value='{minutes}']").CheckAsync();
+        foreach (var question in await form.Locator("[data-still]:visible").AllAsync()) await question.Locator($"[value='{still}']").CheckAsync();
+        await form.Locator("[type='submit']").ClickAsync();
+    }
+
+    /// <summary>To the first second of its first step.</summary>
+    public async Task Begin()
+    {
+        await Lead();
+        await Press("read");
+        await Answer();
+        await Press("start");
+        await Press("go");
+    }
+
+    /// <summary>"running 1 79": how it stands, at which step, and the whole seconds that are left of it.</summary>
+    public Task<string> Stand() => Page.EvaluateAsync<string>("(() => { const guide = Object.values(gradus.guides).find(one => one.dialog.open)?.guide; return guide ? `${guide.state.phase} ${guide.state.at} ${Math.ceil(guide.leftNow() / 1000)}` : 'none'; })()");
+
+    /// <summary>Puts the clocks forward, and gives the page time to see it.</summary>
+    public async Task PutForward(int seconds)
+    {
+        await Page.EvaluateAsync("ms => window.putForward(ms)", seconds * 1000);
+        await Page.WaitForTimeoutAsync(250);
+    }
+
+    /// <summary>On to the end, a few seconds at a time, waiting for nobody.</summary>
+    public async Task PlayOn(int seconds = 9)
+    {
+        for (var times = 0; times < 600; times++)
+        {
+            var phase = (await Stand()).Split(' ')[0];
+            if (phase is "done" or "ended") return;
+            if (phase == "waiting") await Press("go");
+            await PutForward(seconds);
+        }
+
+        Assert.Fail("It never ends.");
+    }
+}

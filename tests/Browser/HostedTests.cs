@@ -1,0 +1,80 @@
+using Gradus.Domain;
+using Microsoft.Playwright;
+
+namespace Gradus.Tests.Browser;
+
+/// <summary>The folder on a static host: after the first visit everything opens with the host stopped, and while it runs nothing old is shown.</summary>
+public sealed class HostedTests(PublishedContent content) : IClassFixture<PublishedContent>
+{
+    [Fact]
+    public async Task After_the_first_visit_every_page_opens_with_the_host_stopped()
+    {
+        var folder = Path.GetDirectoryName(content.PagesOf("rufus").First()) ?? "";
+        await using var context = await content.ContextAsync(new());
+        var page = await context.NewPageAsync();
+        using (var host = StaticHost.Of(folder))
+        {
+            await page.GotoAsync(host.Address);
+            await IsKept(page);
+            Assert.Contains("\"name\":\"Rufus Elphick", await page.EvaluateAsync<string>("fetch(document.querySelector('link[rel=manifest]').href).then(r => r.text())"), StringComparison.Ordinal);
+
+            // A browser writes down a moment later that it has the worker.
+            await page.WaitForTimeoutAsync(3000);
+            await host.StopAsync();
+            var troubles = new List<string>();
+            page.PageError += (_, error) => troubles.Add(error);
+            foreach (var path in content.PagesOf("rufus"))
+            {
+                await page.GotoAsync(host.Address + Path.GetFileName(path));
+                Assert.NotEqual("", await page.Locator("h1").First.InnerTextAsync());
+                Assert.Equal("700", await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.good-until')).fontWeight"));
+            }
+
+            await page.GotoAsync(host.Address);
+            Assert.Equal("A longer, steadier lunge", await page.Locator("h1").First.InnerTextAsync());
+            Assert.Empty(troubles);
+            await Assert.ThrowsAsync<PlaywrightException>(() => page.GotoAsync(host.Address + "no-such-page.html"));
+        }
+    }
+
+    /// <summary>A caution that is new on the host is on the page at once; and when the host is gone after that, it is still the new one.</summary>
+    [Fact]
+    public async Task A_new_edition_is_seen_at_once_and_kept_whole()
+    {
+        var folder = Directory.CreateTempSubdirectory("gradus-hosted-").FullName;
+        try
+        {
+            foreach (var file in Directory.EnumerateFiles(Path.GetDirectoryName(content.PagesOf("rufus").First()) ?? "")) File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
+            await using var context = await content.ContextAsync(new());
+            var page = await context.NewPageAsync();
+            using var host = StaticHost.Of(folder);
+            await page.GotoAsync(host.Address);
+            await IsKept(page);
+            await Change(folder, "session-1.html", "Sharp or sudden pain", "A new caution");
+            await Change(folder, "session-2.html", "Sharp or sudden pain", "A new caution");
+            await Change(folder, FileList.Path, "", "0123456789abcdef");
+            await page.GotoAsync(host.Address + "session-1.html");
+            Assert.Contains("A new caution", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+            await page.WaitForFunctionAsync("async () => (await caches.keys()).some(k => k.includes('0123456789abcdef whole'))");
+            await page.WaitForFunctionAsync("async () => (await caches.keys()).length === 2");
+            await page.WaitForTimeoutAsync(3000);
+            await host.StopAsync();
+            await page.GotoAsync(host.Address + "session-2.html");
+            Assert.Contains("A new caution", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static Task IsKept(IPage page) =>
+        page.WaitForFunctionAsync("async () => navigator.serviceWorker.controller?.state === 'activated' && (await caches.keys()).some(k => k.endsWith(' whole'))");
+
+    private static async Task Change(string folder, string file, string said, string instead)
+    {
+        var path = Path.Combine(folder, file);
+        var text = await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(path, said.Length > 0 ? text.Replace(said, instead, StringComparison.Ordinal) : instead + text[16..], TestContext.Current.CancellationToken);
+    }
+}

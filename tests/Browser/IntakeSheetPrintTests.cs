@@ -1,0 +1,76 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+using Gradus.Domain;
+
+namespace Gradus.Tests.Browser;
+
+/// <summary>The intake sheet on paper: Chromium's PDF, its text read back with poppler's pdftotext.</summary>
+public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+{
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Every_question_stands_on_one_page_with_all_its_answers(bool scripts)
+    {
+        await using var sheet = await Sheet.Open(content.Browser, new() { JavaScriptEnabled = scripts });
+        var pages = await Printed(sheet);
+        var found = 0;
+        foreach (var (index, text) in pages.Index())
+        {
+            foreach (var question in Sheet.Asked.Questions.Where(q => text.Contains($" {q.Question} ", StringComparison.Ordinal)))
+            {
+                Assert.Same(Sheet.Asked.Questions[found++], question);
+                var below = text[(text.IndexOf(question.Question, StringComparison.Ordinal) + question.Question.Length)..];
+                Assert.StartsWith(question.Replies switch { IntakeReplies.YesOrNoBySide => " No Yes, on the left Yes, on the right Yes, on both sides ", IntakeReplies.Pains => " No, nothing hurts Yes: say below how much and where ", _ => " No Yes " }, below, StringComparison.Ordinal);
+                if (question.Replies == IntakeReplies.Pains) Assert.Matches("Place 1 .*Place 2 .*Place 3 .*Where is one of: neck, upper back,", below);
+            }
+
+            output.WriteLine($"page {index + 1}: {found} questions so far");
+        }
+
+        Assert.Equal(Sheet.Asked.Questions.Count, found);
+        Assert.InRange(pages.Length, 2, 4);
+    }
+
+    [Fact]
+    public async Task The_paper_has_a_place_for_the_name_and_nothing_that_only_a_screen_can_do()
+    {
+        await using var sheet = await Sheet.Open(content.Browser);
+        var text = string.Join(' ', await Printed(sheet));
+        Assert.Contains(" Your name ", text, StringComparison.Ordinal);
+        Assert.Contains(" Hand this paper to Ottoline Marsh. ", text, StringComparison.Ordinal);
+        Assert.Contains("An open question counts as not asked. It never counts as no.", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch("Save|Clear|Leave this open|browser", text);
+        Assert.False(await sheet.Page.Locator(".on-paper").First.IsVisibleAsync());
+    }
+
+    [Fact]
+    public async Task What_was_filled_in_is_printed_and_what_nobody_gave_is_left_for_the_pen()
+    {
+        await using var sheet = await Sheet.Open(content.Browser);
+        await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+        const string Seen = "['[name=born]', '[name=answered]', '[data-where]', '[data-level]'].map(field => getComputedStyle(document.querySelector(field)).color === 'rgba(0, 0, 0, 0)' ? 'blank' : 'shown').join(' ')";
+        Assert.Equal("blank blank blank blank", await sheet.Page.EvaluateAsync<string>(Seen));
+        await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Screen });
+        await sheet.Place(1, "where").SelectOptionAsync("knee");
+        await sheet.Question("hernia").GetByLabel("Yes").CheckAsync();
+        Assert.Contains(" knee ", string.Join(' ', await Printed(sheet)), StringComparison.Ordinal);
+        await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+        Assert.Equal("blank shown shown blank", await sheet.Page.EvaluateAsync<string>(Seen));
+        Assert.Equal("solid", await sheet.Question("hernia").GetByLabel("Yes").EvaluateAsync<string>("box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + 1 ? 'solid' : 'hollow'"));
+        Assert.Equal("hollow", await sheet.Question("hernia").GetByLabel("No").EvaluateAsync<string>("box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + 1 ? 'solid' : 'hollow'"));
+    }
+
+    /// <summary>The text of each page, every gap one blank.</summary>
+    private static async Task<string[]> Printed(Sheet sheet)
+    {
+        var pdf = sheet.Path + ".pdf";
+        await sheet.Page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
+        var start = new ProcessStartInfo("pdftotext") { RedirectStandardOutput = true };
+        foreach (var word in (string[])["-layout", "-enc", "UTF-8", pdf, "-"]) start.ArgumentList.Add(word);
+        using var reader = Process.Start(start) ?? throw new InvalidOperationException("pdftotext did not start");
+        var text = await reader.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await reader.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return [.. text.TrimEnd('\f').Split('\f').Select(page => $" {Regex.Replace(page, @"\s+", " ")} ")];
+    }
+}

@@ -1,0 +1,48 @@
+// Is led through whole sessions in Firefox over WebDriver BiDi, with its own strict policy for files switched on: from the cautions to the end, and once more on the page to see what was kept.
+// In: {firefox, first (scripts before those of the page), whole (plays a session), pages: [{path, root (of the session on its page), list (reads its list)}]} as JSON on standard input.
+// Out: for each page its address, what was listed and played, the log after a new visit, and everything that was said and asked for. That a file was read Firefox tells nobody, so what the page
+// itself has to load counts as asked for.
+import { readFileSync } from 'node:fs';
+import { launch } from 'puppeteer-core';
+
+const { firefox, first, whole, pages } = JSON.parse(readFileSync(0, 'utf8'));
+const browser = await launch({
+  browser: 'firefox', executablePath: firefox, headless: true,
+  extraPrefsFirefox: { 'security.fileuri.strict_origin_policy': true, 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.enabled': false, 'network.captive-portal-service.enabled': false, 'network.connectivity-service.enabled': false }
+});
+
+async function lead(page, root) {
+  const click = async selector => (await page.waitForSelector(selector, { visible: true })).click();
+  await click(`${root} [data-lead-in]`);
+  await click('dialog[open] [data-act="read"]');
+  await page.select('dialog[open] [data-form="questions"] [data-level]', '0');
+  for (const question of ['worse', 'ill']) await click(`dialog[open] [name="${question}"][value="no"]`);
+  await click('dialog[open] [data-form="questions"] [type="submit"]');
+  await click('dialog[open] [data-act="start"]');
+}
+
+const loads = `[...document.querySelectorAll('[src], [poster], link[href], object[data]')].map(one => one.src || one.poster || one.href || one.data)`;
+const seen = [];
+try {
+  for (const { path, root, list } of pages) {
+    const page = await browser.newPage();
+    const asked = [];
+    const said = [];
+    page.on('request', request => asked.push(request.url()));
+    page.on('console', message => said.push(`${message.type()}: ${message.text()}`));
+    page.on('pageerror', error => said.push(`error: ${error}`));
+    await page.evaluateOnNewDocument(first);
+    await page.goto('file://' + path, { waitUntil: 'load' });
+    const lists = await page.evaluate(list);
+    await lead(page, root);
+    const played = await page.evaluate(whole);
+    asked.push(...await page.evaluate(loads));
+    await page.goto('file://' + path, { waitUntil: 'load' });
+    const kept = await page.evaluate('JSON.stringify(window.gradus.log.rows())');
+    seen.push({ address: page.url(), lists: JSON.parse(lists), played: JSON.parse(played), kept: JSON.parse(kept), asked, said });
+    await page.close();
+  }
+} finally {
+  await browser.close();
+}
+process.stdout.write(JSON.stringify(seen));

@@ -1,0 +1,63 @@
+// Reads { scripts, cases } from standard input and leads through each case in made time; answers with what was told and where it ended.
+import { readFileSync } from 'node:fs';
+import { runInNewContext } from 'node:vm';
+
+const { scripts, cases } = JSON.parse(readFileSync(0, 'utf8'));
+const window = {};
+for (const script of scripts) runInNewContext(script, { window, unescape, encodeURIComponent });
+const { gradus } = window;
+
+/** Asks at each of the times in `ticks`, and does what is to be done when its time has come. */
+function led({ steps, wait, learnt, ticks, actions, out: leftOut }) {
+  let now = 0;
+  const guide = gradus.guideOf(steps, () => now, { wait, learnt: learnt === null ? undefined : exercise => learnt.includes(exercise) });
+  guide.leaveOut(leftOut ?? []);
+  const told = [];
+  const sayings = [];
+  let cut = 0;
+  const phrases = { stepBegins: '{what}', effortBegins: '{what} {effort}', effortNext: '{effort}', waits: '{what}', half: 'half', end: 'end', pause: 'pause', go: 'go', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', effort1: '1', seconds: '{n}', minutes: '{n}', oneSecond: '1', oneMinute: '1' };
+  const hear = () => {
+    const events = guide.take();
+    if (guide.state.phase === 'waiting' && guide.leftNow() !== guide.lengthNow()) cut++;
+    for (const event of events) told.push(`${now} ${event.type} ${event.at}`);
+    if (events.length > 0 && gradus.sayingOf(events, guide, phrases) !== '') sayings.push(now);
+  };
+  const acts = {
+    start: () => guide.start(), pause: () => guide.pause(), go: () => guide.go(), back: () => guide.back(), forward: () => guide.forward(), longer: () => guide.longer(), softer: () => guide.softer(),
+    ease: () => { guide.hurts(); guide.easeOff(); }, stop: () => { guide.hurts(); guide.endExercise(null); }, 'stop-at': place => { guide.hurts(); guide.endExercise(place); }, end: () => guide.endSession(null),
+  };
+  const marks = [...ticks.map(at => ({ at })), ...actions].sort((a, b) => a.at - b.at || (a.do ? 1 : 0) - (b.do ? 1 : 0));
+  for (const mark of marks) {
+    now = mark.at;
+    if (mark.do) acts[mark.do](mark.place ?? null);
+    else guide.tick();
+    hear();
+  }
+  const { phase, at, out, did, softer } = guide.state;
+  return { phase, at, left: guide.leftNow(), ahead: guide.msLeft(), out, did: Object.keys(did).map(Number), softer: Object.entries(softer).map(([exercise, n]) => `${exercise} ${n}`), told, sayings: sayings.length, cut };
+}
+
+const kinds = {
+  led,
+  sounds: ({ steps, wait }) => {
+    const guide = gradus.guideOf(steps, () => 0, { wait });
+    guide.start();
+    return gradus.soundsOf(guide.ahead(), steps, true).map(s => `${s.in} ${s.sound} ${s.side}`.trim());
+  },
+  effort: ({ step, softer }) => gradus.effortOf(step, softer),
+  breath: ({ step, at }) => { const b = gradus.breathAt(step, at); return b === null ? 'none' : `${b.way} ${b.number} of ${b.of}`; },
+  version: ({ answers, versions, here, limits }) => { const v = gradus.versionFor(answers, versions, here, limits); return `${v.session} ${v.why}`; },
+  write: ({ rows }) => gradus.writeLog(rows),
+  again: ({ rows }) => { const text = gradus.writeLog(rows); const read = gradus.readLog(text); return `${read.unread} ${gradus.writeLog(read.rows) === text}`; },
+  read: ({ text }) => { const read = gradus.readLog(text); return read === null ? 'none' : `${read.rows.length} ${read.unread}`; },
+  sum: ({ text }) => gradus.checkSum(text),
+  message: ({ row }) => gradus.messageOf(row),
+  fresh: ({ kept, now, hours }) => String(gradus.isFresh(kept, now, hours)),
+};
+process.stdout.write(JSON.stringify(cases.map(one => {
+  try {
+    return kinds[one.kind](one);
+  } catch (broken) {
+    return one.kind === 'led' ? { phase: String(broken), at: -1, left: -1, ahead: -1, out: [], did: [], softer: [], told: [], sayings: -1, cut: -1 } : String(broken);
+  }
+})));

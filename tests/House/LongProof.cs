@@ -1,0 +1,12 @@
+namespace Gradus.Tests.House;
+
+/// <summary>Proofs over many cases: a tenth of them in <c>tests/run</c>, the same ones every time, and all under <c>tests/run --long</c>.</summary>
+internal static class LongProof
+{
+    public static bool Whole { get; } = Environment.GetEnvironmentVariable("GRADUS_LONG") == "1";
+
+    public static int Cases(int whole) => Whole ? whole : whole / 10;
+
+    /// <summary>All of them, or every tenth, from the first on.</summary>
+    public static IEnumerable<T> Cases<T>(IEnumerable<T> whole) => Whole ? whole : whole.Where((_, i) => i % 10 == 0);
+}
