@@ -11,6 +11,7 @@ internal static class Barriers
     {
         RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
         Rules = new() { ["target-size"] = new RuleOptions { Enabled = true } },
+        ResultTypes = [ResultType.Violations],
     };
 
     /// <summary>A line for each; none where nothing is found.</summary>

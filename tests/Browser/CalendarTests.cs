@@ -10,7 +10,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Browser;
 
 /// <summary>Calendars read by ical.js, and held against the plan and against the system's own zones.</summary>
-public sealed class CalendarTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class CalendarTests(PublishedContent content, ITestOutputHelper output)
 {
     private static readonly SourceFolder Sources = SourceFolder.Open(Repository.Path("content"));
 

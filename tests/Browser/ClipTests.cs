@@ -8,7 +8,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The demonstration practice with a clip in its first exercise, in Chromium over file:// and offline.</summary>
-public sealed class ClipTests(PublishedContent content) : IClassFixture<PublishedContent>, IDisposable
+public sealed class ClipTests(PublishedContent content) : IDisposable
 {
     private const string Words = "Let the heel sink.";
 
@@ -38,7 +38,7 @@ public sealed class ClipTests(PublishedContent content) : IClassFixture<Publishe
                 const clip = document.querySelector('video');
                 clip.muted = true;
                 await clip.play();
-                for (let n = 0; n < 100 && !(clip.currentTime > 0.2 && clip.textTracks[0].cues?.length); n++) await new Promise(later => setTimeout(later, 50));
+                for (let n = 0; n < 600 && !(clip.currentTime > 0.2 && clip.textTracks[0].cues?.length); n++) await new Promise(later => setTimeout(later, 50));
                 return [clip.currentTime > 0.2, clip.videoWidth, clip.videoHeight, clip.textTracks[0].mode, clip.textTracks[0].cues?.[0]?.text].join('|');
             }
             """);

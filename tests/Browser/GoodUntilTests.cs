@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The pages of the demonstration practice's Rufus are good until Sunday 17 January 2027, the end of his programme.</summary>
-public sealed class GoodUntilTests(PublishedContent content) : IClassFixture<PublishedContent>
+public sealed class GoodUntilTests(PublishedContent content)
 {
     private const string Notice = "These pages were good until Sunday 17 January 2027. Do not train with them now: ask your coach first.";
 
@@ -19,7 +19,7 @@ public sealed class GoodUntilTests(PublishedContent content) : IClassFixture<Pub
     {
         await using var context = await content.ContextAsync(new() { Offline = true, TimezoneId = zone }, now);
         var page = await context.NewPageAsync();
-        foreach (var path in content.PagesOf("rufus"))
+        foreach (var path in PublishedContent.OfEveryKind(content.PagesOf("rufus")))
         {
             await page.GotoAsync("file://" + path);
             Assert.Equal(says, await page.GetByRole(AriaRole.Alert).IsVisibleAsync());

@@ -4,7 +4,7 @@ using System.Text.Json;
 namespace Gradus.Tests.Browser;
 
 /// <summary>A whole session by somebody who has the keyboard alone, and by somebody who has nothing but what a screen reader is given.</summary>
-public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper output)
 {
     [Fact]
     public async Task A_whole_session_is_done_with_the_keyboard_alone()

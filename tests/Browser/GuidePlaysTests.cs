@@ -6,7 +6,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Browser;
 
 /// <summary>Whole sessions of every kind, from the plan to the page's list to what is drawn in the guided session, second by second in made time.</summary>
-public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPractice practice, ITestOutputHelper output) : IClassFixture<PublishedContent>, IClassFixture<PlayedPractice>
+public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPractice practice, ITestOutputHelper output) : IClassFixture<PlayedPractice>
 {
     private static readonly string[] SessionKinds =
         ["ramp", "breaths", "hold in breaths", "rounds", "alternate sides", "both sides", "plus", "then", "group", "short version", "travel alternate", "flare alternate"];

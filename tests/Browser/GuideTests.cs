@@ -1,7 +1,7 @@
 namespace Gradus.Tests.Browser;
 
 /// <summary>The guided session in a browser, over file:// and offline.</summary>
-public sealed class GuideTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class GuideTests(PublishedContent content, ITestOutputHelper output)
 {
     [Fact]
     public async Task It_leads_from_the_cautions_to_the_log_and_says_nothing_every_second()

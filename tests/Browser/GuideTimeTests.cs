@@ -5,7 +5,7 @@ namespace Gradus.Tests.Browser;
 
 /// <summary>How late each second of a guided session is seen and heard, in a real browser and in real time. Measured alone: what else the machine does would be measured with it.</summary>
 [Trait("Alone", "yes")]
-public sealed class GuideTimeTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class GuideTimeTests(PublishedContent content, ITestOutputHelper output)
 {
     /// <summary>Milliseconds from the moment that was meant.</summary>
     private const double Latest = 50;
@@ -45,7 +45,7 @@ public sealed class GuideTimeTests(PublishedContent content, ITestOutputHelper o
         var timed = await Time(5, slower: 1, hidden: false, planted: true);
         output.WriteLine($"seen at worst {timed.Shown.Max():0} ms late, heard at least {timed.Heard.Min():0} ms off");
         Assert.True(timed.Shown.Max() > LatestSeen);
-        Assert.All(timed.Heard, late => Assert.InRange(late, Latest, 200));
+        Assert.All(timed.Heard, late => Assert.True(late > Latest, $"{late} ms"));
     }
 
     /// <summary>Twenty minutes of a step each second, looked at by chance every 20 to 420 ms: each begins no later than the look after it, and so does the end.</summary>

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The guided session where something is missing or goes wrong: it stays right, or says plainly what is not there.</summary>
-public sealed class GuideTroubleTests(PublishedContent content) : IClassFixture<PublishedContent>
+public sealed class GuideTroubleTests(PublishedContent content)
 {
     [Fact]
     public async Task A_browser_that_has_nothing_says_so_and_leads_all_the_same()
@@ -33,12 +33,12 @@ public sealed class GuideTroubleTests(PublishedContent content) : IClassFixture<
         await page.Begin();
         await page.PutForward(6);
         await page.PutForward(600);
-        Assert.Matches("^paused 1 (7[0-9]|80)$", await page.Stand());
+        Assert.Equal("paused 1 79", await page.Stand());
         Assert.Equal("Your device was asleep, so the session is paused where you were.", await page.Text("said"));
         await page.Page.EvaluateAsync("window.putDay(-3600 * 1000)");
         await page.Press("go");
         await page.PutForward(10);
-        Assert.Matches("^running 1 (6[0-9]|70)$", await page.Stand());
+        Assert.Equal("running 1 69", await page.Stand());
         Assert.Matches("^Ends at 09:\\d\\d$", await page.Text("ends"));
     }
 
@@ -49,8 +49,7 @@ public sealed class GuideTroubleTests(PublishedContent content) : IClassFixture<
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-1.html", more: """
             {
-              const time = Object.getOwnPropertyDescriptor(BaseAudioContext.prototype, 'currentTime').get;
-              Object.defineProperty(BaseAudioContext.prototype, 'currentTime', { get() { return time.call(this) + performance.now() / 1000 - window.really() / 1000 + (window.drift || 0); } });
+              Object.defineProperty(BaseAudioContext.prototype, 'currentTime', { get() { return performance.now() / 1000 + (window.drift || 0); } });
               delete AudioContext.prototype.getOutputTimestamp;
               const plan = AudioNode.prototype.connect;
               window.planned = 0;
@@ -58,7 +57,7 @@ public sealed class GuideTroubleTests(PublishedContent content) : IClassFixture<
             }
             """);
         await page.Begin();
-        await page.Page.WaitForFunctionAsync("gradus.sound.isRunning()");
+        await page.Page.WaitForFunctionAsync("() => gradus.sound.isRunning()");
         await page.PutForward(6);
         var before = await page.Page.EvaluateAsync<int>("window.planned");
         await page.Page.EvaluateAsync("window.drift = 0.1");
@@ -77,10 +76,10 @@ public sealed class GuideTroubleTests(PublishedContent content) : IClassFixture<
         await page.Begin();
         await page.Page.EvaluateAsync("Object.defineProperty(document, 'hidden', { value: true, configurable: true }); window.setInterval(() => 0, 1); for (let i = 0; i < 9999; i++) window.clearInterval(i); document.dispatchEvent(new Event('visibilitychange'))");
         await page.PutForward(6);
-        await page.Page.WaitForFunctionAsync("Object.values(gradus.guides).find(one => one.dialog.open).guide.state.at === 1");
+        await page.Page.WaitForFunctionAsync("() => Object.values(gradus.guides).find(one => one.dialog.open).guide.state.at === 1");
         for (var times = 0; times < 8; times++) await page.PutForward(7);
         Assert.Equal(1, await page.Page.EvaluateAsync<int>("window.workers"));
-        Assert.Matches("^running 1 [12][0-9]$", await page.Stand());
+        Assert.Equal("running 1 23", await page.Stand());
         Assert.Empty(page.Troubles);
     }
 
@@ -94,7 +93,7 @@ public sealed class GuideTroubleTests(PublishedContent content) : IClassFixture<
         await page.Answer();
         await page.Page.EvaluateAsync("const start = document.querySelector('dialog[open] [data-act=\"start\"]'); start.click(); start.click(); start.click();");
         await page.Press("go");
-        Assert.Matches("^running 0 [1-5]$", await page.Stand());
+        Assert.Equal("running 0 5", await page.Stand());
     }
 
     [Fact]

@@ -2,20 +2,18 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>A page of Rufus on which somebody is led through a session: on Monday 14 December 2026 at ten, in the second week of his programme. Its clocks can be put forward.</summary>
+/// <summary>A page of Rufus on which somebody is led through a session: on Monday 14 December 2026 at ten, in the second week of his programme. Its clocks stand still but for what they are put forward, so a busy machine changes nothing.</summary>
 internal sealed class GuidedPage
 {
     private const string Clocks = """
         {
           const Day = Date;
-          let ahead = new Day('NOW').getTime() - Day.now();
-          window.Date = class extends Day { constructor(...of) { if (of.length > 0) super(...of); else super(Day.now() + ahead); } static now() { return Day.now() + ahead; } };
-          const real = performance.now.bind(performance);
-          let plus = 0;
-          window.really = real;
-          Performance.prototype.now = () => real() + plus;
-          window.putForward = ms => { plus += ms; ahead += ms; };
-          window.putDay = ms => { ahead += ms; };
+          let day = new Day('NOW').getTime();
+          window.Date = class extends Day { constructor(...of) { if (of.length > 0) super(...of); else super(day); } static now() { return day; } };
+          let now = Math.ceil(performance.now());
+          Performance.prototype.now = () => now;
+          window.putForward = ms => { now += ms; day += ms; };
+          window.putDay = ms => { day += ms; };
           window.heard = 0;
           window.hearing = () => new MutationObserver(() => window.heard++).observe(document.querySelector('dialog[open] [data-fill="said"]'), { childList: true, characterData: true, subtree: true });
         }
@@ -113,12 +111,9 @@ internal sealed class GuidedPage
     /// <summary>"running 1 79": how it stands, at which step, and the whole seconds that are left of it.</summary>
     public Task<string> Stand() => Page.EvaluateAsync<string>("(() => { const guide = Object.values(gradus.guides).find(one => one.dialog.open)?.guide; return guide ? `${guide.state.phase} ${guide.state.at} ${Math.ceil(guide.leftNow() / 1000)}` : 'none'; })()");
 
-    /// <summary>Puts the clocks forward, and gives the page time to see it.</summary>
-    public async Task PutForward(int seconds)
-    {
-        await Page.EvaluateAsync("ms => window.putForward(ms)", seconds * 1000);
-        await Page.WaitForTimeoutAsync(250);
-    }
+    /// <summary>Puts the clocks forward, and lets the page look as it does when it comes back into sight; that it looks by itself in time is measured by <see cref="GuideTimeTests"/>.</summary>
+    public Task PutForward(int seconds) =>
+        Page.EvaluateAsync("ms => { window.putForward(ms); document.dispatchEvent(new Event('visibilitychange')); }", seconds * 1000);
 
     /// <summary>On to the end, a few seconds at a time, waiting for nobody.</summary>
     public async Task PlayOn(int seconds = 9)

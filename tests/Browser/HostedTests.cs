@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The folder on a static host: after the first visit everything opens with the host stopped, and while it runs nothing old is shown.</summary>
-public sealed class HostedTests(PublishedContent content) : IClassFixture<PublishedContent>
+public sealed class HostedTests(PublishedContent content)
 {
     [Fact]
     public async Task After_the_first_visit_every_page_opens_with_the_host_stopped()

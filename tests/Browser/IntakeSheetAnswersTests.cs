@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>From the keyboard through the saved file into the practice.</summary>
-public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutputHelper output)
 {
     /// <summary>What is filled in; every other question is left open. The key presses that choose it follow the order on the page: no, yes, or no, left, right, both.</summary>
     private static readonly (string Id, int Downs, string Reply)[] Given =

@@ -5,7 +5,7 @@ using Gradus.Domain;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The intake sheet on paper: Chromium's PDF, its text read back with poppler's pdftotext.</summary>
-public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputHelper output)
 {
     [Theory]
     [InlineData(true)]

@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>What an intake sheet looks like and keeps, with scripts and without.</summary>
-public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper output)
 {
     [Theory]
     [InlineData(ColorScheme.Light, 1280, 1.0)]

@@ -4,7 +4,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Browser;
 
 /// <summary>Every page through the Nu HTML checker, the reference implementation of HTML conformance checking.</summary>
-public sealed class NuCheckerTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class NuCheckerTests(PublishedContent content, ITestOutputHelper output)
 {
     [Fact]
     public async Task Every_page_and_style_is_valid()

@@ -3,7 +3,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The pages in Firefox over file://, and Lighthouse's opinion of them on a host.</summary>
-public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelper output)
 {
     private sealed record FirefoxAsked(string Firefox, string[] Pages);
 

@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>The largest page of each kind in Chromium, over file:// and offline.</summary>
-public sealed class PageTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class PageTests(PublishedContent content, ITestOutputHelper output)
 {
     [Theory]
     [InlineData(ColorScheme.Light, ForcedColors.None, 1280, 1.0)]
@@ -63,10 +63,10 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
     [Fact]
     public async Task A_planted_request_error_and_barrier_are_noticed()
     {
-        var path = content.PagesOfEveryKind().First();
+        var path = content.PagesOf("rufus").First(p => Path.GetFileName(p) == "index.html");
         var html = (await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken))
             .Replace("</main>", "<img src=\"missing.png\"><p style=\"color:red\">x</p></main>", StringComparison.Ordinal);
-        var broken = Path.Combine(Path.GetDirectoryName(path) ?? "", "broken.html");
+        var broken = Path.Combine(Path.GetTempPath(), $"gradus-{Environment.ProcessId}-barrier.html");
         await File.WriteAllTextAsync(broken, html, TestContext.Current.CancellationToken);
         try
         {

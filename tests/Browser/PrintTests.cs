@@ -8,7 +8,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>Each session printed on A4 by Chromium, and the PDF read back by poppler.</summary>
-public sealed class PrintTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>
+public sealed class PrintTests(PublishedContent content, ITestOutputHelper output)
 {
     private static readonly Practice Practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice ?? throw new InvalidOperationException();
 

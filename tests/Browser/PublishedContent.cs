@@ -5,9 +5,11 @@ using Gradus.Rendering;
 using Gradus.Tests.House;
 using Microsoft.Playwright;
 
+[assembly: AssemblyFixture(typeof(Gradus.Tests.Browser.PublishedContent))]
+
 namespace Gradus.Tests.Browser;
 
-/// <summary>The demonstration practice, published to a folder and open to a real browser, for all tests of this project.</summary>
+/// <summary>The demonstration practice, published once to a folder and open to a real browser, for all tests of this project. Tests run side by side, so nobody writes into the folder.</summary>
 public sealed class PublishedContent : IAsyncLifetime
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-browser-").FullName;
@@ -33,7 +35,7 @@ public sealed class PublishedContent : IAsyncLifetime
 
         Clients = [.. practice.Clients.Select(c => c.Id.Text)];
         playwright = await Playwright.CreateAsync();
-        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = ["--no-sandbox"] });
+        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = ["--no-sandbox", "--disable-gpu"] });
     }
 
     /// <summary>A browser in which it is a day of the programmes, whatever day it is here.</summary>
@@ -48,7 +50,10 @@ public sealed class PublishedContent : IAsyncLifetime
         Directory.EnumerateFiles(Path.Combine(folder, client), "*.html").Order(StringComparer.Ordinal);
 
     /// <summary>The largest page of each kind, of whichever client.</summary>
-    public IEnumerable<string> PagesOfEveryKind() => Clients.SelectMany(PagesOf)
+    public IEnumerable<string> PagesOfEveryKind() => OfEveryKind(Clients.SelectMany(PagesOf));
+
+    /// <summary>The largest of the pages of each kind.</summary>
+    public static IEnumerable<string> OfEveryKind(IEnumerable<string> pages) => pages
         .GroupBy(p => Path.GetFileName(p).Split('-', '.')[0])
         .Select(kind => kind.MaxBy(p => new FileInfo(p).Length) ?? kind.First());
 

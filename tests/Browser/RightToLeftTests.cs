@@ -10,7 +10,7 @@ using Gradus.Tests.Reading;
 namespace Gradus.Tests.Browser;
 
 /// <summary>A whole site, and the sheet of questions, in a made-up language that is read from right to left, around the texts of a coach who writes English.</summary>
-public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper output) : IClassFixture<PublishedContent>, IDisposable
+public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper output) : IDisposable
 {
     private const string Client = "rufus";
 

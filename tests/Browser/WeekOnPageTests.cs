@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Gradus.Tests.Browser;
 
 /// <summary>Rufus's pages on days of his programme: six weeks from Monday 7 December 2026, sessions on Monday, Thursday and Saturday.</summary>
-public sealed class WeekOnPageTests(PublishedContent content) : IClassFixture<PublishedContent>
+public sealed class WeekOnPageTests(PublishedContent content)
 {
     [Theory]
     [InlineData("2026-12-01T10:00:00", "It begins on Monday 7 December 2026.", "")]
