@@ -20,11 +20,19 @@ public sealed record Accepted(Acceptance Acceptance, Series<Finding> Fits, RuleP
     {
         var known = pages.ToDictionary(p => p.Rule);
         var found = findings.ToLookup(f => (f.Rule, f.At.File));
-        return accepted.Select(a => new Accepted(
-            a, found[(a.Rule, a.File)].ToSeries(), known.GetValueOrDefault(a.Rule), Domain.Nearest.To(a.Rule.Text, known.Keys.Select(k => k.Text)))).ToSeries();
+        return accepted
+            .Select(a => new Accepted(
+                a,
+                found[(a.Rule, a.File)].ToSeries(),
+                known.GetValueOrDefault(a.Rule),
+                Domain.Nearest.To(a.Rule.Text, known.Keys.Select(k => k.Text))
+            ))
+            .ToSeries();
     }
 
     /// <summary>As the line of the page that begins with "Level:" has it.</summary>
-    private static bool IsErrorAlone(RulePage page) => page.Text.Split('\n').FirstOrDefault(l => l.StartsWith("Level: ", StringComparison.Ordinal)) is { } line
-        && !WholeWords.Places(line, "warning").Any() && !WholeWords.Places(line, "note").Any();
+    private static bool IsErrorAlone(RulePage page) =>
+        page.Text.Split('\n').FirstOrDefault(l => l.StartsWith("Level: ", StringComparison.Ordinal)) is { } line
+        && !WholeWords.Places(line, "warning").Any()
+        && !WholeWords.Places(line, "note").Any();
 }

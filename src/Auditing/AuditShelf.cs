@@ -3,8 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>What the sites of one run share, worked out once for all of them: whose names are looked for, and the files that every site has.
-/// Several sites may be audited with it at a time.</summary>
+/// <summary>What the sites of one run share, worked out once for all of them: whose names are looked for, and the files that
+/// every site has. Several sites may be audited with it at a time.</summary>
 public sealed class AuditShelf
 {
     private readonly ConcurrentDictionary<(string Path, string Text), TextFile> texts = new();
@@ -13,7 +13,8 @@ public sealed class AuditShelf
 
     private readonly ConcurrentDictionary<string, Looks> looks = new(StringComparer.Ordinal);
 
-    /// <param name="clients">The names of all clients. A client's own is no other's: it may stand in the client's own site.</param>
+    /// <param name="clients">The names of all clients. A client's own is no other's: it may stand in the client's own
+    /// site.</param>
     public AuditShelf(IEnumerable<string> clients) => Names = new([.. clients]);
 
     internal ClientNames Names { get; }

@@ -108,35 +108,58 @@ public static class RuleBook
     public static IEnumerable<Finding> Check(Practice practice, DateOnly today, bool whole = true)
     {
         var asked = Rules.Where(rule => whole || rule is not IWholeRule).ToArray();
-        foreach (var finding in asked.OfType<IPracticeRule>().SelectMany(rule => rule.Check(practice))) yield return finding;
+        foreach (var finding in asked.OfType<IPracticeRule>().SelectMany(rule => rule.Check(practice)))
+            yield return finding;
         foreach (var client in practice.Clients)
         {
             var uses = Uses.Of(practice, client);
             var countable = uses.SelectMany(u => u.Weeks).All(w => !DoseBounds.IsTooLong(w.Dose, practice.Card.Settings.Dose));
-            foreach (var finding in asked.OfType<IClientRule>().Where(rule => countable || rule is not ICountingRule).SelectMany(rule => rule.Check(practice, client, uses, today))) yield return finding;
+            foreach (
+                var finding in asked
+                    .OfType<IClientRule>()
+                    .Where(rule => countable || rule is not ICountingRule)
+                    .SelectMany(rule => rule.Check(practice, client, uses, today))
+            )
+                yield return finding;
         }
     }
 
     /// <summary>Plan + finished site → findings.</summary>
     /// <param name="others">The names of the other clients, for the one rule that looks for them.</param>
-    public static IEnumerable<Finding> Audit(Plan plan, Site site, IEnumerable<string> others) => Audit(plan, site, new AuditShelf(others));
+    public static IEnumerable<Finding> Audit(Plan plan, Site site, IEnumerable<string> others) =>
+        Audit(plan, site, new AuditShelf(others));
 
     /// <summary>The same, for one of many sites.</summary>
     public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditShelf shelf)
     {
-        return SiteReading.Of(plan, site, shelf).SelectMany(reading => Rules.OfType<ISiteRule>().SelectMany(rule => rule.Check(plan, reading)).Concat(Named.Check(plan, reading, shelf.Names)));
+        return SiteReading
+            .Of(plan, site, shelf)
+            .SelectMany(reading =>
+                Rules
+                    .OfType<ISiteRule>()
+                    .SelectMany(rule => rule.Check(plan, reading))
+                    .Concat(Named.Check(plan, reading, shelf.Names))
+            );
     }
 
-    /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about accepting them. Errors stay.</summary>
+    /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about
+    /// accepting them. Errors stay.</summary>
     /// <param name="findings">Those of reading, rendering and the rules together.</param>
     /// <param name="pages">Those of every rule, wherever it is judged: what has no page cannot be accepted.</param>
     /// <param name="today">An acceptance holds until the end of its last day.</param>
-    public static IEnumerable<Finding> Accept(IEnumerable<Finding> findings, Series<Acceptance> acceptances, IEnumerable<RulePage> pages, DateOnly today)
+    public static IEnumerable<Finding> Accept(
+        IEnumerable<Finding> findings,
+        Series<Acceptance> acceptances,
+        IEnumerable<RulePage> pages,
+        DateOnly today
+    )
     {
         var found = findings.ToSeries();
         var accepted = Accepted.Of(acceptances, found, pages);
         var taken = accepted.Where(a => a.Holds(today)).SelectMany(a => a.Fits).ToHashSet();
-        return found.Where(f => !taken.Contains(f)).Concat(Rules.OfType<IAcceptanceRule>().SelectMany(rule => rule.Check(accepted, today)));
+        return found
+            .Where(f => !taken.Contains(f))
+            .Concat(Rules.OfType<IAcceptanceRule>().SelectMany(rule => rule.Check(accepted, today)));
     }
 
     /// <summary>The page of every rule, in the same order.</summary>

@@ -11,53 +11,86 @@ internal static class AuditCommand
     public static Command Words()
     {
         var folder = Options.Folder();
-        var site = new Option<string?>("--site") { Description = "Judge the sites published there beside the practice.", HelpName = "DIR" };
+        var site = new Option<string?>("--site")
+        {
+            Description = "Judge the sites published there beside the practice.",
+            HelpName = "DIR",
+        };
         var clients = Options.Clients();
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var today = Options.Today();
-        var command = new Command("audit", "Checks a practice, and finished sites, and says everything it finds.") { folder, site, clients, format, strict, today };
-        command.SetAction(asked => Run(
-            asked.GetRequiredValue(folder), asked.GetValue(site), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json", asked.GetValue(strict),
-            asked.GetValue(today) ?? Calendar.Today()));
+        var command = new Command("audit", "Checks a practice, and finished sites, and says everything it finds.")
+        {
+            folder,
+            site,
+            clients,
+            format,
+            strict,
+            today,
+        };
+        command.SetAction(asked =>
+            Run(
+                asked.GetRequiredValue(folder),
+                asked.GetValue(site),
+                asked.GetValue(clients) ?? [],
+                asked.GetValue(format) == "json",
+                asked.GetValue(strict),
+                asked.GetValue(today) ?? Calendar.Today()
+            )
+        );
         return command;
     }
 
     private static int Run(string folder, string? sites, string[] clients, bool asJson, bool strict, DateOnly today)
     {
         var desk = Desk.Open(folder, clients, today);
-        if (sites is not null && !Directory.Exists(sites)) throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
+        if (sites is not null && !Directory.Exists(sites))
+            throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
         var theme = ThemeFolder.Plain();
         foreach (var (index, id) in desk.Wanted.Index())
         {
             Progress.Show($"{index + 1} of {desk.Wanted.Count}: {id}");
-            if (desk.Ready(id) is not { } client || desk.Practice is not { } practice) continue;
+            if (desk.Ready(id) is not { } client || desk.Practice is not { } practice)
+                continue;
             var plan = Plan.For(practice, client);
             if (sites is not null)
-                foreach (var site in Published(sites, id)) desk.Audit(plan, site);
+                foreach (var site in Published(sites, id))
+                    desk.Audit(plan, site);
             else if (SiteRenderer.Render(plan, theme, desk.Findings) is { } site)
                 desk.Audit(plan, site);
         }
 
         Progress.Clear();
         var findings = desk.Said();
-        if (asJson) Console.Out.WriteLine(FindingJson.Write(findings));
-        else FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, sites));
+        if (asJson)
+            Console.Out.WriteLine(FindingJson.Write(findings));
+        else
+            FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, sites));
         if (sites is not null && !asJson)
         {
             foreach (var id in desk.Wanted.Where(id => desk.Ready(id) is null))
-                foreach (var place in Publication.PlacesOf(id, sites)) Console.Out.WriteLine($"{id}: an error stands in the way, and {place} is still there, not judged: tell the client.");
+            foreach (var place in Publication.PlacesOf(id, sites))
+                Console.Out.WriteLine(
+                    $"{id}: an error stands in the way, and {place} is still there, not judged: tell the client."
+                );
         }
 
-        return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning)) ? Commands.ErrorsFound : Commands.Fine;
+        return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning))
+            ? Commands.ErrorsFound
+            : Commands.Fine;
     }
 
     /// <summary>Every form in which the client's site stands there; one at least.</summary>
     private static IEnumerable<Site> Published(string sites, ClientId client)
     {
         var places = Publication.PlacesOf(client, sites);
-        if (places.Count == 0) return [PublishedSite.Read(Path.Combine(sites, client.Text), client)];
-        return places.Select(place => Directory.Exists(place) ? PublishedSite.Read(place, client)
-            : place.EndsWith(".zip", StringComparison.Ordinal) ? PublishedSite.ReadZip(place, client) : PublishedSite.ReadPage(place, client));
+        if (places.Count == 0)
+            return [PublishedSite.Read(Path.Combine(sites, client.Text), client)];
+        return places.Select(place =>
+            Directory.Exists(place) ? PublishedSite.Read(place, client)
+            : place.EndsWith(".zip", StringComparison.Ordinal) ? PublishedSite.ReadZip(place, client)
+            : PublishedSite.ReadPage(place, client)
+        );
     }
 }

@@ -5,8 +5,8 @@ using Gradus.HandingOver;
 
 namespace Gradus.CommandLine;
 
-/// <summary>The words of the command line and what they mean. Exit status: 0 nothing at error level, 1 errors found, 2 the command could not
-/// be carried out.</summary>
+/// <summary>The words of the command line and what they mean. Exit status: 0 nothing at error level, 1 errors found, 2 the
+/// command could not be carried out.</summary>
 internal sealed class Commands
 {
     internal const int Fine = 0;
@@ -19,7 +19,9 @@ internal sealed class Commands
 
     public static Commands All()
     {
-        var root = new RootCommand("Publishes exercise programmes: a practice in plain text becomes a checked, private, offline site for each client.");
+        var root = new RootCommand(
+            "Publishes exercise programmes: a practice in plain text becomes a checked, private, offline site for each client."
+        );
         root.Subcommands.Add(BeginCommand.Words());
         root.Subcommands.Add(NewCommand.Words());
         root.Subcommands.Add(PublishCommand.Words());
@@ -34,10 +36,15 @@ internal sealed class Commands
 
     public async Task<int> RunAsync(string[] args)
     {
-        if (args.Length == 0) return Refuse($"Say what to do: {string.Join(", ", root.Subcommands.Select(c => c.Name))}. 'gradus --help' tells more.");
+        if (args.Length == 0)
+            return Refuse(
+                $"Say what to do: {string.Join(", ", root.Subcommands.Select(c => c.Name))}. 'gradus --help' tells more."
+            );
         var asked = root.Parse(args);
-        if ((Swallowed(asked.CommandResult) ?? asked.UnmatchedTokens.FirstOrDefault()) is { } odd) return Refuse(Unknown(odd, asked.CommandResult.Command));
-        if (asked.Errors.Count > 0) return Refuse(asked.Errors[0].Message);
+        if ((Swallowed(asked.CommandResult) ?? asked.UnmatchedTokens.FirstOrDefault()) is { } odd)
+            return Refuse(Unknown(odd, asked.CommandResult.Command));
+        if (asked.Errors.Count > 0)
+            return Refuse(asked.Errors[0].Message);
         try
         {
             return await asked.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
@@ -61,9 +68,11 @@ internal sealed class Commands
     private static string Unknown(string word, Command command)
     {
         var known = command.Options.Select(o => o.Name).Concat(command.Subcommands.Select(c => c.Name)).ToArray();
-        return $"'{word}' is nothing that '{command.Name}' knows. {Nearest.Ask(word, known, $"It knows {string.Join(", ", known)}.")}";
+        return $"'{word}' is nothing that '{command.Name}' knows. "
+            + $"{Nearest.Ask(word, known, $"It knows {string.Join(", ", known)}.")}";
     }
 
     /// <summary>An unknown option before a value is taken for one: nothing that begins with a hyphen is a value here.</summary>
-    private static string? Swallowed(CommandResult result) => result.Children.SelectMany(c => c.Tokens).Select(t => t.Value).FirstOrDefault(v => v.StartsWith('-'));
+    private static string? Swallowed(CommandResult result) =>
+        result.Children.SelectMany(c => c.Tokens).Select(t => t.Value).FirstOrDefault(v => v.StartsWith('-'));
 }

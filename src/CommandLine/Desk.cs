@@ -13,7 +13,14 @@ internal sealed class Desk
     private readonly HashSet<ClientId> asked;
     private readonly DateOnly today;
 
-    private Desk(SourceFolder folder, PracticeReading reading, Series<ClientId> wanted, Findings findings, Reach reach, DateOnly today)
+    private Desk(
+        SourceFolder folder,
+        PracticeReading reading,
+        Series<ClientId> wanted,
+        Findings findings,
+        Reach reach,
+        DateOnly today
+    )
     {
         Folder = folder;
         Practice = reading.Practice;
@@ -45,17 +52,26 @@ internal sealed class Desk
     {
         var findings = new Findings();
         var folder = SourceFolder.Open(path);
-        if (!folder.Has("practice.md")) throw new IOException($"'{path}' is no practice: there is no practice.md in it.");
+        if (!folder.Has("practice.md"))
+            throw new IOException($"'{path}' is no practice: there is no practice.md in it.");
         var reading = PracticeReader.Read(folder, findings);
         var known = reading.Clients.Select(c => c.Text).ToArray();
         if (clients.FirstOrDefault(c => !known.Contains(c, StringComparer.Ordinal)) is { } unknown)
-            throw new IOException($"There is no client '{unknown}' in '{path}'. {Nearest.Ask(unknown, known, $"The clients are: {string.Join(", ", known)}.")}");
-        if (reading.Practice is { } practice) findings.AddRange(RuleBook.Check(practice, today, whole: findings.All(f => f.Level != Level.Error)).ToSeries());
-        var wanted = clients.Length == 0 ? reading.Clients : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
+            throw new IOException(
+                $"There is no client '{unknown}' in '{path}'. "
+                    + $"{Nearest.Ask(unknown, known, $"The clients are: {string.Join(", ", known)}.")}"
+            );
+        if (reading.Practice is { } practice)
+            findings.AddRange(RuleBook.Check(practice, today, whole: findings.All(f => f.Level != Level.Error)).ToSeries());
+        var wanted =
+            clients.Length == 0
+                ? reading.Clients
+                : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
         return new(folder, reading, wanted, findings, reading.Practice is null ? new([], []) : Reach.Of(reading.Practice), today);
     }
 
-    /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could not.</summary>
+    /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
+    /// not.</summary>
     public Client? Bound(ClientId id) => bound.GetValueOrDefault(id);
 
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
@@ -74,7 +90,8 @@ internal sealed class Desk
         return said.InOrder().Where(Concerns).ToSeries();
     }
 
-    private bool Concerns(Finding finding) => finding.Client is { } client
-        ? asked.Contains(client)
-        : Wanted.Count == Known.Count || Wanted.Any(w => reach.Touches(finding.At.File, w));
+    private bool Concerns(Finding finding) =>
+        finding.Client is { } client
+            ? asked.Contains(client)
+            : Wanted.Count == Known.Count || Wanted.Any(w => reach.Touches(finding.At.File, w));
 }

@@ -10,11 +10,19 @@ internal static class DoseCommand
 
     public static Command Words()
     {
-        var line = new Argument<string>("LINE") { Description = "A dose line, in quotation marks: \"3 x hold 30 s, rest 20 s, each side\"." };
-        var weeks = new Option<int?>("--weeks") { Description = "Show how the dose grows over so many weeks, from 1 to 104.", HelpName = "N" };
+        var line = new Argument<string>("LINE")
+        {
+            Description = "A dose line, in quotation marks: \"3 x hold 30 s, rest 20 s, each side\".",
+        };
+        var weeks = new Option<int?>("--weeks")
+        {
+            Description = "Show how the dose grows over so many weeks, from 1 to 104.",
+            HelpName = "N",
+        };
         weeks.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<int?>() is < 1 or > WeeksLimit) result.AddError($"--weeks goes from 1 to {WeeksLimit}.");
+            if (result.GetValueOrDefault<int?>() is < 1 or > WeeksLimit)
+                result.AddError($"--weeks goes from 1 to {WeeksLimit}.");
         });
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
         var command = new Command("dose", "Reads one dose line and works out what it asks.") { line, weeks, format };

@@ -3,8 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>A dose for the coach at the keyboard: the line as understood, its time at both ends, the steps with the clock at which each begins, what published figures
-/// say of it, the weeks.</summary>
+/// <summary>A dose for the coach at the keyboard: the line as understood, its time at both ends, the steps with the clock at
+/// which each begins, what published figures say of it, the weeks.</summary>
 internal static class DoseText
 {
     public static void Write(TextWriter to, Dose dose, DoseSettings settings, int? weeks)
@@ -22,13 +22,21 @@ internal static class DoseText
         }
 
         var beside = FiguresBeside.Of(dose, settings).ToArray();
-        if (beside.Length > 0) to.WriteLine("Published figures, as information; none of them is a limit for a person:");
-        foreach (var line in beside) to.WriteLine($"  {line}");
-        if (beside.Length > 0) to.WriteLine();
+        if (beside.Length > 0)
+            to.WriteLine("Published figures, as information; none of them is a limit for a person:");
+        foreach (var line in beside)
+            to.WriteLine($"  {line}");
+        if (beside.Length > 0)
+            to.WriteLine();
         foreach (var week in Enumerable.Range(1, weeks ?? 0))
         {
             var grown = DoseGrowth.At(dose, week, 1, weeks ?? 1);
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"week {week,-3} {DoseMeasures.Of(grown, settings).Seconds.Clock(),7}  {DosePrinter.Print(grown)}"));
+            to.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"week {week, -3} {DoseMeasures.Of(grown, settings).Seconds.Clock(), 7}  {DosePrinter.Print(grown)}"
+                )
+            );
         }
     }
 
@@ -36,17 +44,34 @@ internal static class DoseText
     {
         var measures = DoseMeasures.Of(settled, settings);
         var said = new List<string> { $"{(measures.About ? "about " : "")}{measures.Seconds.Clock()}" };
-        if (measures.StretchSeconds > Seconds.Zero) said.Add($"stretch {measures.StretchSeconds}");
-        if (measures.ContractionSeconds > Seconds.Zero) said.Add($"contraction {measures.ContractionSeconds}");
-        if (measures.EffortSeconds > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}"));
-        if (measures.Reps > 0) said.Add(string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}"));
+        if (measures.StretchSeconds > Seconds.Zero)
+            said.Add($"stretch {measures.StretchSeconds}");
+        if (measures.ContractionSeconds > Seconds.Zero)
+            said.Add($"contraction {measures.ContractionSeconds}");
+        if (measures.EffortSeconds > 0)
+            said.Add(string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}"));
+        if (measures.Reps > 0)
+            said.Add(string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}"));
         to.WriteLine($"{end}{string.Join(", ", said)}");
         var clock = Seconds.Zero;
         foreach (var run in Timeline.Of(settled, settings).Steps)
         {
-            var side = run.Side is { } which ? which == DoseSide.First ? "first side" : "second side" : "";
-            var effort = run is TimelineStep.Work { EffortPercent: { } percent } ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.##} %") : "";
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {clock.Clock(),7}  {run.Seconds.Value,5} s  {Kebab.Of(run.Kind.ToString()),-9} {side,-12} {effort}").TrimEnd());
+            var side = run.Side is { } which
+                ? which == DoseSide.First
+                    ? "first side"
+                    : "second side"
+                : "";
+            var effort = run is TimelineStep.Work { EffortPercent: { } percent }
+                ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.##} %")
+                : "";
+            to.WriteLine(
+                string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"  {clock.Clock(), 7}  {run.Seconds.Value, 5} s  {Kebab.Of(run.Kind.ToString()), -9} "
+                            + $"{side, -12} {effort}"
+                    )
+                    .TrimEnd()
+            );
             clock += run.Seconds;
         }
 

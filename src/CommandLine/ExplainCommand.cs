@@ -8,7 +8,11 @@ internal static class ExplainCommand
 {
     public static Command Words()
     {
-        var rule = new Argument<string?>("RULE") { Description = "The rule, as a finding names it.", Arity = ArgumentArity.ZeroOrOne };
+        var rule = new Argument<string?>("RULE")
+        {
+            Description = "The rule, as a finding names it.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var command = new Command("explain", "Lists the rules, or explains one of them with examples.") { rule };
         command.SetAction(asked => Run(asked.GetValue(rule)));
         return command;
@@ -19,7 +23,8 @@ internal static class ExplainCommand
         var pages = Explanations.All();
         if (rule is null)
         {
-            foreach (var page in pages) Console.Out.WriteLine($"{page.Rule,-34} {page.Summary}");
+            foreach (var page in pages)
+                Console.Out.WriteLine($"{page.Rule, -34} {page.Summary}");
             return Commands.Fine;
         }
 
@@ -29,7 +34,10 @@ internal static class ExplainCommand
             return Commands.Fine;
         }
 
-        Console.Error.WriteLine($"gradus: There is no rule '{rule}'. {Nearest.Ask(rule, pages.Select(p => p.Rule.Text), "'gradus explain' lists them all.")}");
+        Console.Error.WriteLine(
+            $"gradus: There is no rule '{rule}'. "
+                + $"{Nearest.Ask(rule, pages.Select(p => p.Rule.Text), "'gradus explain' lists them all.")}"
+        );
         return Commands.NotCarriedOut;
     }
 }

@@ -12,18 +12,22 @@ internal static class FindingText
         foreach (var finding in findings)
         {
             to.WriteLine(FirstLine(finding));
-            if (excerpts.Line(finding.Client?.Text, finding.At.File, finding.At.Line) is { } line) WriteExcerpt(to, line, finding.At.Column, finding.Length);
+            if (excerpts.Line(finding.Client?.Text, finding.At.File, finding.At.Line) is { } line)
+                WriteExcerpt(to, line, finding.At.Column, finding.Length);
             to.WriteLine($"    {finding.Help}");
             to.WriteLine();
         }
 
-        if (findings.Count > 0) to.WriteLine(Counted(findings));
-        else to.WriteLine("Nothing found.");
+        if (findings.Count > 0)
+            to.WriteLine(Counted(findings));
+        else
+            to.WriteLine("Nothing found.");
     }
 
     /// <summary>Place, level, rule, client, sentence.</summary>
     public static string FirstLine(Finding finding) =>
-        $"{finding.At}  {Word(finding.Level)}  {finding.Rule}  {(finding.Client is { } client ? $"[{client}] " : "")}{finding.Message}";
+        $"{finding.At}  {Word(finding.Level)}  {finding.Rule}  "
+        + $"{(finding.Client is { } client ? $"[{client}] " : "")}{finding.Message}";
 
     public static string Word(Level level) => level.ToString().ToLowerInvariant();
 
@@ -33,11 +37,17 @@ internal static class FindingText
         var shown = new string([.. line.Skip(start).Take(Widest).Select(c => char.IsControl(c) ? ' ' : c)]);
         var caret = Math.Max(0, column - 1 - start);
         to.WriteLine($"  | {shown}");
-        to.WriteLine($"  | {new string(' ', caret)}{new string('^', Math.Max(1, Math.Min(length, Math.Max(1, shown.Length - caret))))}");
+        to.WriteLine(
+            $"  | {new string(' ', caret)}{new string('^', Math.Max(1, Math.Min(length, Math.Max(1, shown.Length - caret))))}"
+        );
     }
 
-    private static string Counted(Series<Finding> findings) => string.Join(", ", Enum.GetValues<Level>()
-        .Select(level => (level, count: findings.Count(f => f.Level == level)))
-        .Where(l => l.count > 0)
-        .Select(l => $"{l.count} {Word(l.level)}{(l.count == 1 ? "" : "s")}")) + ".";
+    private static string Counted(Series<Finding> findings) =>
+        string.Join(
+            ", ",
+            Enum.GetValues<Level>()
+                .Select(level => (level, count: findings.Count(f => f.Level == level)))
+                .Where(l => l.count > 0)
+                .Select(l => $"{l.count} {Word(l.level)}{(l.count == 1 ? "" : "s")}")
+        ) + ".";
 }

@@ -3,7 +3,8 @@ using Gradus.HandingOver;
 
 namespace Gradus.CommandLine;
 
-/// <summary>The door through which new files of a practice reach the disk: whole or not at all, and never over what is there.</summary>
+/// <summary>The door through which new files of a practice reach the disk: whole or not at all, and never over what is
+/// there.</summary>
 internal static class FreshFiles
 {
     private const string Mark = ".gradus-new-";
@@ -16,17 +17,22 @@ internal static class FreshFiles
     internal static void WriteFolder(string folder, Series<StarterFile> files, Action<string, string> write)
     {
         var place = PlaceOf(folder);
-        if (File.Exists(place)) throw new IOException($"'{folder}' is a file. Name a folder that is not there yet, or is empty.");
+        if (File.Exists(place))
+            throw new IOException($"'{folder}' is a file. Name a folder that is not there yet, or is empty.");
         var name = Mark + Path.GetFileName(place);
         if (Directory.Exists(place) && Directory.EnumerateFileSystemEntries(place).Any(entry => Path.GetFileName(entry) != name))
-            throw new IOException($"'{folder}' is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty.");
+            throw new IOException(
+                $"'{folder}' is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty."
+            );
         var stands = Directory.Exists(place);
         var beside = Path.Combine(stands ? place : Path.GetDirectoryName(place) ?? place, name);
         Carefully(folder, beside, () =>
         {
             Build(beside, files, write);
-            if (stands) MoveIn(beside, place);
-            else Directory.Move(beside, place);
+            if (stands)
+                MoveIn(beside, place);
+            else
+                Directory.Move(beside, place);
         });
     }
 
@@ -46,7 +52,8 @@ internal static class FreshFiles
     /// <summary>The whole path, with no separator at its end.</summary>
     private static string PlaceOf(string said)
     {
-        if (said.Length == 0) throw new IOException("The folder has no name. Name one that is not there yet, or is empty.");
+        if (said.Length == 0)
+            throw new IOException("The folder has no name. Name one that is not there yet, or is empty.");
         try
         {
             return Path.TrimEndingDirectorySeparator(Path.GetFullPath(said));
@@ -68,16 +75,24 @@ internal static class FreshFiles
         }
 
         // Where the folder vanished meanwhile, what came later would stand in a new one without what came before.
-        if (files.Any(file => !File.Exists(Path.Combine(beside, file.Path)))) throw new DirectoryNotFoundException();
+        if (files.Any(file => !File.Exists(Path.Combine(beside, file.Path))))
+            throw new DirectoryNotFoundException();
     }
 
-    /// <summary>An empty folder may be the one the coach stands in, so it stays itself. What makes it a practice comes last.</summary>
+    /// <summary>An empty folder may be the one the coach stands in, so it stays itself. What makes it a practice comes
+    /// last.</summary>
     private static void MoveIn(string beside, string place)
     {
         var moved = new List<string>();
         try
         {
-            foreach (var entry in Directory.EnumerateFileSystemEntries(beside).OrderBy(File.Exists).ThenBy(e => e, StringComparer.Ordinal).ToArray())
+            foreach (
+                var entry in Directory
+                    .EnumerateFileSystemEntries(beside)
+                    .OrderBy(File.Exists)
+                    .ThenBy(e => e, StringComparer.Ordinal)
+                    .ToArray()
+            )
             {
                 var to = Path.Combine(place, Path.GetFileName(entry));
                 Directory.Move(entry, to);
@@ -86,7 +101,8 @@ internal static class FreshFiles
         }
         catch
         {
-            foreach (var entry in moved) Remove(entry);
+            foreach (var entry in moved)
+                Remove(entry);
             throw;
         }
     }
@@ -105,7 +121,10 @@ internal static class FreshFiles
         finally
         {
             Remove(beside);
-            foreach (var folder in made.Where(Directory.Exists).Where(folder => !Directory.EnumerateFileSystemEntries(folder).Any())) Directory.Delete(folder);
+            foreach (
+                var folder in made.Where(Directory.Exists).Where(folder => !Directory.EnumerateFileSystemEntries(folder).Any())
+            )
+                Directory.Delete(folder);
         }
     }
 
@@ -115,12 +134,19 @@ internal static class FreshFiles
     /// <summary>The folders above a path that are not there yet, the innermost first.</summary>
     private static IEnumerable<string> MissingAbove(string path)
     {
-        for (var folder = Path.GetDirectoryName(path); folder is not null && !Directory.Exists(folder); folder = Path.GetDirectoryName(folder)) yield return folder;
+        for (
+            var folder = Path.GetDirectoryName(path);
+            folder is not null && !Directory.Exists(folder);
+            folder = Path.GetDirectoryName(folder)
+        )
+            yield return folder;
     }
 
     private static void Remove(string path)
     {
-        if (Directory.Exists(path)) Directory.Delete(path, recursive: true);
-        else if (File.Exists(path)) File.Delete(path);
+        if (Directory.Exists(path))
+            Directory.Delete(path, recursive: true);
+        else if (File.Exists(path))
+            File.Delete(path);
     }
 }

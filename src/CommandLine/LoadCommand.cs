@@ -11,8 +11,15 @@ internal static class LoadCommand
         var folder = Options.Folder();
         var clients = Options.Clients();
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
-        var command = new Command("load", "Shows what each motion and side gets in each week, and where the time goes.") { folder, clients, format };
-        command.SetAction(asked => Run(asked.GetRequiredValue(folder), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json"));
+        var command = new Command("load", "Shows what each motion and side gets in each week, and where the time goes.")
+        {
+            folder,
+            clients,
+            format,
+        };
+        command.SetAction(asked =>
+            Run(asked.GetRequiredValue(folder), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json")
+        );
         return command;
     }
 
@@ -22,13 +29,20 @@ internal static class LoadCommand
         var shown = desk.Wanted.Select(desk.Ready).OfType<Client>().ToArray();
         if (desk.Practice is { } practice)
         {
-            if (asJson) Console.Out.WriteLine(LoadJson.Write(practice, shown));
-            else foreach (var client in shown) LoadText.Write(Console.Out, practice, client);
+            if (asJson)
+                Console.Out.WriteLine(LoadJson.Write(practice, shown));
+            else
+                foreach (var client in shown)
+                    LoadText.Write(Console.Out, practice, client);
         }
 
         var blocked = desk.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
-        if (blocked.Length == 0) return Commands.Fine;
-        Console.Error.WriteLine($"gradus: an error stands in the way of {string.Join(", ", blocked.Select(b => b.Text))}; 'gradus audit {folder}' says which.");
+        if (blocked.Length == 0)
+            return Commands.Fine;
+        Console.Error.WriteLine(
+            $"gradus: an error stands in the way of {string.Join(", ", blocked.Select(b => b.Text))}; 'gradus audit "
+                + $"{folder}' says which."
+        );
         return Commands.ErrorsFound;
     }
 }

@@ -3,32 +3,42 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>The load of clients for other programs: <c>{"clients": [{"client", "weeks": [{"motion", "side", "week", …}]}]}</c>; side is left, right or null.</summary>
+/// <summary>The load of clients for other programs: <c>{"clients": [{"client", "weeks": [{"motion", "side", "week", …}]}]}</c>;
+/// side is left, right or null.</summary>
 internal static class LoadJson
 {
-    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n", PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+    private static readonly JsonSerializerOptions Indented = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+    };
 
-    public static string Write(Practice practice, IEnumerable<Client> clients) => JsonSerializer.Serialize(
-        new
-        {
-            Clients = clients.Select(client => new
+    public static string Write(Practice practice, IEnumerable<Client> clients) =>
+        JsonSerializer.Serialize(
+            new
             {
-                Client = client.Id.Text,
-                Weeks = Loads.Of(client, Uses.Of(practice, client), practice.Card.Settings.Dose).Select(l => new
+                Clients = clients.Select(client => new
                 {
-                    Motion = l.Motion.Name,
-                    Side = l.Side?.Word(),
-                    l.Week,
-                    StretchSeconds = l.Work.StretchSeconds.Value,
-                    ContractionSeconds = l.Work.ContractionSeconds.Value,
-                    l.Work.EffortSeconds,
-                    l.Work.Reps,
-                    l.Sessions,
-                    l.Days,
-                    l.BeforePlay,
-                    Lighter = l.IsLighter,
+                    Client = client.Id.Text,
+                    Weeks = Loads
+                        .Of(client, Uses.Of(practice, client), practice.Card.Settings.Dose)
+                        .Select(l => new
+                        {
+                            Motion = l.Motion.Name,
+                            Side = l.Side?.Word(),
+                            l.Week,
+                            StretchSeconds = l.Work.StretchSeconds.Value,
+                            ContractionSeconds = l.Work.ContractionSeconds.Value,
+                            l.Work.EffortSeconds,
+                            l.Work.Reps,
+                            l.Sessions,
+                            l.Days,
+                            l.BeforePlay,
+                            Lighter = l.IsLighter,
+                        }),
                 }),
-            }),
-        },
-        Indented);
+            },
+            Indented
+        );
 }

@@ -3,7 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>The load of one client for the coach at the keyboard: a table of the weeks for each motion and side, and of the time of each week.</summary>
+/// <summary>The load of one client for the coach at the keyboard: a table of the weeks for each motion and side, and of the time
+/// of each week.</summary>
 internal static class LoadText
 {
     public static void Write(TextWriter to, Practice practice, Client client)
@@ -14,7 +15,15 @@ internal static class LoadText
             Motion(to, motion.Key.Motion, motion.Key.Side, [.. motion]);
         Times(to, practice, client);
         to.WriteLine("Published figures, as information; none of them is a limit for a person:");
-        foreach (var figure in (PublishedFigure[])[PublishedFigures.StretchInASession, PublishedFigures.StretchInAWeek, PublishedFigures.StretchEnough, PublishedFigures.HoldOver65])
+        foreach (
+            var figure in (PublishedFigure[])
+                [
+                    PublishedFigures.StretchInASession,
+                    PublishedFigures.StretchInAWeek,
+                    PublishedFigures.StretchEnough,
+                    PublishedFigures.HoldOver65,
+                ]
+        )
             to.WriteLine($"  {figure.Cited}.");
         to.WriteLine();
     }
@@ -22,14 +31,24 @@ internal static class LoadText
     private static void Motion(TextWriter to, Motion motion, Side? side, WeekLoad[] weeks)
     {
         to.WriteLine();
-        to.WriteLine($"{motion.Name}{(side is { } one ? ", " + one.Word() : "")}{(weeks.Any(w => w.BeforePlay) ? "; sessions before play come on top" : "")}");
+        to.WriteLine(
+            $"{motion.Name}{(side is { } one ? ", " + one.Word() : "")}{(weeks.Any(w => w.BeforePlay) ? "; sessions before play come on top" : "")}"
+        );
         to.WriteLine("  week  stretch s        contraction s    effort-s         reps             sessions  days");
         for (var i = 0; i < weeks.Length; i++)
         {
             var (now, before) = (weeks[i].Work, i > 0 ? weeks[i - 1].Work : null);
-            to.WriteLine(string.Create(
-                CultureInfo.InvariantCulture,
-                $"  {weeks[i].Week,4}  {Cell(now.StretchSeconds.Value, before?.StretchSeconds.Value),-16} {Cell(now.ContractionSeconds.Value, before?.ContractionSeconds.Value),-16} {Cell(now.EffortSeconds, before?.EffortSeconds),-16} {Cell(now.Reps, before?.Reps),-16} {weeks[i].Sessions,8}  {weeks[i].Days,4}  {(weeks[i].IsLighter ? "lighter " : "")}{FiguresBeside.Of(weeks[i])}").TrimEnd());
+            to.WriteLine(
+                string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"  {weeks[i].Week, 4}  {Cell(now.StretchSeconds.Value, before?.StretchSeconds.Value), -16} "
+                            + $"{Cell(now.ContractionSeconds.Value, before?.ContractionSeconds.Value), -16} "
+                            + $"{Cell(now.EffortSeconds, before?.EffortSeconds), -16} "
+                            + $"{Cell(now.Reps, before?.Reps), -16} {weeks[i].Sessions, 8}  {weeks[i].Days, 4}  "
+                            + $"{(weeks[i].IsLighter ? "lighter " : "")}{FiguresBeside.Of(weeks[i])}"
+                    )
+                    .TrimEnd()
+            );
         }
     }
 
@@ -40,8 +59,15 @@ internal static class LoadText
         var plan = Plan.For(practice, client);
         foreach (var week in plan.Weeks)
         {
-            var sessions = week.Sessions.Select(s => $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{s.Seconds.Clock()}");
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {week.Number,4}  {week.Total.Clock(),7}  {string.Join(", ", sessions)}{LongestDay(week)}"));
+            var sessions = week.Sessions.Select(s =>
+                $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{s.Seconds.Clock()}"
+            );
+            to.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  {week.Number, 4}  {week.Total.Clock(), 7}  {string.Join(", ", sessions)}{LongestDay(week)}"
+                )
+            );
         }
 
         to.WriteLine();
@@ -50,9 +76,16 @@ internal static class LoadText
     /// <summary>The day that takes most of the time, where days are fixed.</summary>
     private static string LongestDay(PlannedWeek week)
     {
-        var days = week.Sessions.SelectMany(s => s.Dates.Select(date => (Date: date, s.Seconds))).GroupBy(d => d.Date)
-            .Select(d => (Date: d.Key, Total: new Seconds(d.Sum(s => s.Seconds.Value)))).OrderByDescending(d => d.Total).ThenBy(d => d.Date).ToArray();
-        return days.Length == 0 ? "" : $"; fixed days: {days.Length}, the longest {days[0].Date.DayOfWeek} with {days[0].Total.Clock()}";
+        var days = week
+            .Sessions.SelectMany(s => s.Dates.Select(date => (Date: date, s.Seconds)))
+            .GroupBy(d => d.Date)
+            .Select(d => (Date: d.Key, Total: new Seconds(d.Sum(s => s.Seconds.Value))))
+            .OrderByDescending(d => d.Total)
+            .ThenBy(d => d.Date)
+            .ToArray();
+        return days.Length == 0
+            ? ""
+            : $"; fixed days: {days.Length}, the longest {days[0].Date.DayOfWeek} with {days[0].Total.Clock()}";
     }
 
     /// <summary>The figure and its change against the week before; from nothing there is no percentage.</summary>
@@ -61,10 +94,13 @@ internal static class LoadText
         var change = (now, before) switch
         {
             (_, null) or (0, 0) => "",
-            ( > 0, 0) => " (new)",
+            (> 0, 0) => " (new)",
             (0, > 0) => " (none)",
             _ when now == before => " (same)",
-            var (a, b) => string.Create(CultureInfo.InvariantCulture, $" ({Math.Round(100 * (a - b.Value) / b.Value, MidpointRounding.AwayFromZero):+0;-0;0} %)"),
+            var (a, b) => string.Create(
+                CultureInfo.InvariantCulture,
+                $" ({Math.Round(100 * (a - b.Value) / b.Value, MidpointRounding.AwayFromZero):+0;-0;0} %)"
+            ),
         };
         return string.Create(CultureInfo.InvariantCulture, $"{now:0.#}{change}");
     }

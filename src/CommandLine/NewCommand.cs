@@ -12,28 +12,70 @@ internal static class NewCommand
     public static Command Words()
     {
         var kind = new Argument<string>("KIND") { Description = "exercise, caution, client or words." };
-        var id = new Argument<string>("ID") { Description = "Its name among files: small letters, digits and hyphens, a letter first; of words the two letters of the language." };
-        var folder = new Option<string>("--in") { Description = "The practice's folder; the default is the one you are in.", HelpName = "FOLDER", DefaultValueFactory = _ => "." };
+        var id = new Argument<string>("ID")
+        {
+            Description =
+                "Its name among files: small letters, digits and hyphens, a letter first; of words the two letters of "
+                + "the language.",
+        };
+        var folder = new Option<string>("--in")
+        {
+            Description = "The practice's folder; the default is the one you are in.",
+            HelpName = "FOLDER",
+            DefaultValueFactory = _ => ".",
+        };
         var today = Options.Today();
         today.Description = "Let a client's programme begin on the Monday after this day; the default is today.";
-        var command = new Command("new", "Adds an exercise, a caution, a client or the words of a language to a practice, with every key explained.") { kind, id, folder, today };
-        command.SetAction(asked => Run(
-            asked.GetRequiredValue(kind), asked.GetRequiredValue(id), asked.GetRequiredValue(folder), asked.GetValue(today) ?? Calendar.Today()));
+        var command = new Command(
+            "new",
+            "Adds an exercise, a caution, a client or the words of a language to a practice, with every key explained."
+        )
+        {
+            kind,
+            id,
+            folder,
+            today,
+        };
+        command.SetAction(asked =>
+            Run(
+                asked.GetRequiredValue(kind),
+                asked.GetRequiredValue(id),
+                asked.GetRequiredValue(folder),
+                asked.GetValue(today) ?? Calendar.Today()
+            )
+        );
         return command;
     }
 
     private static int Run(string kind, string id, string folder, DateOnly today)
     {
-        if (!Kinds.Contains(kind)) throw new IOException($"'{kind}' is nothing that 'new' can add. {Nearest.Ask(kind, Kinds, $"It adds one of: {string.Join(", ", Kinds)}.")}");
-        if (kind == "words" && !Translation.IsLanguage(id)) throw new IOException($"'{id}' is no language. Write its two small letters, as fr.");
-        if (!Id.IsValid(id)) throw new IOException($"'{id}' cannot be an id. {Remedy(id)}");
+        if (!Kinds.Contains(kind))
+            throw new IOException(
+                $"'{kind}' is nothing that 'new' can add. "
+                    + $"{Nearest.Ask(kind, Kinds, $"It adds one of: {string.Join(", ", Kinds)}.")}"
+            );
+        if (kind == "words" && !Translation.IsLanguage(id))
+            throw new IOException($"'{id}' is no language. Write its two small letters, as fr.");
+        if (!Id.IsValid(id))
+            throw new IOException($"'{id}' cannot be an id. {Remedy(id)}");
         var source = SourceFolder.Open(folder);
-        if (!source.Has("practice.md")) throw new IOException($"'{folder}' is no practice: there is no practice.md in it. Name one with --in, or begin one with 'gradus begin'.");
-        var place = kind switch { "client" => $"clients/{id}", "words" => $"words/{id}.yaml", _ => $"{kind}s/{id}.md" };
+        if (!source.Has("practice.md"))
+            throw new IOException(
+                $"'{folder}' is no practice: there is no practice.md in it. Name one with --in, or begin one with 'gradus begin'."
+            );
+        var place = kind switch
+        {
+            "client" => $"clients/{id}",
+            "words" => $"words/{id}.yaml",
+            _ => $"{kind}s/{id}.md",
+        };
         var there = folder == "." ? place : Path.Combine(folder, place);
-        if (File.Exists(there) || Directory.Exists(there)) throw new IOException($"{there} is there already, and nothing is written over. Choose another id.");
+        if (File.Exists(there) || Directory.Exists(there))
+            throw new IOException($"{there} is there already, and nothing is written over. Choose another id.");
         if (PracticeReader.Read(source, new()).Practice is not { } practice)
-            throw new IOException($"The practice.md in '{folder}' has mistakes. 'gradus audit' says which; put them right first.");
+            throw new IOException(
+                $"The practice.md in '{folder}' has mistakes. 'gradus audit' says which; put them right first."
+            );
         Console.Out.WriteLine(Add(kind, id, there, practice, today));
         return Commands.Fine;
     }
@@ -48,15 +90,19 @@ internal static class NewCommand
                 return $"{there} is there. Put your own words and values in it; 'gradus audit' then says what does not fit.";
             case "caution":
                 FreshFiles.WriteFile(there, StarterShelf.Text("new/caution.md", ("title", StarterShelf.Title(id))));
-                return $"{there} is there. Put your own words in it, and name {id} under 'signs' of the exercises that it belongs to.";
+                return $"{there} is there. Put your own words in it, and name {id} under 'signs' of the exercises that "
+                    + "it belongs to.";
             case "words":
                 FreshFiles.WriteFile(there, FreshWords.Text(id));
                 return FreshWords.IsBuiltIn(id)
-                    ? $"{there} is there, with all words of a site in '{id}' behind #. Take the # from those that you want to say in your own way."
-                    : $"{there} is there. Write behind each key what stands above it, in '{id}'; 'gradus audit' says what is missing, and until then no site is made in it.";
+                    ? $"{there} is there, with all words of a site in '{id}' behind #. Take the # from those that you "
+                        + "want to say in your own way."
+                    : $"{there} is there. Write behind each key what stands above it, in '{id}'; 'gradus audit' says "
+                        + "what is missing, and until then no site is made in it.";
             default:
                 FreshFiles.WriteFolder(there, NewClient.Files(new(id), practice, today));
-                return $"{there} is there. Fill in born, stance, agreed, answered and the answers in {Path.Combine(there, "client.yaml")}: until then nothing is handed over.\n"
+                return $"{there} is there. Fill in born, stance, agreed, answered and the answers in "
+                    + $"{Path.Combine(there, "client.yaml")}: until then nothing is handed over.\n"
                     + $"Then write the sessions in {Path.Combine(there, "programme.md")}.";
         }
     }
@@ -66,7 +112,10 @@ internal static class NewCommand
         const string Shape = "Use small letters, digits and hyphens, a letter first, at most 64 characters.";
         var letters = id.ToLowerInvariant().Select(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) ? c : ' ');
         var near = string.Join('-', string.Concat(letters).Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        if (Id.IsValid(near)) return $"Did you mean '{near}'?";
-        return near == id && id.Length <= 64 && char.IsAsciiLetter(id[0]) ? "Some systems keep that name for a device. Choose another." : Shape;
+        if (Id.IsValid(near))
+            return $"Did you mean '{near}'?";
+        return near == id && id.Length <= 64 && char.IsAsciiLetter(id[0])
+            ? "Some systems keep that name for a device. Choose another."
+            : Shape;
     }
 }

@@ -7,11 +7,13 @@ internal static class Progress
 
     public static void Show(string what)
     {
-        if (OnTerminal) Console.Error.Write($"\r\u001b[K{what}");
+        if (OnTerminal)
+            Console.Error.Write($"\r\u001b[K{what}");
     }
 
     public static void Clear()
     {
-        if (OnTerminal) Console.Error.Write("\r\u001b[K");
+        if (OnTerminal)
+            Console.Error.Write("\r\u001b[K");
     }
 }

@@ -11,8 +11,18 @@ internal static class ScreenCommand
         var folder = Options.Folder();
         var clients = Options.Clients();
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
-        var command = new Command("screen", "Shows what each client may do of the library and why, and which condition matters for which exercise.") { folder, clients, format };
-        command.SetAction(asked => Run(asked.GetRequiredValue(folder), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json"));
+        var command = new Command(
+            "screen",
+            "Shows what each client may do of the library and why, and which condition matters for which exercise."
+        )
+        {
+            folder,
+            clients,
+            format,
+        };
+        command.SetAction(asked =>
+            Run(asked.GetRequiredValue(folder), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json")
+        );
         return command;
     }
 
@@ -22,13 +32,19 @@ internal static class ScreenCommand
         var shown = desk.Wanted.Select(desk.Bound).OfType<Client>().ToArray();
         if (desk.Practice is { } practice)
         {
-            if (asJson) Console.Out.WriteLine(ScreenJson.Write(practice, shown));
-            else ScreenText.Write(Console.Out, practice, shown);
+            if (asJson)
+                Console.Out.WriteLine(ScreenJson.Write(practice, shown));
+            else
+                ScreenText.Write(Console.Out, practice, shown);
         }
 
         var unread = desk.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
-        if (desk.Practice is not null && unread.Length == 0) return Commands.Fine;
-        Console.Error.WriteLine($"gradus: {(unread.Length == 0 ? "the practice" : string.Join(", ", unread.Select(u => u.Text)))} cannot be read; 'gradus audit {folder}' says why.");
+        if (desk.Practice is not null && unread.Length == 0)
+            return Commands.Fine;
+        Console.Error.WriteLine(
+            $"gradus: {(unread.Length == 0 ? "the practice" : string.Join(", ", unread.Select(u => u.Text)))} cannot be "
+                + $"read; 'gradus audit {folder}' says why."
+        );
         return Commands.ErrorsFound;
     }
 }

@@ -8,22 +8,41 @@ internal static class ScreenText
 {
     public static void Write(TextWriter to, Practice practice, IEnumerable<Client> clients)
     {
-        foreach (var client in clients) OfClient(to, practice, client);
+        foreach (var client in clients)
+            OfClient(to, practice, client);
         Table(to, practice);
     }
 
     private static void OfClient(TextWriter to, Practice practice, Client client)
     {
         var allowances = Allowance.Of(practice, client);
-        to.WriteLine($"{client.Name}: {string.Join(", ", Enum.GetValues<Verdict>().Select(v => string.Create(CultureInfo.InvariantCulture, $"{allowances.Count(a => a.Verdict == v)} {Word(v)}")))}");
-        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  answered {client.Answered.Iso()}, good until {Validity.AnswersUntil(practice, client).Iso()}"));
+        to.WriteLine(
+            $"{client.Name}: {string.Join(", ", Enum.GetValues<Verdict>().Select(v => string.Create(CultureInfo.InvariantCulture, $"{allowances.Count(a => a.Verdict == v)} {Word(v)}")))}"
+        );
+        to.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"  answered {client.Answered.Iso()}, good until {Validity.AnswersUntil(practice, client).Iso()}"
+            )
+        );
         if (client.Born.IsIn(AgeBand.Under18, client.Programme))
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  under 18: effort at most {practice.Card.Settings.YouthEffort} %; {(client.Agreed.Guardian is { } day ? $"a parent or guardian agreed on {day.Iso()}" : "no parent or guardian has agreed")}"));
+            to.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  under 18: effort at most {practice.Card.Settings.YouthEffort} %; "
+                        + $"{(client.Agreed.Guardian is { } day ? $"a parent or guardian agreed on {day.Iso()}" : "no parent or guardian has agreed")}"
+                )
+            );
         foreach (var allowance in allowances.OrderByDescending(a => a.Verdict))
         {
-            if (allowance.Reasons.Count == 0) to.WriteLine($"  {Word(allowance.Verdict),-9}  {allowance.Exercise.Title}; {allowance.Exercise.At}");
+            if (allowance.Reasons.Count == 0)
+                to.WriteLine($"  {Word(allowance.Verdict), -9}  {allowance.Exercise.Title}; {allowance.Exercise.At}");
             foreach (var reason in allowance.Reasons)
-                to.WriteLine($"  {Word(allowance.Verdict),-9}  {allowance.Exercise.Title}{(reason.Side is { } side ? $", on the {side.Word()}" : "")}: {ScreenWords.Of(reason)}; {ScreenWords.PlaceOf(reason, allowance.Exercise)}");
+                to.WriteLine(
+                    $"  {Word(allowance.Verdict), -9}  "
+                        + $"{allowance.Exercise.Title}{(reason.Side is { } side ? $", on the {side.Word()}" : "")}: "
+                        + $"{ScreenWords.Of(reason)}; {ScreenWords.PlaceOf(reason, allowance.Exercise)}"
+                );
         }
 
         to.WriteLine();
@@ -33,21 +52,33 @@ internal static class ScreenText
     {
         var conditions = Screening.Asked(practice);
         var width = practice.Exercises.Select(e => e.Id.Text.Length).DefaultIfEmpty(0).Max();
-        to.WriteLine("Exercises and conditions: N not with, C clear first, L a yes for one side forbids it there, . does not matter");
-        to.WriteLine($"  {new string(' ', width)}{string.Concat(conditions.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1,3}")))}");
+        to.WriteLine(
+            "Exercises and conditions: N not with, C clear first, L a yes for one side forbids it there, . does not matter"
+        );
+        to.WriteLine(
+            $"  {new string(' ', width)}{string.Concat(conditions.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1, 3}")))}"
+        );
         foreach (var exercise in practice.Exercises)
-            to.WriteLine($"  {exercise.Id.Text.PadRight(width)}{string.Concat(conditions.Select(c => "  " + Letter(Bearings.Of(exercise, c))))}");
+            to.WriteLine(
+                $"  {exercise.Id.Text.PadRight(width)}{string.Concat(conditions.Select(c => "  " + Letter(Bearings.Of(exercise, c))))}"
+            );
         foreach (var (index, condition) in conditions.Index())
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{index + 1,4}  {condition.Id}{(condition.IsAlwaysAsked ? ", asked of everybody" : "")}"));
+            to.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{index + 1, 4}  {condition.Id}{(condition.IsAlwaysAsked ? ", asked of everybody" : "")}"
+                )
+            );
     }
 
-    private static char Letter(Bearing bearing) => bearing switch
-    {
-        Bearing.NotWith => 'N',
-        Bearing.ClearFirst => 'C',
-        Bearing.Loads => 'L',
-        _ => '.',
-    };
+    private static char Letter(Bearing bearing) =>
+        bearing switch
+        {
+            Bearing.NotWith => 'N',
+            Bearing.ClearFirst => 'C',
+            Bearing.Loads => 'L',
+            _ => '.',
+        };
 
     private static string Word(Verdict verdict) => verdict.ToString().ToLowerInvariant();
 }

@@ -3,7 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>The files a coach can begin with, built into this room. A word between two <c>@</c> in them stands for what is filled in.</summary>
+/// <summary>The files a coach can begin with, built into this room. A word between two <c>@</c> in them stands for what is filled
+/// in.</summary>
 internal static class StarterShelf
 {
     private const int YearsEnd = 2200;
@@ -14,7 +15,9 @@ internal static class StarterShelf
     {
         var inside = $"Starter/{folder}/";
         var room = Assembly.GetExecutingAssembly();
-        return BuiltIn.Names(room).Select(name => (Name: name, Path: name.Replace('\\', '/')))
+        return BuiltIn
+            .Names(room)
+            .Select(name => (Name: name, Path: name.Replace('\\', '/')))
             .Where(file => file.Path.StartsWith(inside, StringComparison.Ordinal))
             .Select(file => new StarterFile(file.Path[inside.Length..], Filled(BuiltIn.Text(room, file.Name), fills)))
             .ToSeries();
@@ -26,9 +29,12 @@ internal static class StarterShelf
 
     /// <summary>The first Monday after a day; a week later where that day is a Monday.</summary>
     /// <exception cref="IOException">The day is in the year 2200 or later.</exception>
-    public static string MondayAfter(DateOnly today) => today.Year < YearsEnd
-        ? today.AddDays(7 - (((int)today.DayOfWeek + 6) % 7)).Iso()
-        : throw new IOException($"{today.Iso()} is too far away for a programme to begin. Name a day before the year {YearsEnd}.");
+    public static string MondayAfter(DateOnly today) =>
+        today.Year < YearsEnd
+            ? today.AddDays(7 - (((int)today.DayOfWeek + 6) % 7)).Iso()
+            : throw new IOException(
+                $"{today.Iso()} is too far away for a programme to begin. Name a day before the year {YearsEnd}."
+            );
 
     /// <summary>"slow-heel-lift" as "Slow heel lift".</summary>
     public static string Title(string id)

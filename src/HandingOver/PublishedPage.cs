@@ -15,7 +15,9 @@ internal static class PublishedPage
     {
         try
         {
-            return File.Exists(path) && new FileInfo(path).Length <= PublishedSite.LargestWhole && File.ReadAllText(path, Encoding.UTF8).Contains(Mark, StringComparison.Ordinal);
+            return File.Exists(path)
+                && new FileInfo(path).Length <= PublishedSite.LargestWhole
+                && File.ReadAllText(path, Encoding.UTF8).Contains(Mark, StringComparison.Ordinal);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
@@ -28,6 +30,9 @@ internal static class PublishedPage
     {
         InTheWay.RefuseAtPage(path);
         if (File.Exists(path) && new FileInfo(path).Length > 0 && !IsSite(path))
-            throw new HandOverException($"'{path}' is something other than a whole site.", "Move it away, or name another folder with --to.");
+            throw new HandOverException(
+                $"'{path}' is something other than a whole site.",
+                "Move it away, or name another folder with --to."
+            );
     }
 }

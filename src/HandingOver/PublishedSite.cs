@@ -4,13 +4,16 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>Reads a published site back, so that the auditor sees what the client has. Neither a folder nor a zip is trusted.</summary>
+/// <summary>Reads a published site back, so that the auditor sees what the client has. Neither a folder nor a zip is
+/// trusted.</summary>
 public static class PublishedSite
 {
-    /// <summary>The largest page that is read, in bytes, inclusive; without what is written out in it of pictures and clips.</summary>
+    /// <summary>The largest page that is read, in bytes, inclusive; without what is written out in it of pictures and
+    /// clips.</summary>
     public const int LargestPage = 4 * MiB;
 
-    /// <summary>The largest page that is read with its pictures and clips, in bytes, inclusive: the one that holds all others.</summary>
+    /// <summary>The largest page that is read with its pictures and clips, in bytes, inclusive: the one that holds all
+    /// others.</summary>
     public const int LargestWhole = 64 * MiB;
 
     /// <summary>The largest site that is read, all files together, in bytes, inclusive.</summary>
@@ -21,33 +24,41 @@ public static class PublishedSite
 
     internal const int MiB = 1024 * 1024;
 
-    private static readonly SearchValues<char> Base64 = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/=");
+    private static readonly SearchValues<char> Base64 = SearchValues.Create(
+        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/="
+    );
 
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    /// <summary>The site in one client's folder: files that end in <c>.html</c>, in whatever case, are its pages, all others its assets,
-    /// hidden ones too.</summary>
-    /// <exception cref="HandOverException">The folder is not there or cannot be read, holds a link, is too large, or a page is not UTF-8.</exception>
+    /// <summary>The site in one client's folder: files that end in <c>.html</c>, in whatever case, are its pages, all others its
+    /// assets, hidden ones too.</summary>
+    /// <exception cref="HandOverException">The folder is not there or cannot be read, holds a link, is too large, or a page is
+    /// not UTF-8.</exception>
     public static Site Read(string folder, ClientId client) =>
         DiskTrouble.Reading(folder, () => SiteOf(folder, client, PublishedFolder.FilesOf(folder)));
 
-    /// <summary>The site in one client's zip, as <see cref="Read"/> has it of a folder; nothing is unpacked onto the disk. Whatever
-    /// could reach out of the client's folder, hide from the auditor or fill the memory is refused.</summary>
-    /// <exception cref="HandOverException">The zip is not there or cannot be read, is damaged, too large, locked or not laid out as Gradus does
-    /// it, has an entry that is no plain file in the client's own folder or stands there twice, or a page is not UTF-8.</exception>
+    /// <summary>The site in one client's zip, as <see cref="Read"/> has it of a folder; nothing is unpacked onto the disk.
+    /// Whatever could reach out of the client's folder, hide from the auditor or fill the memory is refused.</summary>
+    /// <exception cref="HandOverException">The zip is not there or cannot be read, is damaged, too large, locked or not laid out
+    /// as Gradus does it, has an entry that is no plain file in the client's own folder or stands there twice, or a page is not
+    /// UTF-8.</exception>
     public static Site ReadZip(string zip, ClientId client) =>
         DiskTrouble.Reading(zip, () => SiteOf(zip, client, PublishedZip.FilesOf(zip, client)));
 
     /// <summary>The site that is one page, called as it is in any other form.</summary>
     /// <exception cref="HandOverException">The page is not there or cannot be read, is too large, or is not UTF-8.</exception>
     public static Site ReadPage(string page, ClientId client) => DiskTrouble.Reading(page, () =>
-    {
-        if (new FileInfo(page).Length > LargestWhole) throw new HandOverException($"'{page}' is larger than {LargestWhole / MiB} MiB.", "Publish the site again.");
-        return SiteOf(page, client, [new SiteFile(Plan.AllPagesPath, File.ReadAllBytes(page))]);
-    });
+        {
+            if (new FileInfo(page).Length > LargestWhole)
+                throw new HandOverException($"'{page}' is larger than {LargestWhole / MiB} MiB.", "Publish the site again.");
+            return SiteOf(page, client, [new SiteFile(Plan.AllPagesPath, File.ReadAllBytes(page))]);
+        });
 
     /// <summary>How large a file of a site may be.</summary>
-    internal static int Largest(string path) => path == Plan.AllPagesPath ? LargestWhole : IsPage(path) ? LargestPage : LargestSite;
+    internal static int Largest(string path) =>
+        path == Plan.AllPagesPath ? LargestWhole
+        : IsPage(path) ? LargestPage
+        : LargestSite;
 
     internal static bool IsPage(string path) => path.EndsWith(".html", StringComparison.OrdinalIgnoreCase);
 
@@ -62,7 +73,11 @@ public static class PublishedSite
         }
         catch (ArgumentException twice)
         {
-            throw new HandOverException($"Two files in '{place}' have names that differ only in case.", "Publish the site again.", twice);
+            throw new HandOverException(
+                $"Two files in '{place}' have names that differ only in case.",
+                "Publish the site again.",
+                twice
+            );
         }
     }
 
@@ -71,12 +86,20 @@ public static class PublishedSite
         try
         {
             var text = Utf8.GetString(page.Bytes.Span);
-            return WithoutFiles(text) <= LargestPage ? text
-                : throw new HandOverException($"'{Path.Combine(place, page.Path)}' is larger than {LargestPage / MiB} MiB, without its pictures and clips.", "Publish the site again.");
+            return WithoutFiles(text) <= LargestPage
+                ? text
+                : throw new HandOverException(
+                    $"'{Path.Combine(place, page.Path)}' is larger than {LargestPage / MiB} MiB, without its pictures and clips.",
+                    "Publish the site again."
+                );
         }
         catch (DecoderFallbackException broken)
         {
-            throw new HandOverException($"'{Path.Combine(place, page.Path)}' is not UTF-8 text.", "Publish the site again.", broken);
+            throw new HandOverException(
+                $"'{Path.Combine(place, page.Path)}' is not UTF-8 text.",
+                "Publish the site again.",
+                broken
+            );
         }
     }
 
@@ -85,12 +108,18 @@ public static class PublishedSite
     {
         const string mark = ";base64,";
         var length = page.Length;
-        if (length <= LargestPage) return length;
-        for (var at = page.IndexOf(mark, StringComparison.Ordinal); at >= 0; at = page.IndexOf(mark, at, StringComparison.Ordinal))
+        if (length <= LargestPage)
+            return length;
+        for (
+            var at = page.IndexOf(mark, StringComparison.Ordinal);
+            at >= 0;
+            at = page.IndexOf(mark, at, StringComparison.Ordinal)
+        )
         {
             at += mark.Length;
             var data = page.AsSpan(at).IndexOfAnyExcept(Base64);
-            if (data < 0) data = page.Length - at;
+            if (data < 0)
+                data = page.Length - at;
             length -= data;
             at += data;
         }

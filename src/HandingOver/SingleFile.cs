@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Gradus.HandingOver;
 
-/// <summary>Hands over a page that is one file by itself, in one step: whoever looks sees the whole page of before or the whole new one.</summary>
+/// <summary>Hands over a page that is one file by itself, in one step: whoever looks sees the whole page of before or the whole
+/// new one.</summary>
 public static class SingleFile
 {
     private const string Ending = ".html";
@@ -16,7 +17,11 @@ public static class SingleFile
         {
             var place = Path.GetFullPath(path);
             var folder = Path.GetDirectoryName(place) ?? place;
-            if (!Directory.Exists(folder)) throw new HandOverException($"There is no folder '{folder}' to write '{Path.GetFileName(place)}' into.", "Make it first, or name another file with --to.");
+            if (!Directory.Exists(folder))
+                throw new HandOverException(
+                    $"There is no folder '{folder}' to write '{Path.GetFileName(place)}' into.",
+                    "Make it first, or name another file with --to."
+                );
             InTheWay.RefuseAtPage(place);
             var places = new Places(place, Path.Combine(folder, Places.NewMark + Path.GetFileName(place)), "");
             Publication.Replace(places, () => NewFile.Build(places, Encoding.UTF8.GetBytes(page)), NewFile.Put);

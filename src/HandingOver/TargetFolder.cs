@@ -1,7 +1,7 @@
 namespace Gradus.HandingOver;
 
-/// <summary>The folder of <c>--to</c>, held by one publish at a time until it is disposed. The file that holds it, <c>.gradus-lock</c>, is empty and
-/// stays there, so that holding it again changes nothing on the disk.</summary>
+/// <summary>The folder of <c>--to</c>, held by one publish at a time until it is disposed. The file that holds it,
+/// <c>.gradus-lock</c>, is empty and stays there, so that holding it again changes nothing on the disk.</summary>
 public sealed class TargetFolder : IDisposable
 {
     private const string LockName = Places.Mark + "lock";
@@ -22,8 +22,8 @@ public sealed class TargetFolder : IDisposable
     /// <summary>The whole path, with no separator at its end.</summary>
     public string Root { get; }
 
-    /// <summary>Makes the folder if need be, holds it, and puts right what a publish that was killed left behind: a site caught between two
-    /// renames is put back, unfinished folders are removed. Waits five seconds for another publish.</summary>
+    /// <summary>Makes the folder if need be, holds it, and puts right what a publish that was killed left behind: a site caught
+    /// between two renames is put back, unfinished folders are removed. Waits five seconds for another publish.</summary>
     /// <exception cref="HandOverException">The folder cannot be used, or another publish holds it.</exception>
     public static TargetFolder Open(string path)
     {
@@ -45,11 +45,15 @@ public sealed class TargetFolder : IDisposable
         });
     }
 
-    /// <summary>A folder that was removed, or whose disk was taken away, must not come into being again as an empty one that nobody holds.</summary>
+    /// <summary>A folder that was removed, or whose disk was taken away, must not come into being again as an empty one that
+    /// nobody holds.</summary>
     internal void RefuseVanished()
     {
         if (!File.Exists(held.Name))
-            throw new HandOverException($"'{Root}' vanished while it was being published into.", "See that the folder and its disk are there, and publish again.");
+            throw new HandOverException(
+                $"'{Root}' vanished while it was being published into.",
+                "See that the folder and its disk are there, and publish again."
+            );
     }
 
     public void Dispose() => held.Dispose();
@@ -63,16 +67,19 @@ public sealed class TargetFolder : IDisposable
             throw new HandOverException($"'{root}' is a link to '{elsewhere}'.", "Name the folder itself with --to.");
         for (var part = root; part is not null; part = Path.GetDirectoryName(part))
         {
-            if (File.Exists(part)) throw new HandOverException($"'{part}' is a file, not a folder.", "Name a folder with --to.");
+            if (File.Exists(part))
+                throw new HandOverException($"'{part}' is a file, not a folder.", "Name a folder with --to.");
         }
         return root;
     }
 
     private static void MakeFolder(string root)
     {
-        if (Directory.Exists(root)) return;
+        if (Directory.Exists(root))
+            return;
         Directory.CreateDirectory(root);
-        if (Path.GetDirectoryName(root) is { } parent) SystemCalls.FlushFolder(parent);
+        if (Path.GetDirectoryName(root) is { } parent)
+            SystemCalls.FlushFolder(parent);
     }
 
     private static FileStream Hold(string root)
@@ -87,7 +94,11 @@ public sealed class TargetFolder : IDisposable
             catch (IOException busy) when (HeldByAnother.Contains(busy.HResult))
             {
                 if (attempt == Attempts)
-                    throw new HandOverException($"Another publish is at work in '{root}'.", "Wait until it is done, and publish again.", busy);
+                    throw new HandOverException(
+                        $"Another publish is at work in '{root}'.",
+                        "Wait until it is done, and publish again.",
+                        busy
+                    );
                 Thread.Sleep(BetweenAttempts);
             }
         }

@@ -3,8 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>What reading refuses: what cannot be represented. Each has a page in <c>Faults</c>; what can be said but should not be is a
-/// matter of the rules.</summary>
+/// <summary>What reading refuses: what cannot be represented. Each has a page in <c>Faults</c>; what can be said but should not
+/// be is a matter of the rules.</summary>
 public static class Faults
 {
     public static readonly RuleId FileUnreadable = new("file-unreadable");
@@ -30,8 +30,25 @@ public static class Faults
     /// <summary>In the order an author should meet them.</summary>
     public static readonly Series<RuleId> All =
     [
-        FileUnreadable, FileMissing, FileNameWrong, KeyUnknown, KeyMissing, WordMissing, ValueWrong, IdUnknown, ConditionUnknown, AddressRefused, LinkBroken,
-        PictureMissing, PictureWithoutText, PictureTooHeavy, PictureSideways, ClipMissing, ClipWithoutStill, CaptionsUnreadable, HtmlInText,
+        FileUnreadable,
+        FileMissing,
+        FileNameWrong,
+        KeyUnknown,
+        KeyMissing,
+        WordMissing,
+        ValueWrong,
+        IdUnknown,
+        ConditionUnknown,
+        AddressRefused,
+        LinkBroken,
+        PictureMissing,
+        PictureWithoutText,
+        PictureTooHeavy,
+        PictureSideways,
+        ClipMissing,
+        ClipWithoutStill,
+        CaptionsUnreadable,
+        HtmlInText,
     ];
 
     public static IEnumerable<RulePage> Pages() => All.Select(fault => RulePage.Of(fault, Assembly.GetExecutingAssembly()));

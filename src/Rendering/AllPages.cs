@@ -7,10 +7,12 @@ namespace Gradus.Rendering;
 /// <summary>A plan as one page shows it that holds all others: links lead to places in it, and pictures stand in it.</summary>
 internal static partial class AllPages
 {
-    /// <summary>With more than this, in characters, a page that holds its clips opens slowly on a phone; it shows their stills then.</summary>
+    /// <summary>With more than this, in characters, a page that holds its clips opens slowly on a phone; it shows their stills
+    /// then.</summary>
     public const int MostWithClips = 10 * 1024 * 1024;
 
-    /// <summary>What a page asks for of the client's own files. No text of a coach can look like it: quotation marks are escaped there.</summary>
+    /// <summary>What a page asks for of the client's own files. No text of a coach can look like it: quotation marks are escaped
+    /// there.</summary>
     [GeneratedRegex("(?<=\\b(?:src|poster)=\")(?:pictures|clips)/[^\"]*(?=\")", RegexOptions.CultureInvariant)]
     private static partial Regex OwnFile();
 
@@ -26,20 +28,30 @@ internal static partial class AllPages
         {
             Publisher = plan.Publisher with { Scope = plan.Publisher.Scope.With(Moved) },
             Programme = plan.Programme with { Letter = plan.Programme.Letter.With(Moved) },
-            Sessions = plan.Sessions.Select(s => s with { Path = AddressOf(s.Path), Uses = s.Uses.Select(u => u with { Text = u.Text.With(Moved) }).ToSeries() }).ToSeries(),
+            Sessions = plan
+                .Sessions.Select(s =>
+                    s with
+                    {
+                        Path = AddressOf(s.Path),
+                        Uses = s.Uses.Select(u => u with { Text = u.Text.With(Moved) }).ToSeries(),
+                    }
+                )
+                .ToSeries(),
             Exercises = plan.Exercises.Select(e => e with { Path = AddressOf(e.Path), Text = e.Text.With(Moved) }).ToSeries(),
             Cautions = plan.Cautions.Select(c => c with { Body = c.Body.With(Moved) }).ToSeries(),
         };
 
-        Inline Moved(Inline inline) => inline switch
-        {
-            Inline.ExerciseLink link => new Inline.Link(AddressOf($"exercise-{link.Exercise}.html"), link.Text, link.At),
-            Inline.Clip clip when !clips => clip with { Path = "" },
-            _ => inline,
-        };
+        Inline Moved(Inline inline) =>
+            inline switch
+            {
+                Inline.ExerciseLink link => new Inline.Link(AddressOf($"exercise-{link.Exercise}.html"), link.Text, link.At),
+                Inline.Clip clip when !clips => clip with { Path = "" },
+                _ => inline,
+            };
     }
 
-    /// <summary>The finished page with every picture and clip written out in it. It is put in behind the templates, which are held to what a page of words may take.</summary>
+    /// <summary>The finished page with every picture and clip written out in it. It is put in behind the templates, which are
+    /// held to what a page of words may take.</summary>
     public static string WithFiles(string html, Plan plan)
     {
         var files = FilesOf(plan).ToDictionary(f => Html.Escape(f.Path), DataOf, StringComparer.Ordinal);
@@ -49,21 +61,28 @@ internal static partial class AllPages
     /// <summary>How long the page becomes by that, in characters.</summary>
     public static long LengthWithFiles(string html, Plan plan)
     {
-        var lengths = FilesOf(plan).ToDictionary(f => Html.Escape(f.Path), f => (f.Bytes.Length + 2L) / 3 * 4, StringComparer.Ordinal);
+        var lengths = FilesOf(plan)
+            .ToDictionary(f => Html.Escape(f.Path), f => (f.Bytes.Length + 2L) / 3 * 4, StringComparer.Ordinal);
         return html.Length + OwnFile().Matches(html).Sum(asked => lengths.GetValueOrDefault(asked.Value));
     }
 
     /// <summary>A file written out in an address.</summary>
-    public static string DataOf(Asset file, string type) => string.Create(CultureInfo.InvariantCulture, $"data:{type};base64,{Convert.ToBase64String(file.Bytes.Span)}");
+    public static string DataOf(Asset file, string type) =>
+        string.Create(CultureInfo.InvariantCulture, $"data:{type};base64,{Convert.ToBase64String(file.Bytes.Span)}");
 
-    private static IEnumerable<Asset> FilesOf(Plan plan) => plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)));
+    private static IEnumerable<Asset> FilesOf(Plan plan) =>
+        plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)));
 
-    private static string DataOf(Asset file) => DataOf(file, Path.GetExtension(file.Path).ToLowerInvariant() switch
-    {
-        ".png" => "image/png",
-        ".webp" => "image/webp",
-        ".mp4" => "video/mp4",
-        ".webm" => "video/webm",
-        _ => "image/jpeg",
-    });
+    private static string DataOf(Asset file) =>
+        DataOf(
+            file,
+            Path.GetExtension(file.Path).ToLowerInvariant() switch
+            {
+                ".png" => "image/png",
+                ".webp" => "image/webp",
+                ".mp4" => "video/mp4",
+                ".webm" => "video/webm",
+                _ => "image/jpeg",
+            }
+        );
 }

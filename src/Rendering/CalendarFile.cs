@@ -4,14 +4,15 @@ using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
-/// <summary>Plan → calendar.ics (RFC 5545). Times are written in UTC, so that no calendar needs to know a zone; the stamp is the first day of the programme, so that
-/// the file is the same on any day.</summary>
+/// <summary>Plan → calendar.ics (RFC 5545). Times are written in UTC, so that no calendar needs to know a zone; the stamp is the
+/// first day of the programme, so that the file is the same on any day.</summary>
 internal static class CalendarFile
 {
     /// <summary>Octets of a line, without its end.</summary>
     private const int LineLimit = 75;
 
-    public static Asset? Of(Plan plan) => plan.Dates.Count == 0 ? null : new(Plan.CalendarPath, Encoding.UTF8.GetBytes(string.Concat(Lines(plan).Select(Folded))));
+    public static Asset? Of(Plan plan) =>
+        plan.Dates.Count == 0 ? null : new(Plan.CalendarPath, Encoding.UTF8.GetBytes(string.Concat(Lines(plan).Select(Folded))));
 
     private static IEnumerable<string> Lines(Plan plan)
     {
@@ -44,8 +45,11 @@ internal static class CalendarFile
 
     private static string Day(DateOnly day) => day.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
 
-    private static string Escaped(string text) => text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace(";", "\\;", StringComparison.Ordinal)
-        .Replace(",", "\\,", StringComparison.Ordinal).ReplaceLineEndings("\\n");
+    private static string Escaped(string text) =>
+        text.Replace("\\", "\\\\", StringComparison.Ordinal)
+            .Replace(";", "\\;", StringComparison.Ordinal)
+            .Replace(",", "\\,", StringComparison.Ordinal)
+            .ReplaceLineEndings("\\n");
 
     /// <summary>A line as long as it may be, the rest on lines that begin with a blank; no character is torn.</summary>
     private static string Folded(string line)

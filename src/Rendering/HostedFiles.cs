@@ -4,7 +4,8 @@ using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
-/// <summary>What a browser asks for where the pages are on a host: what the site is called, and which files to keep for when there is no network.</summary>
+/// <summary>What a browser asks for where the pages are on a host: what the site is called, and which files to keep for when
+/// there is no network.</summary>
 internal static class HostedFiles
 {
     private const string Manifest = "site.webmanifest";
@@ -26,7 +27,16 @@ internal static class HostedFiles
             ["scope"] = ".",
             ["display"] = "browser",
         };
-        if (theme.Brings(Icon)) about["icons"] = new[] { new Dictionary<string, string>(StringComparer.Ordinal) { ["src"] = Icon, ["type"] = "image/svg+xml", ["sizes"] = "any" } };
+        if (theme.Brings(Icon))
+            about["icons"] = new[]
+            {
+                new Dictionary<string, string>(StringComparer.Ordinal)
+                {
+                    ["src"] = Icon,
+                    ["type"] = "image/svg+xml",
+                    ["sizes"] = "any",
+                },
+            };
         return new(Manifest, Encoding.UTF8.GetBytes(JsonSerializer.Serialize(about) + "\n"));
     }
 

@@ -8,7 +8,8 @@ internal sealed record Html(string Markup)
     /// <summary>Text as it may stand in an element or in a quoted attribute.</summary>
     public static string Escape(string text)
     {
-        if (text.AsSpan().IndexOfAny("&<>\"'") < 0) return text;
+        if (text.AsSpan().IndexOfAny("&<>\"'") < 0)
+            return text;
         var escaped = new StringBuilder(text.Length + 16);
         foreach (var c in text)
         {

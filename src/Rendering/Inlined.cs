@@ -4,17 +4,27 @@ using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
-/// <summary>A style or a script that stands in the page itself, and the hash by which the page's policy knows it (CSP Level 3, 2.3.1).</summary>
+/// <summary>A style or a script that stands in the page itself, and the hash by which the page's policy knows it (CSP Level 3,
+/// 2.3.1).</summary>
 internal sealed record Inlined(Html Markup, string Hash)
 {
-    public static Inlined Style(Theme theme, params string[] files) => Of("style", Compact.Of(string.Join('\n', files.Select(theme.Text))), files[^1], "</style");
+    public static Inlined Style(Theme theme, params string[] files) =>
+        Of("style", Compact.Of(string.Join('\n', files.Select(theme.Text))), files[^1], "</style");
 
-    public static Inlined Script(Theme theme, params string[] files) => Of("script", Compact.Of(string.Join('\n', files.Select(theme.Text))), files[^1], "</script", "<!--");
+    public static Inlined Script(Theme theme, params string[] files) =>
+        Of("script", Compact.Of(string.Join('\n', files.Select(theme.Text))), files[^1], "</script", "<!--");
 
     private static Inlined Of(string tag, string text, string file, params string[] ends)
     {
         if (ends.FirstOrDefault(end => text.Contains(end, StringComparison.OrdinalIgnoreCase)) is { } end)
-            throw new ThemeException(Location.Whole(file), $"'{end}' cannot stand in the {tag} of a page.", "Write it in another way; it would end that part of the page too early.");
-        return new(new($"<{tag}>{text}</{tag}>"), "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text))));
+            throw new ThemeException(
+                Location.Whole(file),
+                $"'{end}' cannot stand in the {tag} of a page.",
+                "Write it in another way; it would end that part of the page too early."
+            );
+        return new(
+            new($"<{tag}>{text}</{tag}>"),
+            "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))
+        );
     }
 }

@@ -8,12 +8,22 @@ public static class IntakeSheetRenderer
     private const string Template = "intake-sheet.html";
 
     /// <summary>The page, or null (and a finding) where the theme has no such template or it cannot be filled.</summary>
-    public static string? Render(IntakeSheet sheet, Theme theme, Findings findings) => SiteRenderer.Tried(null, theme, findings, () =>
-    {
-        var style = Inlined.Style(theme, "look.css", "print.css", Theme.SheetStyle);
-        var script = Inlined.Script(theme, Theme.SheetScript);
-        var policy = $"default-src 'none'; script-src '{script.Hash}'; style-src '{style.Hash}'; base-uri 'none'; form-action 'none'";
-        var view = ViewingIntakeSheet.Of(sheet, policy, style.Markup, script.Markup);
-        return TemplateRun.Fill(theme, Template, new Dictionary<string, object>(StringComparer.Ordinal) { ["sheet"] = view, ["words"] = SiteRenderer.WordsOf(sheet.Words) });
-    });
+    public static string? Render(IntakeSheet sheet, Theme theme, Findings findings) =>
+        SiteRenderer.Tried(null, theme, findings, () =>
+        {
+            var style = Inlined.Style(theme, "look.css", "print.css", Theme.SheetStyle);
+            var script = Inlined.Script(theme, Theme.SheetScript);
+            var policy =
+                $"default-src 'none'; script-src '{script.Hash}'; style-src '{style.Hash}'; base-uri 'none'; form-action 'none'";
+            var view = ViewingIntakeSheet.Of(sheet, policy, style.Markup, script.Markup);
+            return TemplateRun.Fill(
+                theme,
+                Template,
+                new Dictionary<string, object>(StringComparer.Ordinal)
+                {
+                    ["sheet"] = view,
+                    ["words"] = SiteRenderer.WordsOf(sheet.Words),
+                }
+            );
+        });
 }

@@ -7,7 +7,8 @@ namespace Gradus.Rendering;
 /// <summary>Prose → HTML: paragraphs, lists and headings, nothing a coach wrote ever as markup.</summary>
 internal static class ProseHtml
 {
-    /// <param name="topLevel">The level of a heading that stands under no other; deeper ones follow without a gap, down to the sixth.</param>
+    /// <param name="topLevel">The level of a heading that stands under no other; deeper ones follow without a gap, down to the
+    /// sixth.</param>
     /// <param name="here">What the ids on its page begin with.</param>
     /// <param name="words">What is said around a clip.</param>
     public static Html Of(Prose prose, int topLevel, string here, Words words)
@@ -20,7 +21,8 @@ internal static class ProseHtml
         // A heading stands under those before it that the coach wrote with fewer hashes, however many those are.
         int LevelOf(int written)
         {
-            while (open.TryPeek(out var above) && above >= written) open.Pop();
+            while (open.TryPeek(out var above) && above >= written)
+                open.Pop();
             open.Push(written);
             return Math.Min(6, topLevel + open.Count - 1);
         }
@@ -30,9 +32,12 @@ internal static class ProseHtml
     {
         foreach (var block in prose.Blocks)
         {
-            if (block is Block.Heading heading) Write($"h{levelOf(heading.Level)}", heading.Text, html, here, words);
-            else if (block is Block.Paragraph paragraph) Write("p", paragraph.Text, html, here, words);
-            else if (block is Block.Listing list) Write(list, html, levelOf, here, words);
+            if (block is Block.Heading heading)
+                Write($"h{levelOf(heading.Level)}", heading.Text, html, here, words);
+            else if (block is Block.Paragraph paragraph)
+                Write("p", paragraph.Text, html, here, words);
+            else if (block is Block.Listing list)
+                Write(list, html, levelOf, here, words);
         }
     }
 
@@ -43,8 +48,10 @@ internal static class ProseHtml
         foreach (var item in list.Items)
         {
             html.Append("<li>");
-            if (item.Blocks is [Block.Paragraph only]) Write(only.Text, html, here, words);
-            else Write(item, html, levelOf, here, words);
+            if (item.Blocks is [Block.Paragraph only])
+                Write(only.Text, html, here, words);
+            else
+                Write(item, html, levelOf, here, words);
             html.Append("</li>\n");
         }
 
@@ -62,15 +69,29 @@ internal static class ProseHtml
     {
         foreach (var inline in text)
         {
-            if (inline is Inline.Plain plain) html.Append(Html.Escape(plain.Words));
-            else if (inline is Inline.Term term) html.Append(CultureInfo.InvariantCulture, $"<a class=\"term\" href=\"#{Html.Escape(here)}{TermView.IdOf(term)}\">{Html.Escape(term.Words)}</a>");
-            else if (inline is Inline.Emphasis emphasis) Within(emphasis.Strong ? "strong" : "em", "", emphasis.Text, html, here, words);
-            else if (inline is Inline.Link link) Within("a", $" href=\"{Html.Escape(link.Address)}\"", link.Text, html, here, words);
-            else if (inline is Inline.ExerciseLink exercise) Within("a", $" href=\"exercise-{exercise.Exercise}.html\"", exercise.Text, html, here, words);
+            if (inline is Inline.Plain plain)
+                html.Append(Html.Escape(plain.Words));
+            else if (inline is Inline.Term term)
+                html.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<a class=\"term\" href=\"#{Html.Escape(here)}{TermView.IdOf(term)}\">{Html.Escape(term.Words)}</a>"
+                );
+            else if (inline is Inline.Emphasis emphasis)
+                Within(emphasis.Strong ? "strong" : "em", "", emphasis.Text, html, here, words);
+            else if (inline is Inline.Link link)
+                Within("a", $" href=\"{Html.Escape(link.Address)}\"", link.Text, html, here, words);
+            else if (inline is Inline.ExerciseLink exercise)
+                Within("a", $" href=\"exercise-{exercise.Exercise}.html\"", exercise.Text, html, here, words);
             else if (inline is Inline.Picture picture)
-                html.Append(CultureInfo.InvariantCulture, $"<img src=\"{Html.Escape(picture.Path)}\" alt=\"{Html.Escape(picture.Shows)}\" width=\"{picture.Width}\" height=\"{picture.Height}\" loading=\"lazy\">");
-            else if (inline is Inline.Clip clip) html.Append(ClipHtml.Of(clip, words));
-            else throw new NotSupportedException($"{inline.GetType().Name} cannot stand on a page.");
+                html.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<img src=\"{Html.Escape(picture.Path)}\" alt=\"{Html.Escape(picture.Shows)}\" "
+                        + $"width=\"{picture.Width}\" height=\"{picture.Height}\" loading=\"lazy\">"
+                );
+            else if (inline is Inline.Clip clip)
+                html.Append(ClipHtml.Of(clip, words));
+            else
+                throw new NotSupportedException($"{inline.GetType().Name} cannot stand on a page.");
         }
     }
 

@@ -8,33 +8,55 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     internal const string AllPagesTemplate = "all-pages.html";
 
     private const string PageTemplate = "page.html";
-    private const string Style = "look.css", GuideStyle = "guide.css", PrintStyle = "print.css";
+    private const string Style = "look.css",
+        GuideStyle = "guide.css",
+        PrintStyle = "print.css";
 
     /// <summary>Each after those it needs; the last is for pages on a host.</summary>
     private static readonly string[] Scripts =
     [
-        "good-until.js", "log.js", "this-week.js", "show-week.js", "log-file.js", "guide-loads.js", "guide-steps.js", "guide-cues.js", "guide-choice.js", "guide-read.js", "guide-sound.js",
-        "guide-before.js", "guide-play.js", "guide-end.js", "guide-page.js", "log-page.js",
+        "good-until.js",
+        "log.js",
+        "this-week.js",
+        "show-week.js",
+        "log-file.js",
+        "guide-loads.js",
+        "guide-steps.js",
+        "guide-cues.js",
+        "guide-choice.js",
+        "guide-read.js",
+        "guide-sound.js",
+        "guide-before.js",
+        "guide-play.js",
+        "guide-end.js",
+        "guide-page.js",
+        "log-page.js",
     ];
 
     private static readonly string[] HostedScripts = [.. Scripts, "keep-offline.js"];
 
     /// <summary>Captions stand in the page: a browser does not load a file of them over file://.</summary>
-    private readonly string pagesPolicy = $"default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; {Media(plan, "'self' data:")}worker-src 'self' blob:; manifest-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'";
+    private readonly string pagesPolicy =
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
+        + $"{Media(plan, "'self' data:")}worker-src 'self' blob:; manifest-src 'self'; connect-src 'self'; base-uri "
+        + "'none'; form-action 'none'";
 
     private readonly Words words = plan.Words;
 
     public Series<Page> Pages()
     {
         var shared = Shared(plan, pagesPolicy, HostedScripts.Where(theme.Brings), path => path, "");
-        return Contents(plan, shared, path => path, "").Select(page => new Page(page.Path, Filled(shared, PageTemplate, ("page", page), ("path", page.Path), ("here", "")))).ToSeries();
+        return Contents(plan, shared, path => path, "")
+            .Select(page => new Page(page.Path, Filled(shared, PageTemplate, ("page", page), ("path", page.Path), ("here", ""))))
+            .ToSeries();
     }
 
     /// <summary>With its clips, unless they make it too heavy; then with their stills.</summary>
     public Page AllInOne()
     {
         var html = AllInOne(clips: true);
-        if (plan.Clips.Count > 0 && AllPages.LengthWithFiles(html, plan) > AllPages.MostWithClips) html = AllInOne(clips: false);
+        if (plan.Clips.Count > 0 && AllPages.LengthWithFiles(html, plan) > AllPages.MostWithClips)
+            html = AllInOne(clips: false);
         return new(Plan.AllPagesPath, AllPages.WithFiles(html, plan));
     }
 
@@ -42,22 +64,44 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     {
         var style = Inlined.Style(theme, Style, GuideStyle, PrintStyle);
         var scripts = Scripts.Where(theme.Brings).Select(script => Inlined.Script(theme, script)).ToArray();
-        var policy = $"default-src 'none'; style-src '{style.Hash}'; script-src {Known(scripts)}; img-src data:; {Media(plan, "data:")}worker-src blob:; base-uri 'none'; form-action 'none'";
+        var policy =
+            $"default-src 'none'; style-src '{style.Hash}'; script-src {Known(scripts)}; img-src data:; "
+            + $"{Media(plan, "data:")}worker-src blob:; base-uri 'none'; form-action 'none'";
         var calendar = CalendarFile.Of(plan);
         var inOne = AllPages.Of(plan, clips);
         var shared = Shared(inOne, policy, [], At, "-");
-        var view = new AllPagesView(style.Markup, scripts.Select(s => s.Markup).ToSeries(), Contents(inOne, shared, At, "-").Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) }).ToSeries());
+        var view = new AllPagesView(
+            style.Markup,
+            scripts.Select(s => s.Markup).ToSeries(),
+            Contents(inOne, shared, At, "-")
+                .Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) })
+                .ToSeries()
+        );
         return Filled(shared, AllPagesTemplate, ("file", view), ("path", Plan.AllPagesPath), ("here", ""));
 
-        string At(string path) => path == Plan.CalendarPath && calendar is not null ? AllPages.DataOf(calendar, "text/calendar;charset=utf-8") : AllPages.AddressOf(path);
+        string At(string path) =>
+            path == Plan.CalendarPath && calendar is not null
+                ? AllPages.DataOf(calendar, "text/calendar;charset=utf-8")
+                : AllPages.AddressOf(path);
     }
 
     private static string Media(Plan plan, string from) => plan.Clips.Count > 0 ? $"media-src {from}; " : "";
 
-    private static string Known(IReadOnlyCollection<Inlined> scripts) => scripts.Count == 0 ? "'none'" : string.Join(' ', scripts.Select(s => $"'{s.Hash}'"));
+    private static string Known(IReadOnlyCollection<Inlined> scripts) =>
+        scripts.Count == 0 ? "'none'" : string.Join(' ', scripts.Select(s => $"'{s.Hash}'"));
 
-    private static Dictionary<string, object> Shared(Plan plan, string policy, IEnumerable<string> scripts, Func<string, string> at, string behind) =>
-        new(StringComparer.Ordinal) { ["site"] = Viewing.Site(plan, policy, scripts, at, Here(Plan.BeforeYouStartPath, behind)), ["words"] = SiteRenderer.WordsOf(plan.Words) };
+    private static Dictionary<string, object> Shared(
+        Plan plan,
+        string policy,
+        IEnumerable<string> scripts,
+        Func<string, string> at,
+        string behind
+    ) =>
+        new(StringComparer.Ordinal)
+        {
+            ["site"] = Viewing.Site(plan, policy, scripts, at, Here(Plan.BeforeYouStartPath, behind)),
+            ["words"] = SiteRenderer.WordsOf(plan.Words),
+        };
 
     /// <summary>What the ids on a page begin with.</summary>
     private static string Here(string path, string behind) => behind.Length > 0 ? AllPages.IdOf(path) + behind : "";
@@ -65,26 +109,43 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     /// <param name="shown">The plan with its pages where they are addressed.</param>
     /// <param name="at">How a page is addressed.</param>
     /// <param name="behind">What stands between the id of a page and an id on it; empty where pages are apart.</param>
-    private IEnumerable<FramedView> Contents(Plan shown, Dictionary<string, object> shared, Func<string, string> at, string behind)
+    private IEnumerable<FramedView> Contents(
+        Plan shown,
+        Dictionary<string, object> shared,
+        Func<string, string> at,
+        string behind
+    )
     {
         yield return Of(Plan.HomePath, shown.Programme.Title, "index.html", "home", here => Viewing.Home(shown, at, here));
-        yield return Of(Plan.BeforeYouStartPath, words.Say("before-you-start"), "before-you-start.html", "before", here => Viewing.Before(shown, here));
+        yield return Of(Plan.BeforeYouStartPath, words.Say("before-you-start"), "before-you-start.html", "before", here =>
+            Viewing.Before(shown, here)
+        );
         yield return Of(Plan.WeeksPath, words.Say("your-weeks"), "weeks.html", "weeks", _ => ViewingWeeks.Of(shown));
-        foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions)) yield return Of(session.Path, session.Name, "session.html", "session", here => Viewing.Session(shown, view, here));
-        foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises)) yield return Of(exercise.Path, exercise.Title, "exercise.html", "exercise", here => Viewing.Exercise(shown, view, here));
+        foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
+            yield return Of(session.Path, session.Name, "session.html", "session", here => Viewing.Session(shown, view, here));
+        foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))
+            yield return Of(exercise.Path, exercise.Title, "exercise.html", "exercise", here =>
+                Viewing.Exercise(shown, view, here)
+            );
 
         FramedView Of(string path, string title, string template, string name, Func<string, object> view)
         {
             var here = Here(path, behind);
             var terms = plan.TermsOn(path).Select(TermView.Of).ToSeries();
-            return new(path, AllPages.IdOf(path), title, new(Filled(shared, template, (name, view(here)), ("path", at(path)), ("here", here), ("terms", terms))));
+            return new(
+                path,
+                AllPages.IdOf(path),
+                title,
+                new(Filled(shared, template, (name, view(here)), ("path", at(path)), ("here", here), ("terms", terms)))
+            );
         }
     }
 
     private string Filled(Dictionary<string, object> shared, string template, params (string Name, object View)[] views)
     {
         var all = new Dictionary<string, object>(shared, StringComparer.Ordinal);
-        foreach (var (name, view) in views) all[name] = view;
+        foreach (var (name, view) in views)
+            all[name] = view;
         return TemplateRun.Fill(theme, template, all);
     }
 }

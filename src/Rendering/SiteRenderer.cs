@@ -13,22 +13,30 @@ public static class SiteRenderer
     /// <summary>The pages of what this room finds.</summary>
     public static IEnumerable<RulePage> Pages() => [RulePage.Of(ThemeBroken, Assembly.GetExecutingAssembly())];
 
-    /// <summary>The client's whole site, or null (and a finding) where the theme is broken. Beside its pages it holds all of them in one, where the theme has a template for that.</summary>
+    /// <summary>The client's whole site, or null (and a finding) where the theme is broken. Beside its pages it holds all of them
+    /// in one, where the theme has a template for that.</summary>
     public static Site? Render(Plan plan, Theme theme, Findings findings) => Tried(plan.Client, theme, findings, () =>
-    {
-        var own = plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes))).ToList();
-        if (CalendarFile.Of(plan) is { } calendar) own.Add(calendar);
-        var frames = new SiteFrames(plan, theme);
-        var pages = frames.Pages();
-        if (theme.Has(SiteFrames.AllPagesTemplate)) pages = [.. pages, frames.AllInOne()];
-        own.Add(HostedFiles.ManifestOf(plan, theme));
-        if (HostedFiles.ListOf(theme, pages, theme.Assets.Concat(own)) is { } list) own.Add(list);
-        SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
-        return new Site(plan.Client, pages, theme.Assets.Concat(own));
-    });
+        {
+            var own = plan
+                .Pictures.Select(p => new Asset(p.Path, p.Bytes))
+                .Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)))
+                .ToList();
+            if (CalendarFile.Of(plan) is { } calendar)
+                own.Add(calendar);
+            var frames = new SiteFrames(plan, theme);
+            var pages = frames.Pages();
+            if (theme.Has(SiteFrames.AllPagesTemplate))
+                pages = [.. pages, frames.AllInOne()];
+            own.Add(HostedFiles.ManifestOf(plan, theme));
+            if (HostedFiles.ListOf(theme, pages, theme.Assets.Concat(own)) is { } list)
+                own.Add(list);
+            SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
+            return new Site(plan.Client, pages, theme.Assets.Concat(own));
+        });
 
     /// <summary>The site as one page that needs no other file; otherwise as above.</summary>
-    public static Site? RenderInOne(Plan plan, Theme theme, Findings findings) => Tried(plan.Client, theme, findings, () => new Site(plan.Client, [new SiteFrames(plan, theme).AllInOne()], []));
+    public static Site? RenderInOne(Plan plan, Theme theme, Findings findings) =>
+        Tried(plan.Client, theme, findings, () => new Site(plan.Client, [new SiteFrames(plan, theme).AllInOne()], []));
 
     /// <summary>What is rendered, or null (and a finding) where the theme is broken.</summary>
     /// <param name="client">Null where it is for nobody by name.</param>
@@ -41,25 +49,41 @@ public static class SiteRenderer
         }
         catch (ThemeException broken)
         {
-            findings.Add(new(ThemeBroken, Level.Error, client, broken.At, $"The theme '{theme.Name}' cannot be filled: {broken.Message}", broken.Help));
+            findings.Add(
+                new(
+                    ThemeBroken,
+                    Level.Error,
+                    client,
+                    broken.At,
+                    $"The theme '{theme.Name}' cannot be filled: {broken.Message}",
+                    broken.Help
+                )
+            );
             return null;
         }
     }
 
-    /// <summary>A file of the theme cannot take the place of a page or a picture, nor of another file where small and capital letters are the same.</summary>
+    /// <summary>A file of the theme cannot take the place of a page or a picture, nor of another file where small and capital
+    /// letters are the same.</summary>
     private static void SeeThatPathsDiffer(Theme theme, IEnumerable<string> others)
     {
         var taken = others.ToHashSet(StringComparer.OrdinalIgnoreCase);
         if (theme.Assets.Select(a => a.Path).FirstOrDefault(path => !taken.Add(path)) is { } path)
-            throw new ThemeException(Location.Whole(path), "The site has another file of this name.", "Rename it; pages, pictures and the theme's own files lie side by side in one site.");
+            throw new ThemeException(
+                Location.Whole(path),
+                "The site has another file of this name.",
+                "Rename it; pages, pictures and the theme's own files lie side by side in one site."
+            );
     }
 
-    /// <summary>The catalogue as templates see it: <c>words.before_you_start</c>. Phrases that need filling are filled in the views.</summary>
+    /// <summary>The catalogue as templates see it: <c>words.before_you_start</c>. Phrases that need filling are filled in the
+    /// views.</summary>
     internal static ScriptObject WordsOf(Words words)
     {
         var seen = new ScriptObject(StringComparer.Ordinal);
         foreach (var key in words.Keys)
-            if (words.Plain(key) is { } phrase) seen.SetValue(key.Replace('-', '_'), phrase, readOnly: true);
+            if (words.Plain(key) is { } phrase)
+                seen.SetValue(key.Replace('-', '_'), phrase, readOnly: true);
         return seen;
     }
 }

@@ -9,12 +9,13 @@ using Scriban.Syntax;
 
 namespace Gradus.Rendering;
 
-/// <summary>One template filled with one view. It fails closed: an unknown name is an error, everything is escaped that is not typed as
-/// HTML, and a page that never ends is given up. Of the functions that Scriban brings along there is none: some of them know the day, draw
-/// lots, or read templates out of texts.</summary>
+/// <summary>One template filled with one view. It fails closed: an unknown name is an error, everything is escaped that is not
+/// typed as HTML, and a page that never ends is given up. Of the functions that Scriban brings along there is none: some of them
+/// know the day, draw lots, or read templates out of texts.</summary>
 internal sealed class TemplateRun : TemplateContext
 {
-    /// <summary>More than the plain theme takes for a session of two years in which every week has a hundred steps of its own, and done within a second.</summary>
+    /// <summary>More than the plain theme takes for a session of two years in which every week has a hundred steps of its own,
+    /// and done within a second.</summary>
     private const int StepLimit = 500_000;
 
     /// <summary>In characters, of a whole page.</summary>
@@ -32,7 +33,8 @@ internal sealed class TemplateRun : TemplateContext
     [
         ("OutputLimit", "This page is longer than four million characters."),
         ("LimitToString", "A text that is put together here is longer than half a million characters."),
-        ("LoopLimit", Endless), ("iteration limit", Endless),
+        ("LoopLimit", Endless),
+        ("iteration limit", Endless),
         ("recursive depth limit", "Templates include each other here more than 20 deep; perhaps one includes itself."),
         ("thrown by the target of an invocation", "This list has no such place."),
     ];
@@ -43,7 +45,8 @@ internal sealed class TemplateRun : TemplateContext
     private readonly IReadOnlyDictionary<string, object> views;
     private int steps;
 
-    /// <summary>The statement that was evaluated last: it is what is being written, which the span of a write does not tell.</summary>
+    /// <summary>The statement that was evaluated last: it is what is being written, which the span of a write does not
+    /// tell.</summary>
     private SourceSpan evaluated;
 
     private TemplateRun(Theme theme, IReadOnlyDictionary<string, object> views)
@@ -66,7 +69,8 @@ internal sealed class TemplateRun : TemplateContext
         TryGetMember = NoMember;
         BuiltinObject.SetValue("include", new Included(theme), readOnly: true);
         var globals = new ScriptObject(StringComparer.Ordinal);
-        foreach (var (name, view) in views) globals.SetValue(name, view, readOnly: true);
+        foreach (var (name, view) in views)
+            globals.SetValue(name, view, readOnly: true);
         PushGlobal(globals);
     }
 
@@ -81,25 +85,34 @@ internal sealed class TemplateRun : TemplateContext
         }
         catch (ScriptRuntimeException broken)
         {
-            var said = Limits.FirstOrDefault(limit => broken.OriginalMessage.Contains(limit.Word, StringComparison.Ordinal)).Sentence;
+            var said = Limits
+                .FirstOrDefault(limit => broken.OriginalMessage.Contains(limit.Word, StringComparison.Ordinal))
+                .Sentence;
             throw broken.InnerException as ThemeException ?? ThemeException.In(broken.Span, said ?? broken.OriginalMessage);
         }
     }
 
-    public override TemplateContext Write(SourceSpan span, object? textAsObject) => textAsObject switch
-    {
-        null => this,
-        Html html => Write(html.Markup),
-        IConvertible text => Write(Html.Escape(ObjectToString(text) ?? "")),
-        _ => throw ThemeException.In(evaluated, "This is no text but several things together.", "Name one of its parts, or go through them with 'for'."),
-    };
+    public override TemplateContext Write(SourceSpan span, object? textAsObject) =>
+        textAsObject switch
+        {
+            null => this,
+            Html html => Write(html.Markup),
+            IConvertible text => Write(Html.Escape(ObjectToString(text) ?? "")),
+            _ => throw ThemeException.In(
+                evaluated,
+                "This is no text but several things together.",
+                "Name one of its parts, or go through them with 'for'."
+            ),
+        };
 
     protected override IObjectAccessor? GetMemberAccessorImpl(object target)
     {
         var kind = target.GetType();
-        if (Accessors.TryGetValue(kind, out var known)) return known;
+        if (Accessors.TryGetValue(kind, out var known))
+            return known;
         var found = base.GetMemberAccessorImpl(target);
-        if (found is not null && kind.Assembly == typeof(TemplateRun).Assembly) Accessors.TryAdd(kind, found);
+        if (found is not null && kind.Assembly == typeof(TemplateRun).Assembly)
+            Accessors.TryAdd(kind, found);
         return found;
     }
 
@@ -107,7 +120,8 @@ internal sealed class TemplateRun : TemplateContext
     {
         Count(1);
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
-        if (scriptNode is ScriptExpressionStatement) evaluated = scriptNode.Span;
+        if (scriptNode is ScriptExpressionStatement)
+            evaluated = scriptNode.Span;
         return value is BigInteger ? throw ThemeException.In(CurrentSpan, "A number here has more than 18 digits.") : value;
     }
 
@@ -122,17 +136,36 @@ internal sealed class TemplateRun : TemplateContext
     private void Count(int done)
     {
         steps += done;
-        if (steps > StepLimit) throw ThemeException.In(CurrentSpan, Endless);
+        if (steps > StepLimit)
+            throw ThemeException.In(CurrentSpan, Endless);
     }
 
-    private bool NoVariable(TemplateContext context, SourceSpan span, ScriptVariable variable, [MaybeNullWhen(false)] out object value) =>
-        throw NoName(span, variable.Name, views.Keys.Order(StringComparer.Ordinal));
+    private bool NoVariable(
+        TemplateContext context,
+        SourceSpan span,
+        ScriptVariable variable,
+        [MaybeNullWhen(false)] out object value
+    ) => throw NoName(span, variable.Name, views.Keys.Order(StringComparer.Ordinal));
 
-    private static bool NoMember(TemplateContext context, SourceSpan span, object target, string member, [MaybeNullWhen(false)] out object value) =>
-        throw NoName(span, member, context.GetMemberAccessor(target).GetMembers(context, span, target).Order(StringComparer.Ordinal));
+    private static bool NoMember(
+        TemplateContext context,
+        SourceSpan span,
+        object target,
+        string member,
+        [MaybeNullWhen(false)] out object value
+    ) =>
+        throw NoName(
+            span,
+            member,
+            context.GetMemberAccessor(target).GetMembers(context, span, target).Order(StringComparer.Ordinal)
+        );
 
-    private static ThemeException NoName(SourceSpan span, string name, IEnumerable<string> known) => ThemeException.In(
-        span, $"There is no '{name}' here.", Nearest.Ask(name, known, "The page of this rule lists every name that a template may use."));
+    private static ThemeException NoName(SourceSpan span, string name, IEnumerable<string> known) =>
+        ThemeException.In(
+            span,
+            $"There is no '{name}' here.",
+            Nearest.Ask(name, known, "The page of this rule lists every name that a template may use.")
+        );
 
     /// <summary>Another template of the theme, written where it is named.</summary>
     private sealed class Included(Theme theme) : IScriptCustomFunction
@@ -147,7 +180,12 @@ internal sealed class TemplateRun : TemplateContext
 
         public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(string), "name");
 
-        public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+        public object? Invoke(
+            TemplateContext context,
+            ScriptNode? callerContext,
+            ScriptArray arguments,
+            ScriptBlockStatement? blockStatement
+        )
         {
             var from = callerContext ?? new ScriptBlockStatement();
             var template = theme.Find(context.ObjectToString(arguments[0]) ?? "", from.Span);
@@ -155,7 +193,8 @@ internal sealed class TemplateRun : TemplateContext
             try
             {
                 context.PushOutput();
-                if (template.Page is { } page) context.Evaluate(page);
+                if (template.Page is { } page)
+                    context.Evaluate(page);
                 return new Html(context.PopOutput().ToString() ?? "");
             }
             finally
@@ -164,7 +203,11 @@ internal sealed class TemplateRun : TemplateContext
             }
         }
 
-        public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
-            ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
+        public ValueTask<object?> InvokeAsync(
+            TemplateContext context,
+            ScriptNode? callerContext,
+            ScriptArray arguments,
+            ScriptBlockStatement? blockStatement
+        ) => ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
     }
 }

@@ -5,11 +5,13 @@ using Scriban.Parsing;
 
 namespace Gradus.Rendering;
 
-/// <summary>What the client sees: the templates of the pages, parsed once, and the files that go with every site as they are.</summary>
+/// <summary>What the client sees: the templates of the pages, parsed once, and the files that go with every site as they
+/// are.</summary>
 public sealed class Theme
 {
     /// <summary>What an intake sheet has in the page itself, and no site beside its pages.</summary>
-    internal const string SheetStyle = "intake-sheet.css", SheetScript = "intake-sheet.js";
+    internal const string SheetStyle = "intake-sheet.css",
+        SheetScript = "intake-sheet.js";
 
     private const string TemplateEnding = ".html";
     private const int KiB = 1024;
@@ -28,8 +30,10 @@ public sealed class Theme
         Name = name;
         foreach (var (path, bytes) in files)
         {
-            if (path.EndsWith(TemplateEnding, StringComparison.Ordinal) && !path.Contains('/', StringComparison.Ordinal)) Parse(path, bytes);
-            else if (!path.EndsWith(".md", StringComparison.Ordinal)) others[path] = bytes;
+            if (path.EndsWith(TemplateEnding, StringComparison.Ordinal) && !path.Contains('/', StringComparison.Ordinal))
+                Parse(path, bytes);
+            else if (!path.EndsWith(".md", StringComparison.Ordinal))
+                others[path] = bytes;
         }
 
         Assets = others.Where(f => f.Key is not (SheetStyle or SheetScript)).Select(f => new Asset(f.Key, f.Value)).ToSeries();
@@ -50,12 +54,23 @@ public sealed class Theme
     /// <exception cref="ThemeException">There is no such template, or it cannot be read.</exception>
     internal Template Find(string name, SourceSpan asked)
     {
-        if (unreadable.TryGetValue(name, out var why)) throw new ThemeException(Location.Whole(name), why, "Save it again as plain text in UTF-8, and put what is large into files beside it.");
+        if (unreadable.TryGetValue(name, out var why))
+            throw new ThemeException(
+                Location.Whole(name),
+                why,
+                "Save it again as plain text in UTF-8, and put what is large into files beside it."
+            );
         if (!templates.TryGetValue(name, out var template))
         {
-            var help = Nearest.Ask(name, templates.Keys, "Write a file with that name; templates end in .html and lie at the top of the theme.");
+            var help = Nearest.Ask(
+                name,
+                templates.Keys,
+                "Write a file with that name; templates end in .html and lie at the top of the theme."
+            );
             var message = $"There is no template '{name}'.";
-            throw asked.FileName is null ? new ThemeException(Location.Whole(name), message, help) : ThemeException.In(asked, message, help);
+            throw asked.FileName is null
+                ? new ThemeException(Location.Whole(name), message, help)
+                : ThemeException.In(asked, message, help);
         }
 
         return template.HasErrors ? throw ThemeException.In(template.Messages[0].Span, template.Messages[0].Message) : template;
@@ -75,13 +90,15 @@ public sealed class Theme
         }
     }
 
-    private static string TextOf(byte[] bytes) => Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);
+    private static string TextOf(byte[] bytes) =>
+        Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);
 
     private void Parse(string path, byte[] bytes)
     {
         if (bytes.Length > TemplateLimit)
         {
-            unreadable[path] = $"This template has {(bytes.Length + KiB - 1) / KiB} KiB; the most that is read is {TemplateLimit / KiB} KiB.";
+            unreadable[path] =
+                $"This template has {(bytes.Length + KiB - 1) / KiB} KiB; the most that is read is {TemplateLimit / KiB} KiB.";
             return;
         }
 

@@ -11,10 +11,16 @@ internal sealed class ThemeException(Location at, string message, string? help =
 
     public Location At { get; } = at;
 
-    public string Help { get; } = help ?? "Mend the template there; its page in the documentation lists every name that a template may use.";
+    public string Help { get; } =
+        help ?? "Mend the template there; its page in the documentation lists every name that a template may use.";
 
     /// <summary>What is wrong at a place of a template. Only the beginning of what is long is said.</summary>
-    public static ThemeException In(SourceSpan span, string message, string? help = null) => new(
-        new(span.FileName ?? "theme", span.Start.Line + 1, span.Start.Column + 1),
-        message.Length <= LengthLimit ? message : message[..(char.IsHighSurrogate(message[LengthLimit - 1]) ? LengthLimit - 1 : LengthLimit)] + "…", help);
+    public static ThemeException In(SourceSpan span, string message, string? help = null) =>
+        new(
+            new(span.FileName ?? "theme", span.Start.Line + 1, span.Start.Column + 1),
+            message.Length <= LengthLimit
+                ? message
+                : message[..(char.IsHighSurrogate(message[LengthLimit - 1]) ? LengthLimit - 1 : LengthLimit)] + "…",
+            help
+        );
 }

@@ -12,22 +12,35 @@ public static class ThemeFolder
     public static Theme Plain()
     {
         var assembly = Assembly.GetExecutingAssembly();
-        return new("plain", BuiltIn.Names(assembly)
-            .Where(name => name.StartsWith(PlainPrefix, StringComparison.Ordinal))
-            .Select(name => KeyValuePair.Create(name[PlainPrefix.Length..].Replace('\\', '/'), BuiltIn.Bytes(assembly, name))));
+        return new(
+            "plain",
+            BuiltIn
+                .Names(assembly)
+                .Where(name => name.StartsWith(PlainPrefix, StringComparison.Ordinal))
+                .Select(name => KeyValuePair.Create(name[PlainPrefix.Length..].Replace('\\', '/'), BuiltIn.Bytes(assembly, name)))
+        );
     }
 
     /// <summary>The theme in a folder. Names that begin with a dot, and links, are not part of it.</summary>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     public static Theme Open(string folder)
     {
-        if (!Directory.Exists(folder)) throw new DirectoryNotFoundException($"There is no theme folder '{folder}'.");
+        if (!Directory.Exists(folder))
+            throw new DirectoryNotFoundException($"There is no theme folder '{folder}'.");
         var options = new EnumerationOptions
         {
-            RecurseSubdirectories = true, MaxRecursionDepth = 4, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
+            RecurseSubdirectories = true,
+            MaxRecursionDepth = 4,
+            AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
         };
-        return new(Path.GetFileName(Path.TrimEndingDirectorySeparator(folder)), Directory.EnumerateFiles(folder, "*", options)
-            .Select(path => KeyValuePair.Create(Path.GetRelativePath(folder, path).Replace('\\', '/'), File.ReadAllBytes(path)))
-            .OrderBy(file => file.Key, StringComparer.Ordinal));
+        return new(
+            Path.GetFileName(Path.TrimEndingDirectorySeparator(folder)),
+            Directory
+                .EnumerateFiles(folder, "*", options)
+                .Select(path =>
+                    KeyValuePair.Create(Path.GetRelativePath(folder, path).Replace('\\', '/'), File.ReadAllBytes(path))
+                )
+                .OrderBy(file => file.Key, StringComparer.Ordinal)
+        );
     }
 }

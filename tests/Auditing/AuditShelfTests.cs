@@ -7,7 +7,8 @@ namespace Gradus.Tests.Auditing;
 public sealed class AuditShelfTests
 {
     [Fact]
-    public void Every_client_may_be_on_the_shelf_the_site_s_own_too() => Assert.Empty(Audit(new(["Tess Harrowby", "Bram Ullyett"]), FinishedSite.Site));
+    public void Every_client_may_be_on_the_shelf_the_site_s_own_too() =>
+        Assert.Empty(Audit(new(["Tess Harrowby", "Bram Ullyett"]), FinishedSite.Site));
 
     [Fact]
     public void Names_that_begin_alike_or_overlap_are_each_found()
@@ -15,14 +16,19 @@ public sealed class AuditShelfTests
         var site = FinishedSite.With("index.html", "</body>", "<p>Thanks to ann marie leeson</p></body>");
         Assert.Equal(
             ["Ann Marie", "Ann Marie Lee", "Ann Marie Leeson", "Marie Leeson"],
-            Named(new(["Ann Marie", "Ann Marie Leeson", "Marie Leeson", "Ann Marie Lee", "Ann Leeson", "Tess Harrowby"]), site).Order(StringComparer.Ordinal));
+            Named(new(["Ann Marie", "Ann Marie Leeson", "Marie Leeson", "Ann Marie Lee", "Ann Leeson", "Tess Harrowby"]), site)
+                .Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
     public void Two_clients_whose_names_differ_in_case_alone_are_both_named()
     {
         var site = FinishedSite.With("index.html", "</body>", "<p>Bram Ullyett</p></body>");
-        Assert.Equal(["BRAM ULLYETT", "Bram Ullyett"], Named(new(["Bram Ullyett", "BRAM ULLYETT"]), site).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["BRAM ULLYETT", "Bram Ullyett"],
+            Named(new(["Bram Ullyett", "BRAM ULLYETT"]), site).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -36,8 +42,9 @@ public sealed class AuditShelfTests
         Assert.Empty(Audit(shelf, FinishedSite.Site));
     }
 
-    private static Series<Finding> Audit(AuditShelf shelf, Site site) => RuleBook.Audit(FinishedSite.Plan, site, shelf).ToSeries();
+    private static Series<Finding> Audit(AuditShelf shelf, Site site) =>
+        RuleBook.Audit(FinishedSite.Plan, site, shelf).ToSeries();
 
-    private static IEnumerable<string> Named(AuditShelf shelf, Site site) => Audit(shelf, site)
-        .Where(f => f.Rule.Text == "other-client-named").Select(f => f.Message.Split(", ")[1]);
+    private static IEnumerable<string> Named(AuditShelf shelf, Site site) =>
+        Audit(shelf, site).Where(f => f.Rule.Text == "other-client-named").Select(f => f.Message.Split(", ")[1]);
 }

@@ -8,14 +8,17 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>The demonstration practice in the plain theme: nothing is found in it, and no caution of it can go without being missed.</summary>
+/// <summary>The demonstration practice in the plain theme: nothing is found in it, and no caution of it can go without being
+/// missed.</summary>
 public sealed class DemonstrationTests(ITestOutputHelper output)
 {
     private static readonly DateOnly Today = new(2026, 12, 7);
 
     private static readonly Findings Read = [];
 
-    private static readonly Practice Practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), Read).Practice!;
+    private static readonly Practice Practice = PracticeReader
+        .Read(SourceFolder.Open(Repository.Path("content")), Read)
+        .Practice!;
 
     private static readonly Theme Plain = ThemeFolder.Plain();
 
@@ -25,7 +28,13 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
     public void Nothing_is_found_in_the_practice_but_what_its_next_programmes_have_to_add()
     {
         Assert.NotEmpty(Practice.Clients);
-        Assert.Equal("", Example.Written(Read.Concat(RuleBook.Check(Practice, Today)).Where(f => (f.Rule.Text, f.Level) != ("gain-without-control", Level.Note))));
+        Assert.Equal(
+            "",
+            Example.Written(
+                Read.Concat(RuleBook.Check(Practice, Today))
+                    .Where(f => (f.Rule.Text, f.Level) != ("gain-without-control", Level.Note))
+            )
+        );
     }
 
     [Theory]
@@ -44,9 +53,18 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
         var planted = 0;
         foreach (var line in LongProof.Cases(plan.Cautions.SelectMany(c => c.Lines()).Distinct(StringComparer.Ordinal)))
         {
-            var needed = site.Pages.Select(p => p.Path).Where(path => plan.CautionsFor(ShownOn(plan, path)).Any(c => c.Lines().Contains(line))).ToArray();
-            var shortened = new Site(site.Client, site.Pages.Select(p => needed.Contains(p.Path) ? p with { Html = Without(p.Html, line) } : p), site.Assets);
-            var missed = Audit(plan, shortened).Where(f => f.Rule.Text is "caution-altered" or "page-without-cautions").Select(f => f.At.File);
+            var needed = site
+                .Pages.Select(p => p.Path)
+                .Where(path => plan.CautionsFor(ShownOn(plan, path)).Any(c => c.Lines().Contains(line)))
+                .ToArray();
+            var shortened = new Site(
+                site.Client,
+                site.Pages.Select(p => needed.Contains(p.Path) ? p with { Html = Without(p.Html, line) } : p),
+                site.Assets
+            );
+            var missed = Audit(plan, shortened)
+                .Where(f => f.Rule.Text is "caution-altered" or "page-without-cautions")
+                .Select(f => f.At.File);
             Assert.Equal(needed, missed.Distinct().Order(StringComparer.Ordinal));
             planted += needed.Length;
         }
@@ -56,8 +74,10 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
     }
 
     private static IEnumerable<ExerciseId> ShownOn(Plan plan, string path) =>
-        path == Plan.BeforeYouStartPath ? plan.Exercises.Select(e => e.Id)
-        : plan.Sessions.FirstOrDefault(s => s.Path == path)?.Exercises ?? plan.Exercises.Where(e => e.Path == path).Select(e => e.Id);
+        path == Plan.BeforeYouStartPath
+            ? plan.Exercises.Select(e => e.Id)
+            : plan.Sessions.FirstOrDefault(s => s.Path == path)?.Exercises
+                ?? plan.Exercises.Where(e => e.Path == path).Select(e => e.Id);
 
     /// <summary>The page with the last word of that line taken out.</summary>
     private static string Without(string html, string line)

@@ -4,7 +4,8 @@ namespace Gradus.Tests.Auditing;
 
 /// <summary>One example of a rule's page: what is changed in the little practice, and everything that is then found.</summary>
 /// <param name="Heading">As the page has it: "Found: a hold that is too long".</param>
-/// <param name="Finds">Place, level, rule and client; the sentence; the remedy; and an empty line between findings. Empty for nothing.</param>
+/// <param name="Finds">Place, level, rule and client; the sentence; the remedy; and an empty line between findings. Empty for
+/// nothing.</param>
 internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits, string Finds)
 {
     /// <summary>The examples of a page, in order: one below each heading that begins with "Found" or "Not found".</summary>
@@ -14,14 +15,18 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
         {
             var lines = part.Split('\n');
             var isFound = lines[0].StartsWith("Found", StringComparison.Ordinal);
-            if (!isFound && !lines[0].StartsWith("Not found", StringComparison.Ordinal)) throw new InvalidOperationException($"{page.Rule}: the heading '{lines[0]}' is no example.");
+            if (!isFound && !lines[0].StartsWith("Not found", StringComparison.Ordinal))
+                throw new InvalidOperationException($"{page.Rule}: the heading '{lines[0]}' is no example.");
             var blocks = BlocksOf(lines).ToArray();
             var finds = blocks.Where(b => b.Name == "finds").ToArray();
-            if (finds.Length > 1) throw new InvalidOperationException($"{page.Rule}: '{lines[0]}' says twice what is found.");
+            if (finds.Length > 1)
+                throw new InvalidOperationException($"{page.Rule}: '{lines[0]}' says twice what is found.");
             yield return new(
-                lines[0], isFound,
+                lines[0],
+                isFound,
                 blocks.Where(b => b.Name != "finds").Select(b => EditOf(page, b.Name, b.Lines)).ToSeries(),
-                string.Join('\n', finds.SelectMany(b => b.Lines)));
+                string.Join('\n', finds.SelectMany(b => b.Lines))
+            );
         }
     }
 
@@ -30,12 +35,21 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
     {
         var found = Trial.Of(Edits);
         var actual = Written(found);
-        if (actual != Finds) return $"{rule}, \"{Heading}\"\n--- the page says\n{Said(Finds)}\n--- but found is\n{Said(actual)}\n---";
-        return found.Any(f => f.Rule == rule) == IsFound ? null : $"{rule}, \"{Heading}\": the heading says one thing and the findings another.\n{Said(actual)}";
+        if (actual != Finds)
+            return $"{rule}, \"{Heading}\"\n--- the page says\n{Said(Finds)}\n--- but found is\n{Said(actual)}\n---";
+        return found.Any(f => f.Rule == rule) == IsFound
+            ? null
+            : $"{rule}, \"{Heading}\": the heading says one thing and the findings another.\n{Said(actual)}";
     }
 
-    public static string Written(IEnumerable<Finding> findings) => string.Join("\n\n", findings.Select(f =>
-        $"{f.At} {f.Level.ToString().ToLowerInvariant()} {f.Rule}{(f.Client is { } client ? $" [{client}]" : "")}\n{f.Message}\n{f.Help}"));
+    public static string Written(IEnumerable<Finding> findings) =>
+        string.Join(
+            "\n\n",
+            findings.Select(f =>
+                $"{f.At} {f.Level.ToString().ToLowerInvariant()} "
+                + $"{f.Rule}{(f.Client is { } client ? $" [{client}]" : "")}\n{f.Message}\n{f.Help}"
+            )
+        );
 
     private static string Said(string findings) => findings.Length == 0 ? "nothing" : findings;
 
@@ -43,7 +57,9 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
         name.StartsWith("edit ", StringComparison.Ordinal) ? Edit.Of(name["edit ".Length..], lines)
         : name.StartsWith("weighs ", StringComparison.Ordinal) ? Edit.Weighing(name["weighs ".Length..], lines[0])
         : name.StartsWith("base64 ", StringComparison.Ordinal) ? Edit.OfBytes(name["base64 ".Length..], lines)
-        : throw new InvalidOperationException($"{page.Rule}: a block is called '{name}'; it is 'edit PATH', 'base64 PATH', 'weighs PATH' or 'finds'.");
+        : throw new InvalidOperationException(
+            $"{page.Rule}: a block is called '{name}'; it is 'edit PATH', 'base64 PATH', 'weighs PATH' or 'finds'."
+        );
 
     private static IEnumerable<(string Name, Series<string> Lines)> BlocksOf(string[] lines)
     {
@@ -58,11 +74,13 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
                 continue;
             }
 
-            if (name is not null) yield return (name, inside.ToSeries());
+            if (name is not null)
+                yield return (name, inside.ToSeries());
             name = name is null ? line[fence.Length..] : null;
             inside.Clear();
         }
 
-        if (name is not null) throw new InvalidOperationException($"The block '{name}' never ends.");
+        if (name is not null)
+            throw new InvalidOperationException($"The block '{name}' never ends.");
     }
 }

@@ -23,7 +23,9 @@ internal static class FinishedSite
     public static Site With(string path, string said, string instead)
     {
         var pages = Site.Pages.Select(p => p.Path == path ? p with { Html = Replaced(p.Html) } : p);
-        var assets = Site.Assets.Select(a => a.Path == path ? a with { Bytes = Encoding.UTF8.GetBytes(Replaced(Encoding.UTF8.GetString(a.Bytes.Span))) } : a);
+        var assets = Site.Assets.Select(a =>
+            a.Path == path ? a with { Bytes = Encoding.UTF8.GetBytes(Replaced(Encoding.UTF8.GetString(a.Bytes.Span))) } : a
+        );
         return new(Site.Client, pages, assets);
 
         string Replaced(string text)
@@ -33,11 +35,14 @@ internal static class FinishedSite
         }
     }
 
-    public static Site And(this Site site, string path, string text) => path.EndsWith(".html", StringComparison.Ordinal)
-        ? new(site.Client, site.Pages.Append(new(path, text)), site.Assets)
-        : new(site.Client, site.Pages, site.Assets.Append(new(path, Encoding.UTF8.GetBytes(text))));
+    public static Site And(this Site site, string path, string text) =>
+        path.EndsWith(".html", StringComparison.Ordinal)
+            ? new(site.Client, site.Pages.Append(new(path, text)), site.Assets)
+            : new(site.Client, site.Pages, site.Assets.Append(new(path, Encoding.UTF8.GetBytes(text))));
 
-    private static Practice ReadPractice() => PracticeReader.Read(SourceFolder.Of(LittlePractice.Files.Select(Bytes)), []).Practice!;
+    private static Practice ReadPractice() =>
+        PracticeReader.Read(SourceFolder.Of(LittlePractice.Files.Select(Bytes)), []).Practice!;
 
-    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) => KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
+    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) =>
+        KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
 }

@@ -8,7 +8,8 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>The demonstration practice read in German, and in a made-up language from right to left: nothing is found on any page, and no word of the site is left in English.</summary>
+/// <summary>The demonstration practice read in German, and in a made-up language from right to left: nothing is found on any
+/// page, and no word of the site is left in English.</summary>
 public sealed class OtherLanguagesTests
 {
     [Theory]
@@ -21,7 +22,12 @@ public sealed class OtherLanguagesTests
         var other = practice.Words.In(language) ?? throw new InvalidOperationException("No words.");
 
         // Long enough not to stand in a coach's text by chance.
-        var phrases = english.Keys.Where(k => !k.StartsWith("intake-", StringComparison.Ordinal)).Select(english.Plain).OfType<string>().Where(p => p.Length > 14 && p.Contains(' ', StringComparison.Ordinal)).ToArray();
+        var phrases = english
+            .Keys.Where(k => !k.StartsWith("intake-", StringComparison.Ordinal))
+            .Select(english.Plain)
+            .OfType<string>()
+            .Where(p => p.Length > 14 && p.Contains(' ', StringComparison.Ordinal))
+            .ToArray();
         var seen = 0;
         foreach (var client in practice.Clients)
         {
@@ -43,10 +49,21 @@ public sealed class OtherLanguagesTests
     private static Practice ReadPractice(string language)
     {
         var sources = SourceFolder.Open(Repository.Path("content"));
-        var files = sources.Paths.Select(path => KeyValuePair.Create(path, path.EndsWith("client.yaml", StringComparison.Ordinal)
-            ? Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(sources.Read(path)).Replace("language: en\n", $"language: {language}\n", StringComparison.Ordinal))
-            : sources.Read(path)));
-        if (language == "he") files = files.Append(KeyValuePair.Create("words/he.yaml", Encoding.UTF8.GetBytes(MadeUpWords.In("he"))));
-        return PracticeReader.Read(SourceFolder.Of(files), []).Practice ?? throw new InvalidOperationException("The practice cannot be read.");
+        var files = sources.Paths.Select(path =>
+            KeyValuePair.Create(
+                path,
+                path.EndsWith("client.yaml", StringComparison.Ordinal)
+                    ? Encoding.UTF8.GetBytes(
+                        Encoding
+                            .UTF8.GetString(sources.Read(path))
+                            .Replace("language: en\n", $"language: {language}\n", StringComparison.Ordinal)
+                    )
+                    : sources.Read(path)
+            )
+        );
+        if (language == "he")
+            files = files.Append(KeyValuePair.Create("words/he.yaml", Encoding.UTF8.GetBytes(MadeUpWords.In("he"))));
+        return PracticeReader.Read(SourceFolder.Of(files), []).Practice
+            ?? throw new InvalidOperationException("The practice cannot be read.");
     }
 }

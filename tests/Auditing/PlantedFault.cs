@@ -15,7 +15,8 @@ public sealed record PlantedFault(string Kind, string Path, string Said, string 
     {
         var findings = Findings();
         Assert.True(Rules == Found(), $"{Kind}: expected '{Rules}'\n{Example.Written(findings)}");
-        if (Path.EndsWith(".html", StringComparison.Ordinal)) Assert.All(findings, f => Assert.Equal(Path, f.At.File));
+        if (Path.EndsWith(".html", StringComparison.Ordinal))
+            Assert.All(findings, f => Assert.Equal(Path, f.At.File));
     }
 
     public override string ToString() => Kind;

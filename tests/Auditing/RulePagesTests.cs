@@ -12,7 +12,8 @@ public sealed class RulePagesTests
 {
     private static readonly string[] Folders = ["src/Auditing/Rules", "src/Reading/Faults", "src/Rendering/Faults"];
 
-    public static TheoryData<string> Ids => new(Faults.All.Concat(RuleBook.Rules.Select(r => r.Id)).Append(SiteRenderer.ThemeBroken).Select(id => id.Text));
+    public static TheoryData<string> Ids =>
+        new(Faults.All.Concat(RuleBook.Rules.Select(r => r.Id)).Append(SiteRenderer.ThemeBroken).Select(id => id.Text));
 
     [Fact]
     public void Nothing_is_found_in_the_little_practice() => Assert.Equal("", Example.Written(Trial.Of([])));
@@ -48,7 +49,12 @@ public sealed class RulePagesTests
     {
         var page = PageOf(rule);
         var line = page.Text.Split('\n').Single(l => l.StartsWith("Level: ", StringComparison.Ordinal)).Split("Blocks:")[0];
-        var levels = Example.On(page).SelectMany(e => e.Finds.Split('\n')).Select(l => Regex.Match(l, $@" (error|warning|note) {rule}( |\z)")).Where(m => m.Success).Select(m => m.Groups[1].Value);
+        var levels = Example
+            .On(page)
+            .SelectMany(e => e.Finds.Split('\n'))
+            .Select(l => Regex.Match(l, $@" (error|warning|note) {rule}( |\z)"))
+            .Where(m => m.Success)
+            .Select(m => m.Groups[1].Value);
         Assert.All(levels, level => Assert.Contains(level, line, StringComparison.Ordinal));
     }
 
@@ -67,22 +73,33 @@ public sealed class RulePagesTests
     {
         var page = PageOf("dose-outside-envelope");
         Assert.Contains(said, page.Text, StringComparison.Ordinal);
-        Assert.False(IsTrue(page with { Text = page.Text.Replace(said, instead, StringComparison.Ordinal) }), "The altered page comes true.");
+        Assert.False(
+            IsTrue(page with { Text = page.Text.Replace(said, instead, StringComparison.Ordinal) }),
+            "The altered page comes true."
+        );
         Assert.True(IsTrue(page), "The page as it is does not come true.");
     }
 
     [Fact]
     public void Every_rule_is_in_the_book_once()
     {
-        var written = typeof(RuleBook).Assembly.GetTypes().Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IRule)));
-        Assert.Equal(written.Select(t => t.Name).Order(StringComparer.Ordinal), RuleBook.Rules.Select(r => r.GetType().Name).Order(StringComparer.Ordinal));
+        var written = typeof(RuleBook)
+            .Assembly.GetTypes()
+            .Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IRule)));
+        Assert.Equal(
+            written.Select(t => t.Name).Order(StringComparer.Ordinal),
+            RuleBook.Rules.Select(r => r.GetType().Name).Order(StringComparer.Ordinal)
+        );
         Assert.Equal(RuleBook.Rules.Count, RuleBook.Rules.Select(r => r.Id).Distinct().Count());
     }
 
     [Fact]
     public void Every_fault_of_reading_is_in_its_list()
     {
-        var fields = typeof(Faults).GetFields(BindingFlags.Public | BindingFlags.Static).Where(f => f.FieldType == typeof(RuleId)).ToArray();
+        var fields = typeof(Faults)
+            .GetFields(BindingFlags.Public | BindingFlags.Static)
+            .Where(f => f.FieldType == typeof(RuleId))
+            .ToArray();
         Assert.Equal(fields.Select(f => (RuleId)f.GetValue(null)!), Faults.All);
         Assert.All(fields, f => Assert.Equal(Kebab.Of(f.Name), ((RuleId)f.GetValue(null)!).Text));
     }
@@ -91,9 +108,14 @@ public sealed class RulePagesTests
     public void List_classes_and_pages_correspond_one_to_one()
     {
         var pages = Folders.SelectMany(f => Repository.Files(f, ".md")).ToArray();
-        Assert.Equal(Ids.Select(row => row.Data).Order(StringComparer.Ordinal), pages.Select(p => Kebab.Of(Path.GetFileNameWithoutExtension(p))).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Ids.Select(row => row.Data).Order(StringComparer.Ordinal),
+            pages.Select(p => Kebab.Of(Path.GetFileNameWithoutExtension(p))).Order(StringComparer.Ordinal)
+        );
         var rules = RuleBook.Rules.Select(r => r.GetType().Name).Order(StringComparer.Ordinal).ToArray();
-        var withClass = pages.Where(p => File.Exists(Path.ChangeExtension(p, ".cs"))).Select(p => Path.GetFileNameWithoutExtension(p));
+        var withClass = pages
+            .Where(p => File.Exists(Path.ChangeExtension(p, ".cs")))
+            .Select(p => Path.GetFileNameWithoutExtension(p));
         Assert.Equal(rules, withClass.Order(StringComparer.Ordinal));
     }
 
@@ -102,8 +124,10 @@ public sealed class RulePagesTests
         Assert.All(RuleBook.Rules, rule => Assert.Equal(Kebab.Of(rule.GetType().Name), rule.Id.Text));
 
     [Fact]
-    public void The_built_in_pages_are_the_ones_beside_the_classes() => Assert.All(Folders.SelectMany(f => Repository.Files(f, ".md")), file =>
-        Assert.Equal(File.ReadAllText(file), PageOf(Kebab.Of(Path.GetFileNameWithoutExtension(file))).Text));
+    public void The_built_in_pages_are_the_ones_beside_the_classes() =>
+        Assert.All(Folders.SelectMany(f => Repository.Files(f, ".md")), file =>
+            Assert.Equal(File.ReadAllText(file), PageOf(Kebab.Of(Path.GetFileNameWithoutExtension(file))).Text)
+        );
 
     private static RulePage PageOf(string rule)
     {

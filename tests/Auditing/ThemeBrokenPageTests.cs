@@ -9,9 +9,15 @@ public sealed class ThemeBrokenPageTests
     public void It_lists_every_name_that_a_template_may_use()
     {
         var page = SiteRenderer.Pages().Single().Text;
-        var views = typeof(SiteRenderer).Assembly.GetTypes().Where(t => t.Name.EndsWith("View", StringComparison.Ordinal)).ToArray();
+        var views = typeof(SiteRenderer)
+            .Assembly.GetTypes()
+            .Where(t => t.Name.EndsWith("View", StringComparison.Ordinal))
+            .ToArray();
         Assert.NotEmpty(views);
-        var names = views.SelectMany(v => v.GetProperties()).Select(p => JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name)).Distinct();
+        var names = views
+            .SelectMany(v => v.GetProperties())
+            .Select(p => JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name))
+            .Distinct();
         Assert.All(names, name => Assert.Contains($"`{name}`", page, StringComparison.Ordinal));
     }
 }

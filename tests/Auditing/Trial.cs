@@ -6,8 +6,9 @@ using Gradus.Rendering;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>The little practice, changed in places, from its text to the audit of its sites. The path of an edit says what it changes: a
-/// file of the practice, <c>theme/session.html</c>, or <c>site/tess/session-1.html</c> after the site was made.</summary>
+/// <summary>The little practice, changed in places, from its text to the audit of its sites. The path of an edit says what it
+/// changes: a file of the practice, <c>theme/session.html</c>, or <c>site/tess/session-1.html</c> after the site was
+/// made.</summary>
 internal sealed class Trial
 {
     private readonly Findings findings = new();
@@ -20,19 +21,33 @@ internal sealed class Trial
 
     private IEnumerable<Finding> Run()
     {
-        var written = edits.Where(e => e.Base64 is not null).ToDictionary(e => e.Path, e => Convert.FromBase64String(e.Base64 ?? ""), StringComparer.Ordinal);
-        var sources = Edited(LittlePractice.Files, edits.Where(e => PartOf(e) == Part.Practice && !written.ContainsKey(e.Path))).Select(Bytes);
+        var written = edits
+            .Where(e => e.Base64 is not null)
+            .ToDictionary(e => e.Path, e => Convert.FromBase64String(e.Base64 ?? ""), StringComparer.Ordinal);
+        var sources = Edited(LittlePractice.Files, edits.Where(e => PartOf(e) == Part.Practice && !written.ContainsKey(e.Path)))
+            .Select(Bytes);
         var reading = PracticeReader.Read(SourceFolder.Of(sources.Concat(written.Select(Weighing))), findings);
         if (reading.Practice is { } practice)
         {
             findings.AddRange(RuleBook.Check(practice, LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
-            var theme = new Theme("little", Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes));
-            foreach (var id in reading.Clients) Publish(practice, theme, id);
+            var theme = new Theme(
+                "little",
+                Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes)
+            );
+            foreach (var id in reading.Clients)
+                Publish(practice, theme, id);
         }
 
         var accepted = reading.Practice?.Accepted ?? [];
         var said = new Findings();
-        said.AddRange(RuleBook.Accept(findings, accepted, [.. Faults.Pages(), .. RuleBook.Pages(), .. SiteRenderer.Pages()], LittlePractice.Today));
+        said.AddRange(
+            RuleBook.Accept(
+                findings,
+                accepted,
+                [.. Faults.Pages(), .. RuleBook.Pages(), .. SiteRenderer.Pages()],
+                LittlePractice.Today
+            )
+        );
         return said.InOrder();
     }
 
@@ -40,7 +55,8 @@ internal sealed class Trial
     private KeyValuePair<string, byte[]> Weighing(KeyValuePair<string, byte[]> file)
     {
         var bytes = file.Value;
-        if (edits.FirstOrDefault(e => e.Path == file.Key && e.KiB is not null)?.KiB is { } weight) Array.Resize(ref bytes, weight * 1024);
+        if (edits.FirstOrDefault(e => e.Path == file.Key && e.KiB is not null)?.KiB is { } weight)
+            Array.Resize(ref bytes, weight * 1024);
         return KeyValuePair.Create(file.Key, bytes);
     }
 
@@ -50,12 +66,14 @@ internal sealed class Trial
         var blocked = findings.Block(id, Reach.Of(practice));
         if (blocked || practice.Find(id) is not { } client)
         {
-            if (own.Count > 0) throw new InvalidOperationException($"'{own[0].Path}' cannot be edited: {id} is blocked.");
+            if (own.Count > 0)
+                throw new InvalidOperationException($"'{own[0].Path}' cannot be edited: {id} is blocked.");
             return;
         }
 
         var plan = Plan.For(practice, client);
-        if (SiteRenderer.Render(plan, theme, findings) is not { } site) return;
+        if (SiteRenderer.Render(plan, theme, findings) is not { } site)
+            return;
         var others = practice.Clients.Where(c => c.Id != id).Select(c => c.Name);
         findings.AddRange(RuleBook.Audit(plan, Edited(site, own), others));
     }
@@ -64,29 +82,53 @@ internal sealed class Trial
     private static Site Edited(Site site, Series<Edit> edits)
     {
         var named = edits.Select(e => e.Path.Split('/', 3)[2]).ToHashSet(StringComparer.Ordinal);
-        var texts = site.Pages.Select(p => KeyValuePair.Create(p.Path, p.Html)).Concat(site.Assets.Where(a => named.Contains(a.Path)).Select(a => KeyValuePair.Create(a.Path, Encoding.UTF8.GetString(a.Bytes.Span))));
+        var texts = site
+            .Pages.Select(p => KeyValuePair.Create(p.Path, p.Html))
+            .Concat(
+                site.Assets.Where(a => named.Contains(a.Path))
+                    .Select(a => KeyValuePair.Create(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
+            );
         var edited = Edited(texts, edits);
         return new(
             site.Client,
             edited.Where(f => f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Page(f.Key, f.Value)),
-            edited.Where(f => !f.Key.EndsWith(".html", StringComparison.Ordinal)).Select(f => new Asset(f.Key, Encoding.UTF8.GetBytes(f.Value))).Concat(site.Assets.Where(a => !named.Contains(a.Path))));
+            edited
+                .Where(f => !f.Key.EndsWith(".html", StringComparison.Ordinal))
+                .Select(f => new Asset(f.Key, Encoding.UTF8.GetBytes(f.Value)))
+                .Concat(site.Assets.Where(a => !named.Contains(a.Path)))
+        );
     }
 
-    private static SortedDictionary<string, string> Edited(IEnumerable<KeyValuePair<string, string>> files, IEnumerable<Edit> edits)
+    private static SortedDictionary<string, string> Edited(
+        IEnumerable<KeyValuePair<string, string>> files,
+        IEnumerable<Edit> edits
+    )
     {
         var edited = new SortedDictionary<string, string>(files.ToDictionary(), StringComparer.Ordinal);
         foreach (var edit in edits)
         {
-            var path = PartOf(edit) switch { Part.Site => edit.Path.Split('/', 3)[2], Part.Theme => edit.Path["theme/".Length..], _ => edit.Path };
+            var path = PartOf(edit) switch
+            {
+                Part.Site => edit.Path.Split('/', 3)[2],
+                Part.Theme => edit.Path["theme/".Length..],
+                _ => edit.Path,
+            };
             edited[path] = edit.Apply(edited.GetValueOrDefault(path));
         }
 
         return edited;
     }
 
-    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) => KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
+    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) =>
+        KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
 
-    private static Part PartOf(Edit edit) => edit.Path.Split('/')[0] switch { "site" => Part.Site, "theme" => Part.Theme, _ => Part.Practice };
+    private static Part PartOf(Edit edit) =>
+        edit.Path.Split('/')[0] switch
+        {
+            "site" => Part.Site,
+            "theme" => Part.Theme,
+            _ => Part.Practice,
+        };
 
     private enum Part
     {

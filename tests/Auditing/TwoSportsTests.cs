@@ -8,10 +8,16 @@ namespace Gradus.Tests.Auditing;
 /// <summary>The pages of somebody who fences left-handed and plays court tennis right-handed, in the plain theme.</summary>
 public sealed class TwoSportsTests
 {
-    private static readonly Plan Plan = Club.Empty.Exercise("sway", "2 x hold 30 s, rest 20 s, each side").Exercise("reach", "hold 20 s, each side", trains: "shoulder flexion")
-        .With("sports/tennis.yaml", "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right, front leg: left }\n")
+    private static readonly Plan Plan = Club
+        .Empty.Exercise("sway", "2 x hold 30 s, rest 20 s, each side")
+        .Exercise("reach", "hold 20 s, each side", trains: "shoulder flexion")
+        .With(
+            "sports/tennis.yaml",
+            "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right, front leg: left }\n"
+        )
         .Member("ansel", ["- use: sway\n  side: epee front leg\n- use: reach\n  side: racket arm"])
-        .Edit("clients/ansel/client.yaml", "sport: epee\nstance: right", "sports: { epee: left, tennis: right }").Plan("ansel");
+        .Edit("clients/ansel/client.yaml", "sport: epee\nstance: right", "sports: { epee: left, tennis: right }")
+        .Plan("ansel");
 
     [Fact]
     public void Nothing_is_found_on_them() => Assert.Empty(Found(new PlainTheme()).Select(f => $"{f.At} {f.Message}"));
@@ -20,7 +26,8 @@ public sealed class TwoSportsTests
     public void Page_one_says_of_each_sport_which_side_is_which()
     {
         var page = new PlainTheme().Page("index.html", Plan);
-        Assert.Contains("""
+        Assert.Contains(
+            """
             <h3>Épée</h3>
             <p>Which hand holds your weapon? Your answer for Épée: the left.</p>
             <p>So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg in Épée is your LEFT leg and your rear leg is your RIGHT leg.</p>
@@ -28,8 +35,13 @@ public sealed class TwoSportsTests
             <p>Which hand holds the racket? Your answer for Court tennis: the right.</p>
             <p>So your racket arm is your RIGHT arm and your front leg in Court tennis is your LEFT leg.</p>
             <p><strong>If any of this is wrong, do not start: ask your coach first.</strong></p>
-            """, page, StringComparison.Ordinal);
-        Assert.True(page.IndexOf("do not start", StringComparison.Ordinal) < page.IndexOf("session-1.html", StringComparison.Ordinal));
+            """,
+            page,
+            StringComparison.Ordinal
+        );
+        Assert.True(
+            page.IndexOf("do not start", StringComparison.Ordinal) < page.IndexOf("session-1.html", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -47,7 +59,12 @@ public sealed class TwoSportsTests
     [InlineData("index.html", "for stance in home.stances", "for stance in home.stances limit:1", "stance-missing")]
     [InlineData("index.html", "<h3>{{ stance.sport }}</h3>", "", "stance-missing")]
     [InlineData("index.html", "<h3>{{ stance.sport }}</h3>", "<h3>{{ home.stances[0].sport }}</h3>", "stance-missing")]
-    [InlineData("before-you-start.html", "for stance in before.stances", "for stance in before.stances limit:1", "side-named-wrong")]
+    [InlineData(
+        "before-you-start.html",
+        "for stance in before.stances",
+        "for stance in before.stances limit:1",
+        "side-named-wrong"
+    )]
     [InlineData("before-you-start.html", "{{ stance.answer }}", "{{ before.stances[0].answer }}", "side-named-wrong")]
     public void A_theme_that_mixes_the_sports_up_is_found(string template, string said, string instead, string rule)
     {

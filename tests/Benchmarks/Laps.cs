@@ -18,14 +18,19 @@ internal sealed class Laps
 
     public T Time<T>(string stage, Func<T> work)
     {
-        var (ticks, processor, bytes) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime, GC.GetAllocatedBytesForCurrentThread());
+        var (ticks, processor, bytes) = (
+            Stopwatch.GetTimestamp(),
+            Environment.CpuUsage.TotalTime,
+            GC.GetAllocatedBytesForCurrentThread()
+        );
         var made = work();
         var before = sums.GetValueOrDefault(stage) ?? new(stage, 0, 0, 0);
         sums[stage] = new(
             stage,
             before.Seconds + Stopwatch.GetElapsedTime(ticks).TotalSeconds,
             before.Processor + (Environment.CpuUsage.TotalTime - processor).TotalSeconds,
-            before.Megabytes + ((GC.GetAllocatedBytesForCurrentThread() - bytes) / 1e6));
+            before.Megabytes + ((GC.GetAllocatedBytesForCurrentThread() - bytes) / 1e6)
+        );
         return made;
     }
 }

@@ -1,7 +1,13 @@
 using System.Globalization;
 using Gradus.Tests.Benchmarks;
 
-if (args is not ([] or [_] or [_, _]) || !args.All(a => int.TryParse(a, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is > 0 and <= MadePractice.Most / 2))
+if (
+    args is not ([] or [_] or [_, _])
+    || !args.All(a =>
+        int.TryParse(a, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        && number is > 0 and <= MadePractice.Most / 2
+    )
+)
 {
     Console.Error.WriteLine($"benchmarks [CLIENTS [RUNS]]: whole numbers, at most {MadePractice.Most / 2} clients.");
     return 2;
@@ -9,7 +15,10 @@ if (args is not ([] or [_] or [_, _]) || !args.All(a => int.TryParse(a, NumberSt
 
 int[] asked = [.. args.Select(a => int.Parse(a, CultureInfo.InvariantCulture))];
 var clients = asked is [var some, ..] ? some : 1000;
-var runs = asked is [_, var times] ? times : clients <= 200 ? 3 : 1;
+var runs =
+    asked is [_, var times] ? times
+    : clients <= 200 ? 3
+    : 1;
 
 // What is run for the first time is compiled first: that is not what is measured.
 Run.Of(MadePractice.Of(20));

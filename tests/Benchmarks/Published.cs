@@ -11,8 +11,10 @@ internal sealed record PublishedClient(string Id, int Pages, long Bytes, string 
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         var bytes = 0L;
-        foreach (var page in site.Pages) Add(page.Path, Encoding.UTF8.GetBytes(page.Html));
-        foreach (var asset in site.Assets) Add(asset.Path, asset.Bytes.Span);
+        foreach (var page in site.Pages)
+            Add(page.Path, Encoding.UTF8.GetBytes(page.Html));
+        foreach (var asset in site.Assets)
+            Add(asset.Path, asset.Bytes.Span);
         return new(site.Client.Text, site.Pages.Count, bytes, Convert.ToHexStringLower(hash.GetHashAndReset()));
 
         void Add(string path, ReadOnlySpan<byte> content)

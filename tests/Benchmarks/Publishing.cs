@@ -6,7 +6,8 @@ using Gradus.Rendering;
 
 namespace Gradus.Tests.Benchmarks;
 
-/// <summary>The stages of <c>gradus publish</c> in its own order, one client after another as it does, each under the watch.</summary>
+/// <summary>The stages of <c>gradus publish</c> in its own order, one client after another as it does, each under the
+/// watch.</summary>
 internal static class Publishing
 {
     public static Published Run(MadePractice made, string target, Laps laps)
@@ -15,23 +16,37 @@ internal static class Publishing
         var findings = new Findings();
         var practice = laps.Time(Stages.Reading, () => PracticeReader.Read(SourceFolder.Of(contents), findings)).Practice;
         SameSites.Expect(practice is not null, "the practice could not be read");
-        if (practice is null) return new([]);
+        if (practice is null)
+            return new([]);
         laps.Time(Stages.Checking, () => Added(findings, RuleBook.Check(practice, MadePractice.Today)));
         RefuseErrors(findings);
         var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
         var theme = ThemeFolder.Plain();
         var shelf = laps.Time(Stages.Auditing, () => new AuditShelf(practice.Clients.Select(c => c.Name)));
         using var folder = TargetFolder.Open(target);
-        List<PublishedClient> sites = [.. practice.Clients.Select(client => One(practice, client, reach, theme, shelf, folder, findings, laps))];
+        List<PublishedClient> sites =
+        [
+            .. practice.Clients.Select(client => One(practice, client, reach, theme, shelf, folder, findings, laps)),
+        ];
         RefuseErrors(findings);
         return new(sites);
     }
 
-    private static PublishedClient One(Practice practice, Client client, Reach reach, Theme theme, AuditShelf shelf, TargetFolder folder, Findings findings, Laps laps)
+    private static PublishedClient One(
+        Practice practice,
+        Client client,
+        Reach reach,
+        Theme theme,
+        AuditShelf shelf,
+        TargetFolder folder,
+        Findings findings,
+        Laps laps
+    )
     {
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
         var plan = laps.Time(Stages.Planning, () => Plan.For(practice, client));
-        var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings)) ?? throw new InvalidOperationException($"No site for {client.Id}.");
+        var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings))
+            ?? throw new InvalidOperationException($"No site for {client.Id}.");
         laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, shelf)));
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
         var first = laps.Time(Stages.Writing, () => Publication.Write(site, folder));
@@ -49,6 +64,8 @@ internal static class Publishing
     private static void RefuseErrors(Findings findings)
     {
         if (findings.InOrder().FirstOrDefault(f => f.Level == Level.Error) is { } error)
-            throw new InvalidOperationException($"The made practice is not valid: {error.At.File}:{error.At.Line}:{error.At.Column} {error.Rule} {error.Message}");
+            throw new InvalidOperationException(
+                $"The made practice is not valid: {error.At.File}:{error.At.Line}:{error.At.Column} {error.Rule} {error.Message}"
+            );
     }
 }

@@ -6,7 +6,16 @@ namespace Gradus.Tests.Benchmarks;
 /// <param name="Hash">Of every file of every site, and of the order they come in.</param>
 /// <param name="FirstHash">The same of the first clients alone, who are the same at any size.</param>
 /// <param name="Peak">The most memory that the process has held so far, in MB, when the sites were written.</param>
-internal sealed record Run(int Clients, int Pages, long Bytes, string Hash, string FirstHash, double Peak, IReadOnlyList<Lap> Product, IReadOnlyList<Lap> Floors)
+internal sealed record Run(
+    int Clients,
+    int Pages,
+    long Bytes,
+    string Hash,
+    string FirstHash,
+    double Peak,
+    IReadOnlyList<Lap> Product,
+    IReadOnlyList<Lap> Floors
+)
 {
     /// <summary>The run with, for each stage, the median of several runs.</summary>
     public static Run Median(int clients, int runs)
@@ -31,7 +40,16 @@ internal sealed record Run(int Clients, int Pages, long Bytes, string Hash, stri
             var floors = new Laps();
             FloorRun.Of(made, published.Clients, Path.Combine(folder, "sites"), Path.Combine(folder, "floor"), floors);
             SameSites.Check(made, published);
-            return new(made.Clients, published.Pages, published.Bytes, published.Hash(), published.FirstHash(), peak, [.. product.All], [.. floors.All]);
+            return new(
+                made.Clients,
+                published.Pages,
+                published.Bytes,
+                published.Hash(),
+                published.FirstHash(),
+                peak,
+                [.. product.All],
+                [.. floors.All]
+            );
         }
         finally
         {
@@ -40,7 +58,11 @@ internal sealed record Run(int Clients, int Pages, long Bytes, string Hash, stri
     }
 
     private static Lap[] Medians(Run[] runs, Func<Run, IReadOnlyList<Lap>> laps) =>
-        [.. laps(runs[0]).Index().Select(lap => runs.Select(r => laps(r)[lap.Index]).OrderBy(l => l.Seconds).ElementAt(runs.Length / 2))];
+        [
+            .. laps(runs[0])
+                .Index()
+                .Select(lap => runs.Select(r => laps(r)[lap.Index]).OrderBy(l => l.Seconds).ElementAt(runs.Length / 2)),
+        ];
 
     private static void Settle()
     {

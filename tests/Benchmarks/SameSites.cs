@@ -4,8 +4,8 @@ using Gradus.Rendering;
 
 namespace Gradus.Tests.Benchmarks;
 
-/// <summary>That the same practice gives the same bytes, whatever the run: its files handed in from last to first, its clients from last to
-/// first and several at a time.</summary>
+/// <summary>That the same practice gives the same bytes, whatever the run: its files handed in from last to first, its clients
+/// from last to first and several at a time.</summary>
 internal static class SameSites
 {
     private const int Compared = 200;
@@ -13,19 +13,29 @@ internal static class SameSites
     public static void Check(MadePractice made, Published published)
     {
         var findings = new Findings();
-        var practice = PracticeReader.Read(SourceFolder.Of(made.Contents().Reverse()), findings).Practice ?? throw new InvalidOperationException("Nothing was read.");
+        var practice = PracticeReader.Read(SourceFolder.Of(made.Contents().Reverse()), findings).Practice
+            ?? throw new InvalidOperationException("Nothing was read.");
         var theme = ThemeFolder.Plain();
-        var again = practice.Clients.Take(Compared).Reverse().AsParallel().WithDegreeOfParallelism(4)
-            .Select(client => SiteRenderer.Render(Plan.For(practice, client), theme, new Findings()) ?? throw new InvalidOperationException("Nothing was rendered."))
+        var again = practice
+            .Clients.Take(Compared)
+            .Reverse()
+            .AsParallel()
+            .WithDegreeOfParallelism(4)
+            .Select(client =>
+                SiteRenderer.Render(Plan.For(practice, client), theme, new Findings())
+                ?? throw new InvalidOperationException("Nothing was rendered.")
+            )
             .Select(PublishedClient.Of)
             .ToArray();
         Expect(
             Published.Of(again.OrderBy(c => c.Id, StringComparer.Ordinal)) == Published.Of(published.Clients.Take(Compared)),
-            "the sites depend on the order in which the practice is read or its clients are rendered");
+            "the sites depend on the order in which the practice is read or its clients are rendered"
+        );
     }
 
     public static void Expect(bool holds, string otherwise)
     {
-        if (!holds) throw new InvalidOperationException($"The benchmark does not stand: {otherwise}.");
+        if (!holds)
+            throw new InvalidOperationException($"The benchmark does not stand: {otherwise}.");
     }
 }

@@ -22,7 +22,13 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
     public async Task A_clip_plays_with_its_captions_and_asks_for_nothing_else(string form)
     {
         var (path, allowed) = Published(form);
-        await using var context = await content.ContextAsync(new() { Offline = true, ViewportSize = new() { Width = 360, Height = 800 } });
+        await using var context = await content.ContextAsync(
+            new()
+            {
+                Offline = true,
+                ViewportSize = new() { Width = 360, Height = 800 },
+            }
+        );
         var page = await context.NewPageAsync();
         var troubles = new List<string>();
         var asked = new List<string>();
@@ -33,7 +39,8 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
         await page.WaitForTimeoutAsync(200);
         Assert.DoesNotContain(asked, url => url.EndsWith(".webm", StringComparison.Ordinal));
 
-        var played = await page.EvaluateAsync<string>("""
+        var played = await page.EvaluateAsync<string>(
+            """
             async () => {
                 const clip = document.querySelector('video');
                 clip.muted = true;
@@ -41,14 +48,18 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
                 for (let n = 0; n < 600 && !(clip.currentTime > 0.2 && clip.textTracks[0].cues?.length); n++) await new Promise(later => setTimeout(later, 50));
                 return [clip.currentTime > 0.2, clip.videoWidth, clip.videoHeight, clip.textTracks[0].mode, clip.textTracks[0].cues?.[0]?.text].join('|');
             }
-            """);
+            """
+        );
         Assert.Equal($"true|64|48|showing|{Words}", played);
         Assert.Empty(troubles);
         Assert.DoesNotContain(asked, url => !allowed.Any(part => url.StartsWith(part, StringComparison.Ordinal)));
 
         var axe = await page.RunAxe();
         Assert.Empty(axe.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
-        Assert.Equal(0, await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth"));
+        Assert.Equal(
+            0,
+            await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+        );
     }
 
     [Theory]
@@ -65,7 +76,10 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
         await page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
         Assert.False(await page.Locator("video").First.IsVisibleAsync());
         Assert.True(await page.Locator("img.still").First.IsVisibleAsync());
-        Assert.Equal(new[] { 20, 40 }, await page.Locator("img.still").First.EvaluateAsync<int[]>("picture => [picture.naturalWidth, picture.naturalHeight]"));
+        Assert.Equal(
+            new[] { 20, 40 },
+            await page.Locator("img.still").First.EvaluateAsync<int[]>("picture => [picture.naturalWidth, picture.naturalHeight]")
+        );
         Assert.Contains($"What is said: {Words}", await page.Locator(".said").First.InnerTextAsync(), StringComparison.Ordinal);
     }
 
@@ -80,11 +94,18 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
         Assert.NotNull(file);
         var (picture, path) = (Path.Combine(folder, name), Path.Combine(folder, "page.html"));
         await File.WriteAllBytesAsync(picture, file.Bytes.ToArray(), TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(path, $"<!doctype html><title>x</title><img src=\"{name}\">", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            path,
+            $"<!doctype html><title>x</title><img src=\"{name}\">",
+            TestContext.Current.CancellationToken
+        );
         await using var context = await content.ContextAsync(new() { Offline = true });
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + path);
-        Assert.Equal(new[] { file.Width, file.Height }, await page.Locator("img").EvaluateAsync<int[]>("picture => [picture.naturalWidth, picture.naturalHeight]"));
+        Assert.Equal(
+            new[] { file.Width, file.Height },
+            await page.Locator("img").EvaluateAsync<int[]>("picture => [picture.naturalWidth, picture.naturalHeight]")
+        );
     }
 
     private static byte[] Media(string name) => File.ReadAllBytes(Repository.Path("tests", "Domain", "Media", "files", name));
@@ -92,24 +113,37 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
     /// <summary>A page with a clip, and how every address begins that it may ask for.</summary>
     private (string Path, string[] Allowed) Published(string form)
     {
-        var files = Directory.EnumerateFiles(Repository.Path("content"), "*", SearchOption.AllDirectories)
-            .ToDictionary(f => Path.GetRelativePath(Repository.Path("content"), f).Replace('\\', '/'), File.ReadAllBytes, StringComparer.Ordinal);
+        var files = Directory
+            .EnumerateFiles(Repository.Path("content"), "*", SearchOption.AllDirectories)
+            .ToDictionary(
+                f => Path.GetRelativePath(Repository.Path("content"), f).Replace('\\', '/'),
+                File.ReadAllBytes,
+                StringComparer.Ordinal
+            );
         var (before, client) = Read(files);
         var exercise = Plan.For(before, client).Exercises[0];
         var text = $"exercises/{exercise.Id}.md";
         files[text] = [.. files[text], .. "\n![The heel sinks](clips/sink.webm)\n"u8];
         files["exercises/clips/sink.webm"] = Media("sounding.webm");
         files["exercises/clips/sink.jpg"] = Media("upright.jpg");
-        files["exercises/clips/sink.en.vtt"] = System.Text.Encoding.UTF8.GetBytes($"WEBVTT\n\n00:00.000 --> 00:01.000\n{Words}\n");
+        files["exercises/clips/sink.en.vtt"] = System.Text.Encoding.UTF8.GetBytes(
+            $"WEBVTT\n\n00:00.000 --> 00:01.000\n{Words}\n"
+        );
         var (practice, same) = Read(files);
         var (plan, findings) = (Plan.For(practice, same), new Findings());
-        var site = form == "file" ? SiteRenderer.RenderInOne(plan, ThemeFolder.Plain(), findings) : SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
+        var site =
+            form == "file"
+                ? SiteRenderer.RenderInOne(plan, ThemeFolder.Plain(), findings)
+                : SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
         Assert.NotNull(site);
         Assert.Empty(findings);
-        if (form == "file") File.WriteAllText(Path.Combine(folder, Plan.AllPagesPath), site.Pages[0].Html);
+        if (form == "file")
+            File.WriteAllText(Path.Combine(folder, Plan.AllPagesPath), site.Pages[0].Html);
         var place = form == "file" ? folder : Publication.Write(site, folder).Place;
         var root = new Uri(Path.GetFullPath(place) + "/").AbsoluteUri;
-        return form == "file" ? (Path.Combine(place, Plan.AllPagesPath), [root + Plan.AllPagesPath, "data:"]) : (Path.Combine(place, exercise.Path), [root, "data:"]);
+        return form == "file"
+            ? (Path.Combine(place, Plan.AllPagesPath), [root + Plan.AllPagesPath, "data:"])
+            : (Path.Combine(place, exercise.Path), [root, "data:"]);
     }
 
     private static (Practice Practice, Client Client) Read(Dictionary<string, byte[]> files)

@@ -3,10 +3,12 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The pages of the demonstration practice's Rufus are good until Sunday 17 January 2027, the end of his programme.</summary>
+/// <summary>The pages of the demonstration practice's Rufus are good until Sunday 17 January 2027, the end of his
+/// programme.</summary>
 public sealed class GoodUntilTests(PublishedContent content)
 {
-    private const string Notice = "These pages were good until Sunday 17 January 2027. Do not train with them now: ask your coach first.";
+    private const string Notice =
+        "These pages were good until Sunday 17 January 2027. Do not train with them now: ask your coach first.";
 
     /// <summary>The last day ends at the client's own midnight.</summary>
     [Theory]
@@ -24,20 +26,32 @@ public sealed class GoodUntilTests(PublishedContent content)
         {
             await page.GotoAsync("file://" + path);
             Assert.Equal(says, await page.GetByRole(AriaRole.Alert).IsVisibleAsync());
-            if (says) Assert.StartsWith(Notice, await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
-            Assert.Contains("These pages are good until Sunday 17 January 2027.", await page.Locator("footer").InnerTextAsync(), StringComparison.Ordinal);
+            if (says)
+                Assert.StartsWith(Notice, await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+            Assert.Contains(
+                "These pages are good until Sunday 17 January 2027.",
+                await page.Locator("footer").InnerTextAsync(),
+                StringComparison.Ordinal
+            );
         }
     }
 
     [Fact]
     public async Task Without_scripts_the_day_stands_on_every_page_all_the_same()
     {
-        await using var context = await content.ContextAsync(new() { Offline = true, JavaScriptEnabled = false }, "2031-06-01T10:00:00Z");
+        await using var context = await content.ContextAsync(
+            new() { Offline = true, JavaScriptEnabled = false },
+            "2031-06-01T10:00:00Z"
+        );
         var page = await context.NewPageAsync();
         foreach (var path in content.PagesOf("rufus"))
         {
             await page.GotoAsync("file://" + path);
-            Assert.Contains("After that day, ask your coach before you train.", await page.Locator("footer").InnerTextAsync(), StringComparison.Ordinal);
+            Assert.Contains(
+                "After that day, ask your coach before you train.",
+                await page.Locator("footer").InnerTextAsync(),
+                StringComparison.Ordinal
+            );
         }
     }
 }

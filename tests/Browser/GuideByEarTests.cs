@@ -3,7 +3,8 @@ using System.Text.Json;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>A whole session by somebody who has the keyboard alone, and by somebody who has nothing but what a screen reader is given.</summary>
+/// <summary>A whole session by somebody who has the keyboard alone, and by somebody who has nothing but what a screen reader is
+/// given.</summary>
 public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper output)
 {
     [Fact]
@@ -22,7 +23,10 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         {
             await TabTo($"[name='{question}']");
             await Press("Space");
-            Assert.Equal("no", await page.Page.EvaluateAsync<string>("document.activeElement.checked && document.activeElement.value"));
+            Assert.Equal(
+                "no",
+                await page.Page.EvaluateAsync<string>("document.activeElement.checked && document.activeElement.value")
+            );
         }
 
         await TabTo("[data-form='questions'] [type='submit']");
@@ -32,7 +36,8 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         var steps = await page.Page.Locator(".weeks[data-weeks~='2'] .step").CountAsync();
         for (var times = 0; times < 300 && !(await page.Stand()).StartsWith("done", StringComparison.Ordinal); times++)
         {
-            if ((await page.Stand()).StartsWith("waiting", StringComparison.Ordinal)) await Press("Space");
+            if ((await page.Stand()).StartsWith("waiting", StringComparison.Ordinal))
+                await Press("Space");
             await page.PutForward(12);
         }
 
@@ -46,8 +51,16 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         await TabTo("[data-act='close']");
         await Press("Enter");
         Assert.Equal(0, await page.Dialog.CountAsync());
-        Assert.True(await page.Page.EvaluateAsync<bool>("document.activeElement.matches('[data-lead-in]')"), "The keyboard is not where it began.");
-        Assert.Equal("[[5,true,4,\"Calm\"]]", await page.Page.EvaluateAsync<string>("JSON.stringify(gradus.log.rows().map(row => [row.session, row.done, row.effort, row.note]))"));
+        Assert.True(
+            await page.Page.EvaluateAsync<bool>("document.activeElement.matches('[data-lead-in]')"),
+            "The keyboard is not where it began."
+        );
+        Assert.Equal(
+            "[[5,true,4,\"Calm\"]]",
+            await page.Page.EvaluateAsync<string>(
+                "JSON.stringify(gradus.log.rows().map(row => [row.session, row.done, row.effort, row.note]))"
+            )
+        );
         output.WriteLine($"{steps} steps, {presses} keys");
         Assert.Empty(page.Troubles);
 
@@ -67,15 +80,26 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-5.html");
         var tree = await SpokenTree.Of(page.Page);
-        var list = JsonSerializer.Deserialize<ListedWeeks[]>(await page.Page.EvaluateAsync<string>(Listed.In("main")), JsonSerializerOptions.Web)!.Single(l => l.Weeks.Split(' ').Contains("2")).Steps;
+        var list = JsonSerializer
+            .Deserialize<ListedWeeks[]>(await page.Page.EvaluateAsync<string>(Listed.In("main")), JsonSerializerOptions.Web)!
+            .Single(l => l.Weeks.Split(' ').Contains("2"))
+            .Steps;
         await tree.Do("button", "Lead me through this session");
         await tree.One("dialog", "Guided session");
         await tree.One("heading", "Read these cautions");
-        Assert.Contains(await tree.All(), n => n.Role == "heading" && n.Name == "Chest pain, faintness or trouble with breathing");
+        Assert.Contains(await tree.All(), n =>
+            n.Role == "heading" && n.Name == "Chest pain, faintness or trouble with breathing"
+        );
         await tree.Do("button", "I have read them");
         await tree.One("heading", "How are you today?");
         await tree.Choose((await tree.All()).First(n => n.Role == "combobox"), "0");
-        foreach (var question in new[] { "Was it worse the morning after last time?", "Are you ill or newly injured, or do you have a new medicine or a new diagnosis?" })
+        foreach (
+            var question in new[]
+            {
+                "Was it worse the morning after last time?",
+                "Are you ill or newly injured, or do you have a new medicine or a new diagnosis?",
+            }
+        )
             await tree.Do(await tree.In(question, "radio", "No"));
         await tree.Do("button", "These are my answers");
         await tree.Do("button", "Start");
@@ -83,12 +107,20 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         for (var times = 0; times < 400 && !(await page.Stand()).StartsWith("done", StringComparison.Ordinal); times++)
         {
             var all = await tree.All();
-            foreach (var button in new[] { "Stop, it hurts", "Back", "Forward" }) Assert.Contains(all, n => n.Role == "button" && n.Name == button);
+            foreach (var button in new[] { "Stop, it hurts", "Back", "Forward" })
+                Assert.Contains(all, n => n.Role == "button" && n.Name == button);
             Assert.Contains(all, n => n.Role == "timer");
-            var words = string.Concat(all.Where(n => n.Role == "StaticText" && n.Above.Any(a => a.Role == "status")).Select(n => n.Name));
-            if (said.LastOrDefault() != words) said.Add(words);
-            if ((await page.Stand()).StartsWith("waiting", StringComparison.Ordinal)) await tree.Do("button", "Go on");
-            else await page.PutForward((list[int.Parse((await page.Stand()).Split(' ')[1], CultureInfo.InvariantCulture)].Seconds / 2) + 1);
+            var words = string.Concat(
+                all.Where(n => n.Role == "StaticText" && n.Above.Any(a => a.Role == "status")).Select(n => n.Name)
+            );
+            if (said.LastOrDefault() != words)
+                said.Add(words);
+            if ((await page.Stand()).StartsWith("waiting", StringComparison.Ordinal))
+                await tree.Do("button", "Go on");
+            else
+                await page.PutForward(
+                    (list[int.Parse((await page.Stand()).Split(' ')[1], CultureInfo.InvariantCulture)].Seconds / 2) + 1
+                );
         }
 
         await tree.One("heading", "Done for today");

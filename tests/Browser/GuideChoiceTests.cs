@@ -3,10 +3,12 @@ using static Gradus.Tests.Browser.GuideScripts;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Which session it is today: every answer with every set of sessions that a coach may have written, held against the rule in its own words.</summary>
+/// <summary>Which session it is today: every answer with every set of sessions that a coach may have written, held against the
+/// rule in its own words.</summary>
 public sealed class GuideChoiceTests(ITestOutputHelper output)
 {
-    private const int EaseOff = 2, Stop = 5;
+    private const int EaseOff = 2,
+        Stop = 5;
 
     internal sealed record Answers(int Pain, bool Worse, bool Ill, int? Minutes);
 
@@ -42,9 +44,14 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
     {
         var cases = All().ToArray();
         var chosen = await Ask<string>(cases);
-        output.WriteLine($"{cases.Length} cases: {string.Join(", ", chosen.GroupBy(c => c.Split(' ')[1]).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Count()}"))}");
+        output.WriteLine(
+            $"{cases.Length} cases: "
+                + $"{string.Join(", ", chosen.GroupBy(c => c.Split(' ')[1]).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Count()}"))}"
+        );
         Assert.Equal(cases.Select(Judged), chosen);
-        Assert.All(["ill", "pain", "ease", "no-easier", "full", "time", "time-none"], why => Assert.Contains(chosen, c => c.EndsWith(' ' + why, StringComparison.Ordinal)));
+        Assert.All(["ill", "pain", "ease", "no-easier", "full", "time", "time-none"], why =>
+            Assert.Contains(chosen, c => c.EndsWith(' ' + why, StringComparison.Ordinal))
+        );
     }
 
     [Theory]
@@ -54,7 +61,10 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
     [InlineData("if (answers.ill)", "if (false)")]
     [InlineData("own.seconds <= seconds", "own.seconds < seconds")]
     [InlineData("v.kind === 'short' || v.kind === ''", "true")]
-    [InlineData("first(versions, own, 'flare') || first(versions, own, 'short')", "first(versions, own, 'short') || first(versions, own, 'flare')")]
+    [InlineData(
+        "first(versions, own, 'flare') || first(versions, own, 'short')",
+        "first(versions, own, 'short') || first(versions, own, 'flare')"
+    )]
     [InlineData("v.seconds !== null", "true")]
     [InlineData("return b.seconds - a.seconds;", "return a.seconds - b.seconds;")]
     public async Task A_slip_is_seen(string written, string slip)
@@ -70,19 +80,25 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
         var (answers, here) = (asked.Answers, asked.Here);
         var inWeek = asked.Versions.Where(v => v.Seconds is not null).ToArray();
         var own = inWeek.FirstOrDefault(v => v.Number == here);
-        if (answers.Ill) return "null ill";
-        if (answers.Pain > Stop) return "null pain";
+        if (answers.Ill)
+            return "null ill";
+        if (answers.Pain > Stop)
+            return "null pain";
         if (answers.Pain > EaseOff || answers.Worse)
         {
             foreach (var kind in new[] { "flare", "short" })
-                if (inWeek.Where(v => v.Kind == kind).OrderBy(v => v.Number == here ? 0 : 1).FirstOrDefault() is { } easier) return $"{easier.Number} ease";
+                if (inWeek.Where(v => v.Kind == kind).OrderBy(v => v.Number == here ? 0 : 1).FirstOrDefault() is { } easier)
+                    return $"{easier.Number} ease";
             return "null no-easier";
         }
 
-        if (own is null) return "null no-easier";
-        if (answers.Minutes is not { } minutes || own.Seconds <= minutes * 60) return $"{here} full";
+        if (own is null)
+            return "null no-easier";
+        if (answers.Minutes is not { } minutes || own.Seconds <= minutes * 60)
+            return $"{here} full";
         var others = inWeek.Where(v => v.Kind is "short" or "" || v.Number == here).ToArray();
-        if (others.Where(v => v.Seconds <= minutes * 60).MaxBy(v => v.Seconds) is { } fits) return $"{fits.Number} time";
+        if (others.Where(v => v.Seconds <= minutes * 60).MaxBy(v => v.Seconds) is { } fits)
+            return $"{fits.Number} time";
         return $"{others.OrderBy(v => v.Seconds).ThenBy(v => v.Number).First().Number} time-none";
     }
 }

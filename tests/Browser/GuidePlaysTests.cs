@@ -5,11 +5,26 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Whole sessions of every kind, from the plan to the page's list to what is drawn in the guided session, second by second in made time.</summary>
-public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPractice practice, ITestOutputHelper output) : IClassFixture<PlayedPractice>
+/// <summary>Whole sessions of every kind, from the plan to the page's list to what is drawn in the guided session, second by
+/// second in made time.</summary>
+public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPractice practice, ITestOutputHelper output)
+    : IClassFixture<PlayedPractice>
 {
     private static readonly string[] SessionKinds =
-        ["ramp", "breaths", "hold in breaths", "rounds", "alternate sides", "both sides", "plus", "then", "group", "short version", "travel alternate", "flare alternate"];
+    [
+        "ramp",
+        "breaths",
+        "hold in breaths",
+        "rounds",
+        "alternate sides",
+        "both sides",
+        "plus",
+        "then",
+        "group",
+        "short version",
+        "travel alternate",
+        "flare alternate",
+    ];
 
     private static readonly string[] StepKinds = [.. Enum.GetNames<StepKind>()];
 
@@ -45,14 +60,22 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
             Assert.Empty(troubles);
             Assert.Empty(found.Against(playing, list));
             played.Add((playing, found.Drawn));
-            output.WriteLine($"{playing}: {list.Length} steps, {list.Sum(s => s.Seconds)} s, waited {found.Waits.Length} times: {string.Join(", ", playing.Kinds())}");
+            output.WriteLine(
+                $"{playing}: {list.Length} steps, {list.Sum(s => s.Seconds)} s, waited {found.Waits.Length} times: "
+                    + $"{string.Join(", ", playing.Kinds())}"
+            );
         }
 
         output.WriteLine(Spread("sessions", played.SelectMany(p => p.Playing.Kinds())));
         output.WriteLine(Spread("steps", played.SelectMany(p => p.Drawn).Select(d => d.Kind)));
         output.WriteLine(Spread("efforts", played.SelectMany(p => p.Drawn).Where(d => d.Level > 0).Select(d => d.Effort)));
-        output.WriteLine(Spread("breaths paced in", played.SelectMany(p => p.Drawn).Where(d => d.Breaths.Length > 0).Select(d => d.Kind)));
-        Assert.Equal(SessionKinds.Order(StringComparer.Ordinal), played.SelectMany(p => p.Playing.Kinds()).Distinct().Order(StringComparer.Ordinal));
+        output.WriteLine(
+            Spread("breaths paced in", played.SelectMany(p => p.Drawn).Where(d => d.Breaths.Length > 0).Select(d => d.Kind))
+        );
+        Assert.Equal(
+            SessionKinds.Order(StringComparer.Ordinal),
+            played.SelectMany(p => p.Playing.Kinds()).Distinct().Order(StringComparer.Ordinal)
+        );
         Assert.Equal(StepKinds.Length, played.SelectMany(p => p.Drawn).Select(d => d.Kind).Distinct().Count());
         Assert.Equal([1, 2, 3, 4, 5], played.SelectMany(p => p.Drawn).Select(d => d.Level).Where(l => l > 0).Distinct().Order());
     }
@@ -85,10 +108,20 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
     /// <summary>A script that plays something else than the list, and the session in which it does.</summary>
     [Theory]
     [InlineData("guide-steps.js", 1, "n++) if (!isOut(n)) return n;", "n++) if (!isOut(n) && n !== 7) return n;")]
-    [InlineData("guide-steps.js", 1, "n++) if (!isOut(n)) return n;", "n++) if (!isOut(n) && steps[n].kind !== 'pause') return n;")]
+    [InlineData(
+        "guide-steps.js",
+        1,
+        "n++) if (!isOut(n)) return n;",
+        "n++) if (!isOut(n) && steps[n].kind !== 'pause') return n;"
+    )]
     [InlineData("guide-steps.js", 1, "it.ends = from + it.left;", "it.ends = from + it.left - second;")]
     [InlineData("guide-steps.js", 1, "(gates[i] && it.wait) ||", "")]
-    [InlineData("guide-read.js", 1, ".map(function (item) { return stepOf(item, root); })", ".map(function (item, i, items) { return stepOf(items[i ^ 1] || item, root); })")]
+    [InlineData(
+        "guide-read.js",
+        1,
+        ".map(function (item) { return stepOf(item, root); })",
+        ".map(function (item, i, items) { return stepOf(items[i ^ 1] || item, root); })"
+    )]
     [InlineData("guide-read.js", 1, "item.getAttribute('data-side') || ''", "''")]
     [InlineData("guide-read.js", 1, "getAttribute('datetime'))[1]),", "getAttribute('datetime'))[1]) + 1,")]
     [InlineData("guide-read.js", 3, "percent: numberOf(item, 'data-percent')", "percent: numberOf(item, 'data-felt')")]
@@ -112,11 +145,15 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
     }
 
     private static List<string> AgainstPlan(Playing[] due, ListedWeeks[] found) =>
-    [
-        .. Differences.Between([.. due.Select(p => string.Join(' ', p.Weeks.Weeks))], [.. found.Select(f => f.Weeks)]),
-        .. due.Zip(found).SelectMany(p => Differences.Between([.. p.First.Weeks.Steps.Select(Listed.Of)], p.Second.Steps)
-            .Concat(Differences.Between([$"PT{p.First.Weeks.Steps.Sum(s => s.Seconds.Value)}S"], [p.Second.Total]))),
-    ];
+        [
+            .. Differences.Between([.. due.Select(p => string.Join(' ', p.Weeks.Weeks))], [.. found.Select(f => f.Weeks)]),
+            .. due.Zip(found)
+                .SelectMany(p =>
+                    Differences
+                        .Between([.. p.First.Weeks.Steps.Select(Listed.Of)], p.Second.Steps)
+                        .Concat(Differences.Between([$"PT{p.First.Weeks.Steps.Sum(s => s.Seconds.Value)}S"], [p.Second.Total]))
+                ),
+        ];
 
     private async Task<(Listed[] List, Played Played, IReadOnlyList<string> Troubles)> Play(Playing playing, string folder)
     {
@@ -127,11 +164,18 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         await page.Press("read");
         await page.Answer();
         await page.Press("start");
-        return (list, JsonSerializer.Deserialize<Played>(await page.Page.EvaluateAsync<string>(Played.Whole), JsonSerializerOptions.Web)!, page.Troubles);
+        return (
+            list,
+            JsonSerializer.Deserialize<Played>(await page.Page.EvaluateAsync<string>(Played.Whole), JsonSerializerOptions.Web)!,
+            page.Troubles
+        );
     }
 
     private static async Task<ListedWeeks[]> ListsOf(GuidedPage page) =>
-        JsonSerializer.Deserialize<ListedWeeks[]>(await page.Page.EvaluateAsync<string>(Listed.In("main")), JsonSerializerOptions.Web)!;
+        JsonSerializer.Deserialize<ListedWeeks[]>(
+            await page.Page.EvaluateAsync<string>(Listed.In("main")),
+            JsonSerializerOptions.Web
+        )!;
 
     /// <summary>As few as show every kind of session and of step, each time the one that shows most that was not shown.</summary>
     private static IEnumerable<Playing> Few(Playing[] all)
@@ -144,7 +188,8 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
             yield return next;
         }
 
-        static HashSet<string> Shows(Playing playing) => [.. playing.Kinds(), .. playing.Weeks.Steps.Select(s => s.Kind.ToString())];
+        static HashSet<string> Shows(Playing playing) =>
+            [.. playing.Kinds(), .. playing.Weeks.Steps.Select(s => s.Kind.ToString())];
     }
 
     private static string Faulty(string html, string fault, string written, string slip)
@@ -153,8 +198,13 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         return fault switch
         {
             "an item left out" => html.Remove(items[3].Index, items[3].Length),
-            "two items swapped" => html.Replace(items[3].Value + items[4].Value, items[4].Value + items[3].Value, StringComparison.Ordinal),
-            _ => html[..items[0].Index] + new Regex(Regex.Escape(written), RegexOptions.CultureInvariant).Replace(html[items[0].Index..], slip, 1),
+            "two items swapped" => html.Replace(
+                items[3].Value + items[4].Value,
+                items[4].Value + items[3].Value,
+                StringComparison.Ordinal
+            ),
+            _ => html[..items[0].Index]
+                + new Regex(Regex.Escape(written), RegexOptions.CultureInvariant).Replace(html[items[0].Index..], slip, 1),
         };
     }
 

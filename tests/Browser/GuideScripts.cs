@@ -6,10 +6,26 @@ namespace Gradus.Tests.Browser;
 /// <summary>The scripts of the guided session that know no page, asked by node in made time.</summary>
 internal static class GuideScripts
 {
-    private static readonly string[] Files = ["log-file.js", "guide-loads.js", "guide-steps.js", "guide-cues.js", "guide-choice.js"];
+    private static readonly string[] Files =
+    [
+        "log-file.js",
+        "guide-loads.js",
+        "guide-steps.js",
+        "guide-cues.js",
+        "guide-choice.js",
+    ];
 
     /// <summary>One timed piece, as a page's script reads it.</summary>
-    internal sealed record Piece(string Kind, string Exercise, string Side, int Seconds, string[] Loads, decimal? Percent = null, int? Felt = null, int Breaths = 0)
+    internal sealed record Piece(
+        string Kind,
+        string Exercise,
+        string Side,
+        int Seconds,
+        string[] Loads,
+        decimal? Percent = null,
+        int? Felt = null,
+        int Breaths = 0
+    )
     {
         public string What => $"{Kind} {Exercise} {Side}";
     }
@@ -26,17 +42,33 @@ internal static class GuideScripts
     }
 
     /// <param name="Cut">How often somebody was waited for with less than the whole step ahead.</param>
-    internal sealed record Stand(string Phase, int At, int Left, int Ahead, string[] Out, int[] Did, string[] Softer, string[] Told, int Sayings, int Cut)
+    internal sealed record Stand(
+        string Phase,
+        int At,
+        int Left,
+        int Ahead,
+        string[] Out,
+        int[] Did,
+        string[] Softer,
+        string[] Told,
+        int Sayings,
+        int Cut
+    )
     {
         /// <summary>Where it stands, as one line.</summary>
-        public string Line => $"{Phase} {(Phase is "done" or "ended" ? 0 : At)} {Left} {Ahead} out {string.Join(',', Out.Order(StringComparer.Ordinal))} did {string.Join(',', Did)}";
+        public string Line =>
+            $"{Phase} {(Phase is "done" or "ended" ? 0 : At)} {Left} {Ahead} out "
+            + $"{string.Join(',', Out.Order(StringComparer.Ordinal))} did {string.Join(',', Did)}";
     }
 
     private sealed record Asked(string[] Scripts, object[] Cases);
 
     /// <param name="edit">What is done to the scripts first; nothing where there is none.</param>
     public static Task<TAnswer[]> Ask<TAnswer>(IEnumerable<object> cases, Func<string, string>? edit = null) =>
-        Node.Ask<Asked, TAnswer[]>("lead-session.mjs", new([.. Files.Select(f => (edit ?? (text => text))(Text(f)))], [.. cases]));
+        Node.Ask<Asked, TAnswer[]>(
+            "lead-session.mjs",
+            new([.. Files.Select(f => (edit ?? (text => text))(Text(f)))], [.. cases])
+        );
 
     public static async Task<string> Ask(JsonObject asked) => (await Ask<string>([asked]))[0];
 

@@ -10,7 +10,10 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         var page = await GuidedPage.Open(content, context, "session-5.html");
         await page.Lead();
         Assert.Equal("Read these cautions", await page.Heading());
-        Assert.Equal(await page.Page.Locator("main > .cautions .caution h4").AllInnerTextsAsync(), await page.Dialog.Locator(".caution h4").AllInnerTextsAsync());
+        Assert.Equal(
+            await page.Page.Locator("main > .cautions .caution h4").AllInnerTextsAsync(),
+            await page.Dialog.Locator(".caution h4").AllInnerTextsAsync()
+        );
         await page.Press("read");
         await page.Answer();
         Assert.Equal("Ready?", await page.Heading());
@@ -20,7 +23,12 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         await page.Page.EvaluateAsync("window.hearing()");
         var steps = page.Page.Locator(".weeks[data-weeks~='2'] .step");
         Assert.Equal(await steps.First.Locator(".what").InnerTextAsync(), await page.Heading());
-        var (waits, lengths) = (0, await steps.EvaluateAllAsync<int[]>("steps => steps.map(step => Number(/\\d+/.exec(step.querySelector('time').dateTime)[0]))"));
+        var (waits, lengths) = (
+            0,
+            await steps.EvaluateAllAsync<int[]>(
+                "steps => steps.map(step => Number(/\\d+/.exec(step.querySelector('time').dateTime)[0]))"
+            )
+        );
         for (var times = 0; times < 500 && !(await page.Stand()).StartsWith("done", StringComparison.Ordinal); times++)
         {
             if ((await page.Stand()).StartsWith("waiting", StringComparison.Ordinal))
@@ -33,11 +41,17 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         }
 
         Assert.Equal("Done for today", await page.Heading());
-        var (heard, most) = (await page.Page.EvaluateAsync<int>("window.heard"), lengths.Length + lengths.Count(s => s > 20) + (2 * waits) + 1);
+        var (heard, most) = (
+            await page.Page.EvaluateAsync<int>("window.heard"),
+            lengths.Length + lengths.Count(s => s > 20) + (2 * waits) + 1
+        );
         output.WriteLine($"{lengths.Length} steps of {lengths.Sum()} seconds: {heard} announcements, at most {most}");
         Assert.InRange(heard, lengths.Length, most);
         Assert.Equal("Noted in this browser. Your weeks go on from it.", await page.Text("kept"));
-        var done = await page.Page.EvaluateAsync<string>("JSON.stringify(gradus.log.rows().map(row => [row.day, row.week, row.session, row.done, row.exercises.every(one => one.sets > 0)]))");
+        var done = await page.Page.EvaluateAsync<string>(
+            "JSON.stringify(gradus.log.rows().map(row => [row.day, row.week, row.session, row.done, "
+                + "row.exercises.every(one => one.sets > 0)]))"
+        );
         Assert.Equal("[[\"2026-12-14\",2,5,true,true]]", done);
         Assert.Empty(page.Troubles);
     }
@@ -62,7 +76,8 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         Assert.StartsWith("paused 0", await page.Stand(), StringComparison.Ordinal);
         await Key(page, "go", "Enter");
         Assert.Equal("pause", await page.Page.EvaluateAsync<string>("document.activeElement.dataset.act"));
-        foreach (var act in new[] { "longer", "softer", "pause", "hurts" }) await Key(page, act, "Enter");
+        foreach (var act in new[] { "longer", "softer", "pause", "hurts" })
+            await Key(page, act, "Enter");
         Assert.Equal("Stopped", await page.Heading());
         await Key(page, "end-session", "Space");
         Assert.Equal("Done for today", await page.Heading());
@@ -80,20 +95,36 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         await page.Press("hurts");
         Assert.StartsWith("hurt 1", await page.Stand(), StringComparison.Ordinal);
         var said = await page.Dialog.Locator("[data-panel='hurts']").InnerTextAsync();
-        Assert.True(said.IndexOf("Pain in the chest", StringComparison.Ordinal) is var alarm and > 0 && alarm < said.IndexOf("Call 999", StringComparison.Ordinal) && said.IndexOf("Call 999", StringComparison.Ordinal) < said.IndexOf("softer", StringComparison.Ordinal), said);
+        Assert.True(
+            said.IndexOf("Pain in the chest", StringComparison.Ordinal) is var alarm and > 0
+                && alarm < said.IndexOf("Call 999", StringComparison.Ordinal)
+                && said.IndexOf("Call 999", StringComparison.Ordinal) < said.IndexOf("softer", StringComparison.Ordinal),
+            said
+        );
         await page.Dialog.Locator("[data-form='hurts'] [data-where]").SelectOptionAsync("wrist");
         await page.Dialog.Locator("[data-form='hurts'] [data-side]").SelectOptionAsync("left");
         await page.Press("end-exercise");
         Assert.StartsWith("waiting 4", await page.Stand(), StringComparison.Ordinal);
         await page.PlayOn(40);
-        Assert.Equal("Left out today: Side-lying chest turn.", await page.Dialog.Locator("[data-panel='end'] .note").InnerTextAsync());
+        Assert.Equal(
+            "Left out today: Side-lying chest turn.",
+            await page.Dialog.Locator("[data-panel='end'] .note").InnerTextAsync()
+        );
 
         var next = await GuidedPage.Open(content, context, "session-2.html", "2026-12-16T10:00:00");
         await next.Lead();
         await next.Press("read");
-        Assert.StartsWith("Last time you stopped: Side-lying chest turn. Does it still hurt?", await next.Dialog.Locator("[data-still]:visible").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Last time you stopped: Side-lying chest turn. Does it still hurt?",
+            await next.Dialog.Locator("[data-still]:visible").InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         await next.Answer(still: "yes");
-        Assert.Contains("Side-lying chest turn", await next.Dialog.Locator("[data-panel='ready'] .note").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains(
+            "Side-lying chest turn",
+            await next.Dialog.Locator("[data-panel='ready'] .note").InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         Assert.Equal("no", await next.Page.EvaluateAsync<string>("gradus.log.all()[0].morning"));
     }
 
@@ -105,7 +136,14 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
     [InlineData("0", "no", "no", "10", "Do another session today", "Ankles and hips, short")]
     [InlineData("6", "no", "no", "all", "Not today", "Ask Ottoline Marsh before you train again:")]
     [InlineData("0", "no", "yes", "all", "Not today", "Ask Ottoline Marsh before you train again:")]
-    public async Task The_answers_choose_among_the_coachs_own_sessions(string pain, string worse, string ill, string minutes, string heading, string says)
+    public async Task The_answers_choose_among_the_coachs_own_sessions(
+        string pain,
+        string worse,
+        string ill,
+        string minutes,
+        string heading,
+        string says
+    )
     {
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-1.html");
@@ -125,12 +163,18 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         }
     }
 
-    /// <summary>The short session is made for little time, not for a sore place: what loads that is left out, and here it is all of it, on the right.</summary>
+    /// <summary>The short session is made for little time, not for a sore place: what loads that is left out, and here it is all
+    /// of it, on the right.</summary>
     [Theory]
     [InlineData("wrist", "right", "Ready?", "")]
     [InlineData("ankle", "left", "Ready?", "")]
     [InlineData("ankle", "right", "Not today", "there is no easier session in this week")]
-    public async Task What_loads_a_sore_place_is_left_out_of_the_easier_session(string where, string side, string heading, string says)
+    public async Task What_loads_a_sore_place_is_left_out_of_the_easier_session(
+        string where,
+        string side,
+        string heading,
+        string says
+    )
     {
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-1.html");
@@ -150,7 +194,8 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Begin();
-        for (var times = 0; times < 80 && !(await page.Dialog.Locator("[data-fill='effort']").IsVisibleAsync()); times++) await page.Page.Keyboard.PressAsync("ArrowRight");
+        for (var times = 0; times < 80 && !(await page.Dialog.Locator("[data-fill='effort']").IsVisibleAsync()); times++)
+            await page.Page.Keyboard.PressAsync("ArrowRight");
         Assert.Contains("per cent", await page.Text("detail"), StringComparison.Ordinal);
         await page.Press("softer");
         Assert.Equal("", await page.Dialog.Locator("[data-fill='detail']").TextContentAsync());
@@ -164,7 +209,11 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         await page.Lead();
         await page.Press("read");
         await page.Dialog.Locator("[data-form='questions'] [type='submit']").ClickAsync();
-        Assert.StartsWith("One answer is missing.", await page.Dialog.Locator("[data-missing]").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "One answer is missing.",
+            await page.Dialog.Locator("[data-missing]").InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         Assert.Equal("How are you today?", await page.Heading());
     }
 

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The guided session where something is missing or goes wrong: it stays right, or says plainly what is not there.</summary>
+/// <summary>The guided session where something is missing or goes wrong: it stays right, or says plainly what is not
+/// there.</summary>
 public sealed class GuideTroubleTests(PublishedContent content)
 {
     [Fact]
@@ -13,7 +14,11 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await page.Lead();
         await page.Press("read");
         await page.Answer();
-        Assert.Contains("This browser cannot keep the screen awake.", await page.Dialog.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains(
+            "This browser cannot keep the screen awake.",
+            await page.Dialog.InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, await page.Dialog.Locator("[data-set='speech']:visible, [data-set='vibration']:visible").CountAsync());
         await page.Press("test-sound");
         Assert.Equal("There is no sound in this browser. Watch the page.", await page.Text("sound"));
@@ -21,7 +26,10 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await page.PlayOn(20);
         Assert.Equal("This browser keeps nothing, so your weeks go by the calendar. Note it on paper.", await page.Text("kept"));
         await page.Dialog.Locator("[data-log='message']:visible").ClickAsync();
-        Assert.Matches("^gradus 2026-12-14; edition [0-9a-f]{8}; week 2; session 5; done; pain not said; sum [0-9a-f]{8}$", await page.Dialog.Locator("[data-log-text]").InputValueAsync());
+        Assert.Matches(
+            "^gradus 2026-12-14; edition [0-9a-f]{8}; week 2; session 5; done; pain not said; sum [0-9a-f]{8}$",
+            await page.Dialog.Locator("[data-log-text]").InputValueAsync()
+        );
         Assert.Empty(page.Troubles);
     }
 
@@ -42,12 +50,17 @@ public sealed class GuideTroubleTests(PublishedContent content)
         Assert.Matches("^Ends at 09:\\d\\d$", await page.Text("ends"));
     }
 
-    /// <summary>The clock of the sound goes 100 ms wrong: the sounds are planned anew at the next step, and not again at the one after.</summary>
+    /// <summary>The clock of the sound goes 100 ms wrong: the sounds are planned anew at the next step, and not again at the one
+    /// after.</summary>
     [Fact]
     public async Task Sounds_that_have_drifted_are_planned_again()
     {
         await using var context = await GuidedPage.ContextAsync(content);
-        var page = await GuidedPage.Open(content, context, "session-1.html", more: """
+        var page = await GuidedPage.Open(
+            content,
+            context,
+            "session-1.html",
+            more: """
             {
               Object.defineProperty(BaseAudioContext.prototype, 'currentTime', { get() { return performance.now() / 1000 + (window.drift || 0); } });
               delete AudioContext.prototype.getOutputTimestamp;
@@ -55,7 +68,8 @@ public sealed class GuideTroubleTests(PublishedContent content)
               window.planned = 0;
               AudioNode.prototype.connect = function (to, ...more) { if (to instanceof AudioDestinationNode) window.planned++; return plan.call(this, to, ...more); };
             }
-            """);
+            """
+        );
         await page.Begin();
         await page.Page.WaitForFunctionAsync("() => gradus.sound.isRunning()");
         await page.PutForward(6);
@@ -72,12 +86,25 @@ public sealed class GuideTroubleTests(PublishedContent content)
     public async Task A_hidden_page_goes_on_with_a_tick_of_its_own()
     {
         await using var context = await GuidedPage.ContextAsync(content);
-        var page = await GuidedPage.Open(content, context, "session-1.html", more: "{ const Real = Worker; window.workers = 0; window.Worker = class extends Real { constructor(...of) { super(...of); window.workers++; } }; }");
+        var page = await GuidedPage.Open(
+            content,
+            context,
+            "session-1.html",
+            more: "{ const Real = Worker; window.workers = 0; window.Worker = class extends Real { constructor(...of) { "
+                + "super(...of); window.workers++; } }; }"
+        );
         await page.Begin();
-        await page.Page.EvaluateAsync("Object.defineProperty(document, 'hidden', { value: true, configurable: true }); window.setInterval(() => 0, 1); for (let i = 0; i < 9999; i++) window.clearInterval(i); document.dispatchEvent(new Event('visibilitychange'))");
+        await page.Page.EvaluateAsync(
+            "Object.defineProperty(document, 'hidden', { value: true, configurable: true }); window.setInterval(() => 0, "
+                + "1); for (let i = 0; i < 9999; i++) window.clearInterval(i); document.dispatchEvent(new "
+                + "Event('visibilitychange'))"
+        );
         await page.PutForward(6);
-        await page.Page.WaitForFunctionAsync("() => Object.values(gradus.guides).find(one => one.dialog.open).guide.state.at === 1");
-        for (var times = 0; times < 8; times++) await page.PutForward(7);
+        await page.Page.WaitForFunctionAsync(
+            "() => Object.values(gradus.guides).find(one => one.dialog.open).guide.state.at === 1"
+        );
+        for (var times = 0; times < 8; times++)
+            await page.PutForward(7);
         Assert.Equal(1, await page.Page.EvaluateAsync<int>("window.workers"));
         Assert.Equal("running 1 23", await page.Stand());
         Assert.Empty(page.Troubles);
@@ -91,7 +118,10 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await page.Lead();
         await page.Press("read");
         await page.Answer();
-        await page.Page.EvaluateAsync("const start = document.querySelector('dialog[open] [data-act=\"start\"]'); start.click(); start.click(); start.click();");
+        await page.Page.EvaluateAsync(
+            "const start = document.querySelector('dialog[open] [data-act=\"start\"]'); start.click(); start.click(); "
+                + "start.click();"
+        );
         await page.Press("go");
         Assert.Equal("running 0 5", await page.Stand());
     }
@@ -103,7 +133,11 @@ public sealed class GuideTroubleTests(PublishedContent content)
         var page = await GuidedPage.Open(content, context, "session-1.html#lead", "2027-01-18T10:00:00");
         Assert.Equal(0, await page.Page.Locator("[data-lead-in]:visible").CountAsync());
         Assert.Equal(0, await page.Dialog.CountAsync());
-        Assert.StartsWith("These pages were good until Sunday 17 January 2027.", await page.Page.Locator("[data-lead-past]").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "These pages were good until Sunday 17 January 2027.",
+            await page.Page.Locator("[data-lead-past]").InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         var last = await GuidedPage.Open(content, context, "session-1.html", "2027-01-17T10:00:00");
         Assert.Equal(1, await last.Page.Locator("[data-lead-in]:visible").CountAsync());
     }
@@ -135,10 +169,16 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await page.Dialog.Locator("[data-form='log'] [data-effort]").SelectOptionAsync("6");
         await page.Dialog.Locator("[data-note]").FillAsync("=2+2");
         await page.Dialog.Locator("[data-form='log'] [type='submit']").ClickAsync();
-        var download = await page.Page.RunAndWaitForDownloadAsync(() => page.Dialog.Locator("[data-log='save']:visible").ClickAsync());
+        var download = await page.Page.RunAndWaitForDownloadAsync(() =>
+            page.Dialog.Locator("[data-log='save']:visible").ClickAsync()
+        );
         Assert.Equal("log-2026-12-14.csv", download.SuggestedFilename);
         var path = await download.PathAsync();
-        Assert.Contains("2026-12-14,5,2,,,,,6,,,,,\"'=2+2\",", await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains(
+            "2026-12-14,5,2,,,,,6,,,,,\"'=2+2\",",
+            await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken),
+            StringComparison.Ordinal
+        );
 
         await using var second = await GuidedPage.ContextAsync(content);
         var weeks = await GuidedPage.Open(content, second, "weeks.html");
@@ -147,8 +187,18 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await weeks.Page.SetInputFilesAsync("[data-log='open']", path);
         await Assertions.Expect(weeks.Page.Locator("[data-log-count]")).ToHaveTextAsync("1");
         Assert.Equal("=2+2", await weeks.Page.EvaluateAsync<string>("gradus.log.rows()[0].note"));
-        await weeks.Page.SetInputFilesAsync("[data-log='open']", new FilePayload { Name = "x.csv", MimeType = "text/csv", Buffer = "a,b"u8.ToArray() });
-        await Assertions.Expect(weeks.Page.Locator("[data-log-said]")).ToHaveTextAsync("This is no log of these pages. Nothing was changed.");
+        await weeks.Page.SetInputFilesAsync(
+            "[data-log='open']",
+            new FilePayload
+            {
+                Name = "x.csv",
+                MimeType = "text/csv",
+                Buffer = "a,b"u8.ToArray(),
+            }
+        );
+        await Assertions
+            .Expect(weeks.Page.Locator("[data-log-said]"))
+            .ToHaveTextAsync("This is no log of these pages. Nothing was changed.");
         await weeks.Page.ClickAsync("[data-log='wipe']");
         await weeks.Page.ClickAsync("[data-log='wipe-really']");
         Assert.Equal(0, await weeks.Page.EvaluateAsync<int>("localStorage.length"));
@@ -162,10 +212,18 @@ public sealed class GuideTroubleTests(PublishedContent content)
     [InlineData(1280, 800)]
     public async Task The_digits_take_a_quarter_of_the_shorter_side_of_the_screen_or_more(int width, int height)
     {
-        await using var context = await GuidedPage.ContextAsync(content, new() { ViewportSize = new() { Width = width, Height = height } });
+        await using var context = await GuidedPage.ContextAsync(
+            content,
+            new()
+            {
+                ViewportSize = new() { Width = width, Height = height },
+            }
+        );
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Begin();
-        var size = await page.Dialog.Locator(".digits").EvaluateAsync<double>("digits => parseFloat(getComputedStyle(digits).fontSize) * 0.7");
+        var size = await page
+            .Dialog.Locator(".digits")
+            .EvaluateAsync<double>("digits => parseFloat(getComputedStyle(digits).fontSize) * 0.7");
         Assert.InRange(size / Math.Min(width, height), 0.22, 1);
     }
 

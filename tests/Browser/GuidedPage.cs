@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>A page of Rufus on which somebody is led through a session: on Monday 14 December 2026 at ten, in the second week of his programme. Its clocks stand still but for what they are put forward, so a busy machine changes nothing.</summary>
+/// <summary>A page of Rufus on which somebody is led through a session: on Monday 14 December 2026 at ten, in the second week of
+/// his programme. Its clocks stand still but for what they are put forward, so a busy machine changes nothing.</summary>
 internal sealed class GuidedPage
 {
     private const string Clocks = """
@@ -19,7 +20,8 @@ internal sealed class GuidedPage
         }
         """;
 
-    /// <summary>A browser that has nothing: it keeps nothing, makes no sound, says nothing, does not shake and does not stay awake.</summary>
+    /// <summary>A browser that has nothing: it keeps nothing, makes no sound, says nothing, does not shake and does not stay
+    /// awake.</summary>
     public const string Bare = """
         Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });
         for (const name of ['AudioContext', 'webkitAudioContext', 'speechSynthesis', 'Worker']) Object.defineProperty(window, name, { value: undefined });
@@ -41,12 +43,25 @@ internal sealed class GuidedPage
     /// <summary>The clocks of a page that is opened then, to be put forward.</summary>
     public static string ClocksFrom(string now) => Clocks.Replace("NOW", now, StringComparison.Ordinal);
 
-    public static Task<IBrowserContext> ContextAsync(PublishedContent content, BrowserNewContextOptions? options = null) => content.Browser.NewContextAsync(new(options ?? new()) { Offline = true });
+    public static Task<IBrowserContext> ContextAsync(PublishedContent content, BrowserNewContextOptions? options = null) =>
+        content.Browser.NewContextAsync(new(options ?? new()) { Offline = true });
 
     /// <param name="context">Two pages of one context have the same store.</param>
     /// <param name="more">What is done to the browser first.</param>
-    public static Task<GuidedPage> Open(PublishedContent content, IBrowserContext context, string file, string now = "2026-12-14T10:00:00", string more = "") =>
-        OpenAt(context, content.PagesOf("rufus").First(p => Path.GetFileName(p) == Path.GetFileName(file.Split('#')[0])) + (file.Contains('#', StringComparison.Ordinal) ? "#" + file.Split('#')[1] : ""), now, more);
+    public static Task<GuidedPage> Open(
+        PublishedContent content,
+        IBrowserContext context,
+        string file,
+        string now = "2026-12-14T10:00:00",
+        string more = ""
+    ) =>
+        OpenAt(
+            context,
+            content.PagesOf("rufus").First(p => Path.GetFileName(p) == Path.GetFileName(file.Split('#')[0]))
+                + (file.Contains('#', StringComparison.Ordinal) ? "#" + file.Split('#')[1] : ""),
+            now,
+            more
+        );
 
     /// <summary>A page of anybody.</summary>
     /// <param name="path">Of its file, with the place in it where there is one.</param>
@@ -69,7 +84,8 @@ internal sealed class GuidedPage
     {
         for (var presses = 0; presses < 80; presses++)
         {
-            if (await Page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector)) return presses;
+            if (await Page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector))
+                return presses;
             await Page.Keyboard.PressAsync("Tab");
         }
 
@@ -81,7 +97,15 @@ internal sealed class GuidedPage
 
     public Task<string> Text(string part) => Dialog.Locator($"[data-fill='{part}']:visible").First.InnerTextAsync();
 
-    public async Task Answer(string pain = "0", string worse = "no", string ill = "no", string minutes = "all", string still = "yes", string where = "knee", string side = "left")
+    public async Task Answer(
+        string pain = "0",
+        string worse = "no",
+        string ill = "no",
+        string minutes = "all",
+        string still = "yes",
+        string where = "knee",
+        string side = "left"
+    )
     {
         var form = Dialog.Locator("[data-form='questions']");
         await form.Locator("[data-level]").SelectOptionAsync(pain);
@@ -93,8 +117,10 @@ internal sealed class GuidedPage
 
         await form.Locator($"[name='worse'][value='{worse}']").CheckAsync();
         await form.Locator($"[name='ill'][value='{ill}']").CheckAsync();
-        if (await form.Locator("[data-minutes]:visible").CountAsync() > 0) await form.Locator($"[name='minutes'][value='{minutes}']").CheckAsync();
-        foreach (var question in await form.Locator("[data-still]:visible").AllAsync()) await question.Locator($"[value='{still}']").CheckAsync();
+        if (await form.Locator("[data-minutes]:visible").CountAsync() > 0)
+            await form.Locator($"[name='minutes'][value='{minutes}']").CheckAsync();
+        foreach (var question in await form.Locator("[data-still]:visible").AllAsync())
+            await question.Locator($"[value='{still}']").CheckAsync();
         await form.Locator("[type='submit']").ClickAsync();
     }
 
@@ -109,11 +135,19 @@ internal sealed class GuidedPage
     }
 
     /// <summary>"running 1 79": how it stands, at which step, and the whole seconds that are left of it.</summary>
-    public Task<string> Stand() => Page.EvaluateAsync<string>("(() => { const guide = Object.values(gradus.guides).find(one => one.dialog.open)?.guide; return guide ? `${guide.state.phase} ${guide.state.at} ${Math.ceil(guide.leftNow() / 1000)}` : 'none'; })()");
+    public Task<string> Stand() =>
+        Page.EvaluateAsync<string>(
+            "(() => { const guide = Object.values(gradus.guides).find(one => one.dialog.open)?.guide; return guide ? "
+                + "`${guide.state.phase} ${guide.state.at} ${Math.ceil(guide.leftNow() / 1000)}` : 'none'; })()"
+        );
 
-    /// <summary>Puts the clocks forward, and lets the page look as it does when it comes back into sight; that it looks by itself in time is measured by <see cref="GuideTimeTests"/>.</summary>
+    /// <summary>Puts the clocks forward, and lets the page look as it does when it comes back into sight; that it looks by itself
+    /// in time is measured by <see cref="GuideTimeTests"/>.</summary>
     public Task PutForward(int seconds) =>
-        Page.EvaluateAsync("ms => { window.putForward(ms); document.dispatchEvent(new Event('visibilitychange')); }", seconds * 1000);
+        Page.EvaluateAsync(
+            "ms => { window.putForward(ms); document.dispatchEvent(new Event('visibilitychange')); }",
+            seconds * 1000
+        );
 
     /// <summary>On to the end, a few seconds at a time, waiting for nobody.</summary>
     public async Task PlayOn(int seconds = 9)
@@ -121,8 +155,10 @@ internal sealed class GuidedPage
         for (var times = 0; times < 600; times++)
         {
             var phase = (await Stand()).Split(' ')[0];
-            if (phase is "done" or "ended") return;
-            if (phase == "waiting") await Press("go");
+            if (phase is "done" or "ended")
+                return;
+            if (phase == "waiting")
+                await Press("go");
             await PutForward(seconds);
         }
 

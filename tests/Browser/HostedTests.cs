@@ -3,7 +3,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The folder on a static host: after the first visit everything opens with the host stopped, and while it runs nothing old is shown.</summary>
+/// <summary>The folder on a static host: after the first visit everything opens with the host stopped, and while it runs nothing
+/// old is shown.</summary>
 public sealed class HostedTests(PublishedContent content)
 {
     [Fact]
@@ -16,7 +17,11 @@ public sealed class HostedTests(PublishedContent content)
         {
             await page.GotoAsync(host.Address);
             await IsKept(page);
-            Assert.Contains("\"name\":\"Rufus Elphick", await page.EvaluateAsync<string>("fetch(document.querySelector('link[rel=manifest]').href).then(r => r.text())"), StringComparison.Ordinal);
+            Assert.Contains(
+                "\"name\":\"Rufus Elphick",
+                await page.EvaluateAsync<string>("fetch(document.querySelector('link[rel=manifest]').href).then(r => r.text())"),
+                StringComparison.Ordinal
+            );
 
             // A browser writes down a moment later that it has the worker.
             await page.WaitForTimeoutAsync(3000);
@@ -27,7 +32,10 @@ public sealed class HostedTests(PublishedContent content)
             {
                 await page.GotoAsync(host.Address + Path.GetFileName(path));
                 Assert.NotEqual("", await page.Locator("h1").First.InnerTextAsync());
-                Assert.Equal("700", await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.good-until')).fontWeight"));
+                Assert.Equal(
+                    "700",
+                    await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.good-until')).fontWeight")
+                );
             }
 
             await page.GotoAsync(host.Address);
@@ -37,14 +45,16 @@ public sealed class HostedTests(PublishedContent content)
         }
     }
 
-    /// <summary>A caution that is new on the host is on the page at once; and when the host is gone after that, it is still the new one.</summary>
+    /// <summary>A caution that is new on the host is on the page at once; and when the host is gone after that, it is still the
+    /// new one.</summary>
     [Fact]
     public async Task A_new_edition_is_seen_at_once_and_kept_whole()
     {
         var folder = Directory.CreateTempSubdirectory("gradus-hosted-").FullName;
         try
         {
-            foreach (var file in Directory.EnumerateFiles(Path.GetDirectoryName(content.PagesOf("rufus").First()) ?? "")) File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
+            foreach (var file in Directory.EnumerateFiles(Path.GetDirectoryName(content.PagesOf("rufus").First()) ?? ""))
+                File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
             await using var context = await content.ContextAsync(new());
             var page = await context.NewPageAsync();
             using var host = StaticHost.Of(folder);
@@ -69,12 +79,19 @@ public sealed class HostedTests(PublishedContent content)
     }
 
     private static Task IsKept(IPage page) =>
-        page.WaitForFunctionAsync("async () => navigator.serviceWorker.controller?.state === 'activated' && (await caches.keys()).some(k => k.endsWith(' whole'))");
+        page.WaitForFunctionAsync(
+            "async () => navigator.serviceWorker.controller?.state === 'activated' && (await caches.keys()).some(k => "
+                + "k.endsWith(' whole'))"
+        );
 
     private static async Task Change(string folder, string file, string said, string instead)
     {
         var path = Path.Combine(folder, file);
         var text = await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(path, said.Length > 0 ? text.Replace(said, instead, StringComparison.Ordinal) : instead + text[16..], TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            path,
+            said.Length > 0 ? text.Replace(said, instead, StringComparison.Ordinal) : instead + text[16..],
+            TestContext.Current.CancellationToken
+        );
     }
 }

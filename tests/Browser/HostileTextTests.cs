@@ -7,7 +7,8 @@ using Gradus.Tests.Rendering;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Pages in which every text that a coach writes is hostile, or far too long, in Chromium over file:// and offline.</summary>
+/// <summary>Pages in which every text that a coach writes is hostile, or far too long, in Chromium over file:// and
+/// offline.</summary>
 public sealed partial class HostileTextTests : IDisposable
 {
     /// <summary>Everything that is or can be shown: also what a script shows later, and what it says out of attributes.</summary>
@@ -25,7 +26,8 @@ public sealed partial class HostileTextTests : IDisposable
     private readonly ITestOutputHelper output;
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-hostile-").FullName;
 
-    public HostileTextTests(PublishedContent content, ITestOutputHelper output) => (this.content, this.output) = (content, output);
+    public HostileTextTests(PublishedContent content, ITestOutputHelper output) =>
+        (this.content, this.output) = (content, output);
 
     [GeneratedRegex("<meta http-equiv=\"Content-Security-Policy\"[^>]*>", RegexOptions.CultureInvariant)]
     private static partial Regex Policy();
@@ -41,16 +43,30 @@ public sealed partial class HostileTextTests : IDisposable
         var (harmless, hostile) = (Made(HostilePractice.Harmless), Made(HostilePractice.Hostile));
         Publication.Write(hostile, folder);
         var places = 0;
-        var judged = PublishedContent.OfEveryKind(hostile.Pages.Where(p => p.Path != Plan.AllPagesPath).Select(PathOf)).ToHashSet(StringComparer.Ordinal);
+        var judged = PublishedContent
+            .OfEveryKind(hostile.Pages.Where(p => p.Path != Plan.AllPagesPath).Select(PathOf))
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var (page, html) in hostile.Pages.Zip(harmless.Pages, (one, other) => (one, other.Html)))
         {
-            if (!policy) await File.WriteAllTextAsync(PathOf(page), Policy().Replace(page.Html, ""), TestContext.Current.CancellationToken);
+            if (!policy)
+                await File.WriteAllTextAsync(
+                    PathOf(page),
+                    Policy().Replace(page.Html, ""),
+                    TestContext.Current.CancellationToken
+                );
             var (troubles, text) = await Open(PathOf(page), axe: policy && (LongProof.Whole || judged.Contains(PathOf(page))));
             Assert.True(troubles.Count == 0, $"{page.Path}:\n{string.Join("\n", troubles)}");
-            foreach (var place in HostilePractice.Places.Where(p => p != ReadWithoutScripts && html.Contains(HostilePractice.Named(p), StringComparison.OrdinalIgnoreCase)))
+            foreach (
+                var place in HostilePractice.Places.Where(p =>
+                    p != ReadWithoutScripts && html.Contains(HostilePractice.Named(p), StringComparison.OrdinalIgnoreCase)
+                )
+            )
             {
                 var (inHeader, inText) = HostilePractice.Shown(place);
-                Assert.True(Holds(text, inHeader) || Holds(text, inText), $"{page.Path} does not show '{place}' as it was written.");
+                Assert.True(
+                    Holds(text, inHeader) || Holds(text, inText),
+                    $"{page.Path} does not show '{place}' as it was written."
+                );
                 places++;
             }
         }
@@ -65,11 +81,29 @@ public sealed partial class HostileTextTests : IDisposable
         var hostile = Made(HostilePractice.Hostile);
         Publication.Write(hostile, folder);
         var page = hostile.Pages.First(p => p.Path == "index.html");
-        await File.WriteAllTextAsync(PathOf(page), page.Html.Replace("&lt;script&gt;touched=1&lt;/script&gt;", "<script>touched=1</script>", StringComparison.Ordinal), TestContext.Current.CancellationToken);
-        Assert.Contains((await Open(PathOf(page), axe: false)).Troubles, t => t.StartsWith("console error", StringComparison.Ordinal));
-        await File.WriteAllTextAsync(PathOf(page), Policy().Replace(page.Html, "").Replace("&lt;svg/onload=touched=6&gt;", "<svg/onload=touched=6>", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            PathOf(page),
+            page.Html.Replace("&lt;script&gt;touched=1&lt;/script&gt;", "<script>touched=1</script>", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
+        Assert.Contains((await Open(PathOf(page), axe: false)).Troubles, t =>
+            t.StartsWith("console error", StringComparison.Ordinal)
+        );
+        await File.WriteAllTextAsync(
+            PathOf(page),
+            Policy()
+                .Replace(page.Html, "")
+                .Replace("&lt;svg/onload=touched=6&gt;", "<svg/onload=touched=6>", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
         Assert.Contains((await Open(PathOf(page), axe: false)).Troubles, t => t.StartsWith("it ran", StringComparison.Ordinal));
-        await File.WriteAllTextAsync(PathOf(page), Policy().Replace(page.Html, "").Replace("&lt;img src=x onerror=touched=2&gt;", "<img src=x onerror=touched=2>", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            PathOf(page),
+            Policy()
+                .Replace(page.Html, "")
+                .Replace("&lt;img src=x onerror=touched=2&gt;", "<img src=x onerror=touched=2>", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
         Assert.Contains((await Open(PathOf(page), axe: false)).Troubles, t => t.StartsWith("request", StringComparison.Ordinal));
     }
 
@@ -82,18 +116,27 @@ public sealed partial class HostileTextTests : IDisposable
         Publication.Write(site, folder);
         foreach (var page in site.Pages)
         {
-            await using var context = await content.ContextAsync(new() { Offline = true, ViewportSize = new() { Width = 320, Height = 800 } });
+            await using var context = await content.ContextAsync(
+                new()
+                {
+                    Offline = true,
+                    ViewportSize = new() { Width = 320, Height = 800 },
+                }
+            );
             var opened = await context.NewPageAsync();
             await opened.GotoAsync("file://" + PathOf(page));
-            var wide = await opened.EvaluateAsync<string>("""
+            var wide = await opened.EvaluateAsync<string>(
+                """
                 document.documentElement.scrollWidth <= document.documentElement.clientWidth ? '' : [...document.querySelectorAll('body *')]
                     .filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1).map(e => e.outerHTML.slice(0, 100)).join('\n')
-                """);
+                """
+            );
             Assert.True(wide.Length == 0, $"{page.Path} is wider than 320 px:\n{wide}");
         }
     }
 
-    private static bool Holds(string page, string text) => Spacing.Collapse(page).Contains(Spacing.Collapse(text), StringComparison.OrdinalIgnoreCase);
+    private static bool Holds(string page, string text) =>
+        Spacing.Collapse(page).Contains(Spacing.Collapse(text), StringComparison.OrdinalIgnoreCase);
 
     private string PathOf(Page page) => Path.Combine(folder, "ansel", page.Path);
 
@@ -107,7 +150,13 @@ public sealed partial class HostileTextTests : IDisposable
     /// <summary>What happened that must not happen when a page is opened, and everything that can be read on it.</summary>
     private async Task<(List<string> Troubles, string Text)> Open(string path, bool axe)
     {
-        await using var context = await content.ContextAsync(new() { Offline = true, ViewportSize = new() { Width = 360, Height = 800 } });
+        await using var context = await content.ContextAsync(
+            new()
+            {
+                Offline = true,
+                ViewportSize = new() { Width = 360, Height = 800 },
+            }
+        );
         var page = await context.NewPageAsync();
         var troubles = new List<string>();
         page.Request += (_, request) => Note(request.Url);
@@ -115,22 +164,33 @@ public sealed partial class HostileTextTests : IDisposable
         page.PageError += (_, error) => troubles.Add($"error: {error}");
         page.Dialog += (_, dialog) => troubles.Add($"dialog: {dialog.Message}");
         await page.GotoAsync("file://" + path);
-        await page.EvaluateAsync("document.querySelectorAll('*').forEach(e => ['mouseover', 'focus', 'error', 'load'].forEach(name => e.dispatchEvent(new Event(name))))");
+        await page.EvaluateAsync(
+            "document.querySelectorAll('*').forEach(e => ['mouseover', 'focus', 'error', 'load'].forEach(name => "
+                + "e.dispatchEvent(new Event(name))))"
+        );
         await page.WaitForTimeoutAsync(100);
         var touched = await page.EvaluateAsync<string>("String(window.touched)");
-        if (touched != "undefined") troubles.Add($"it ran: {touched}");
+        if (touched != "undefined")
+            troubles.Add($"it ran: {touched}");
         var text = await page.EvaluateAsync<string>(Seen);
         List<string> seen = [.. troubles];
-        if (!axe) return (seen, text);
+        if (!axe)
+            return (seen, text);
 
-        // axe itself asks for the stylesheet once more, which the page's policy refuses: what comes from here on is not the page's doing.
+        // axe itself asks for the stylesheet once more, which the page's policy refuses: what comes from here on is not the
+        // page's doing.
         seen.AddRange(await Barriers.In(page));
         return (seen, text);
 
         void Note(string url)
         {
             var own = new Uri(path).AbsoluteUri;
-            if (url != own && !FilesOfTheme.Any(name => url == new Uri(new Uri(own), name).AbsoluteUri) && !url.StartsWith(new Uri(new Uri(own), "pictures/").AbsoluteUri, StringComparison.Ordinal)) troubles.Add($"request: {url}");
+            if (
+                url != own
+                && !FilesOfTheme.Any(name => url == new Uri(new Uri(own), name).AbsoluteUri)
+                && !url.StartsWith(new Uri(new Uri(own), "pictures/").AbsoluteUri, StringComparison.Ordinal)
+            )
+                troubles.Add($"request: {url}");
         }
     }
 }

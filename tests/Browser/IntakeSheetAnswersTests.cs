@@ -7,14 +7,26 @@ namespace Gradus.Tests.Browser;
 /// <summary>From the keyboard through the saved file into the practice.</summary>
 public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutputHelper output)
 {
-    /// <summary>What is filled in; every other question is left open. The key presses that choose it follow the order on the page: no, yes, or no, left, right, both.</summary>
+    /// <summary>What is filled in; every other question is left open. The key presses that choose it follow the order on the
+    /// page: no, yes, or no, left, right, both.</summary>
     private static readonly (string Id, int Downs, string Reply)[] Given =
     [
-        ("heart-metabolic-kidney", 0, "no"), ("regularly-active", 1, "yes"), ("raised-blood-pressure", 1, "yes"), ("recent-injury", 0, "no"), ("falls", 0, "no"),
-        ("ankle-injury", 1, "yes, left"), ("shoulder-injury", 2, "yes, right"), ("wrist-pain", 3, "yes"), ("sore-elbow", 0, "no"), ("blood-clot", 0, "no"),
+        ("heart-metabolic-kidney", 0, "no"),
+        ("regularly-active", 1, "yes"),
+        ("raised-blood-pressure", 1, "yes"),
+        ("recent-injury", 0, "no"),
+        ("falls", 0, "no"),
+        ("ankle-injury", 1, "yes, left"),
+        ("shoulder-injury", 2, "yes, right"),
+        ("wrist-pain", 3, "yes"),
+        ("sore-elbow", 0, "no"),
+        ("blood-clot", 0, "no"),
     ];
 
-    private static readonly Dictionary<string, string> Expected = Given.ToDictionary(g => g.Id, g => g.Reply).Append(KeyValuePair.Create("pain-now", "4 left knee, 10 shoulder, 2 neck")).ToDictionary();
+    private static readonly Dictionary<string, string> Expected = Given
+        .ToDictionary(g => g.Id, g => g.Reply)
+        .Append(KeyValuePair.Create("pain-now", "4 left knee, 10 shoulder, 2 neck"))
+        .ToDictionary();
 
     [Fact]
     public async Task What_the_keyboard_fills_in_is_what_the_practice_reads()
@@ -24,17 +36,37 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         var client = Sheet.ReadBack(saved);
         Assert.Empty(Sheet.Differences(client, Expected));
         Assert.Equal(new Birth(1979, null), client.Born);
-        Assert.Equal(await sheet.Page.EvaluateAsync<string>("new Date(Date.now() - new Date().getTimezoneOffset() * 60000).toISOString().slice(0, 10)"), client.Answered.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        Assert.Equal("Your answers are saved in the file answers.yaml, where your browser puts its downloads. 13 questions are open and count as not asked.", await sheet.Status());
+        Assert.Equal(
+            await sheet.Page.EvaluateAsync<string>(
+                "new Date(Date.now() - new Date().getTimezoneOffset() * 60000).toISOString().slice(0, 10)"
+            ),
+            client.Answered.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        );
+        Assert.Equal(
+            "Your answers are saved in the file answers.yaml, where your browser puts its downloads. 13 questions are "
+                + "open and count as not asked.",
+            await sheet.Status()
+        );
         Assert.Empty(sheet.Troubles);
-        output.WriteLine($"{Expected.Count} answers by keyboard, {Sheet.Asked.Questions.Count - Expected.Count} left open, all read back as they were given");
+        output.WriteLine(
+            $"{Expected.Count} answers by keyboard, {Sheet.Asked.Questions.Count - Expected.Count} left open, all read "
+                + "back as they were given"
+        );
     }
 
     /// <summary>The comparison is no empty one: a page with this fault in its script fails it.</summary>
     [Theory]
     [InlineData("const NotAsked = 'not asked';", "const NotAsked = 'no';", "signs-or-symptoms: no, not not asked")]
-    [InlineData("side.value === 'both' ? '' : side.value", "side.value === 'both' ? 'left' : side.value", "pain-now: 4 left knee, 10 left shoulder, 2 neck, not 4 left knee, 10 shoulder, 2 neck")]
-    [InlineData("places.filter(place => !isEmpty(place)).map(painAt)", "places.slice(0, 2).map(painAt)", "pain-now: 4 left knee, 10 shoulder, not 4 left knee, 10 shoulder, 2 neck")]
+    [InlineData(
+        "side.value === 'both' ? '' : side.value",
+        "side.value === 'both' ? 'left' : side.value",
+        "pain-now: 4 left knee, 10 left shoulder, 2 neck, not 4 left knee, 10 shoulder, 2 neck"
+    )]
+    [InlineData(
+        "places.filter(place => !isEmpty(place)).map(painAt)",
+        "places.slice(0, 2).map(painAt)",
+        "pain-now: 4 left knee, 10 shoulder, not 4 left knee, 10 shoulder, 2 neck"
+    )]
     [InlineData(": chosen.value;", ": chosen.value.replace('left', 'right');", "ankle-injury: yes, right, not yes, left")]
     public async Task A_planted_fault_is_noticed(string said, string instead, string difference)
     {
@@ -64,9 +96,12 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     public async Task A_sheet_that_is_answered_whole_says_so()
     {
         await using var sheet = await Sheet.Open(content.Browser);
-        foreach (var question in Sheet.Asked.Questions) await sheet.Question(question.Id.Text).Locator("input").First.CheckAsync();
+        foreach (var question in Sheet.Asked.Questions)
+            await sheet.Question(question.Id.Text).Locator("input").First.CheckAsync();
         await sheet.Page.Locator("[name=year]").FillAsync("1979");
-        Assert.Empty(Sheet.Differences(Sheet.ReadBack(await sheet.Saved()), Sheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no")));
+        Assert.Empty(
+            Sheet.Differences(Sheet.ReadBack(await sheet.Saved()), Sheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no"))
+        );
         Assert.EndsWith(" No question is open.", await sheet.Status(), StringComparison.Ordinal);
         await sheet.Question("hernia").GetByRole(AriaRole.Button).ClickAsync();
         await sheet.Saved();
@@ -81,10 +116,17 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         foreach (var id in (string[])["ankle-injury", "pain-now"])
         {
             await sheet.Question(id).GetByRole(AriaRole.Button).ClickAsync();
-            Assert.True(await sheet.Question(id).Locator("input").First.EvaluateAsync<bool>("reply => document.activeElement === reply"));
+            Assert.True(
+                await sheet.Question(id).Locator("input").First.EvaluateAsync<bool>("reply => document.activeElement === reply")
+            );
         }
 
-        Assert.Empty(Sheet.Differences(Sheet.ReadBack(await sheet.Saved()), Expected.Where(e => e.Key is not ("ankle-injury" or "pain-now")).ToDictionary()));
+        Assert.Empty(
+            Sheet.Differences(
+                Sheet.ReadBack(await sheet.Saved()),
+                Expected.Where(e => e.Key is not ("ankle-injury" or "pain-now")).ToDictionary()
+            )
+        );
     }
 
     [Fact]
@@ -118,14 +160,22 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         foreach (var word in filled.Split(' '))
         {
             var (name, value) = (word.Split('=')[0], word.Split('=')[^1]);
-            if (name == "hurts") await sheet.Page.Locator("[data-hurts]").CheckAsync();
-            else if (name is "level" or "where" or "side") await sheet.Place(1, name).SelectOptionAsync(value);
-            else await sheet.Page.Locator($"[name={name}]").FillAsync(value);
+            if (name == "hurts")
+                await sheet.Page.Locator("[data-hurts]").CheckAsync();
+            else if (name is "level" or "where" or "side")
+                await sheet.Place(1, name).SelectOptionAsync(value);
+            else
+                await sheet.Page.Locator($"[name={name}]").FillAsync(value);
         }
 
         await sheet.Page.ClickAsync("#save");
         Assert.StartsWith($"Not saved yet. {said}", await sheet.Status(), StringComparison.Ordinal);
-        Assert.True(await sheet.Page.EvaluateAsync<bool>("at => document.activeElement.matches(`${at}[aria-invalid=true][aria-describedby=status]`)", at));
+        Assert.True(
+            await sheet.Page.EvaluateAsync<bool>(
+                "at => document.activeElement.matches(`${at}[aria-invalid=true][aria-describedby=status]`)",
+                at
+            )
+        );
         await sheet.Page.WaitForTimeoutAsync(200);
         Assert.Equal(0, downloads);
         await sheet.Page.ClickAsync("#clear");
@@ -140,12 +190,14 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         await keyboard.TypeAsync("1979");
         foreach (var question in Sheet.Asked.Questions)
         {
-            if (question.Id == AlwaysAsked.PainNow) await FillPains(sheet);
+            if (question.Id == AlwaysAsked.PainNow)
+                await FillPains(sheet);
             else if (Given.FirstOrDefault(g => g.Id == question.Id.Text) is { Id: not null } given)
             {
                 await sheet.TabTo($"[name=to-{given.Id}]");
                 await keyboard.PressAsync("Space");
-                for (var n = 0; n < given.Downs; n++) await keyboard.PressAsync("ArrowDown");
+                for (var n = 0; n < given.Downs; n++)
+                    await keyboard.PressAsync("ArrowDown");
             }
         }
 
@@ -158,7 +210,16 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
 
     private static async Task FillPains(Sheet sheet)
     {
-        foreach (var (place, words) in ((string[][])[["4", "knee", "left"], ["10", "shoulder", "both"], ["2", "neck"]]).Index())
+        foreach (
+            var (place, words) in (
+                (string[][])
+                    [
+                        ["4", "knee", "left"],
+                        ["10", "shoulder", "both"],
+                        ["2", "neck"],
+                    ]
+            ).Index()
+        )
         {
             foreach (var (part, word) in ((string[])["level", "where", "side"]).Zip(words))
             {

@@ -21,8 +21,18 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
             {
                 Assert.Same(Sheet.Asked.Questions[found++], question);
                 var below = text[(text.IndexOf(question.Question, StringComparison.Ordinal) + question.Question.Length)..];
-                Assert.StartsWith(question.Replies switch { IntakeReplies.YesOrNoBySide => " No Yes, on the left Yes, on the right Yes, on both sides ", IntakeReplies.Pains => " No, nothing hurts Yes: say below how much and where ", _ => " No Yes " }, below, StringComparison.Ordinal);
-                if (question.Replies == IntakeReplies.Pains) Assert.Matches("Place 1 .*Place 2 .*Place 3 .*Where is one of: neck, upper back,", below);
+                Assert.StartsWith(
+                    question.Replies switch
+                    {
+                        IntakeReplies.YesOrNoBySide => " No Yes, on the left Yes, on the right Yes, on both sides ",
+                        IntakeReplies.Pains => " No, nothing hurts Yes: say below how much and where ",
+                        _ => " No Yes ",
+                    },
+                    below,
+                    StringComparison.Ordinal
+                );
+                if (question.Replies == IntakeReplies.Pains)
+                    Assert.Matches("Place 1 .*Place 2 .*Place 3 .*Where is one of: neck, upper back,", below);
             }
 
             output.WriteLine($"page {index + 1}: {found} questions so far");
@@ -49,7 +59,9 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
     {
         await using var sheet = await Sheet.Open(content.Browser);
         await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
-        const string Seen = "['[name=born]', '[name=answered]', '[data-where]', '[data-level]'].map(field => getComputedStyle(document.querySelector(field)).color === 'rgba(0, 0, 0, 0)' ? 'blank' : 'shown').join(' ')";
+        const string Seen =
+            "['[name=born]', '[name=answered]', '[data-where]', '[data-level]'].map(field => "
+            + "getComputedStyle(document.querySelector(field)).color === 'rgba(0, 0, 0, 0)' ? 'blank' : 'shown').join(' ')";
         Assert.Equal("blank blank blank blank", await sheet.Page.EvaluateAsync<string>(Seen));
         await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Screen });
         await sheet.Place(1, "where").SelectOptionAsync("knee");
@@ -57,8 +69,26 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
         Assert.Contains(" knee ", string.Join(' ', await Printed(sheet)), StringComparison.Ordinal);
         await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
         Assert.Equal("blank shown shown blank", await sheet.Page.EvaluateAsync<string>(Seen));
-        Assert.Equal("solid", await sheet.Question("hernia").GetByLabel("Yes").EvaluateAsync<string>("box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + 1 ? 'solid' : 'hollow'"));
-        Assert.Equal("hollow", await sheet.Question("hernia").GetByLabel("No").EvaluateAsync<string>("box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + 1 ? 'solid' : 'hollow'"));
+        Assert.Equal(
+            "solid",
+            await sheet
+                .Question("hernia")
+                .GetByLabel("Yes")
+                .EvaluateAsync<string>(
+                    "box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + "
+                        + "1 ? 'solid' : 'hollow'"
+                )
+        );
+        Assert.Equal(
+            "hollow",
+            await sheet
+                .Question("hernia")
+                .GetByLabel("No")
+                .EvaluateAsync<string>(
+                    "box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + "
+                        + "1 ? 'solid' : 'hollow'"
+                )
+        );
     }
 
     /// <summary>The text of each page, every gap one blank.</summary>
@@ -67,7 +97,8 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
         var pdf = sheet.Path + ".pdf";
         await sheet.Page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
         var start = new ProcessStartInfo("pdftotext") { RedirectStandardOutput = true };
-        foreach (var word in (string[])["-layout", "-enc", "UTF-8", pdf, "-"]) start.ArgumentList.Add(word);
+        foreach (var word in (string[])["-layout", "-enc", "UTF-8", pdf, "-"])
+            start.ArgumentList.Add(word);
         using var reader = Process.Start(start) ?? throw new InvalidOperationException("pdftotext did not start");
         var text = await reader.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await reader.WaitForExitAsync(TestContext.Current.CancellationToken);

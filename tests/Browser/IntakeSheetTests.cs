@@ -15,9 +15,17 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [InlineData(ColorScheme.Dark, 320, 2.0)]
     public async Task It_opens_offline_without_request_error_or_barrier(ColorScheme scheme, int width, double textSize)
     {
-        await using var sheet = await Sheet.Open(content.Browser, new() { ColorScheme = scheme, ViewportSize = new() { Width = width, Height = 800 } });
+        await using var sheet = await Sheet.Open(
+            content.Browser,
+            new()
+            {
+                ColorScheme = scheme,
+                ViewportSize = new() { Width = width, Height = 800 },
+            }
+        );
         var page = sheet.Page;
-        if (textSize > 1) await Barriers.SetText(page, textSize);
+        if (textSize > 1)
+            await Barriers.SetText(page, textSize);
         var barriers = (await Barriers.In(page)).ToList();
         await sheet.Question("ankle-injury").GetByLabel("Yes, on the left").CheckAsync();
         await sheet.Place(1, "where").SelectOptionAsync("neck");
@@ -26,8 +34,14 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
         barriers.AddRange(await Barriers.In(page));
         Assert.Empty(barriers);
         Assert.Empty(sheet.Troubles);
-        Assert.Equal(0, await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth"));
-        var targets = await page.EvaluateAsync<float[]>("[...document.querySelectorAll('.replies label, button:not([hidden]), select, input:not([type=radio])')].flatMap(e => [e.getBoundingClientRect().width, e.getBoundingClientRect().height])");
+        Assert.Equal(
+            0,
+            await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+        );
+        var targets = await page.EvaluateAsync<float[]>(
+            "[...document.querySelectorAll('.replies label, button:not([hidden]), select, "
+                + "input:not([type=radio])')].flatMap(e => [e.getBoundingClientRect().width, e.getBoundingClientRect().height])"
+        );
         Assert.All(targets, side => Assert.InRange(side, 44, float.MaxValue));
         output.WriteLine($"{targets.Length / 2} targets of at least 44 px");
     }
@@ -45,8 +59,13 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
         await using var sheet = await Sheet.Open(content.Browser);
         await sheet.Question("hernia").GetByLabel("Yes").CheckAsync();
         Assert.Contains("  hernia: yes\n", await sheet.Saved(), StringComparison.Ordinal);
-        Assert.Equal("0 0  0 0", await sheet.Page.EvaluateAsync<string>(
-            "(async () => [localStorage.length, sessionStorage.length, document.cookie, (await indexedDB.databases()).length, (await caches?.keys?.() ?? []).length].join(' '))()"));
+        Assert.Equal(
+            "0 0  0 0",
+            await sheet.Page.EvaluateAsync<string>(
+                "(async () => [localStorage.length, sessionStorage.length, document.cookie, (await "
+                    + "indexedDB.databases()).length, (await caches?.keys?.() ?? []).length].join(' '))()"
+            )
+        );
         await sheet.Page.ReloadAsync();
         Assert.Equal(0, await sheet.Page.Locator("input:checked").CountAsync());
         Assert.Empty(sheet.Troubles);
@@ -62,12 +81,14 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
         {
             var (seen, all) = (plain.Page.Locator(what), scripted.Page.Locator(what));
             Assert.Equal(await all.AllInnerTextsAsync(), await seen.AllInnerTextsAsync());
-            foreach (var one in await seen.AllAsync()) Assert.True(await one.IsVisibleAsync() && await one.IsEnabledAsync());
+            foreach (var one in await seen.AllAsync())
+                Assert.True(await one.IsVisibleAsync() && await one.IsEnabledAsync());
         }
 
         Assert.True(await plain.Page.Locator("#no-script").IsVisibleAsync());
         Assert.Equal(0, await scripted.Page.Locator("#no-script").CountAsync());
-        foreach (var button in await plain.Page.Locator("button").AllAsync()) Assert.False(await button.IsVisibleAsync());
+        foreach (var button in await plain.Page.Locator("button").AllAsync())
+            Assert.False(await button.IsVisibleAsync());
         await plain.Page.Locator("[name=year]").PressAsync("Enter");
         Assert.Equal("file://" + plain.Path, plain.Page.Url);
     }
@@ -76,7 +97,15 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     public async Task A_script_that_was_changed_afterwards_does_not_run()
     {
         await using var sheet = await Sheet.Open(content.Browser);
-        await File.WriteAllTextAsync(sheet.Path, (await File.ReadAllTextAsync(sheet.Path, TestContext.Current.CancellationToken)).Replace("return NotAsked;", "return 'no';", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            sheet.Path,
+            (await File.ReadAllTextAsync(sheet.Path, TestContext.Current.CancellationToken)).Replace(
+                "return NotAsked;",
+                "return 'no';",
+                StringComparison.Ordinal
+            ),
+            TestContext.Current.CancellationToken
+        );
         await sheet.Page.ReloadAsync();
         Assert.Contains(sheet.Troubles, said => said.Contains("Content Security Policy", StringComparison.Ordinal));
         Assert.True(await sheet.Page.Locator("#no-script").IsVisibleAsync());
@@ -86,7 +115,11 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     public async Task Hostile_texts_are_read_and_do_nothing()
     {
         await using var sheet = await Sheet.Open(content.Browser, asked: IntakeSheet.Of(HostilePractice.Hostile.Read().Practice));
-        Assert.Contains(HostilePractice.Shown("question").InHeader[..60], await sheet.Question("calf-strain").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains(
+            HostilePractice.Shown("question").InHeader[..60],
+            await sheet.Question("calf-strain").InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         Assert.Contains("  calf-strain: not asked\n", await sheet.Saved(), StringComparison.Ordinal);
         await sheet.Page.ClickAsync("#clear");
         Assert.Contains("<script>touched=1</script>", await sheet.Status(), StringComparison.Ordinal);

@@ -8,10 +8,34 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Plural forms, decimal marks, directions, dates and lists held against the Unicode CLDR that the engine of node carries (Intl).</summary>
+/// <summary>Plural forms, decimal marks, directions, dates and lists held against the Unicode CLDR that the engine of node
+/// carries (Intl).</summary>
 public sealed class LanguagesTests(ITestOutputHelper output)
 {
-    private static readonly string[] Languages = ["ar", "cs", "da", "de", "en", "es", "fi", "fr", "he", "hu", "it", "ja", "nb", "nl", "pl", "pt", "ru", "sv", "tr", "uk", "zh"];
+    private static readonly string[] Languages =
+    [
+        "ar",
+        "cs",
+        "da",
+        "de",
+        "en",
+        "es",
+        "fi",
+        "fr",
+        "he",
+        "hu",
+        "it",
+        "ja",
+        "nb",
+        "nl",
+        "pl",
+        "pt",
+        "ru",
+        "sv",
+        "tr",
+        "uk",
+        "zh",
+    ];
     private static readonly int[] Numbers = [.. Enumerable.Range(0, 1200), 1999, 2000, 10_000, 10_001, 100_000, 100_011, 999_999];
     private static readonly string[] Listed = ["a", "b", "c"];
 
@@ -47,7 +71,10 @@ public sealed class LanguagesTests(ITestOutputHelper output)
             var words = Practice(LittleFolder()).Words.In(code) ?? throw new InvalidOperationException($"No words in {code}.");
 
             // In English we write no comma behind the weekday.
-            Assert.Equal(said.Dates[index].Select(day => code == "en" ? day.Replace(",", "", StringComparison.Ordinal) : day), Days().Select(words.Date));
+            Assert.Equal(
+                said.Dates[index].Select(day => code == "en" ? day.Replace(",", "", StringComparison.Ordinal) : day),
+                Days().Select(words.Date)
+            );
             Assert.Equal(said.Lists[index], words.And(Listed));
         }
     }
@@ -57,8 +84,20 @@ public sealed class LanguagesTests(ITestOutputHelper output)
     private static async Task<Said> Ask()
     {
         // British English, because that is what the English catalogue writes.
-        var asked = new Asked(Languages, Numbers, ["de", "en-GB"], [.. Days().Select(d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))], Listed);
-        var start = new ProcessStartInfo("node", "say-languages.mjs") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Repository.Path("tests", "Browser") };
+        var asked = new Asked(
+            Languages,
+            Numbers,
+            ["de", "en-GB"],
+            [.. Days().Select(d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))],
+            Listed
+        );
+        var start = new ProcessStartInfo("node", "say-languages.mjs")
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Repository.Path("tests", "Browser"),
+        };
         using var node = Process.Start(start) ?? throw new InvalidOperationException("node did not start");
         var stop = TestContext.Current.CancellationToken;
         var (said, trouble) = (node.StandardOutput.ReadToEndAsync(stop), node.StandardError.ReadToEndAsync(stop));
@@ -66,31 +105,50 @@ public sealed class LanguagesTests(ITestOutputHelper output)
         node.StandardInput.Close();
         await node.WaitForExitAsync(stop);
         Assert.Equal("", await trouble);
-        return JsonSerializer.Deserialize<Said>(await said, JsonSerializerOptions.Web) ?? throw new InvalidOperationException("node said nothing");
+        return JsonSerializer.Deserialize<Said>(await said, JsonSerializerOptions.Web)
+            ?? throw new InvalidOperationException("node said nothing");
     }
 
     private static IEnumerable<string> WordsIn(string file) =>
-        File.ReadLines(Repository.Path("src", "Reading", "Languages", file)).Where(line => line.Length > 0 && char.IsAsciiLetterLower(line[0]));
+        File.ReadLines(Repository.Path("src", "Reading", "Languages", file))
+            .Where(line => line.Length > 0 && char.IsAsciiLetterLower(line[0]));
 
-    /// <summary>A catalogue of that language in which a number of sets says the name of its form, and a number of metres itself.</summary>
+    /// <summary>A catalogue of that language in which a number of sets says the name of its form, and a number of metres
+    /// itself.</summary>
     private static Words WordsOf(string code)
     {
-        var text = FreshWords.IsBuiltIn(code) ? FreshWords.Text(code).Replace("#sets:", "sets:", StringComparison.Ordinal).Replace("#metres:", "metres:", StringComparison.Ordinal) : MadeUpWords.In(code);
-        var lines = text.Split('\n').Select(line => line.StartsWith("sets: ", StringComparison.Ordinal) || line.StartsWith("metres: ", StringComparison.Ordinal) ? Named(line) : line);
-        return Practice(LittleFolder(($"words/{code}.yaml", string.Join('\n', lines)))).Words.In(code) ?? throw new InvalidOperationException($"No words in {code}.");
+        var text = FreshWords.IsBuiltIn(code)
+            ? FreshWords
+                .Text(code)
+                .Replace("#sets:", "sets:", StringComparison.Ordinal)
+                .Replace("#metres:", "metres:", StringComparison.Ordinal)
+            : MadeUpWords.In(code);
+        var lines = text.Split('\n')
+            .Select(line =>
+                line.StartsWith("sets: ", StringComparison.Ordinal) || line.StartsWith("metres: ", StringComparison.Ordinal)
+                    ? Named(line)
+                    : line
+            );
+        return Practice(LittleFolder(($"words/{code}.yaml", string.Join('\n', lines)))).Words.In(code)
+            ?? throw new InvalidOperationException($"No words in {code}.");
     }
 
     /// <summary>Each form as its own name and the number.</summary>
     private static string Named(string line)
     {
         var forms = Language.AllForms.Where(form => line.Contains($" {form}: ", StringComparison.Ordinal));
-        return $"{line[..line.IndexOf(':', StringComparison.Ordinal)]}: {{ {string.Join(", ", forms.Select(form => $"{form}: \"{form} {{n}}\""))} }}";
+        return $"{line[..line.IndexOf(':', StringComparison.Ordinal)]}: {{ "
+            + $"{string.Join(", ", forms.Select(form => $"{form}: \"{form} {{n}}\""))} }}";
     }
 
     private static SourceFolder LittleFolder(params (string Path, string Text)[] more)
     {
         var content = SourceFolder.Open(Repository.Path("content"));
-        return SourceFolder.Of(content.Paths.Select(path => KeyValuePair.Create(path, content.Read(path))).Concat(more.Select(m => KeyValuePair.Create(m.Path, System.Text.Encoding.UTF8.GetBytes(m.Text)))));
+        return SourceFolder.Of(
+            content
+                .Paths.Select(path => KeyValuePair.Create(path, content.Read(path)))
+                .Concat(more.Select(m => KeyValuePair.Create(m.Path, System.Text.Encoding.UTF8.GetBytes(m.Text))))
+        );
     }
 
     private static Practice Practice(SourceFolder folder)

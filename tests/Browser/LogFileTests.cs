@@ -6,25 +6,61 @@ using static Gradus.Tests.Browser.GuideScripts;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The log as a file: what is written is read again, also by another reader of CSV, and nothing in it is a formula.</summary>
+/// <summary>The log as a file: what is written is read again, also by another reader of CSV, and nothing in it is a
+/// formula.</summary>
 public sealed class LogFileTests
 {
-    private static readonly string[] Nasty = ["=1+1", "+44", "-5 kg", "@SUM(A1)", "'=x", "''", "a, b", "a \"quoted\" word", "two\nlines", "two\r\nlines", "\t=1", "épée, 3 €", "plain", "", "\"", ",", "'"];
+    private static readonly string[] Nasty =
+    [
+        "=1+1",
+        "+44",
+        "-5 kg",
+        "@SUM(A1)",
+        "'=x",
+        "''",
+        "a, b",
+        "a \"quoted\" word",
+        "two\nlines",
+        "two\r\nlines",
+        "\t=1",
+        "épée, 3 €",
+        "plain",
+        "",
+        "\"",
+        ",",
+        "'",
+    ];
 
-    private static JsonArray Rows() => new([.. Nasty.Select((text, i) => (JsonNode)new JsonObject
-    {
-        ["day"] = $"2026-12-{i + 1:00}",
-        ["week"] = (i / 7) + 1,
-        ["session"] = 1,
-        ["effort"] = i % 11,
-        ["pain"] = i % 3,
-        ["note"] = text,
-        ["done"] = i % 4 != 0,
-        ["exercises"] = new JsonArray(new JsonObject { ["exercise"] = "wall-lean", ["sets"] = i, ["load"] = text, ["stopped"] = i % 4 == 0 }),
-    })]);
+    private static JsonArray Rows() =>
+        new([
+            .. Nasty.Select(
+                (text, i) =>
+                    (JsonNode)
+                        new JsonObject
+                        {
+                            ["day"] = $"2026-12-{i + 1:00}",
+                            ["week"] = (i / 7) + 1,
+                            ["session"] = 1,
+                            ["effort"] = i % 11,
+                            ["pain"] = i % 3,
+                            ["note"] = text,
+                            ["done"] = i % 4 != 0,
+                            ["exercises"] = new JsonArray(
+                                new JsonObject
+                                {
+                                    ["exercise"] = "wall-lean",
+                                    ["sets"] = i,
+                                    ["load"] = text,
+                                    ["stopped"] = i % 4 == 0,
+                                }
+                            ),
+                        }
+            ),
+        ]);
 
     [Fact]
-    public async Task What_is_written_is_read_again_to_the_letter() => Assert.Equal("0 true", await Ask(new JsonObject { ["kind"] = "again", ["rows"] = Rows() }));
+    public async Task What_is_written_is_read_again_to_the_letter() =>
+        Assert.Equal("0 true", await Ask(new JsonObject { ["kind"] = "again", ["rows"] = Rows() }));
 
     /// <summary>Sep, which Gradus itself reads CSV with, knows nothing of our script.</summary>
     [Fact]
@@ -35,8 +71,13 @@ public sealed class LogFileTests
         using var reader = Sep.Reader(o => o with { Sep = new Sep(','), Unescape = true }).FromText(text);
         foreach (var line in reader)
         {
-            for (var i = 0; i < line.ColCount; i++) Assert.False("=+-@\t\r".Contains(line[i].Span is [var first, ..] ? first : 'x', StringComparison.Ordinal), line[i].ToString());
-            if (line["exercise"].Span.IsEmpty) notes.Add(line["note"].ToString());
+            for (var i = 0; i < line.ColCount; i++)
+                Assert.False(
+                    "=+-@\t\r".Contains(line[i].Span is [var first, ..] ? first : 'x', StringComparison.Ordinal),
+                    line[i].ToString()
+                );
+            if (line["exercise"].Span.IsEmpty)
+                notes.Add(line["note"].ToString());
         }
 
         Assert.Equal(Nasty.Select(n => n.TrimStart('\'') is ['=' or '+' or '-' or '@' or '\t' or '\r', ..] ? "'" + n : n), notes);
@@ -45,15 +86,31 @@ public sealed class LogFileTests
     [Theory]
     [InlineData("", "none")]
     [InlineData("a,b\n1,2\n", "none")]
-    [InlineData("date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n", "0 0")]
-    [InlineData("date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,5,2,knee,left,,,\n2026-12-07,1,1,wall-lean,2,,,,,,,,,", "1 0")]
-    [InlineData("date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\r\nsoon,1,1,,,,,,,,,,,\r\n2026-12-07,one,1,,,,,,,,,,,\r\n2026-12-07,1,1,wall-lean,2,,,,,,,,,\r\n", "0 3")]
-    [InlineData("\uFEFFdate,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning,more\n2026-12-07,1,1,,,,,99,2,,,,,,x\n", "1 0")]
-    [InlineData("date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,,,,,,\"never closed", "1 0")]
+    [InlineData(
+        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n",
+        "0 0"
+    )]
+    [InlineData(
+        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,5,2,knee,left,,,\n2026-12-07,1,1,wall-lean,2,,,,,,,,,",
+        "1 0"
+    )]
+    [InlineData(
+        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\r\nsoon,1,1,,,,,,,,,,,\r\n2026-12-07,one,1,,,,,,,,,,,\r\n2026-12-07,1,1,wall-lean,2,,,,,,,,,\r\n",
+        "0 3"
+    )]
+    [InlineData(
+        "\uFEFFdate,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning,more\n2026-12-07,1,1,,,,,99,2,,,,,,x\n",
+        "1 0"
+    )]
+    [InlineData(
+        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,,,,,,\"never closed",
+        "1 0"
+    )]
     public async Task What_is_no_log_is_said_to_be_none_and_what_cannot_be_read_is_counted(string text, string expected) =>
         Assert.Equal(expected, await Ask(new JsonObject { ["kind"] = "read", ["text"] = text }));
 
-    /// <summary>The sum of "123456789" is the check value of CRC-32 (ISO 3309, also in the catalogue of parametrised CRC algorithms); of any other text a zip file has it.</summary>
+    /// <summary>The sum of "123456789" is the check value of CRC-32 (ISO 3309, also in the catalogue of parametrised CRC
+    /// algorithms); of any other text a zip file has it.</summary>
     [Theory]
     [InlineData("123456789", "cbf43926")]
     [InlineData("", "00000000")]
@@ -70,12 +127,19 @@ public sealed class LogFileTests
 
         using var read = new ZipArchive(zip);
         Assert.Equal(read.Entries[0].Crc32.ToString("x8", System.Globalization.CultureInfo.InvariantCulture), sum);
-        if (published is not null) Assert.Equal(published, sum);
+        if (published is not null)
+            Assert.Equal(published, sum);
     }
 
     [Theory]
-    [InlineData("""{"day":"2026-12-07","week":1,"session":2,"edition":"0a1b2c3d","pain":3,"where":"knee","side":"left"}""", "gradus 2026-12-07; edition 0a1b2c3d; week 1; session 2; done; pain 3 of 10, left knee; sum ")]
-    [InlineData("""{"day":"2026-12-07","week":1,"session":2,"done":false,"exercises":[{"exercise":"wall-lean","stopped":true}]}""", "gradus 2026-12-07; edition unknown; week 1; session 2; stopped; pain not said; left out wall-lean; sum ")]
+    [InlineData(
+        """{"day":"2026-12-07","week":1,"session":2,"edition":"0a1b2c3d","pain":3,"where":"knee","side":"left"}""",
+        "gradus 2026-12-07; edition 0a1b2c3d; week 1; session 2; done; pain 3 of 10, left knee; sum "
+    )]
+    [InlineData(
+        """{"day":"2026-12-07","week":1,"session":2,"done":false,"exercises":[{"exercise":"wall-lean","stopped":true}]}""",
+        "gradus 2026-12-07; edition unknown; week 1; session 2; stopped; pain not said; left out wall-lean; sum "
+    )]
     public async Task The_text_for_a_message_says_what_was_done_and_its_own_sum(string row, string begins)
     {
         var text = await Ask(new JsonObject { ["kind"] = "message", ["row"] = JsonNode.Parse(row) });

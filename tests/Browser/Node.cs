@@ -9,7 +9,13 @@ internal static class Node
 {
     public static async Task<TAnswer> Ask<TAsked, TAnswer>(string script, TAsked asked)
     {
-        var start = new ProcessStartInfo("node", script) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Repository.Path("tests", "Browser") };
+        var start = new ProcessStartInfo("node", script)
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Repository.Path("tests", "Browser"),
+        };
         using var asking = Process.Start(start) ?? throw new InvalidOperationException("node did not start");
         var stop = TestContext.Current.CancellationToken;
         var (said, trouble) = (asking.StandardOutput.ReadToEndAsync(stop), asking.StandardError.ReadToEndAsync(stop));
@@ -17,6 +23,7 @@ internal static class Node
         asking.StandardInput.Close();
         await asking.WaitForExitAsync(stop);
         Assert.Equal("", await trouble);
-        return JsonSerializer.Deserialize<TAnswer>(await said, JsonSerializerOptions.Web) ?? throw new InvalidOperationException("node said nothing");
+        return JsonSerializer.Deserialize<TAnswer>(await said, JsonSerializerOptions.Web)
+            ?? throw new InvalidOperationException("node said nothing");
     }
 }

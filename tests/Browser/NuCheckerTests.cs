@@ -19,8 +19,15 @@ public sealed class NuCheckerTests(PublishedContent content, ITestOutputHelper o
     public async Task A_planted_error_is_noticed()
     {
         var broken = Path.Combine(Path.GetTempPath(), $"gradus-{Environment.ProcessId}-broken.html");
-        var page = await File.ReadAllTextAsync(content.PagesOf(content.Clients[0]).First(), TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(broken, page.Replace("</main>", "<ol><p>x</p></ol></main>", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        var page = await File.ReadAllTextAsync(
+            content.PagesOf(content.Clients[0]).First(),
+            TestContext.Current.CancellationToken
+        );
+        await File.WriteAllTextAsync(
+            broken,
+            page.Replace("</main>", "<ol><p>x</p></ol></main>", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
         try
         {
             Assert.Contains("not allowed as child of element", await Check([broken]), StringComparison.Ordinal);
@@ -34,9 +41,14 @@ public sealed class NuCheckerTests(PublishedContent content, ITestOutputHelper o
     internal static async Task<string> Check(string[] files)
     {
         var jar = Repository.Path("tests", "Browser", "node_modules", "vnu-jar", "build", "dist", "vnu.jar");
-        Assert.True(File.Exists(jar), $"The checker is missing; tests/run fetches it, or: npm ci --ignore-scripts --prefix {Repository.Path("tests", "Browser")}");
+        Assert.True(
+            File.Exists(jar),
+            "The checker is missing; tests/run fetches it, or: npm ci --ignore-scripts --prefix "
+                + $"{Repository.Path("tests", "Browser")}"
+        );
         var start = new ProcessStartInfo("java") { RedirectStandardError = true, RedirectStandardOutput = true };
-        foreach (var word in (string[])["-jar", jar, "--errors-only", "--also-check-css", .. files]) start.ArgumentList.Add(word);
+        foreach (var word in (string[])["-jar", jar, "--errors-only", "--also-check-css", .. files])
+            start.ArgumentList.Add(word);
         using var checker = Process.Start(start) ?? throw new InvalidOperationException("java did not start");
         var said = await checker.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         await checker.WaitForExitAsync(TestContext.Current.CancellationToken);

@@ -16,12 +16,17 @@ public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelpe
     [Fact]
     public async Task In_Firefox_pages_of_every_kind_ask_for_nothing_and_say_nothing()
     {
-        var seen = await Node.Ask<FirefoxAsked, FirefoxSeen[]>("open-in-firefox.mjs", new("/usr/bin/firefox-esr", [.. content.PagesOfEveryKind()]));
+        var seen = await Node.Ask<FirefoxAsked, FirefoxSeen[]>(
+            "open-in-firefox.mjs",
+            new("/usr/bin/firefox-esr", [.. content.PagesOfEveryKind()])
+        );
         Assert.Equal(6, seen.Length);
         foreach (var page in seen)
         {
             var folder = "file://" + Path.GetDirectoryName(page.Path) + "/";
-            Assert.DoesNotContain(page.Asked, url => !url.StartsWith(folder, StringComparison.Ordinal) && !url.StartsWith("data:", StringComparison.Ordinal));
+            Assert.DoesNotContain(page.Asked, url =>
+                !url.StartsWith(folder, StringComparison.Ordinal) && !url.StartsWith("data:", StringComparison.Ordinal)
+            );
             Assert.Empty(page.Said);
             Assert.NotEqual("", page.Heading);
             Assert.Equal(0, page.Width);
@@ -36,9 +41,18 @@ public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelpe
     {
         var rufus = content.PagesOf("rufus").First();
         using var host = StaticHost.Of(Path.GetDirectoryName(rufus) ?? "");
-        string[] kinds = LongProof.Whole ? [.. content.PagesOf("rufus").Select(p => Path.GetFileName(p))] : ["index.html", "session-1.html", "before-you-start.html"];
-        var said = await Node.Ask<LightAsked, LightSaid[]>("light.mjs", new(PublishedContent.Chromium(), [.. kinds.Select(k => host.Address + k)]));
-        foreach (var page in said) output.WriteLine($"{page.Address}: accessibility {page.Accessibility}, best practice {page.BestPractices} {string.Join("; ", page.Short)}");
+        string[] kinds = LongProof.Whole
+            ? [.. content.PagesOf("rufus").Select(p => Path.GetFileName(p))]
+            : ["index.html", "session-1.html", "before-you-start.html"];
+        var said = await Node.Ask<LightAsked, LightSaid[]>(
+            "light.mjs",
+            new(PublishedContent.Chromium(), [.. kinds.Select(k => host.Address + k)])
+        );
+        foreach (var page in said)
+            output.WriteLine(
+                $"{page.Address}: accessibility {page.Accessibility}, best practice {page.BestPractices} "
+                    + $"{string.Join("; ", page.Short)}"
+            );
         Assert.Equal(kinds.Length, said.Length);
         Assert.All(said, page => Assert.Equal((100, 100), (page.Accessibility, page.BestPractices)));
     }

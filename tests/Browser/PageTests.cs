@@ -13,12 +13,25 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
     [InlineData(ColorScheme.Dark, ForcedColors.Active, 768, 1.0)]
     [InlineData(ColorScheme.Light, ForcedColors.None, 320, 1.0)]
     [InlineData(ColorScheme.Dark, ForcedColors.None, 320, 2.0)]
-    public async Task Pages_of_every_kind_open_offline_without_request_error_or_barrier(ColorScheme scheme, ForcedColors forced, int width, double textSize)
+    public async Task Pages_of_every_kind_open_offline_without_request_error_or_barrier(
+        ColorScheme scheme,
+        ForcedColors forced,
+        int width,
+        double textSize
+    )
     {
         var opened = 0;
         foreach (var path in content.PagesOfEveryKind())
         {
-            await using var context = await content.ContextAsync(new() { Offline = true, ColorScheme = scheme, ForcedColors = forced, ViewportSize = new() { Width = width, Height = 800 } });
+            await using var context = await content.ContextAsync(
+                new()
+                {
+                    Offline = true,
+                    ColorScheme = scheme,
+                    ForcedColors = forced,
+                    ViewportSize = new() { Width = width, Height = 800 },
+                }
+            );
             var page = await context.NewPageAsync();
             var troubles = new List<string>();
             var seen = troubles;
@@ -27,19 +40,31 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
             page.PageError += (_, error) => seen.Add($"error: {error}");
             page.RequestFailed += (_, request) => seen.Add($"failed: {request.Url}");
             await page.GotoAsync("file://" + path);
-            if (textSize > 1) await Barriers.SetText(page, textSize);
+            if (textSize > 1)
+                await Barriers.SetText(page, textSize);
             await page.WaitForTimeoutAsync(100);
 
-            // All pages in one take axe longest, and are the same pages: in tests/run it judges them once. axe itself asks for the stylesheet once more, which the page's policy refuses: what comes from here on is not the page's doing.
+            // All pages in one take axe longest, and are the same pages: in tests/run it judges them once. axe itself asks for
+            // the stylesheet once more, which the page's policy refuses: what comes from here on is not the page's doing.
             troubles = [.. troubles];
-            if (LongProof.Whole || textSize > 1 || Path.GetFileName(path) != Plan.AllPagesPath) troubles.AddRange(await Barriers.In(page));
-            var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            if (overflow > 0) troubles.Add($"the page is {overflow} px wider than the window");
-            Assert.True(troubles.Count == 0, $"{path} ({scheme}, {width} px, text {textSize:P0}):\n{string.Join("\n", troubles)}");
+            if (LongProof.Whole || textSize > 1 || Path.GetFileName(path) != Plan.AllPagesPath)
+                troubles.AddRange(await Barriers.In(page));
+            var overflow = await page.EvaluateAsync<int>(
+                "document.documentElement.scrollWidth - document.documentElement.clientWidth"
+            );
+            if (overflow > 0)
+                troubles.Add($"the page is {overflow} px wider than the window");
+            Assert.True(
+                troubles.Count == 0,
+                $"{path} ({scheme}, {width} px, text {textSize:P0}):\n{string.Join("\n", troubles)}"
+            );
             opened++;
         }
 
-        output.WriteLine($"{opened} pages, {scheme}, forced colours {forced}, {width} px wide, text {textSize:P0}: no request but their own files, no console message, no axe violation, no sideways scrolling");
+        output.WriteLine(
+            $"{opened} pages, {scheme}, forced colours {forced}, {width} px wide, text {textSize:P0}: no request but "
+                + "their own files, no console message, no axe violation, no sideways scrolling"
+        );
         Assert.Equal(6, opened);
     }
 
@@ -53,10 +78,24 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
             await using var scripted = await content.ContextAsync(new() { Offline = true });
             var page = await scripted.NewPageAsync();
             await page.GotoAsync("file://" + path);
-            await page.EvaluateAsync("document.querySelectorAll('[data-weeks], [data-while-planned]').forEach(part => part.hidden = false)");
-            await page.EvaluateAsync("document.querySelectorAll('[data-say], [data-week-now], [data-why], [data-nothing-today], .choose, button, [role=status], [data-log-page], .on-screen, dialog').forEach(part => part.remove())");
-            var without = (await TextOf(plain, path)).Split('\n').Where(line => line.Trim().Length > 0 && !line.StartsWith("Scripts do not run here.", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
-            Assert.Equal((await page.Locator("body").InnerTextAsync()).Split('\n').Where(line => line.Trim().Length > 0).Order(StringComparer.Ordinal), without);
+            await page.EvaluateAsync(
+                "document.querySelectorAll('[data-weeks], [data-while-planned]').forEach(part => part.hidden = false)"
+            );
+            await page.EvaluateAsync(
+                "document.querySelectorAll('[data-say], [data-week-now], [data-why], [data-nothing-today], .choose, "
+                    + "button, [role=status], [data-log-page], .on-screen, dialog').forEach(part => part.remove())"
+            );
+            var without = (await TextOf(plain, path))
+                .Split('\n')
+                .Where(line => line.Trim().Length > 0 && !line.StartsWith("Scripts do not run here.", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal);
+            Assert.Equal(
+                (await page.Locator("body").InnerTextAsync())
+                    .Split('\n')
+                    .Where(line => line.Trim().Length > 0)
+                    .Order(StringComparer.Ordinal),
+                without
+            );
         }
     }
 
@@ -64,8 +103,11 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
     public async Task A_planted_request_error_and_barrier_are_noticed()
     {
         var path = content.PagesOf("rufus").First(p => Path.GetFileName(p) == "index.html");
-        var html = (await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken))
-            .Replace("</main>", "<img src=\"missing.png\"><p style=\"color:red\">x</p></main>", StringComparison.Ordinal);
+        var html = (await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken)).Replace(
+            "</main>",
+            "<img src=\"missing.png\"><p style=\"color:red\">x</p></main>",
+            StringComparison.Ordinal
+        );
         var broken = Path.Combine(Path.GetTempPath(), $"gradus-{Environment.ProcessId}-barrier.html");
         await File.WriteAllTextAsync(broken, html, TestContext.Current.CancellationToken);
         try
@@ -90,7 +132,8 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
     private static void Note(List<string> troubles, string url, string page)
     {
         var folder = "file://" + Path.GetDirectoryName(page) + "/";
-        if (!url.StartsWith(folder, StringComparison.Ordinal)) troubles.Add($"request: {url}");
+        if (!url.StartsWith(folder, StringComparison.Ordinal))
+            troubles.Add($"request: {url}");
     }
 
     private static async Task<string> TextOf(IBrowserContext context, string path)

@@ -7,7 +7,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The demonstration practice with one more client, whose sessions are of the kinds that nobody else there has; published to a folder.</summary>
+/// <summary>The demonstration practice with one more client, whose sessions are of the kinds that nobody else there has;
+/// published to a folder.</summary>
 public sealed class PlayedPractice : IDisposable
 {
     /// <summary>The client who is not in the demonstration practice.</summary>
@@ -113,14 +114,28 @@ public sealed class PlayedPractice : IDisposable
     public PlayedPractice()
     {
         var findings = new Findings();
-        var files = Directory.EnumerateFiles(Repository.Path("content"), "*", SearchOption.AllDirectories)
-            .ToDictionary(f => Path.GetRelativePath(Repository.Path("content"), f).Replace('\\', '/'), File.ReadAllBytes, StringComparer.Ordinal);
-        var client = Encoding.UTF8.GetString(files["clients/rufus/client.yaml"]).Replace("Rufus Elphick", "Osric Fennimore", StringComparison.Ordinal);
+        var files = Directory
+            .EnumerateFiles(Repository.Path("content"), "*", SearchOption.AllDirectories)
+            .ToDictionary(
+                f => Path.GetRelativePath(Repository.Path("content"), f).Replace('\\', '/'),
+                File.ReadAllBytes,
+                StringComparer.Ordinal
+            );
+        var client = Encoding
+            .UTF8.GetString(files["clients/rufus/client.yaml"])
+            .Replace("Rufus Elphick", "Osric Fennimore", StringComparison.Ordinal);
         files[$"clients/{Made}/client.yaml"] = Encoding.UTF8.GetBytes(client);
         files[$"clients/{Made}/programme.md"] = Encoding.UTF8.GetBytes(Programme);
         var practice = PracticeReader.Read(SourceFolder.Of(files), findings).Practice;
         Assert.NotNull(practice);
-        Assert.Empty(practice.Clients.SelectMany(c => c.Programme.AllSessions).SelectMany(s => s.Do).SelectMany(u => u.ByWeek).Where(w => w.Dose.Dose is null).Select(w => w.Dose.Line));
+        Assert.Empty(
+            practice
+                .Clients.SelectMany(c => c.Programme.AllSessions)
+                .SelectMany(s => s.Do)
+                .SelectMany(u => u.ByWeek)
+                .Where(w => w.Dose.Dose is null)
+                .Select(w => w.Dose.Line)
+        );
         Plans = [.. practice.Clients.Select(c => (c, Plan.For(practice, c)))];
         foreach (var (_, plan) in Plans)
         {
@@ -150,7 +165,8 @@ public sealed class PlayedPractice : IDisposable
     public string Changed(ClientId client, string file, Func<string, string> change)
     {
         var copy = Directory.CreateDirectory(Path.Combine(folder, $"changed-{Directory.GetDirectories(folder).Length}")).FullName;
-        foreach (var path in Directory.EnumerateFiles(FolderOf(client))) File.Copy(path, Path.Combine(copy, Path.GetFileName(path)));
+        foreach (var path in Directory.EnumerateFiles(FolderOf(client)))
+            File.Copy(path, Path.Combine(copy, Path.GetFileName(path)));
         var text = File.ReadAllText(Path.Combine(copy, file));
         var changed = change(text);
         Assert.NotEqual(text, changed);

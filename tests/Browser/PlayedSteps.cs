@@ -7,7 +7,20 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Browser;
 
 /// <summary>One item of a session's list, as the page has it.</summary>
-internal sealed record Listed(string Kind, string Exercise, string Side, string Percent, string Felt, string Breaths, string Set, string Reps, string Load, string Time, string What, string Detail)
+internal sealed record Listed(
+    string Kind,
+    string Exercise,
+    string Side,
+    string Percent,
+    string Felt,
+    string Breaths,
+    string Set,
+    string Reps,
+    string Load,
+    string Time,
+    string What,
+    string Detail
+)
 {
     private const string Lists = """
         JSON.stringify([...document.querySelectorAll('ROOT .weeks')].map(part => ({
@@ -27,24 +40,49 @@ internal sealed record Listed(string Kind, string Exercise, string Side, string 
 
     public bool IsBetween => Kind is "transition" or "switch" or "rest" or "pause";
 
-    /// <summary>The gauge: a level for each fifth of the hardest or for two points of ten, from the first that there is.</summary>
-    public int Level => Percent.Length > 0 ? Level20() : Felt.Length > 0 ? (int.Parse(Felt, CultureInfo.InvariantCulture) + 1) / 2 : 0;
+    /// <summary>The gauge: a level for each fifth of the hardest or for two points of ten, from the first that there
+    /// is.</summary>
+    public int Level =>
+        Percent.Length > 0 ? Level20()
+        : Felt.Length > 0 ? (int.Parse(Felt, CultureInfo.InvariantCulture) + 1) / 2
+        : 0;
 
     public bool IsHard => Kind is "press" or "pull" or "raise" || Level >= 3;
 
     /// <summary>As the plan has it.</summary>
-    public static Listed Of(Step step) => new(
-        step.Kind == StepKind.GetReady ? "get-ready" : step.Kind.ToString().ToLowerInvariant(), step.Exercise.Text,
-        step.Side switch { Gradus.Domain.Side.Left => "left", Gradus.Domain.Side.Right => "right", _ => "" },
-        step.Percent is { } percent ? decimal.Round(percent, 1, MidpointRounding.AwayFromZero).ToString("0.#", CultureInfo.InvariantCulture) : "",
-        Number(step.Felt), Number(step.Breaths), Number(step.Set), Number(step.Repetitions), step.Load ?? "", $"PT{Number(step.Seconds.Value)}S", step.Words, step.Detail);
+    public static Listed Of(Step step) =>
+        new(
+            step.Kind == StepKind.GetReady ? "get-ready" : step.Kind.ToString().ToLowerInvariant(),
+            step.Exercise.Text,
+            step.Side switch
+            {
+                Gradus.Domain.Side.Left => "left",
+                Gradus.Domain.Side.Right => "right",
+                _ => "",
+            },
+            step.Percent is { } percent
+                ? decimal.Round(percent, 1, MidpointRounding.AwayFromZero).ToString("0.#", CultureInfo.InvariantCulture)
+                : "",
+            Number(step.Felt),
+            Number(step.Breaths),
+            Number(step.Set),
+            Number(step.Repetitions),
+            step.Load ?? "",
+            $"PT{Number(step.Seconds.Value)}S",
+            step.Words,
+            step.Detail
+        );
 
     private static string Number(int? number) => number?.ToString(CultureInfo.InvariantCulture) ?? "";
 
     private int Level20()
     {
         var percent = decimal.Parse(Percent, CultureInfo.InvariantCulture);
-        return percent <= 20 ? 1 : percent <= 40 ? 2 : percent <= 60 ? 3 : percent <= 80 ? 4 : 5;
+        return percent <= 20 ? 1
+            : percent <= 40 ? 2
+            : percent <= 60 ? 3
+            : percent <= 80 ? 4
+            : 5;
     }
 }
 
@@ -58,7 +96,22 @@ internal sealed record ListedWeeks(string Weeks, string Total, Listed[] Steps);
 /// <param name="IsTold">Whether it is told to keep breathing.</param>
 /// <param name="Lasts">Seconds until something else was drawn.</param>
 internal sealed record Drawn(
-    string What, string Side, string At, string Kind, string Digits, int Level, int Stairs, string Effort, string[] Breaths, bool IsTold, string Detail, string Next, string Place, string Said, int Lasts)
+    string What,
+    string Side,
+    string At,
+    string Kind,
+    string Digits,
+    int Level,
+    int Stairs,
+    string Effort,
+    string[] Breaths,
+    bool IsTold,
+    string Detail,
+    string Next,
+    string Place,
+    string Said,
+    int Lasts
+)
 {
     private static readonly string[] Efforts = ["", "very gentle", "gentle", "medium", "hard", "very hard"];
 
@@ -68,18 +121,35 @@ internal sealed record Drawn(
         var (step, seconds) = (list[i], list[i].Seconds);
         var breaths = step.Breaths.Length > 0 && !step.IsHard ? int.Parse(step.Breaths, CultureInfo.InvariantCulture) : 0;
         return new(
-            step.What, step.Side, step.Side, step.Kind, seconds < 100 ? $"{seconds}" : $"{seconds / 60}:{seconds % 60:00}", step.Level, step.Level, Efforts[step.Level],
-            [.. Enumerable.Range(0, 2 * breaths).Select(n => n % 2 == 0 ? "breathe in" : "breathe out")], step.IsWork && step.IsHard, step.Detail,
-            i + 1 < list.Length ? $"Then: {list[i + 1].What}" : "Then: the end", $"Step {i + 1} of {list.Length}", SaidOf(list, i), seconds);
+            step.What,
+            step.Side,
+            step.Side,
+            step.Kind,
+            seconds < 100 ? $"{seconds}" : $"{seconds / 60}:{seconds % 60:00}",
+            step.Level,
+            step.Level,
+            Efforts[step.Level],
+            [.. Enumerable.Range(0, 2 * breaths).Select(n => n % 2 == 0 ? "breathe in" : "breathe out")],
+            step.IsWork && step.IsHard,
+            step.Detail,
+            i + 1 < list.Length ? $"Then: {list[i + 1].What}" : "Then: the end",
+            $"Step {i + 1} of {list.Length}",
+            SaidOf(list, i),
+            seconds
+        );
     }
 
     /// <summary>With its effort; on a ramp, where nothing but the effort is another, the effort alone.</summary>
     private static string SaidOf(Listed[] list, int i)
     {
         var (step, time) = (list[i], Span(list[i].Seconds));
-        if (step.Level == 0) return $"{step.What}, {time}.";
+        if (step.Level == 0)
+            return $"{step.What}, {time}.";
         var last = i > 0 ? list[i - 1] : null;
-        var isRamp = last is not null && (step.Kind, step.Exercise, step.Side, step.Set) == (last.Kind, last.Exercise, last.Side, last.Set) && (step.Percent, step.Felt) != (last.Percent, last.Felt);
+        var isRamp =
+            last is not null
+            && (step.Kind, step.Exercise, step.Side, step.Set) == (last.Kind, last.Exercise, last.Side, last.Set)
+            && (step.Percent, step.Felt) != (last.Percent, last.Felt);
         return isRamp ? $"{Efforts[step.Level]}, {time}." : $"{step.What}, {Efforts[step.Level]}, {time}.";
     }
 
@@ -88,7 +158,9 @@ internal sealed record Drawn(
     {
         string Of(int n, string unit) => n == 1 ? $"1 {unit}" : $"{n} {unit}s";
         var (minutes, rest) = Math.DivRem(seconds, 60);
-        return minutes == 0 || (minutes == 1 && rest > 0) ? Of(seconds, "second") : rest == 0 ? Of(minutes, "minute") : $"{Of(minutes, "minute")} {Of(rest, "second")}";
+        return minutes == 0 || (minutes == 1 && rest > 0) ? Of(seconds, "second")
+            : rest == 0 ? Of(minutes, "minute")
+            : $"{Of(minutes, "minute")} {Of(rest, "second")}";
     }
 }
 
@@ -108,12 +180,16 @@ internal sealed record Played(Drawn[] Drawn, string[] Waits, string Over, string
         [
             .. Differences.Between([.. list.Select((_, i) => Browser.Drawn.Of(list, i))], Drawn),
             .. Differences.Between([.. WaitsOf(list, playing.Week)], Waits),
-            .. Differences.Between(["Done for today", $"{work} of {work} pieces of work done.", "Noted in this browser. Your weeks go on from it."], [Over, Did, Kept]),
+            .. Differences.Between(
+                ["Done for today", $"{work} of {work} pieces of work done.", "Noted in this browser. Your weeks go on from it."],
+                [Over, Did, Kept]
+            ),
             .. Differences.Between([new LoggedSession(playing.Now[..10], playing.Week, playing.Session.Number, true)], Log),
         ];
     }
 
-    /// <summary>Who begins, and in the first week everybody, is waited for at each exercise and side; later only at what is new.</summary>
+    /// <summary>Who begins, and in the first week everybody, is waited for at each exercise and side; later only at what is
+    /// new.</summary>
     private static IEnumerable<string> WaitsOf(Listed[] list, int week)
     {
         var met = new HashSet<string>(StringComparer.Ordinal);
@@ -121,7 +197,8 @@ internal sealed record Played(Drawn[] Drawn, string[] Waits, string Over, string
         foreach (var (i, step) in list.Index().Where(s => !s.Item.IsBetween))
         {
             var isNew = met.Add(step.Exercise);
-            if (isNew || (week == 1 && before != step.Exercise + step.Side)) yield return $"Step {i + 1} of {list.Length}";
+            if (isNew || (week == 1 && before != step.Exercise + step.Side))
+                yield return $"Step {i + 1} of {list.Length}";
             before = step.Exercise + step.Side;
         }
     }
@@ -131,16 +208,26 @@ internal sealed record LoggedSession(string Day, int Week, int Session, bool Don
 
 internal static class Differences
 {
-    /// <summary>A sentence for each that is other than it should be, with what is other about it, and one where there are more or fewer.</summary>
+    /// <summary>A sentence for each that is other than it should be, with what is other about it, and one where there are more or
+    /// fewer.</summary>
     public static IEnumerable<string> Between<T>(IReadOnlyList<T> due, IReadOnlyList<T> found)
     {
-        if (due.Count != found.Count) yield return $"{found.Count} in place of {due.Count}";
+        if (due.Count != found.Count)
+            yield return $"{found.Count} in place of {due.Count}";
         foreach (var (i, (one, other)) in due.Zip(found).Index())
         {
-            var parts = Parts(one).Zip(Parts(other)).Where(p => p.First != p.Second).Select(p => $"{p.Second} in place of {p.First}").ToArray();
-            if (parts.Length > 0) yield return $"{i + 1}: {string.Join("; ", parts)}";
+            var parts = Parts(one)
+                .Zip(Parts(other))
+                .Where(p => p.First != p.Second)
+                .Select(p => $"{p.Second} in place of {p.First}")
+                .ToArray();
+            if (parts.Length > 0)
+                yield return $"{i + 1}: {string.Join("; ", parts)}";
         }
     }
 
-    private static IEnumerable<string> Parts<T>(T one) => JsonSerializer.SerializeToNode(one) is JsonObject whole ? whole.Select(p => $"{p.Key} {p.Value?.ToJsonString()}") : [$"{one}"];
+    private static IEnumerable<string> Parts<T>(T one) =>
+        JsonSerializer.SerializeToNode(one) is JsonObject whole
+            ? whole.Select(p => $"{p.Key} {p.Value?.ToJsonString()}")
+            : [$"{one}"];
 }

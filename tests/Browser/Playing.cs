@@ -19,16 +19,27 @@ internal sealed record Playing(Client Client, Plan Plan, PlannedSession Session,
         var written = Client.Programme.AllSessions[Session.Number - 1];
         var doses = Session.Uses.SelectMany(u => u.Doses).Where(d => d.Weeks.Contains(Week)).Select(d => d.Dose).ToArray();
         var actions = doses.SelectMany(d => d.Actions).ToArray();
-        if (actions.Any(a => a.Effort is Effort.Ramp)) yield return "ramp";
-        if (actions.Any(a => a.Verb == Verb.Breathe && a.Amount is Amount.Breaths)) yield return "breaths";
-        if (actions.Any(a => a.Verb == Verb.Hold && a.Amount is Amount.Breaths)) yield return "hold in breaths";
-        if (written.Do.Any(u => u.Rounds is not null)) yield return "rounds";
-        if (doses.Any(d => d.Terms.Side is SideTerm.Alternate)) yield return "alternate sides";
-        if (doses.Any(d => d.Terms.Side is SideTerm.Both)) yield return "both sides";
-        if (doses.Any(d => d.Terms.Plus is not null)) yield return "plus";
-        if (actions.Length > doses.Length) yield return "then";
-        if (doses.Any(d => d.Parts.Any(p => p.Times.Low > 1))) yield return "group";
-        if (Session.IsShortened) yield return "short version";
-        if (Session.Kind is { } kind && !Session.IsShortened) yield return $"{kind} alternate".ToLowerInvariant();
+        if (actions.Any(a => a.Effort is Effort.Ramp))
+            yield return "ramp";
+        if (actions.Any(a => a.Verb == Verb.Breathe && a.Amount is Amount.Breaths))
+            yield return "breaths";
+        if (actions.Any(a => a.Verb == Verb.Hold && a.Amount is Amount.Breaths))
+            yield return "hold in breaths";
+        if (written.Do.Any(u => u.Rounds is not null))
+            yield return "rounds";
+        if (doses.Any(d => d.Terms.Side is SideTerm.Alternate))
+            yield return "alternate sides";
+        if (doses.Any(d => d.Terms.Side is SideTerm.Both))
+            yield return "both sides";
+        if (doses.Any(d => d.Terms.Plus is not null))
+            yield return "plus";
+        if (actions.Length > doses.Length)
+            yield return "then";
+        if (doses.Any(d => d.Parts.Any(p => p.Times.Low > 1)))
+            yield return "group";
+        if (Session.IsShortened)
+            yield return "short version";
+        if (Session.Kind is { } kind && !Session.IsShortened)
+            yield return $"{kind} alternate".ToLowerInvariant();
     }
 }

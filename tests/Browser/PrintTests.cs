@@ -10,7 +10,8 @@ namespace Gradus.Tests.Browser;
 /// <summary>Each session printed on A4 by Chromium, and the PDF read back by poppler.</summary>
 public sealed class PrintTests(PublishedContent content, ITestOutputHelper output)
 {
-    private static readonly Practice Practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice ?? throw new InvalidOperationException();
+    private static readonly Practice Practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice
+        ?? throw new InvalidOperationException();
 
     [Fact]
     public async Task A_sheet_has_doses_signs_and_a_grid_and_parts_no_exercise_from_its_signs()
@@ -27,12 +28,27 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
                 {
                     var own = plan.CautionsFor([use.Exercise]).SelectMany(c => c.Lines()).Select(Bare).ToArray();
                     var doses = use.Doses.Select(d => Bare(d.Words)).ToArray();
-                    Assert.Contains(pages, page => page.Contains(Bare(use.Title), StringComparison.Ordinal) && Array.TrueForAll(own, line => page.Contains(line, StringComparison.Ordinal))
-                        && Array.TrueForAll(doses, dose => page.Contains(dose, StringComparison.Ordinal)));
+                    Assert.Contains(pages, page =>
+                        page.Contains(Bare(use.Title), StringComparison.Ordinal)
+                        && Array.TrueForAll(own, line => page.Contains(line, StringComparison.Ordinal))
+                        && Array.TrueForAll(doses, dose => page.Contains(dose, StringComparison.Ordinal))
+                    );
                 }
 
-                Assert.All(plan.CautionsFor(session.Exercises).SelectMany(c => c.Lines()), line => Assert.Contains(Bare(line), whole, StringComparison.Ordinal));
-                Assert.All(new[] { "What you have done", "Date", "How hard it was, 0 to 10", "Pain, 0 to 10, and where", "Worse next morning?" }, line => Assert.Contains(Bare(line), whole, StringComparison.Ordinal));
+                Assert.All(plan.CautionsFor(session.Exercises).SelectMany(c => c.Lines()), line =>
+                    Assert.Contains(Bare(line), whole, StringComparison.Ordinal)
+                );
+                Assert.All(
+                    new[]
+                    {
+                        "What you have done",
+                        "Date",
+                        "How hard it was, 0 to 10",
+                        "Pain, 0 to 10, and where",
+                        "Worse next morning?",
+                    },
+                    line => Assert.Contains(Bare(line), whole, StringComparison.Ordinal)
+                );
                 Assert.DoesNotContain(Bare("Get ready:"), whole, StringComparison.Ordinal);
                 Assert.Contains(Bare(plan.Emergency), whole, StringComparison.Ordinal);
                 output.WriteLine($"{client} {session.Path}: {pages.Length} pages, {session.Uses.Count} exercises");
@@ -48,9 +64,18 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
     public async Task A_sheet_that_parts_them_is_seen()
     {
         var plan = Plan.For(Practice, Practice.Find(new ClientId("rufus")) ?? throw new InvalidOperationException());
-        var pages = await Printed(content.PagesOf("rufus").First(p => p.EndsWith("session-1.html", StringComparison.Ordinal)), ".again { break-before: page; break-after: page; } .exercise { break-inside: auto !important; }");
-        Assert.All(plan.Sessions[0].Uses, use => Assert.DoesNotContain(pages, page =>
-            page.Contains(Bare(use.Doses[0].Words), StringComparison.Ordinal) && plan.CautionsFor([use.Exercise]).SelectMany(c => c.Lines()).All(line => page.Contains(Bare(line), StringComparison.Ordinal))));
+        var pages = await Printed(
+            content.PagesOf("rufus").First(p => p.EndsWith("session-1.html", StringComparison.Ordinal)),
+            ".again { break-before: page; break-after: page; } .exercise { break-inside: auto !important; }"
+        );
+        Assert.All(plan.Sessions[0].Uses, use =>
+            Assert.DoesNotContain(pages, page =>
+                page.Contains(Bare(use.Doses[0].Words), StringComparison.Ordinal)
+                && plan.CautionsFor([use.Exercise])
+                    .SelectMany(c => c.Lines())
+                    .All(line => page.Contains(Bare(line), StringComparison.Ordinal))
+            )
+        );
     }
 
     [Fact]
@@ -58,7 +83,9 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
     {
         await using var context = await content.ContextAsync(new() { Offline = true });
         var page = await context.NewPageAsync();
-        await page.GotoAsync("file://" + content.PagesOf("rufus").First(p => p.EndsWith("session-1.html", StringComparison.Ordinal)));
+        await page.GotoAsync(
+            "file://" + content.PagesOf("rufus").First(p => p.EndsWith("session-1.html", StringComparison.Ordinal))
+        );
         var lengths = page.Locator(".lengths li");
         Assert.True(await lengths.CountAsync() > 3);
         Assert.Equal(1, await page.Locator(".lengths li:visible").CountAsync());
@@ -74,16 +101,34 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
         await using var context = await content.ContextAsync(new() { Offline = true, BypassCSP = style.Length > 0 });
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + path);
-        if (style.Length > 0) await page.AddStyleTagAsync(new() { Content = "@media print { " + style + " }" });
+        if (style.Length > 0)
+            await page.AddStyleTagAsync(new() { Content = "@media print { " + style + " }" });
         var pdf = Path.ChangeExtension(Path.GetTempFileName(), ".pdf");
         try
         {
-            await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true, Tagged = true, Outline = true });
+            await page.PdfAsync(
+                new()
+                {
+                    Path = pdf,
+                    PreferCSSPageSize = true,
+                    Tagged = true,
+                    Outline = true,
+                }
+            );
             var about = await Run("pdfinfo", pdf);
             Assert.Matches("Tagged: +yes", about);
             Assert.Matches("Page size: .*A4", about);
-            Assert.Contains("/Outlines", Encoding.Latin1.GetString(await File.ReadAllBytesAsync(pdf, TestContext.Current.CancellationToken)), StringComparison.Ordinal);
-            return [.. (await Run("pdftotext", "-enc", "UTF-8", pdf, "-")).Split('\f', StringSplitOptions.RemoveEmptyEntries).Select(Bare)];
+            Assert.Contains(
+                "/Outlines",
+                Encoding.Latin1.GetString(await File.ReadAllBytesAsync(pdf, TestContext.Current.CancellationToken)),
+                StringComparison.Ordinal
+            );
+            return
+            [
+                .. (await Run("pdftotext", "-enc", "UTF-8", pdf, "-"))
+                    .Split('\f', StringSplitOptions.RemoveEmptyEntries)
+                    .Select(Bare),
+            ];
         }
         finally
         {
@@ -92,11 +137,13 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
     }
 
     /// <summary>A hyphen where a line is broken is part of the word, and so is a typographic ligature.</summary>
-    private static string Bare(string text) => string.Concat(text.Normalize(NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c) && c != '\u00AD'));
+    private static string Bare(string text) =>
+        string.Concat(text.Normalize(NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c) && c != '\u00AD'));
 
     private static async Task<string> Run(string command, params string[] words)
     {
-        using var process = Process.Start(new ProcessStartInfo(command, words) { RedirectStandardOutput = true }) ?? throw new InvalidOperationException(command);
+        using var process = Process.Start(new ProcessStartInfo(command, words) { RedirectStandardOutput = true })
+            ?? throw new InvalidOperationException(command);
         var said = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         return said;

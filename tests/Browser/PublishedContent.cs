@@ -9,7 +9,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The demonstration practice, published once to a folder and open to a real browser, for all tests of this project. Tests run side by side, so nobody writes into the folder.</summary>
+/// <summary>The demonstration practice, published once to a folder and open to a real browser, for all tests of this project.
+/// Tests run side by side, so nobody writes into the folder.</summary>
 public sealed class PublishedContent : IAsyncLifetime
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-browser-").FullName;
@@ -35,7 +36,9 @@ public sealed class PublishedContent : IAsyncLifetime
 
         Clients = [.. practice.Clients.Select(c => c.Id.Text)];
         playwright = await Playwright.CreateAsync();
-        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = ["--no-sandbox", "--disable-gpu"] });
+        Browser = await playwright.Chromium.LaunchAsync(
+            new() { ExecutablePath = Chromium(), Args = ["--no-sandbox", "--disable-gpu"] }
+        );
     }
 
     /// <summary>A browser in which it is a day of the programmes, whatever day it is here.</summary>
@@ -53,9 +56,10 @@ public sealed class PublishedContent : IAsyncLifetime
     public IEnumerable<string> PagesOfEveryKind() => OfEveryKind(Clients.SelectMany(PagesOf));
 
     /// <summary>The largest of the pages of each kind.</summary>
-    public static IEnumerable<string> OfEveryKind(IEnumerable<string> pages) => pages
-        .GroupBy(p => Path.GetFileName(p).Split('-', '.')[0])
-        .Select(kind => kind.MaxBy(p => new FileInfo(p).Length) ?? kind.First());
+    public static IEnumerable<string> OfEveryKind(IEnumerable<string> pages) =>
+        pages
+            .GroupBy(p => Path.GetFileName(p).Split('-', '.')[0])
+            .Select(kind => kind.MaxBy(p => new FileInfo(p).Length) ?? kind.First());
 
     public async ValueTask DisposeAsync()
     {
@@ -66,7 +70,16 @@ public sealed class PublishedContent : IAsyncLifetime
 
     public static string Chromium()
     {
-        var known = new[] { Environment.GetEnvironmentVariable("GRADUS_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" };
-        return known.FirstOrDefault(File.Exists) ?? throw new InvalidOperationException("No Chromium is installed. On Debian: apt-get install chromium; elsewhere set GRADUS_CHROMIUM to it.");
+        var known = new[]
+        {
+            Environment.GetEnvironmentVariable("GRADUS_CHROMIUM"),
+            "/usr/bin/chromium",
+            "/usr/bin/chromium-browser",
+            "/usr/bin/google-chrome",
+        };
+        return known.FirstOrDefault(File.Exists)
+            ?? throw new InvalidOperationException(
+                "No Chromium is installed. On Debian: apt-get install chromium; elsewhere set GRADUS_CHROMIUM to it."
+            );
     }
 }

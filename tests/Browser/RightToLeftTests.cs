@@ -9,12 +9,14 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>A whole site, and the sheet of questions, in a made-up language that is read from right to left, around the texts of a coach who writes English.</summary>
+/// <summary>A whole site, and the sheet of questions, in a made-up language that is read from right to left, around the texts of
+/// a coach who writes English.</summary>
 public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper output) : IDisposable
 {
     private const string Client = "rufus";
 
-    /// <summary>How far the first line of each heading that is shown, in the site's own words, ends from the right edge of its block.</summary>
+    /// <summary>How far the first line of each heading that is shown, in the site's own words, ends from the right edge of its
+    /// block.</summary>
     private const string Look = """
         () => {
           const gaps = [...document.querySelectorAll("main h2, .foot h2")].filter(h => h.checkVisibility() && /^[\u0590-\u05ff]/.test(h.textContent)).map(h => {
@@ -49,7 +51,8 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         Assert.NotNull(site);
         Publication.Write(site, folder);
         var pages = Directory.GetFiles(Path.Combine(folder, Client), "*.html").Order(StringComparer.Ordinal).ToArray();
-        foreach (var page in pages) MustReadFromTheRight(page, await LookAt(page, width));
+        foreach (var page in pages)
+            MustReadFromTheRight(page, await LookAt(page, width));
         output.WriteLine($"{pages.Length} pages, {width} px wide");
         Assert.True(pages.Length > 15);
     }
@@ -61,7 +64,11 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
     {
         var practice = ReadPractice("language: he\n", "practice.md");
         var page = Path.Combine(folder, "sheet.html");
-        await File.WriteAllTextAsync(page, IntakeSheetRenderer.Render(IntakeSheet.Of(practice), ThemeFolder.Plain(), []), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            page,
+            IntakeSheetRenderer.Render(IntakeSheet.Of(practice), ThemeFolder.Plain(), []),
+            TestContext.Current.CancellationToken
+        );
         MustReadFromTheRight(page, await LookAt(page, width));
     }
 
@@ -72,7 +79,11 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         var page = Path.Combine(folder, "sheet.html");
         var html = IntakeSheetRenderer.Render(IntakeSheet.Of(practice), ThemeFolder.Plain(), []) ?? "";
         Assert.Contains(" dir=\"rtl\"", html, StringComparison.Ordinal);
-        await File.WriteAllTextAsync(page, html.Replace(" dir=\"rtl\"", "", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            page,
+            html.Replace(" dir=\"rtl\"", "", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
         var seen = await LookAt(page, 1280);
         Assert.Equal("ltr", seen.Direction);
         Assert.True(seen.Furthest > 100);
@@ -86,19 +97,37 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
 
     private async Task<Seen> LookAt(string path, int width)
     {
-        await using var context = await content.ContextAsync(new() { Offline = true, ViewportSize = new() { Width = width, Height = 800 } });
+        await using var context = await content.ContextAsync(
+            new()
+            {
+                Offline = true,
+                ViewportSize = new() { Width = width, Height = 800 },
+            }
+        );
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + path);
-        return JsonSerializer.Deserialize<Seen>(await page.EvaluateAsync<string>(Look), JsonSerializerOptions.Web) ?? throw new InvalidOperationException("Nothing was seen.");
+        return JsonSerializer.Deserialize<Seen>(await page.EvaluateAsync<string>(Look), JsonSerializerOptions.Web)
+            ?? throw new InvalidOperationException("Nothing was seen.");
     }
 
     /// <summary>The demonstration practice, in one of whose files the language is another.</summary>
     private static Practice ReadPractice(string language, string file)
     {
         var sources = SourceFolder.Open(Repository.Path("content"));
-        var files = sources.Paths.Select(path => KeyValuePair.Create(path, path == file
-            ? Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(sources.Read(path)).Replace("language: en\n", language, StringComparison.Ordinal))
-            : sources.Read(path))).Append(KeyValuePair.Create("words/he.yaml", Encoding.UTF8.GetBytes(MadeUpWords.In("he"))));
+        var files = sources
+            .Paths.Select(path =>
+                KeyValuePair.Create(
+                    path,
+                    path == file
+                        ? Encoding.UTF8.GetBytes(
+                            Encoding
+                                .UTF8.GetString(sources.Read(path))
+                                .Replace("language: en\n", language, StringComparison.Ordinal)
+                        )
+                        : sources.Read(path)
+                )
+            )
+            .Append(KeyValuePair.Create("words/he.yaml", Encoding.UTF8.GetBytes(MadeUpWords.In("he"))));
         var findings = new Findings();
         var practice = PracticeReader.Read(SourceFolder.Of(files), findings).Practice;
         Assert.Empty(findings);

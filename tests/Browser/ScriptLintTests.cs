@@ -7,7 +7,11 @@ public sealed class ScriptLintTests
 {
     internal sealed record Script(string Name, string Text);
 
-    private static IEnumerable<Script> Scripts() => Repository.Files("themes", ".js").Order(StringComparer.Ordinal).Select(f => new Script(Path.GetFileName(f), File.ReadAllText(f)));
+    private static IEnumerable<Script> Scripts() =>
+        Repository
+            .Files("themes", ".js")
+            .Order(StringComparer.Ordinal)
+            .Select(f => new Script(Path.GetFileName(f), File.ReadAllText(f)));
 
     [Fact]
     public async Task It_has_nothing_to_say_of_the_themes_scripts()
@@ -21,7 +25,9 @@ public sealed class ScriptLintTests
     [InlineData("'use strict'; if (window.a == 1) window.b = 2;", "eqeqeq")]
     [InlineData("'use strict'; window.a = nobodyKnows;", "no-undef")]
     [InlineData("'use strict'; const unused = 1;", "no-unused-vars")]
-    public async Task It_would_say_so(string text, string rule) => Assert.Contains(rule, Assert.Single(await Said([new("planted.js", text)])), StringComparison.Ordinal);
+    public async Task It_would_say_so(string text, string rule) =>
+        Assert.Contains(rule, Assert.Single(await Said([new("planted.js", text)])), StringComparison.Ordinal);
 
-    private static Task<string[]> Said(IEnumerable<Script> scripts) => Node.Ask<IEnumerable<Script>, string[]>("lint-scripts.mjs", scripts);
+    private static Task<string[]> Said(IEnumerable<Script> scripts) =>
+        Node.Ask<IEnumerable<Script>, string[]>("lint-scripts.mjs", scripts);
 }

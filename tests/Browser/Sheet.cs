@@ -8,7 +8,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The intake sheet of the demonstration practice, open in a browser over file:// and offline, with everything that the browser says of it.</summary>
+/// <summary>The intake sheet of the demonstration practice, open in a browser over file:// and offline, with everything that the
+/// browser says of it.</summary>
 internal sealed class Sheet : IAsyncDisposable
 {
     public static readonly Practice Practice = ReadPractice(SourceFolder.Open(Repository.Path("content")));
@@ -28,10 +29,19 @@ internal sealed class Sheet : IAsyncDisposable
     public IReadOnlyList<string> Troubles => troubles;
 
     /// <param name="edit">What is done to the theme's script before the page is made.</param>
-    public static async Task<Sheet> Open(IBrowser browser, BrowserNewContextOptions? options = null, Func<string, string>? edit = null, IntakeSheet? asked = null)
+    public static async Task<Sheet> Open(
+        IBrowser browser,
+        BrowserNewContextOptions? options = null,
+        Func<string, string>? edit = null,
+        IntakeSheet? asked = null
+    )
     {
         var sheet = new Sheet();
-        await File.WriteAllTextAsync(sheet.Path, Rendered(asked ?? Asked, edit ?? (script => script)), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            sheet.Path,
+            Rendered(asked ?? Asked, edit ?? (script => script)),
+            TestContext.Current.CancellationToken
+        );
         sheet.context = await browser.NewContextAsync(new(options ?? new()) { Offline = true });
         sheet.Page = await sheet.context.NewPageAsync();
         sheet.Page.Request += (_, request) => sheet.Note(request.Url != "file://" + sheet.Path, $"request: {request.Url}");
@@ -53,7 +63,8 @@ internal sealed class Sheet : IAsyncDisposable
     {
         for (var presses = 0; presses < 200; presses++)
         {
-            if (await Page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector)) return;
+            if (await Page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector))
+                return;
             await Page.Keyboard.PressAsync("Tab");
         }
 
@@ -69,12 +80,18 @@ internal sealed class Sheet : IAsyncDisposable
         return await File.ReadAllTextAsync(await download.PathAsync(), TestContext.Current.CancellationToken);
     }
 
-    /// <summary>The file put as it is beside the client.yaml of a copy of the demonstration practice, whose client says nothing else of birth and health.</summary>
+    /// <summary>The file put as it is beside the client.yaml of a copy of the demonstration practice, whose client says nothing
+    /// else of birth and health.</summary>
     public static Client ReadBack(string answers)
     {
         var files = SourceFiles().ToDictionary(f => f.Key, f => f.Value, StringComparer.Ordinal);
         var own = Encoding.UTF8.GetString(files["clients/nuala/client.yaml"]).Split('\n');
-        var kept = own.Where(line => !line.StartsWith("born:", StringComparison.Ordinal) && !line.StartsWith("answered:", StringComparison.Ordinal) && !line.StartsWith("answers:", StringComparison.Ordinal) && !line.StartsWith("  ", StringComparison.Ordinal));
+        var kept = own.Where(line =>
+            !line.StartsWith("born:", StringComparison.Ordinal)
+            && !line.StartsWith("answered:", StringComparison.Ordinal)
+            && !line.StartsWith("answers:", StringComparison.Ordinal)
+            && !line.StartsWith("  ", StringComparison.Ordinal)
+        );
         files["clients/nuala/client.yaml"] = Encoding.UTF8.GetBytes(string.Join('\n', kept));
         files["clients/nuala/answers.yaml"] = Encoding.UTF8.GetBytes(answers);
         var client = ReadPractice(SourceFolder.Of(files)).Find(new ClientId("nuala"));
@@ -83,10 +100,13 @@ internal sealed class Sheet : IAsyncDisposable
 
     /// <summary>Where what was read is other than what was filled in: "hernia: no, not yes".</summary>
     /// <param name="given">By condition, as an answers file has it; what is not there was left open.</param>
-    public static IEnumerable<string> Differences(Client read, IReadOnlyDictionary<string, string> given) => Asked.Questions
-        .Select(q => (q.Id, Read: Words(read.AnswerTo(q.Id)?.Reply), Given: given.GetValueOrDefault(q.Id.Text, "not asked")))
-        .Where(q => q.Read != q.Given)
-        .Select(q => $"{q.Id}: {q.Read}, not {q.Given}");
+    public static IEnumerable<string> Differences(Client read, IReadOnlyDictionary<string, string> given) =>
+        Asked
+            .Questions.Select(q =>
+                (q.Id, Read: Words(read.AnswerTo(q.Id)?.Reply), Given: given.GetValueOrDefault(q.Id.Text, "not asked"))
+            )
+            .Where(q => q.Read != q.Given)
+            .Select(q => $"{q.Id}: {q.Read}, not {q.Given}");
 
     public async ValueTask DisposeAsync()
     {
@@ -94,19 +114,22 @@ internal sealed class Sheet : IAsyncDisposable
         Directory.Delete(folder, recursive: true);
     }
 
-    private static string Words(Reply? reply) => reply switch
-    {
-        null => "not asked",
-        Reply.No => "no",
-        Reply.Yes { Side: null } => "yes",
-        Reply.Yes yes => $"yes, {yes.Side.ToString()?.ToLowerInvariant()}",
-        Reply.Pains pains => string.Join(", ", pains.Places),
-        _ => "unread",
-    };
+    private static string Words(Reply? reply) =>
+        reply switch
+        {
+            null => "not asked",
+            Reply.No => "no",
+            Reply.Yes { Side: null } => "yes",
+            Reply.Yes yes => $"yes, {yes.Side.ToString()?.ToLowerInvariant()}",
+            Reply.Pains pains => string.Join(", ", pains.Places),
+            _ => "unread",
+        };
 
     private static string Rendered(IntakeSheet asked, Func<string, string> edit)
     {
-        var files = Directory.EnumerateFiles(Repository.Path("themes", "plain")).ToDictionary(f => System.IO.Path.GetFileName(f), File.ReadAllBytes, StringComparer.Ordinal);
+        var files = Directory
+            .EnumerateFiles(Repository.Path("themes", "plain"))
+            .ToDictionary(f => System.IO.Path.GetFileName(f), File.ReadAllBytes, StringComparer.Ordinal);
         files["intake-sheet.js"] = Encoding.UTF8.GetBytes(edit(Encoding.UTF8.GetString(files["intake-sheet.js"])));
         var findings = new Findings();
         var page = IntakeSheetRenderer.Render(asked, new("plain", files), findings);
@@ -125,11 +148,14 @@ internal sealed class Sheet : IAsyncDisposable
     private static IEnumerable<KeyValuePair<string, byte[]>> SourceFiles()
     {
         var root = Repository.Path("content");
-        return Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).Select(f => KeyValuePair.Create(System.IO.Path.GetRelativePath(root, f), File.ReadAllBytes(f)));
+        return Directory
+            .EnumerateFiles(root, "*", SearchOption.AllDirectories)
+            .Select(f => KeyValuePair.Create(System.IO.Path.GetRelativePath(root, f), File.ReadAllBytes(f)));
     }
 
     private void Note(bool isTrouble, string said)
     {
-        if (isTrouble) troubles.Add(said);
+        if (isTrouble)
+            troubles.Add(said);
     }
 }

@@ -49,12 +49,19 @@ internal sealed class StaticHost : IDisposable
                 asked.Response.StatusCode = File.Exists(file) ? 200 : 404;
                 asked.Response.ContentType = Path.GetExtension(name) switch
                 {
-                    ".html" => "text/html", ".css" => "text/css", ".js" => "text/javascript", ".svg" => "image/svg+xml", ".webmanifest" => "application/manifest+json", _ => "text/plain",
+                    ".html" => "text/html",
+                    ".css" => "text/css",
+                    ".js" => "text/javascript",
+                    ".svg" => "image/svg+xml",
+                    ".webmanifest" => "application/manifest+json",
+                    _ => "text/plain",
                 };
-                if (File.Exists(file)) await asked.Response.OutputStream.WriteAsync(await File.ReadAllBytesAsync(file));
+                if (File.Exists(file))
+                    await asked.Response.OutputStream.WriteAsync(await File.ReadAllBytesAsync(file));
                 asked.Response.Close();
             }
-            catch (Exception stopped) when (stopped is HttpListenerException or ObjectDisposedException or InvalidOperationException)
+            catch (Exception stopped)
+                when (stopped is HttpListenerException or ObjectDisposedException or InvalidOperationException)
             {
                 // The host was stopped, or the browser went away.
             }

@@ -4,7 +4,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The script that finds this week, held against a table and against a second judgement that is written from the words of the rule alone.</summary>
+/// <summary>The script that finds this week, held against a table and against a second judgement that is written from the words
+/// of the rule alone.</summary>
 public sealed class ThisWeekTests(ITestOutputHelper output)
 {
     private static readonly DateOnly Monday = new(2026, 12, 7);
@@ -24,45 +25,61 @@ public sealed class ThisWeekTests(ITestOutputHelper output)
     internal sealed record Said(int Week, string Why, int Most);
 
     /// <summary>Four weeks of session 1 twice and session 2 once; session 3 may stand in for session 1.</summary>
-    private static readonly Course Four = new(Monday.Iso(), [7, 14], [.. Enumerable.Range(0, 4).Select(_ => (Need[])[new(1, 2), new(2, 1)])], new(StringComparer.Ordinal) { ["3"] = 1 });
+    private static readonly Course Four = new(
+        Monday.Iso(),
+        [7, 14],
+        [.. Enumerable.Range(0, 4).Select(_ => (Need[])[new(1, 2), new(2, 1)])],
+        new(StringComparer.Ordinal) { ["3"] = 1 }
+    );
 
-    /// <summary>Each row: what was done ("day of the programme, from 0" / week / session), what was chosen (day / week), today, and the week with its reason and the last one that is free.</summary>
-    public static TheoryData<string, string, int, string> Rows() => new()
-    {
-        { "", "", -1, "1 early 1" },
-        { "", "", 0, "1 calendar 1" },
-        { "", "", 6, "1 calendar 1" },
-        { "", "", 7, "2 calendar 2" },
-        { "", "", 300, "4 calendar 4" },
-        { "0/1/1 3/1/1 5/1/2", "", 6, "1 log 1" },
-        { "0/1/1 3/1/1 5/1/2", "", 7, "2 log 2" },
-        { "0/1/1 3/1/3 5/1/2", "", 7, "2 log 2" },
-        { "0/1/1 5/1/2", "", 7, "1 log 1" },
-        { "0/1/1 5/1/2 8/1/1", "", 8, "2 log 2" },
-        { "0/1/1 3/1/1 5/1/2 8/2/1", "", 10, "2 log 2" },
-        { "0/1/1 3/1/1 5/1/2", "", 12, "2 log 2" },
-        { "0/1/1 3/1/1 5/1/2", "", 13, "1 break 1" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1", "", 15, "1 break 2" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1", "", 21, "1 break 2" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1", "", 22, "1 long-break 2" },
-        { "0/1/1", "", 8, "1 break 1" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1 10/2/1 12/2/2 14/3/1", "", 23, "2 break 3" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1 10/2/1 12/2/2 14/3/1", "23/3", 23, "3 chosen 3" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1", "7/1", 8, "1 chosen 2" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1", "5/1", 8, "2 log 2" },
-        { "0/1/1 3/1/1 5/1/2 7/2/1", "7/4", 8, "2 log 2" },
-        { "", "7/1", 8, "1 chosen 2" },
-        { "", "7/1", 15, "3 calendar 3" },
-        { "21/4/1 23/4/1 25/4/2", "", 29, "4 log 4" },
-        { "0/1/1 3/1/1 5/1/2 40/2/1", "", 7, "2 log 2" },
-        { "0/9/1", "", 7, "2 calendar 2" },
-    };
+    /// <summary>Each row: what was done ("day of the programme, from 0" / week / session), what was chosen (day / week), today,
+    /// and the week with its reason and the last one that is free.</summary>
+    public static TheoryData<string, string, int, string> Rows() =>
+        new()
+        {
+            { "", "", -1, "1 early 1" },
+            { "", "", 0, "1 calendar 1" },
+            { "", "", 6, "1 calendar 1" },
+            { "", "", 7, "2 calendar 2" },
+            { "", "", 300, "4 calendar 4" },
+            { "0/1/1 3/1/1 5/1/2", "", 6, "1 log 1" },
+            { "0/1/1 3/1/1 5/1/2", "", 7, "2 log 2" },
+            { "0/1/1 3/1/3 5/1/2", "", 7, "2 log 2" },
+            { "0/1/1 5/1/2", "", 7, "1 log 1" },
+            { "0/1/1 5/1/2 8/1/1", "", 8, "2 log 2" },
+            { "0/1/1 3/1/1 5/1/2 8/2/1", "", 10, "2 log 2" },
+            { "0/1/1 3/1/1 5/1/2", "", 12, "2 log 2" },
+            { "0/1/1 3/1/1 5/1/2", "", 13, "1 break 1" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1", "", 15, "1 break 2" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1", "", 21, "1 break 2" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1", "", 22, "1 long-break 2" },
+            { "0/1/1", "", 8, "1 break 1" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1 10/2/1 12/2/2 14/3/1", "", 23, "2 break 3" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1 10/2/1 12/2/2 14/3/1", "23/3", 23, "3 chosen 3" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1", "7/1", 8, "1 chosen 2" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1", "5/1", 8, "2 log 2" },
+            { "0/1/1 3/1/1 5/1/2 7/2/1", "7/4", 8, "2 log 2" },
+            { "", "7/1", 8, "1 chosen 2" },
+            { "", "7/1", 15, "3 calendar 3" },
+            { "21/4/1 23/4/1 25/4/2", "", 29, "4 log 4" },
+            { "0/1/1 3/1/1 5/1/2 40/2/1", "", 7, "2 log 2" },
+            { "0/9/1", "", 7, "2 calendar 2" },
+        };
 
     [Theory, MemberData(nameof(Rows))]
     public async Task It_is_the_week_that_the_table_says(string done, string chosen, int today, string expected)
     {
-        var rows = done.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => d.Split('/').Select(n => int.Parse(n, CultureInfo.InvariantCulture)).ToArray()).Select(n => new Row(Day(n[0]), n[1], n[2])).ToArray();
-        var choice = chosen.Split('/').Select(n => int.TryParse(n, CultureInfo.InvariantCulture, out var number) ? number : 0).ToArray() is [var day, var week] ? new Choice(week, Day(day)) : null;
+        var rows = done.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .Select(d => d.Split('/').Select(n => int.Parse(n, CultureInfo.InvariantCulture)).ToArray())
+            .Select(n => new Row(Day(n[0]), n[1], n[2]))
+            .ToArray();
+        var choice = chosen
+            .Split('/')
+            .Select(n => int.TryParse(n, CultureInfo.InvariantCulture, out var number) ? number : 0)
+            .ToArray()
+            is [var day, var week]
+            ? new Choice(week, Day(day))
+            : null;
         var said = (await Ask(Script, [new(Four, rows, choice, Day(today))]))[0];
         Assert.Equal(expected, string.Create(CultureInfo.InvariantCulture, $"{said.Week} {said.Why} {said.Most}"));
     }
@@ -74,8 +91,14 @@ public sealed class ThisWeekTests(ITestOutputHelper output)
         var said = await Ask(Script, cases);
         var expected = cases.Select(SecondWeekJudgement.Of).ToArray();
         var whys = said.GroupBy(s => s.Why).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Count()}");
-        output.WriteLine($"{cases.Length} cases: {string.Join(", ", whys)}; chosen is asked in {cases.Count(c => c.Chosen is not null)}; week goes on in {said.Zip(cases).Count(s => s.First.Why == "log" && s.First.Week > s.Second.Rows.Max(r => r.Week))}");
-        Assert.All(["early", "calendar", "log", "break", "long-break", "chosen"], why => Assert.InRange(said.Count(s => s.Why == why), 40, 4000));
+        output.WriteLine(
+            $"{cases.Length} cases: {string.Join(", ", whys)}; chosen is asked in "
+                + $"{cases.Count(c => c.Chosen is not null)}; week goes on in "
+                + $"{said.Zip(cases).Count(s => s.First.Why == "log" && s.First.Week > s.Second.Rows.Max(r => r.Week))}"
+        );
+        Assert.All(["early", "calendar", "log", "break", "long-break", "chosen"], why =>
+            Assert.InRange(said.Count(s => s.Why == why), 40, 4000)
+        );
         Assert.Equal(expected, said);
     }
 

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Rufus's pages on days of his programme: six weeks from Monday 7 December 2026, sessions on Monday, Thursday and Saturday.</summary>
+/// <summary>Rufus's pages on days of his programme: six weeks from Monday 7 December 2026, sessions on Monday, Thursday and
+/// Saturday.</summary>
 public sealed class WeekOnPageTests(PublishedContent content)
 {
     [Theory]
@@ -17,11 +18,17 @@ public sealed class WeekOnPageTests(PublishedContent content)
         var page = await Open(context, "index.html");
         Assert.Contains(says, await page.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
         var first = page.Locator(".cards > li").First;
-        if (due.Length == 0) Assert.Equal(0, await page.Locator(".say:visible").CountAsync());
-        else Assert.Equal(due, $"{await first.Locator("h3").InnerTextAsync()}: {await first.Locator(".say:visible").InnerTextAsync()}");
+        if (due.Length == 0)
+            Assert.Equal(0, await page.Locator(".say:visible").CountAsync());
+        else
+            Assert.Equal(
+                due,
+                $"{await first.Locator("h3").InnerTextAsync()}: {await first.Locator(".say:visible").InnerTextAsync()}"
+            );
     }
 
-    /// <summary>Tamsin has a session twice a week, on days of her own: it may be done until it was done twice, and not on two days in a row.</summary>
+    /// <summary>Tamsin has a session twice a week, on days of her own: it may be done until it was done twice, and not on two
+    /// days in a row.</summary>
     [Fact]
     public async Task Where_no_day_is_fixed_the_page_says_that_it_may_be_done_today()
     {
@@ -34,11 +41,21 @@ public sealed class WeekOnPageTests(PublishedContent content)
             var card = page.Locator(".cards > li", new() { HasText = "Legs and middle" }).First;
             Assert.Equal(open, await card.GetByText("You can do it today").IsVisibleAsync());
             Assert.False(open && await page.GetByText("Nothing is planned for today.").IsVisibleAsync());
-            if (open) await page.EvaluateAsync("session => gradus.log.add({ day: gradus.today(), week: gradus.weekNow().week, session })", int.Parse(await card.GetAttributeAsync("data-due") ?? "", System.Globalization.CultureInfo.InvariantCulture));
+            if (open)
+                await page.EvaluateAsync(
+                    "session => gradus.log.add({ day: gradus.today(), week: gradus.weekNow().week, session })",
+                    int.Parse(await card.GetAttributeAsync("data-due") ?? "", System.Globalization.CultureInfo.InvariantCulture)
+                );
         }
     }
 
-    private static readonly string[] Days = ["2026-12-15T10:00:00", "2026-12-16T10:00:00", "2026-12-17T10:00:00", "2026-12-19T10:00:00"];
+    private static readonly string[] Days =
+    [
+        "2026-12-15T10:00:00",
+        "2026-12-16T10:00:00",
+        "2026-12-17T10:00:00",
+        "2026-12-19T10:00:00",
+    ];
 
     [Theory]
     [InlineData("2026-12-14T10:00:00", 2)]
@@ -48,7 +65,8 @@ public sealed class WeekOnPageTests(PublishedContent content)
         await using var context = await content.ContextAsync(new() { Offline = true }, now);
         var others = (await Open(context, "index.html")).Locator(".instead > li:visible");
         Assert.Equal(shown, await others.CountAsync());
-        foreach (var other in await others.AllAsync()) Assert.Equal(1, await other.Locator(".lengths time:visible").CountAsync());
+        foreach (var other in await others.AllAsync())
+            Assert.Equal(1, await other.Locator(".lengths time:visible").CountAsync());
     }
 
     [Fact]
@@ -61,13 +79,26 @@ public sealed class WeekOnPageTests(PublishedContent content)
         Assert.Equal("Noted in this browser. Your weeks go on from it.", await page.GetByRole(AriaRole.Status).InnerTextAsync());
 
         await context.Clock.SetFixedTimeAsync("2026-12-14T10:00:00");
-        Assert.Equal(["Weeks 1"], (await ShownWeeks(context, "session-2.html", "2026-12-12T11:00:00")).Select(w => "Weeks " + w.Split(' ')[1][..1]).Distinct());
+        Assert.Equal(
+            ["Weeks 1"],
+            (await ShownWeeks(context, "session-2.html", "2026-12-12T11:00:00"))
+                .Select(w => "Weeks " + w.Split(' ')[1][..1])
+                .Distinct()
+        );
         Assert.Contains("Week 2 of 6", await TextOf(context, "index.html", "2026-12-14T10:00:00"), StringComparison.Ordinal);
         Assert.Contains("Week 2 of 6", await TextOf(context, "all-pages.html", "2026-12-14T10:00:00"), StringComparison.Ordinal);
 
         // Longer than a week without training, and longer than two.
-        Assert.Contains("You have not trained for more than 7 days. Do the last week that you finished once more.", await TextOf(context, "index.html", "2026-12-21T10:00:00"), StringComparison.Ordinal);
-        Assert.Contains("You have not trained for more than 14 days. Begin again with week 1.", await TextOf(context, "session-1.html", "2026-12-27T10:00:00"), StringComparison.Ordinal);
+        Assert.Contains(
+            "You have not trained for more than 7 days. Do the last week that you finished once more.",
+            await TextOf(context, "index.html", "2026-12-21T10:00:00"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "You have not trained for more than 14 days. Begin again with week 1.",
+            await TextOf(context, "session-1.html", "2026-12-27T10:00:00"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -101,12 +132,17 @@ public sealed class WeekOnPageTests(PublishedContent content)
     public async Task A_browser_that_keeps_nothing_says_so_and_the_page_stays_whole()
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-14T10:00:00");
-        await context.AddInitScriptAsync("Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });");
+        await context.AddInitScriptAsync(
+            "Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });"
+        );
         var page = await Open(context, "session-1.html");
         var errors = new List<string>();
         page.PageError += (_, error) => errors.Add(error);
         await page.GetByRole(AriaRole.Button, new() { Name = "I have done this session" }).ClickAsync();
-        Assert.Equal("This browser keeps nothing, so your weeks go by the calendar. Note it on paper.", await page.GetByRole(AriaRole.Status).InnerTextAsync());
+        Assert.Equal(
+            "This browser keeps nothing, so your weeks go by the calendar. Note it on paper.",
+            await page.GetByRole(AriaRole.Status).InnerTextAsync()
+        );
         await page.GetByRole(AriaRole.Button, new() { Name = "Week 1", Exact = true }).ClickAsync();
         Assert.Contains("Week 1 of 6", await page.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
         Assert.Empty(errors);
@@ -120,7 +156,10 @@ public sealed class WeekOnPageTests(PublishedContent content)
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-14T10:00:00");
         var page = await Open(context, "index.html");
-        await page.EvaluateAsync("kept => localStorage.setItem('gradus.' + document.querySelector('[data-course]').dataset.course + '.log', kept)", kept);
+        await page.EvaluateAsync(
+            "kept => localStorage.setItem('gradus.' + document.querySelector('[data-course]').dataset.course + '.log', kept)",
+            kept
+        );
         Assert.Contains("Week 2 of 6", await TextOf(context, "index.html", "2026-12-14T10:00:00"), StringComparison.Ordinal);
     }
 
@@ -130,7 +169,10 @@ public sealed class WeekOnPageTests(PublishedContent content)
         await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-07T10:00:00");
         var page = await Done(context, "2026-12-07T10:00:00", "session-1.html");
         var kept = await page.EvaluateAsync<string>("JSON.stringify(Object.entries(localStorage))");
-        Assert.Matches("^\\[\\[\"gradus\\.[0-9a-f]{16}\\.log\",\"\\[\\{[^a-z]*day[^a-z]*week[^a-z]*session[^a-z]*\\}\\]\"\\]\\]$", kept);
+        Assert.Matches(
+            "^\\[\\[\"gradus\\.[0-9a-f]{16}\\.log\",\"\\[\\{[^a-z]*day[^a-z]*week[^a-z]*session[^a-z]*\\}\\]\"\\]\\]$",
+            kept
+        );
     }
 
     /// <summary>A line that scripts remove says what cannot be done without them; every week shows.</summary>
@@ -141,10 +183,17 @@ public sealed class WeekOnPageTests(PublishedContent content)
         await using var scripted = await content.ContextAsync(new() { Offline = true });
         foreach (var name in new[] { "index.html", "session-1.html" })
         {
-            Assert.StartsWith("Scripts do not run here.", await (await Open(plain, name)).Locator(".no-script").InnerTextAsync(), StringComparison.Ordinal);
+            Assert.StartsWith(
+                "Scripts do not run here.",
+                await (await Open(plain, name)).Locator(".no-script").InnerTextAsync(),
+                StringComparison.Ordinal
+            );
             Assert.Equal(0, await (await Open(scripted, name)).Locator(".no-script").CountAsync());
             var page = await Open(plain, name);
-            Assert.Equal(await page.Locator("[data-weeks]").CountAsync(), await page.Locator("[data-weeks]:visible").CountAsync());
+            Assert.Equal(
+                await page.Locator("[data-weeks]").CountAsync(),
+                await page.Locator("[data-weeks]:visible").CountAsync()
+            );
         }
     }
 

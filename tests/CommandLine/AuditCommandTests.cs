@@ -16,16 +16,40 @@ public sealed class AuditCommandTests : IDisposable
         Assert.Equal(0, Gradus.Run("audit", Repository.Path("content"), "--site", folder, "--today", "2026-12-07").Status);
 
         var page = Path.Combine(folder, "rufus", "session-1.html");
-        File.WriteAllText(page, File.ReadAllText(page).Replace("<h4>Sharp or sudden pain</h4>", "<h4 hidden>Sharp or sudden pain</h4>", StringComparison.Ordinal));
-        var answer = Gradus.Run("audit", Repository.Path("content"), "--site", folder, "--today", "2026-12-07", "--format", "json");
+        File.WriteAllText(
+            page,
+            File.ReadAllText(page)
+                .Replace("<h4>Sharp or sudden pain</h4>", "<h4 hidden>Sharp or sudden pain</h4>", StringComparison.Ordinal)
+        );
+        var answer = Gradus.Run(
+            "audit",
+            Repository.Path("content"),
+            "--site",
+            folder,
+            "--today",
+            "2026-12-07",
+            "--format",
+            "json"
+        );
         Assert.Equal(1, answer.Status);
-        var findings = JsonDocument.Parse(answer.Output).RootElement.GetProperty("findings").EnumerateArray().Where(f => f.GetProperty("level").GetString() != "note").ToArray();
-        Assert.Equal(["caution-hidden", "caution-not-in-session", "file-list-wrong"], findings.Select(f => f.GetProperty("rule").GetString() ?? "").Distinct().Order(StringComparer.Ordinal));
+        var findings = JsonDocument
+            .Parse(answer.Output)
+            .RootElement.GetProperty("findings")
+            .EnumerateArray()
+            .Where(f => f.GetProperty("level").GetString() != "note")
+            .ToArray();
+        Assert.Equal(
+            ["caution-hidden", "caution-not-in-session", "file-list-wrong"],
+            findings.Select(f => f.GetProperty("rule").GetString() ?? "").Distinct().Order(StringComparer.Ordinal)
+        );
         var finding = findings.First(f => f.GetProperty("rule").GetString() == "caution-hidden");
         Assert.Equal("error", finding.GetProperty("level").GetString());
         Assert.Equal("rufus", finding.GetProperty("client").GetString());
         Assert.Equal("session-1.html", finding.GetProperty("file").GetString());
-        Assert.Equal(["rule", "level", "client", "file", "line", "column", "message", "help"], finding.EnumerateObject().Select(p => p.Name));
+        Assert.Equal(
+            ["rule", "level", "client", "file", "line", "column", "message", "help"],
+            finding.EnumerateObject().Select(p => p.Name)
+        );
     }
 
     [Fact]

@@ -39,7 +39,11 @@ public sealed class BeginCommandTests : IDisposable
     public void The_invented_client_begins_on_the_Monday_after(string today, string start)
     {
         Gradus.Run("begin", Practice, "--today", today);
-        Assert.Contains($"\nstart: {start}\n", File.ReadAllText(Path.Combine(Practice, "clients", "perrin", "programme.md")), StringComparison.Ordinal);
+        Assert.Contains(
+            $"\nstart: {start}\n",
+            File.ReadAllText(Path.Combine(Practice, "clients", "perrin", "programme.md")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -47,7 +51,10 @@ public sealed class BeginCommandTests : IDisposable
     {
         var answer = Gradus.Run("begin", Practice, "--today", "9999-12-31");
         Assert.Equal(2, answer.Status);
-        Assert.Equal("gradus: 9999-12-31 is too far away for a programme to begin. Name a day before the year 2200.\n", answer.Error);
+        Assert.Equal(
+            "gradus: 9999-12-31 is too far away for a programme to begin. Name a day before the year 2200.\n",
+            answer.Error
+        );
         Assert.False(Directory.Exists(Practice));
     }
 
@@ -60,7 +67,9 @@ public sealed class BeginCommandTests : IDisposable
         var (one, two) = (FolderBytes.Of(Practice), FolderBytes.Of(other));
         Assert.Equal(one.Keys, two.Keys);
         Assert.Equal(
-            ["clients/perrin/client.yaml", "clients/perrin/programme.md", "clients/perrin/readings.csv"], one.Keys.Where(file => one[file] != two[file]));
+            ["clients/perrin/client.yaml", "clients/perrin/programme.md", "clients/perrin/readings.csv"],
+            one.Keys.Where(file => one[file] != two[file])
+        );
     }
 
     [Fact]
@@ -71,12 +80,21 @@ public sealed class BeginCommandTests : IDisposable
         Assert.Equal([Practice], Directory.GetFileSystemEntries(folder));
         Assert.Equal(
             ["cautions", "clients", "conditions.yaml", "exercises", "motions.yaml", "practice.md", "sports"],
-            Directory.GetFileSystemEntries(Practice).Select(e => Path.GetFileName(e)).Order(StringComparer.Ordinal));
+            Directory.GetFileSystemEntries(Practice).Select(e => Path.GetFileName(e)).Order(StringComparer.Ordinal)
+        );
     }
 
     [Theory]
-    [InlineData("practice/kept.txt", "practice", "is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty.")]
-    [InlineData("practice/.kept", "practice", "is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty.")]
+    [InlineData(
+        "practice/kept.txt",
+        "practice",
+        "is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty."
+    )]
+    [InlineData(
+        "practice/.kept",
+        "practice",
+        "is not empty, and nothing in it is written over. Name a folder that is not there yet, or is empty."
+    )]
     [InlineData("practice", "practice", "is a file. Name a folder that is not there yet, or is empty.")]
     [InlineData("practice", "practice/inside", "could not be written, and nothing was: ")]
     public void Nothing_that_is_there_is_written_over(string there, string asked, string said)

@@ -43,11 +43,20 @@ public sealed partial class BeginGuideTests : IDisposable
         var done = new List<string>();
         foreach (var line in CommandLine().Matches(Guide).Select(m => m.Value))
         {
-            string[] words = [.. Word().Matches(line).Skip(1).Select(m => m.Value.Trim('"')).Select(w => w is "my-practice" or "site" ? Path.Combine(folder, w) : w)];
+            string[] words =
+            [
+                .. Word()
+                    .Matches(line)
+                    .Skip(1)
+                    .Select(m => m.Value.Trim('"'))
+                    .Select(w => w is "my-practice" or "site" ? Path.Combine(folder, w) : w),
+            ];
             var answer = Gradus.Run(words[0] is "dose" or "explain" ? words : [.. words, "--today", "2026-12-07"]);
             Assert.True(answer.Status == 0, $"{line}: {answer.Output}{answer.Error}");
-            if (words[0] is "new") FillIn();
-            if (words[0] is "audit") Assert.StartsWith("Nothing found.\n", answer.Output, StringComparison.Ordinal);
+            if (words[0] is "new")
+                FillIn();
+            if (words[0] is "audit")
+                Assert.StartsWith("Nothing found.\n", answer.Output, StringComparison.Ordinal);
             done.Add(words[0]);
         }
 
@@ -60,10 +69,17 @@ public sealed partial class BeginGuideTests : IDisposable
     {
         var client = Path.Combine(folder, "my-practice", "clients", "rufus");
         var text = BegunPractice.Told(File.ReadAllText(Path.Combine(client, "client.yaml")));
-        File.WriteAllText(Path.Combine(client, "client.yaml"), text.Replace(": not asked", ": no", StringComparison.Ordinal).Replace("#equipment", "equipment", StringComparison.Ordinal));
+        File.WriteAllText(
+            Path.Combine(client, "client.yaml"),
+            text.Replace(": not asked", ": no", StringComparison.Ordinal)
+                .Replace("#equipment", "equipment", StringComparison.Ordinal)
+        );
         var programme = File.ReadAllText(Path.Combine(client, "programme.md"));
         var sessions = Regex.Match(Guide, "```\n(sessions:\n.*?)```", RegexOptions.Singleline).Groups[1].Value;
-        File.WriteAllText(Path.Combine(client, "programme.md"), Regex.Replace(programme, "sessions:\n.*?(?=---)", sessions, RegexOptions.Singleline));
+        File.WriteAllText(
+            Path.Combine(client, "programme.md"),
+            Regex.Replace(programme, "sessions:\n.*?(?=---)", sessions, RegexOptions.Singleline)
+        );
     }
 
     private static string Part(string heading) => Guide[Guide.IndexOf(heading, StringComparison.Ordinal)..].Split("\n## ")[0];

@@ -27,16 +27,20 @@ public sealed class BegunPractice : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     /// <summary>The client's file once the coach has asked what only the client knows.</summary>
-    public static string Told(string client) => client
-        .Replace("stance: right or left", "stance: right", StringComparison.Ordinal)
-        .Replace("born: YYYY", "born: 1990", StringComparison.Ordinal)
-        .Replace("YYYY-MM-DD", "2026-12-03", StringComparison.Ordinal);
+    public static string Told(string client) =>
+        client
+            .Replace("stance: right or left", "stance: right", StringComparison.Ordinal)
+            .Replace("born: YYYY", "born: 1990", StringComparison.Ordinal)
+            .Replace("YYYY-MM-DD", "2026-12-03", StringComparison.Ordinal);
 
     /// <summary>What reading finds when one file has another text.</summary>
     public Series<Finding> Findings(string path, string text)
     {
         var findings = new Findings();
-        var files = Texts.Where(f => f.Key != path).Append(new(path, text)).Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)));
+        var files = Texts
+            .Where(f => f.Key != path)
+            .Append(new(path, text))
+            .Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)));
         PracticeReader.Read(SourceFolder.Of(files), findings);
         return findings.InOrder().ToSeries();
     }

@@ -11,9 +11,17 @@ internal static class Gradus
 
     public static Answer Run(IReadOnlyDictionary<string, string> environment, params string[] words)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Path.GetTempPath() };
-        foreach (var word in words.Prepend(Path.Combine(AppContext.BaseDirectory, "gradus.dll"))) start.ArgumentList.Add(word);
-        foreach (var (name, value) in environment) start.Environment[name] = value;
+        var start = new ProcessStartInfo("dotnet")
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+            WorkingDirectory = Path.GetTempPath(),
+        };
+        foreach (var word in words.Prepend(Path.Combine(AppContext.BaseDirectory, "gradus.dll")))
+            start.ArgumentList.Add(word);
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
         using var process = Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start");
         var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
         if (!process.WaitForExit(Patience))

@@ -30,7 +30,10 @@ public sealed class IntakeSheetCommandTests : IDisposable
     [Theory]
     [InlineData("questions.html", "'{0}/questions.html' is a folder where the page should be. Name a file with --to.")]
     [InlineData("questions", "'{0}/questions' is no name for a page. Name a file that ends in .html with --to.")]
-    [InlineData("no/questions.html", "There is no folder '{0}/no' to write 'questions.html' into. Make it first, or name another file with --to.")]
+    [InlineData(
+        "no/questions.html",
+        "There is no folder '{0}/no' to write 'questions.html' into. Make it first, or name another file with --to."
+    )]
     public void A_place_that_is_no_file_is_refused_in_one_line(string place, string line)
     {
         Directory.CreateDirectory(To);
@@ -45,8 +48,13 @@ public sealed class IntakeSheetCommandTests : IDisposable
         File.WriteAllText(To, "old");
         var practice = Begun("conditions.yaml", "  question:", "  qestion:");
         var answer = Gradus.Run("intake-sheet", practice, "--to", To);
-        Assert.Equal((1, $"gradus: an error stands in the way of the sheet; 'gradus audit {practice}' says more.\n"), (answer.Status, answer.Error));
-        Assert.All(answer.Output.TrimEnd('\n').Split('\n'), line => Assert.Matches(@"\Aconditions\.yaml:\d+:\d+  error  key-", line));
+        Assert.Equal(
+            (1, $"gradus: an error stands in the way of the sheet; 'gradus audit {practice}' says more.\n"),
+            (answer.Status, answer.Error)
+        );
+        Assert.All(answer.Output.TrimEnd('\n').Split('\n'), line =>
+            Assert.Matches(@"\Aconditions\.yaml:\d+:\d+  error  key-", line)
+        );
         Assert.Equal("old", File.ReadAllText(To));
     }
 
@@ -65,7 +73,14 @@ public sealed class IntakeSheetCommandTests : IDisposable
     {
         var practice = Begun("exercises/calf-lean.md", "not-with:", "not-wiht:");
         var answer = Gradus.Run("intake-sheet", practice, "--to", To);
-        Assert.Equal((1, $"gradus: a question may be missing, because an exercise could not be read; 'gradus audit {practice}' says more.\n"), (answer.Status, answer.Error));
+        Assert.Equal(
+            (
+                1,
+                $"gradus: a question may be missing, because an exercise could not be read; 'gradus audit {practice}' "
+                    + "says more.\n"
+            ),
+            (answer.Status, answer.Error)
+        );
         Assert.Contains("exercises/calf-lean.md:", answer.Output, StringComparison.Ordinal);
         Assert.True(File.Exists(To));
     }
@@ -80,14 +95,28 @@ public sealed class IntakeSheetCommandTests : IDisposable
     [Fact]
     public void A_theme_without_the_template_is_told_so()
     {
-        var answer = Gradus.Run("intake-sheet", Repository.Path("content"), "--to", To, "--theme", Repository.Path("tests", "Auditing", "little-theme"));
+        var answer = Gradus.Run(
+            "intake-sheet",
+            Repository.Path("content"),
+            "--to",
+            To,
+            "--theme",
+            Repository.Path("tests", "Auditing", "little-theme")
+        );
         Assert.Equal(
-            (1, "intake-sheet.html  error  theme-broken  The theme 'little-theme' cannot be filled: There is no template 'intake-sheet.html'.\n", "gradus: the theme stands in the way of the sheet.\n"),
-            (answer.Status, answer.Output, answer.Error));
+            (
+                1,
+                "intake-sheet.html  error  theme-broken  The theme 'little-theme' cannot be filled: There is no template "
+                    + "'intake-sheet.html'.\n",
+                "gradus: the theme stands in the way of the sheet.\n"
+            ),
+            (answer.Status, answer.Output, answer.Error)
+        );
         Assert.False(File.Exists(To));
     }
 
-    /// <summary>The little practice that Gradus begins with, with one passage of one file written anew wherever it stands.</summary>
+    /// <summary>The little practice that Gradus begins with, with one passage of one file written anew wherever it
+    /// stands.</summary>
     private string Begun(string path, string said, string instead)
     {
         var practice = Path.Combine(folder, "practice");

@@ -7,8 +7,9 @@ public sealed class LoadCommandTests
 {
     private static readonly string Content = Repository.Path("content");
 
-    /// <summary>By hand from content/clients/rufus/programme.md, two sessions a week on the rear leg, which is his right one: week 1 2 x 30 s of hold, so 120 s;
-    /// week 2 2 x 45 s, so 180 s and 50 % more, and 2 x 20 s of press at 20 to 80 %, which is 50 % on average: 80 s, 40 effort-seconds.</summary>
+    /// <summary>By hand from content/clients/rufus/programme.md, two sessions a week on the rear leg, which is his right one:
+    /// week 1 2 x 30 s of hold, so 120 s; week 2 2 x 45 s, so 180 s and 50 % more, and 2 x 20 s of press at 20 to 80 %, which is
+    /// 50 % on average: 80 s, 40 effort-seconds.</summary>
     [Fact]
     public void Each_motion_and_side_has_its_weeks_with_the_change()
     {
@@ -18,7 +19,10 @@ public sealed class LoadCommandTests
         var at = Array.IndexOf(lines, "ankle dorsiflexion, right");
         Assert.True(at > 0);
         Assert.Equal(["1", "120", "0", "0", "0", "2", "2", "below", "5", "min", "a", "week"], Words(lines[at + 2]));
-        Assert.Equal(["2", "180", "(+50", "%)", "80", "(new)", "40", "(new)", "0", "2", "2", "below", "5", "min", "a", "week"], Words(lines[at + 3]));
+        Assert.Equal(
+            ["2", "180", "(+50", "%)", "80", "(new)", "40", "(new)", "0", "2", "2", "below", "5", "min", "a", "week"],
+            Words(lines[at + 3])
+        );
         Assert.Contains("Rufus Elphick has 25 min for a session", answer.Output, StringComparison.Ordinal);
         Assert.Contains("second-hand", answer.Output, StringComparison.Ordinal);
     }
@@ -29,8 +33,23 @@ public sealed class LoadCommandTests
         var answer = Gradus.Run("load", Content, "--client", "rufus", "--format", "json");
         var client = Assert.Single(JsonDocument.Parse(answer.Output).RootElement.GetProperty("clients").EnumerateArray());
         Assert.Equal("rufus", client.GetProperty("client").GetString());
-        var week = client.GetProperty("weeks").EnumerateArray().Single(w => w.GetProperty("motion").GetString() == "ankle dorsiflexion" && w.GetProperty("side").GetString() == "right" && w.GetProperty("week").GetInt32() == 2);
-        Assert.Equal((180, 80, 40m, 2), (week.GetProperty("stretchSeconds").GetInt32(), week.GetProperty("contractionSeconds").GetInt32(), week.GetProperty("effortSeconds").GetDecimal(), week.GetProperty("days").GetInt32()));
+        var week = client
+            .GetProperty("weeks")
+            .EnumerateArray()
+            .Single(w =>
+                w.GetProperty("motion").GetString() == "ankle dorsiflexion"
+                && w.GetProperty("side").GetString() == "right"
+                && w.GetProperty("week").GetInt32() == 2
+            );
+        Assert.Equal(
+            (180, 80, 40m, 2),
+            (
+                week.GetProperty("stretchSeconds").GetInt32(),
+                week.GetProperty("contractionSeconds").GetInt32(),
+                week.GetProperty("effortSeconds").GetDecimal(),
+                week.GetProperty("days").GetInt32()
+            )
+        );
     }
 
     [Fact]
@@ -42,7 +61,10 @@ public sealed class LoadCommandTests
             var practice = Path.Combine(folder, "practice");
             Gradus.Run("begin", practice);
             var programme = Path.Combine(practice, "clients", "perrin", "programme.md");
-            File.WriteAllText(programme, File.ReadAllText(programme).Replace("use: calf-lean", "use: calf-leen", StringComparison.Ordinal));
+            File.WriteAllText(
+                programme,
+                File.ReadAllText(programme).Replace("use: calf-lean", "use: calf-leen", StringComparison.Ordinal)
+            );
             var answer = Gradus.Run("load", practice);
             Assert.Equal(1, answer.Status);
             Assert.Contains("an error stands in the way of perrin", answer.Error, StringComparison.Ordinal);

@@ -4,7 +4,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
-/// <summary>What a coach notes for nobody else: a phrase is planted in every client's notes and looked for in every byte that is handed over.</summary>
+/// <summary>What a coach notes for nobody else: a phrase is planted in every client's notes and looked for in every byte that is
+/// handed over.</summary>
 public sealed class NotesTests : IDisposable
 {
     private const string Phrase = "the heron stood in the weir all winter";
@@ -19,7 +20,10 @@ public sealed class NotesTests : IDisposable
     public void They_are_in_no_form_of_hand_over(string form)
     {
         var practice = Copy("clients/rufus/notes.md", "clients/hedley/notes.md");
-        Assert.Equal(0, Gradus.Run("publish", practice, "--to", Path.Combine(folder, "sites"), "--as", form, "--today", "2026-12-07").Status);
+        Assert.Equal(
+            0,
+            Gradus.Run("publish", practice, "--to", Path.Combine(folder, "sites"), "--as", form, "--today", "2026-12-07").Status
+        );
         var handed = HandedOver().ToArray();
         Assert.True(handed.Length > 50, "Too little was handed over to prove anything.");
         Assert.All(handed, file => Assert.False(Holds(file.Bytes), file.Name));
@@ -32,7 +36,23 @@ public sealed class NotesTests : IDisposable
     public void The_search_finds_a_phrase_that_is_handed_over(string form)
     {
         var practice = Copy("clients/rufus/programme.md");
-        Assert.Equal(0, Gradus.Run("publish", practice, "--to", Path.Combine(folder, "sites"), "--as", form, "--client", "rufus", "--today", "2026-12-07").Status);
+        Assert.Equal(
+            0,
+            Gradus
+                .Run(
+                    "publish",
+                    practice,
+                    "--to",
+                    Path.Combine(folder, "sites"),
+                    "--as",
+                    form,
+                    "--client",
+                    "rufus",
+                    "--today",
+                    "2026-12-07"
+                )
+                .Status
+        );
         Assert.Contains(HandedOver(), file => Holds(file.Bytes));
     }
 
@@ -46,7 +66,8 @@ public sealed class NotesTests : IDisposable
             File.Copy(file, to);
         }
 
-        foreach (var path in planted) File.AppendAllText(Path.Combine(practice, path), $"\n{char.ToUpperInvariant(Phrase[0])}{Phrase[1..]}.\n");
+        foreach (var path in planted)
+            File.AppendAllText(Path.Combine(practice, path), $"\n{char.ToUpperInvariant(Phrase[0])}{Phrase[1..]}.\n");
         return practice;
     }
 
@@ -64,7 +85,8 @@ public sealed class NotesTests : IDisposable
             foreach (var entry in zip.Entries)
             {
                 using var bytes = new MemoryStream();
-                using (var stream = entry.Open()) stream.CopyTo(bytes);
+                using (var stream = entry.Open())
+                    stream.CopyTo(bytes);
                 yield return ($"{path}/{entry.FullName}", bytes.ToArray());
             }
         }

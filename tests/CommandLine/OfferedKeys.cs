@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Tests.CommandLine;
 
-/// <summary>A starter file's notes begin with "# "; a key that it offers has its # right before it, and what belongs to that key has two blanks or more
-/// behind its own #.</summary>
+/// <summary>A starter file's notes begin with "# "; a key that it offers has its # right before it, and what belongs to that key
+/// has two blanks or more behind its own #.</summary>
 internal static partial class OfferedKeys
 {
     [GeneratedRegex("^ *#[^ #]")]
@@ -18,10 +18,15 @@ internal static partial class OfferedKeys
         var lines = text.Split('\n');
         for (var from = 0; from < Yaml(path, lines); from++)
         {
-            if (!Offer().IsMatch(lines[from])) continue;
+            if (!Offer().IsMatch(lines[from]))
+                continue;
             var until = from + 1;
-            while (until < lines.Length && Below().IsMatch(lines[until])) until++;
-            yield return (lines[from].Trim(), string.Join('\n', lines.Select((line, i) => i >= from && i < until ? InUse(line) : line)));
+            while (until < lines.Length && Below().IsMatch(lines[until]))
+                until++;
+            yield return (
+                lines[from].Trim(),
+                string.Join('\n', lines.Select((line, i) => i >= from && i < until ? InUse(line) : line))
+            );
         }
     }
 
@@ -29,7 +34,12 @@ internal static partial class OfferedKeys
     public static string AllInUse(string path, string text)
     {
         var lines = text.Split('\n');
-        return string.Join('\n', lines.Select((line, i) => i < Yaml(path, lines) && (Offer().IsMatch(line) || Below().IsMatch(line)) ? InUse(line) : line));
+        return string.Join(
+            '\n',
+            lines.Select(
+                (line, i) => i < Yaml(path, lines) && (Offer().IsMatch(line) || Below().IsMatch(line)) ? InUse(line) : line
+            )
+        );
     }
 
     private static string InUse(string line) => line.Remove(line.IndexOf('#', StringComparison.Ordinal), 1);

@@ -17,7 +17,10 @@ public sealed class PublishCommandTests : IDisposable
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
         Assert.Contains("\n5 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
-        Assert.Equal(["hedley", "maud", "nuala", "rufus", "tamsin"], Directory.GetDirectories(To).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["hedley", "maud", "nuala", "rufus", "tamsin"],
+            Directory.GetDirectories(To).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -67,7 +70,13 @@ public sealed class PublishCommandTests : IDisposable
     {
         Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
         var elsewhere = Path.Combine(folder, "another place", "site");
-        var strange = new Dictionary<string, string> { ["LANG"] = "tr_TR.UTF-8", ["LC_ALL"] = "tr_TR.UTF-8", ["TZ"] = "Pacific/Apia", ["DOTNET_PROCESSOR_COUNT"] = "1" };
+        var strange = new Dictionary<string, string>
+        {
+            ["LANG"] = "tr_TR.UTF-8",
+            ["LC_ALL"] = "tr_TR.UTF-8",
+            ["TZ"] = "Pacific/Apia",
+            ["DOTNET_PROCESSOR_COUNT"] = "1",
+        };
         var answer = Gradus.Run(strange, "publish", Copy(), "--to", elsewhere, "--today", "2029-02-28");
         Assert.Equal(0, answer.Status);
         Assert.Equal(FolderBytes.Of(To), FolderBytes.Of(elsewhere));

@@ -4,7 +4,9 @@ namespace Gradus.Tests.CommandLine;
 public sealed class PublishedPicturesTests : IDisposable
 {
     /// <summary>Of one white pixel, PNG, and another picture; neither tells more than it shows.</summary>
-    private static readonly byte[] Pixel = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAG7buVgAAAABJRU5ErkJggg==");
+    private static readonly byte[] Pixel = Convert.FromBase64String(
+        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAG7buVgAAAABJRU5ErkJggg=="
+    );
     private static readonly byte[] Other = Reading.PictureTests.Jpeg;
 
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-pictures-").FullName;
@@ -33,14 +35,20 @@ public sealed class PublishedPicturesTests : IDisposable
         if (form == "zip")
         {
             System.IO.Compression.ZipFile.ExtractToDirectory(site, Path.Combine(folder, "unzipped"));
-            site = Directory.Exists(Path.Combine(folder, "unzipped", "perrin")) ? Path.Combine(folder, "unzipped", "perrin") : Path.Combine(folder, "unzipped");
+            site = Directory.Exists(Path.Combine(folder, "unzipped", "perrin"))
+                ? Path.Combine(folder, "unzipped", "perrin")
+                : Path.Combine(folder, "unzipped");
         }
 
         Assert.Equal(Pixel, File.ReadAllBytes(Path.Combine(site, "pictures", "exercises", "calf", "lean.png")));
         Assert.Equal(Other, File.ReadAllBytes(Path.Combine(site, "pictures", "exercises", "calf-lean.png")));
         var page = File.ReadAllText(Path.Combine(site, "exercise-calf-lean.html"));
         Assert.Contains("<img src=\"pictures/exercises/calf/lean.png\" alt=\"The heel is down\"", page, StringComparison.Ordinal);
-        Assert.Contains("<img src=\"pictures/exercises/calf-lean.png\" alt=\"The knee is straight\"", page, StringComparison.Ordinal);
+        Assert.Contains(
+            "<img src=\"pictures/exercises/calf-lean.png\" alt=\"The knee is straight\"",
+            page,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -48,24 +56,65 @@ public sealed class PublishedPicturesTests : IDisposable
     {
         Gradus.Run("begin", Practice, "--today", "2026-12-07");
         Write("exercises/lean.jpg", Reading.PictureTests.Jpeg);
-        using (var heavy = File.OpenWrite(Path.Combine(Practice, "exercises", "lean.jpg"))) heavy.SetLength(40 * 1024 * 1024);
+        using (var heavy = File.OpenWrite(Path.Combine(Practice, "exercises", "lean.jpg")))
+            heavy.SetLength(40 * 1024 * 1024);
         Show("The heel is down", "lean.jpg");
 
         var published = Publish("folder");
 
         Assert.Equal(0, published.Status);
         Assert.Contains("warning  picture-too-heavy", published.Output, StringComparison.Ordinal);
-        Assert.Contains("'exercises/lean.jpg' has 40 MiB, and the most is 10: pages say in words what it shows, and do not show it.", published.Output, StringComparison.Ordinal);
-        Assert.Contains("<p>The heel is down</p>", File.ReadAllText(Path.Combine(folder, "sites", "perrin", "exercise-calf-lean.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            "'exercises/lean.jpg' has 40 MiB, and the most is 10: pages say in words what it shows, and do not show it.",
+            published.Output,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "<p>The heel is down</p>",
+            File.ReadAllText(Path.Combine(folder, "sites", "perrin", "exercise-calf-lean.html")),
+            StringComparison.Ordinal
+        );
     }
 
-    /// <summary>Shown on several pages, a picture of 9 MiB makes more than 20 of the one that holds them all; and that is still read back.</summary>
+    /// <summary>Shown on several pages, a picture of 9 MiB makes more than 20 of the one that holds them all; and that is still
+    /// read back.</summary>
     [Fact]
     public void Pages_in_one_file_that_pictures_make_heavy_are_named_with_what_is_heaviest_and_read_back()
     {
         Gradus.Run("begin", Practice, "--today", "2026-12-07");
         const int MiB = 1024 * 1024;
-        byte[] head = [0x89, .. "PNG\r\n\u001a\n"u8, 0, 0, 0, 13, .. "IHDR"u8, 0, 0, 0, 9, 0, 0, 0, 7, 8, 2, 0, 0, 0, 0, 0, 0, 0, 0, 0x90, 0, 0, .. "IDAT"u8];
+        byte[] head =
+        [
+            0x89,
+            .. "PNG\r\n\u001a\n"u8,
+            0,
+            0,
+            0,
+            13,
+            .. "IHDR"u8,
+            0,
+            0,
+            0,
+            9,
+            0,
+            0,
+            0,
+            7,
+            8,
+            2,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0x90,
+            0,
+            0,
+            .. "IDAT"u8,
+        ];
         Write("exercises/lean.png", [.. head, .. new byte[9 * MiB], 0, 0, 0, 0, 0, 0, 0, 0, .. "IEND"u8, 0, 0, 0, 0]);
         Show("The heel is down", "lean.png");
 
@@ -83,7 +132,10 @@ public sealed class PublishedPicturesTests : IDisposable
     [InlineData("folder", "perrin")]
     [InlineData("zip", "perrin.zip")]
     [InlineData("file", "perrin.html")]
-    public void A_clip_is_handed_over_with_still_and_captions_and_without_what_they_tell_and_judged_again(string form, string place)
+    public void A_clip_is_handed_over_with_still_and_captions_and_without_what_they_tell_and_judged_again(
+        string form,
+        string place
+    )
     {
         Gradus.Run("begin", Practice, "--today", "2026-12-07");
         Write("exercises/lean.webm", Domain.MediaFileTests.Bytes("sounding.webm"));
@@ -98,10 +150,15 @@ public sealed class PublishedPicturesTests : IDisposable
         var site = Path.Combine(folder, "sites", place);
         var files = Directory.Exists(site) ? Directory.GetFiles(site, "*", SearchOption.AllDirectories) : [site];
         var bytes = files.SelectMany(File.ReadAllBytes).ToArray();
-        foreach (var told in (string[])["Ottoline", "Mill Lane", "GPS"]) Assert.True(bytes.AsSpan().IndexOf(System.Text.Encoding.ASCII.GetBytes(told)) < 0, $"'{told}' is handed over");
+        foreach (var told in (string[])["Ottoline", "Mill Lane", "GPS"])
+            Assert.True(bytes.AsSpan().IndexOf(System.Text.Encoding.ASCII.GetBytes(told)) < 0, $"'{told}' is handed over");
         Assert.True(bytes.AsSpan().IndexOf("What is said: Let the heel sink."u8) > 0);
-        if (form == "file") Assert.True(bytes.AsSpan().IndexOf("<video controls preload=\"none\" playsinline src=\"data:video/webm;base64,"u8) > 0);
-        if (form != "folder") return;
+        if (form == "file")
+            Assert.True(
+                bytes.AsSpan().IndexOf("<video controls preload=\"none\" playsinline src=\"data:video/webm;base64,"u8) > 0
+            );
+        if (form != "folder")
+            return;
         var original = Path.Combine(site, "pictures", "exercises", "lean.jpg");
         File.WriteAllBytes(original, Domain.MediaFileTests.Bytes("upright.jpg"));
         var planted = Gradus.Run("audit", Practice, "--site", Path.Combine(folder, "sites"), "--today", "2026-12-07");
@@ -109,9 +166,11 @@ public sealed class PublishedPicturesTests : IDisposable
         Assert.Contains("error  metadata-handed-over  [perrin]", planted.Output, StringComparison.Ordinal);
     }
 
-    private void Show(string words, string address) => File.AppendAllText(Path.Combine(Practice, "exercises", "calf-lean.md"), $"\n![{words}]({address})\n");
+    private void Show(string words, string address) =>
+        File.AppendAllText(Path.Combine(Practice, "exercises", "calf-lean.md"), $"\n![{words}]({address})\n");
 
-    private Answer Publish(string form) => Gradus.Run("publish", Practice, "--to", Path.Combine(folder, "sites"), "--as", form, "--today", "2026-12-07");
+    private Answer Publish(string form) =>
+        Gradus.Run("publish", Practice, "--to", Path.Combine(folder, "sites"), "--as", form, "--today", "2026-12-07");
 
     private void Write(string path, byte[] bytes)
     {

@@ -8,27 +8,57 @@ public sealed class ScreenCommandTests
 {
     private static readonly string Content = Repository.Path("content");
 
-    private static readonly JsonElement Json = JsonDocument.Parse(Gradus.Run("screen", Content, "--format", "json").Output).RootElement;
+    private static readonly JsonElement Json = JsonDocument
+        .Parse(Gradus.Run("screen", Content, "--format", "json").Output)
+        .RootElement;
 
     [Fact]
     public void A_client_sees_what_is_allowed_forbidden_and_limited_and_each_line_points_to_the_answer_and_the_exercise()
     {
         var (status, output, error) = Gradus.Run("screen", Content, "--client", "nuala");
         Assert.Equal((0, ""), (status, error));
-        Assert.StartsWith("Nuala Brannock: 19 allowed, 4 limited, 2 forbidden\n  answered 2026-11-19, good until 2027-05-18\n", output, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Nuala Brannock: 19 allowed, 4 limited, 2 forbidden\n  answered 2026-11-19, good until 2027-05-18\n",
+            output,
+            StringComparison.Ordinal
+        );
         Assert.Contains(
-            "  limited    Table wrist lean, on the left: not done with wrist pain when you grip or carry; answered yes, left; clients/nuala/client.yaml:34:15, exercises/table-wrist-lean.md:11:12\n", output, StringComparison.Ordinal);
+            "  limited    Table wrist lean, on the left: not done with wrist pain when you grip or carry; answered yes, "
+                + "left; clients/nuala/client.yaml:34:15, exercises/table-wrist-lean.md:11:12\n",
+            output,
+            StringComparison.Ordinal
+        );
         Assert.Contains("  allowed    Wall calf lean; exercises/wall-calf-lean.md\n", output, StringComparison.Ordinal);
     }
 
-    /// <summary>What stands at a place that is pointed to is the condition: as the key of an answer or a clearance, and as a name in the exercise.</summary>
+    /// <summary>What stands at a place that is pointed to is the condition: as the key of an answer or a clearance, and as a name
+    /// in the exercise.</summary>
     [Fact]
     public void Every_place_is_where_the_condition_stands()
     {
-        var reasons = Json.GetProperty("clients").EnumerateArray().SelectMany(c => c.GetProperty("exercises").EnumerateArray()).SelectMany(e => e.GetProperty("reasons").EnumerateArray()).ToArray();
-        Assert.Equal(["beyond-limit", "cleared", "forbidden"], reasons.Select(r => r.GetProperty("kind").GetString()).Distinct().Order(StringComparer.Ordinal));
-        Assert.All(reasons, r => Assert.Contains(r.GetProperty("condition").GetString()!, Line(r.GetProperty("answer").GetString()!), StringComparison.Ordinal));
-        Assert.All(reasons.Where(r => r.GetProperty("at").GetString()!.Contains(':', StringComparison.Ordinal)), r => Assert.StartsWith(r.GetProperty("condition").GetString()!, Behind(r.GetProperty("at").GetString()!), StringComparison.Ordinal));
+        var reasons = Json.GetProperty("clients")
+            .EnumerateArray()
+            .SelectMany(c => c.GetProperty("exercises").EnumerateArray())
+            .SelectMany(e => e.GetProperty("reasons").EnumerateArray())
+            .ToArray();
+        Assert.Equal(
+            ["beyond-limit", "cleared", "forbidden"],
+            reasons.Select(r => r.GetProperty("kind").GetString()).Distinct().Order(StringComparer.Ordinal)
+        );
+        Assert.All(reasons, r =>
+            Assert.Contains(
+                r.GetProperty("condition").GetString()!,
+                Line(r.GetProperty("answer").GetString()!),
+                StringComparison.Ordinal
+            )
+        );
+        Assert.All(reasons.Where(r => r.GetProperty("at").GetString()!.Contains(':', StringComparison.Ordinal)), r =>
+            Assert.StartsWith(
+                r.GetProperty("condition").GetString()!,
+                Behind(r.GetProperty("at").GetString()!),
+                StringComparison.Ordinal
+            )
+        );
     }
 
     /// <summary>The table against the headers themselves, read here line by line.</summary>
@@ -36,18 +66,41 @@ public sealed class ScreenCommandTests
     public void The_table_is_what_the_headers_say()
     {
         var expected = new SortedSet<string>(StringComparer.Ordinal);
-        var sided = new Dictionary<string, string>(StringComparer.Ordinal) { ["ankle-injury"] = "ankle", ["shoulder-injury"] = "shoulder", ["wrist-pain"] = "wrist", ["sore-elbow"] = "elbow" };
+        var sided = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["ankle-injury"] = "ankle",
+            ["shoulder-injury"] = "shoulder",
+            ["wrist-pain"] = "wrist",
+            ["sore-elbow"] = "elbow",
+        };
         foreach (var file in Directory.GetFiles(Path.Combine(Content, "exercises")))
         {
             var (id, text) = (Path.GetFileNameWithoutExtension(file), File.ReadAllText(file));
-            string[] notWith = List(text, "not-with"), clearFirst = List(text, "clear-first");
-            foreach (var condition in notWith) expected.Add($"{id} {condition} not-with");
-            foreach (var condition in clearFirst) expected.Add($"{id} {condition} clear-first");
-            string[] loads = [.. List(text, "loads").Select(l => l.Replace("other ", "", StringComparison.Ordinal)), Regex.Match(text, @"(?m)^trains: (\w+)").Groups[1].Value, .. text.Contains("\nposition: hands-and-knees\n", StringComparison.Ordinal) ? ["wrist"] : Array.Empty<string>()];
-            foreach (var (condition, where) in sided.Where(s => loads.Contains(s.Value) && !notWith.Concat(clearFirst).Contains(s.Key))) expected.Add($"{id} {condition} loads");
+            string[] notWith = List(text, "not-with"),
+                clearFirst = List(text, "clear-first");
+            foreach (var condition in notWith)
+                expected.Add($"{id} {condition} not-with");
+            foreach (var condition in clearFirst)
+                expected.Add($"{id} {condition} clear-first");
+            string[] loads =
+            [
+                .. List(text, "loads").Select(l => l.Replace("other ", "", StringComparison.Ordinal)),
+                Regex.Match(text, @"(?m)^trains: (\w+)").Groups[1].Value,
+                .. text.Contains("\nposition: hands-and-knees\n", StringComparison.Ordinal) ? ["wrist"] : Array.Empty<string>(),
+            ];
+            foreach (
+                var (condition, where) in sided.Where(s => loads.Contains(s.Value) && !notWith.Concat(clearFirst).Contains(s.Key))
+            )
+                expected.Add($"{id} {condition} loads");
         }
 
-        Assert.Equal(expected, Json.GetProperty("matrix").EnumerateArray().Select(m => $"{m.GetProperty("exercise")} {m.GetProperty("condition")} {m.GetProperty("bearing")}").Order(StringComparer.Ordinal));
+        Assert.Equal(
+            expected,
+            Json.GetProperty("matrix")
+                .EnumerateArray()
+                .Select(m => $"{m.GetProperty("exercise")} {m.GetProperty("condition")} {m.GetProperty("bearing")}")
+                .Order(StringComparer.Ordinal)
+        );
         Assert.Contains(expected, e => e.EndsWith(" loads", StringComparison.Ordinal));
     }
 
@@ -60,18 +113,38 @@ public sealed class ScreenCommandTests
         {
             var copy = Path.Combine(folder.Root, Path.GetRelativePath(Content, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.WriteAllText(copy, File.ReadAllText(file).Replace(file.Contains("nuala", StringComparison.Ordinal) ? "  hernia: no\n" : "stance: left\n", "", StringComparison.Ordinal));
+            File.WriteAllText(
+                copy,
+                File.ReadAllText(file)
+                    .Replace(
+                        file.Contains("nuala", StringComparison.Ordinal) ? "  hernia: no\n" : "stance: left\n",
+                        "",
+                        StringComparison.Ordinal
+                    )
+            );
         }
 
         var (status, output, error) = Gradus.Run("screen", folder.Root);
         Assert.Equal((1, $"gradus: rufus cannot be read; 'gradus audit {folder.Root}' says why.\n"), (status, error));
         Assert.Contains("Nuala Brannock: 0 allowed, 0 limited, 25 forbidden\n", output, StringComparison.Ordinal);
-        Assert.Contains("  forbidden  Wall calf lean: not asked about a hernia; exercises/wall-calf-lean.md\n", output, StringComparison.Ordinal);
+        Assert.Contains(
+            "  forbidden  Wall calf lean: not asked about a hernia; exercises/wall-calf-lean.md\n",
+            output,
+            StringComparison.Ordinal
+        );
     }
 
-    private static string[] List(string text, string key) => Regex.Match(text, $@"(?m)^{key}: \[(.*)\]") is { Success: true } list ? list.Groups[1].Value.Split(", ") : [];
+    private static string[] List(string text, string key) =>
+        Regex.Match(text, $@"(?m)^{key}: \[(.*)\]") is { Success: true } list ? list.Groups[1].Value.Split(", ") : [];
 
-    private static string Line(string place) => string.Join('\n', File.ReadAllLines(Path.Combine(Content, place.Split(':')[0])).Skip(int.Parse(place.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture) - 1).Take(1));
+    private static string Line(string place) =>
+        string.Join(
+            '\n',
+            File.ReadAllLines(Path.Combine(Content, place.Split(':')[0]))
+                .Skip(int.Parse(place.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture) - 1)
+                .Take(1)
+        );
 
-    private static string Behind(string place) => Line(place)[(int.Parse(place.Split(':')[2], System.Globalization.CultureInfo.InvariantCulture) - 1)..];
+    private static string Behind(string place) =>
+        Line(place)[(int.Parse(place.Split(':')[2], System.Globalization.CultureInfo.InvariantCulture) - 1)..];
 }

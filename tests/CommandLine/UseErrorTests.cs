@@ -5,23 +5,49 @@ namespace Gradus.Tests.CommandLine;
 /// <summary>Errors of use are one line on standard error, and the status is 2.</summary>
 public sealed class UseErrorTests
 {
-    public static TheoryData<string, string[]> Cases() => new()
-    {
-        { "'--them' is nothing that 'publish' knows. Did you mean '--theme'?", ["publish", Repository.Path("content"), "--to", "/tmp/never", "--them"] },
-        { "'--strict' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.", ["publish", Repository.Path("content"), "--to", "/tmp/never", "--strict"] },
-        { "'--verbose' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.", ["publish", "--verbose", Repository.Path("content"), "--to", "/tmp/never"] },
-        { "'publsh' is nothing that 'gradus' knows. Did you mean 'publish'?", ["publsh"] },
-        { "Say what to do: begin, new, publish, audit, screen, load, intake-sheet, dose, explain. 'gradus --help' tells more.", [] },
-        { "Option '--to' is required.", ["publish", Repository.Path("content")] },
-        { "There is no folder '/no/such/folder'.", ["publish", "/no/such/folder", "--to", "/tmp/never"] },
-        { $"'{Repository.Path("src")}' is no practice: there is no practice.md in it.", ["audit", Repository.Path("src")] },
-        { $"There is no client 'rufis' in '{Repository.Path("content")}'. Did you mean 'rufus'?", ["audit", Repository.Path("content"), "--client", "rufis"] },
-        { "'yesterday' is no day. Write year, month and day with hyphens, as 2026-12-07.", ["audit", Repository.Path("content"), "--today", "yesterday"] },
-        { "'jsn' is nothing that --format can be. Did you mean 'json'?", ["audit", Repository.Path("content"), "--format", "jsn"] },
-        { "There is no theme folder '/no/theme'.", ["publish", Repository.Path("content"), "--to", "/tmp/never", "--theme", "/no/theme"] },
-        { "There is no rule 'dose-unreadible'. Did you mean 'dose-unreadable'?", ["explain", "dose-unreadible"] },
-        { "--weeks goes from 1 to 104.", ["dose", "3 x hold 30 s", "--weeks", "0"] },
-    };
+    public static TheoryData<string, string[]> Cases() =>
+        new()
+        {
+            {
+                "'--them' is nothing that 'publish' knows. Did you mean '--theme'?",
+                ["publish", Repository.Path("content"), "--to", "/tmp/never", "--them"]
+            },
+            {
+                "'--strict' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.",
+                ["publish", Repository.Path("content"), "--to", "/tmp/never", "--strict"]
+            },
+            {
+                "'--verbose' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.",
+                ["publish", "--verbose", Repository.Path("content"), "--to", "/tmp/never"]
+            },
+            { "'publsh' is nothing that 'gradus' knows. Did you mean 'publish'?", ["publsh"] },
+            {
+                "Say what to do: begin, new, publish, audit, screen, load, intake-sheet, dose, explain. 'gradus --help' "
+                    + "tells more.",
+                []
+            },
+            { "Option '--to' is required.", ["publish", Repository.Path("content")] },
+            { "There is no folder '/no/such/folder'.", ["publish", "/no/such/folder", "--to", "/tmp/never"] },
+            { $"'{Repository.Path("src")}' is no practice: there is no practice.md in it.", ["audit", Repository.Path("src")] },
+            {
+                $"There is no client 'rufis' in '{Repository.Path("content")}'. Did you mean 'rufus'?",
+                ["audit", Repository.Path("content"), "--client", "rufis"]
+            },
+            {
+                "'yesterday' is no day. Write year, month and day with hyphens, as 2026-12-07.",
+                ["audit", Repository.Path("content"), "--today", "yesterday"]
+            },
+            {
+                "'jsn' is nothing that --format can be. Did you mean 'json'?",
+                ["audit", Repository.Path("content"), "--format", "jsn"]
+            },
+            {
+                "There is no theme folder '/no/theme'.",
+                ["publish", Repository.Path("content"), "--to", "/tmp/never", "--theme", "/no/theme"]
+            },
+            { "There is no rule 'dose-unreadible'. Did you mean 'dose-unreadable'?", ["explain", "dose-unreadible"] },
+            { "--weeks goes from 1 to 104.", ["dose", "3 x hold 30 s", "--weeks", "0"] },
+        };
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -2,19 +2,37 @@ using System.Globalization;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>A client's answers to the questions that everybody is asked, as an intake sheet saves them: nothing is wrong, and the client is active.</summary>
+/// <summary>A client's answers to the questions that everybody is asked, as an intake sheet saves them: nothing is wrong, and the
+/// client is active.</summary>
 internal static class FloorAnswers
 {
     /// <summary>The ids that format.md lists as always asked, in their order.</summary>
     public static readonly string[] Ids =
     [
-        "heart-metabolic-kidney", "signs-or-symptoms", "regularly-active", "raised-blood-pressure", "bone-thinning", "joint-replacement", "recent-surgery", "recent-injury", "very-mobile-joints",
-        "pregnancy-or-birth", "blood-thinners", "eye-pressure-or-retina", "hernia", "seizures", "falls", "numb-feet", "pain-now",
+        "heart-metabolic-kidney",
+        "signs-or-symptoms",
+        "regularly-active",
+        "raised-blood-pressure",
+        "bone-thinning",
+        "joint-replacement",
+        "recent-surgery",
+        "recent-injury",
+        "very-mobile-joints",
+        "pregnancy-or-birth",
+        "blood-thinners",
+        "eye-pressure-or-retina",
+        "hernia",
+        "seizures",
+        "falls",
+        "numb-feet",
+        "pain-now",
     ];
 
     /// <summary>The text of answers.yaml.</summary>
     /// <param name="but">Answers given elsewhere, which are left out here.</param>
-    public static string Text(DateOnly answered, Func<string, bool> but) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"answered: {answered:yyyy-MM-dd}\nanswers:\n{string.Concat(Ids.Where(id => !but(id)).Select(id => $"  {id}: {(id == "regularly-active" ? "yes" : id == "pain-now" ? "0" : "no")}\n"))}");
+    public static string Text(DateOnly answered, Func<string, bool> but) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"answered: {answered:yyyy-MM-dd}\nanswers:\n{string.Concat(Ids.Where(id => !but(id)).Select(id => $"  {id}: {(id == "regularly-active" ? "yes" : id == "pain-now" ? "0" : "no")}\n"))}"
+        );
 }

@@ -2,7 +2,8 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>The same club under a coach who writes German. Ida and Odile read English; only Odile raises her heels, which has a sign of its own and asks for balance.</summary>
+/// <summary>The same club under a coach who writes German. Ida and Odile read English; only Odile raises her heels, which has a
+/// sign of its own and asks for balance.</summary>
 internal static class GermanClub
 {
     /// <summary>Of every caution and exercise the German text, with a word or two that stand in no English one.</summary>
@@ -12,8 +13,14 @@ internal static class GermanClub
         .With("cautions/stechen.md", "---\ntitle: Stechender Schmerz\nkind: stop\n---\nBrich die Übung ab.\n")
         .With("cautions/wadenzug.md", "---\ntitle: Ein Zug in der Wade\nkind: expect\n---\nDas ist die Dehnung.\n")
         .With("cautions/krampf.md", "---\ntitle: Ein Krampf im Fuß\nkind: ease-off\n---\nLass los, bis er weg ist.\n")
-        .With("cautions/festhalten.md", "---\ntitle: Etwas zum Festhalten\nkind: take-care\nattaches-to: { property: balance }\n---\nStell dich neben die Wand.\n")
-        .With("exercises/wadendehnung.md", """
+        .With(
+            "cautions/festhalten.md",
+            "---\ntitle: Etwas zum Festhalten\nkind: take-care\nattaches-to: { property: balance }\n---\nStell dich "
+                + "neben die Wand.\n"
+        )
+        .With(
+            "exercises/wadendehnung.md",
+            """
             ---
             title: Wadendehnung
             trains: ankle dorsiflexion
@@ -31,8 +38,11 @@ internal static class GermanClub
 
             ## Do
             1. Bleib so, {hold} lang. Danach kommt das [Fersenheben](fersenheben.md).
-            """)
-        .With("exercises/fersenheben.md", """
+            """
+        )
+        .With(
+            "exercises/fersenheben.md",
+            """
             ---
             title: Fersenheben
             trains: ankle dorsiflexion
@@ -45,7 +55,8 @@ internal static class GermanClub
             ---
             ## Do
             1. Heb die Ferse und bleib oben, {hold} lang.
-            """)
+            """
+        )
         .Member("ida", ["- use: wadendehnung"], weeks: 2)
         .Member("odile", ["- use: wadendehnung\n- use: fersenheben"], weeks: 2);
 
@@ -54,7 +65,9 @@ internal static class GermanClub
         .With("cautions/wadenzug.en.md", "---\ntitle: A pull in the calf\n---\nThat is the stretch.\n")
         .With("cautions/krampf.en.md", "---\ntitle: A cramp in the foot\n---\nLet go until it has gone.\n")
         .With("cautions/festhalten.en.md", "---\ntitle: Something to hold on to\n---\nStand beside the wall.\n")
-        .With("exercises/wadendehnung.en.md", """
+        .With(
+            "exercises/wadendehnung.en.md",
+            """
             ---
             title: Calf stretch
             ---
@@ -68,9 +81,24 @@ internal static class GermanClub
 
             ## Later
             Rest {rest}.
-            """)
+            """
+        )
         .With("exercises/fersenheben.en.md", "---\ntitle: Heel raise\n---\n## Do\n1. Raise the heel and stay up for {hold}.\n");
 
     public static readonly string[] German =
-        ["Stechend", "Brich", "Zug in", "Dehnung", "Krampf", "Lass los", "Festhalten", "Stell dich", "Wadendehnung", "hintere Ferse", "Bleib so", "Danach", "Heb die"];
+    [
+        "Stechend",
+        "Brich",
+        "Zug in",
+        "Dehnung",
+        "Krampf",
+        "Lass los",
+        "Festhalten",
+        "Stell dich",
+        "Wadendehnung",
+        "hintere Ferse",
+        "Bleib so",
+        "Danach",
+        "Heb die",
+    ];
 }

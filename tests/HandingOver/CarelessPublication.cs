@@ -9,7 +9,8 @@ internal static class CarelessPublication
     public static void ClearAndWrite(Site site, string target)
     {
         var folder = Path.Combine(target, site.Client.Text);
-        if (Directory.Exists(folder)) Directory.Delete(folder, recursive: true);
+        if (Directory.Exists(folder))
+            Directory.Delete(folder, recursive: true);
         WriteAll(site, folder);
     }
 
@@ -32,7 +33,9 @@ internal static class CarelessPublication
         using var zip = new ZipArchive(file, ZipArchiveMode.Create);
         foreach (var page in site.Pages)
         {
-            using var content = new StreamWriter(zip.CreateEntry($"{site.Client}/{page.Path}", CompressionLevel.NoCompression).Open());
+            using var content = new StreamWriter(
+                zip.CreateEntry($"{site.Client}/{page.Path}", CompressionLevel.NoCompression).Open()
+            );
             content.Write(page.Html);
         }
     }
@@ -40,6 +43,7 @@ internal static class CarelessPublication
     public static void WriteAll(Site site, string folder)
     {
         Directory.CreateDirectory(folder);
-        foreach (var page in site.Pages) File.WriteAllText(Path.Combine(folder, page.Path), page.Html);
+        foreach (var page in site.Pages)
+            File.WriteAllText(Path.Combine(folder, page.Path), page.Html);
     }
 }

@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.HandingOver;
 
-/// <summary>All that a disk keeps about a folder and what stands in it: inode, number of names, size, time of change of content and of entry.</summary>
+/// <summary>All that a disk keeps about a folder and what stands in it: inode, number of names, size, time of change of content
+/// and of entry.</summary>
 internal static class DiskState
 {
     public static Series<string> Of(string folder)
@@ -18,6 +19,9 @@ internal static class DiskState
     {
         var (exit, output) = TemporaryFolder.Run("find", folder, "-type", "f", "-printf", "%P %i\n");
         Assert.Equal(0, exit);
-        return output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.Split(' ')).ToDictionary(p => p[0], p => p[1]);
+        return output
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .Select(line => line.Split(' '))
+            .ToDictionary(p => p[0], p => p[1]);
     }
 }

@@ -70,7 +70,8 @@ public sealed class ExchangeTests : IDisposable
         var target = folder["sites"];
         publish(ExampleSite.Edition("odd"), target);
         var reader = new FolderReader(Path.Combine(target, "rufus"));
-        for (var n = 0; n < publishes && !until(reader); n++) publish(ExampleSite.Edition(n % 2 == 0 ? "even" : "odd"), target);
+        for (var n = 0; n < publishes && !until(reader); n++)
+            publish(ExampleSite.Edition(n % 2 == 0 ? "even" : "odd"), target);
         reader.Dispose();
         return reader;
     }

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Tests.HandingOver;
 
-/// <summary>A client who reads two pages of a site again and again while it is published, both by their paths and from a folder that was opened
-/// once and then holds still under its descriptor.</summary>
+/// <summary>A client who reads two pages of a site again and again while it is published, both by their paths and from a folder
+/// that was opened once and then holds still under its descriptor.</summary>
 internal sealed partial class FolderReader : IDisposable
 {
     private readonly string site;
@@ -37,8 +37,10 @@ internal sealed partial class FolderReader : IDisposable
     {
         while (!done)
         {
-            if (Edition(site, "index.html") is null) Missing++;
-            if (Edition(site, "session-1.html") is null) Missing++;
+            if (Edition(site, "index.html") is null)
+                Missing++;
+            if (Edition(site, "session-1.html") is null)
+                Missing++;
             ReadOpened();
             Rounds++;
         }
@@ -47,10 +49,12 @@ internal sealed partial class FolderReader : IDisposable
     private void ReadOpened()
     {
         var opened = Open(site, 0);
-        if (opened < 0) return;
+        if (opened < 0)
+            return;
         var one = Edition($"/proc/self/fd/{opened}", "index.html");
         var other = Edition($"/proc/self/fd/{opened}", "session-1.html");
-        if (one is not null && other is not null && one != other) Mixed++;
+        if (one is not null && other is not null && one != other)
+            Mixed++;
         _ = Close(opened);
     }
 

@@ -19,7 +19,10 @@ public sealed class HandOverFailureTests : IDisposable
 
         var failure = Refusal(large, target);
 
-        Assert.Equal($"There is no room left for '{target}/rufus'. Free some space on that disk, and publish again.", failure.Message);
+        Assert.Equal(
+            $"There is no room left for '{target}/rufus'. Free some space on that disk, and publish again.",
+            failure.Message
+        );
         Assert.Equal(ExampleSite.Edition("first").Files(), ExampleSite.FilesIn(Path.Combine(target, "rufus")));
         Assert.Empty(TemporaryFolder.LeftoversIn(target));
         Assert.True(Publication.Write(ExampleSite.Edition("second"), target).Changed);
@@ -34,7 +37,10 @@ public sealed class HandOverFailureTests : IDisposable
 
         var failure = Refusal(ExampleSite.Edition("second"), target);
 
-        Assert.Equal($"'{target}' is on a disk that cannot be written. Name a folder on another disk with --to.", failure.Message);
+        Assert.Equal(
+            $"'{target}' is on a disk that cannot be written. Name a folder on another disk with --to.",
+            failure.Message
+        );
         Assert.Equal(ExampleSite.Edition("first").Files(), ExampleSite.FilesIn(Path.Combine(target, "rufus")));
     }
 
@@ -43,8 +49,7 @@ public sealed class HandOverFailureTests : IDisposable
     {
         using var target = TargetFolder.Open(folder["sites"]);
 
-        var failure = Assert.Throws<HandOverException>(() =>
-            Publication.Write(ExampleSite.Edition("first"), target, places =>
+        var failure = Assert.Throws<HandOverException>(() => Publication.Write(ExampleSite.Edition("first"), target, places =>
             {
                 Directory.Delete(target.Root, recursive: true);
                 Exchange.Put(places);
@@ -74,11 +79,13 @@ public sealed class HandOverFailureTests : IDisposable
         Publication.Write(ExampleSite.Edition("first"), target);
 
         Assert.Throws<HandOverException>(() => Publication.Write(ExampleSite.Edition("second"), target, places =>
-        {
-            Directory.Delete(places.New, recursive: true);
-            if (how == "exchange") Exchange.Put(places);
-            else Exchange.PutByTwoRenames(places);
-        }));
+            {
+                Directory.Delete(places.New, recursive: true);
+                if (how == "exchange")
+                    Exchange.Put(places);
+                else
+                    Exchange.PutByTwoRenames(places);
+            }));
 
         Assert.Equal(ExampleSite.Edition("first").Files(), ExampleSite.FilesIn(folder["sites/rufus"]));
         Assert.Empty(TemporaryFolder.LeftoversIn(target.Root));
@@ -90,7 +97,10 @@ public sealed class HandOverFailureTests : IDisposable
         File.WriteAllText(folder["letter"], "");
 
         foreach (var target in (string[])[folder["letter"], folder["letter/sites"], folder["letter/sites/of/the/gym"]])
-            Assert.Equal($"'{folder["letter"]}' is a file, not a folder.", Refusal(ExampleSite.Edition("first"), target).Sentence);
+            Assert.Equal(
+                $"'{folder["letter"]}' is a file, not a folder.",
+                Refusal(ExampleSite.Edition("first"), target).Sentence
+            );
     }
 
     [Theory]
@@ -103,7 +113,10 @@ public sealed class HandOverFailureTests : IDisposable
 
         var failure = Refusal(ExampleSite.Edition("first"), folder["sites"] + ending);
 
-        Assert.Equal($"'{folder["sites"]}' is a link to '{folder["elsewhere"]}'. Name the folder itself with --to.", failure.Message);
+        Assert.Equal(
+            $"'{folder["sites"]}' is a link to '{folder["elsewhere"]}'. Name the folder itself with --to.",
+            failure.Message
+        );
         Assert.Empty(Directory.EnumerateFileSystemEntries(folder["elsewhere"]));
     }
 
@@ -116,7 +129,11 @@ public sealed class HandOverFailureTests : IDisposable
         File.WriteAllText(folder["sites/maud"], "");
 
         Assert.Contains("is a link", Refusal(ExampleSite.Edition("first"), folder["sites"]).Sentence, StringComparison.Ordinal);
-        Assert.Contains("is a file", Refusal(ExampleSite.Edition("first", "maud"), folder["sites"]).Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            "is a file",
+            Refusal(ExampleSite.Edition("first", "maud"), folder["sites"]).Sentence,
+            StringComparison.Ordinal
+        );
         Assert.Empty(Directory.EnumerateFileSystemEntries(folder["elsewhere"]));
     }
 
@@ -147,7 +164,10 @@ public sealed class HandOverFailureTests : IDisposable
 
     [Fact]
     public void A_target_with_no_name_is_refused() =>
-        Assert.Equal("The folder to publish into has no name. Name a folder with --to.", Refusal(ExampleSite.Edition("first"), "").Message);
+        Assert.Equal(
+            "The folder to publish into has no name. Name a folder with --to.",
+            Refusal(ExampleSite.Edition("first"), "").Message
+        );
 
     private static HandOverException Refusal(Site site, string target) =>
         Assert.Throws<HandOverException>(() => Publication.Write(site, target));

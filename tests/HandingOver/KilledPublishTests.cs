@@ -5,8 +5,9 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.HandingOver;
 
-/// <summary>A publish is killed at moments that are chosen by chance, the same on every run; where in a publish each falls is up to the machine. What
-/// a killed process has written is not lost, so the disk may be memory, which takes most kills near the step that counts.</summary>
+/// <summary>A publish is killed at moments that are chosen by chance, the same on every run; where in a publish each falls is up
+/// to the machine. What a killed process has written is not lost, so the disk may be memory, which takes most kills near the step
+/// that counts.</summary>
 public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
 {
     private static readonly int Kills = LongProof.Cases(200);
@@ -24,7 +25,8 @@ public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
 
         Show(how, kills);
         Assert.All(kills, kill => Assert.Contains(kill.Afterwards, (Standing[])[Standing.Old, Standing.New]));
-        if (how != "two renames") Assert.All(kills, kill => Assert.Equal(kill.Afterwards, kill.AtOnce));
+        if (how != "two renames")
+            Assert.All(kills, kill => Assert.Equal(kill.Afterwards, kill.AtOnce));
         Assert.All(kills.Where(kill => !kill.Inside), kill => Assert.Equal(Standing.New, kill.Afterwards));
         Assert.All(kills, kill => Assert.True(PublishedAgain(how, kill.Target).Changed));
         Assert.True(kills.Count(kill => kill.Inside) >= Kills / 4, "Too few kills fell inside a publish to prove anything.");
@@ -39,7 +41,8 @@ public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
         foreach (var kill in Kill(how, seed).Take(200))
         {
             kills.Add(kill);
-            if (kill.Afterwards is Standing.Torn or Standing.Nothing) break;
+            if (kill.Afterwards is Standing.Torn or Standing.Nothing)
+                break;
         }
 
         Show(how, kills.ToSeries());
@@ -65,21 +68,26 @@ public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
     /// <summary>More exactly than by sleeping, because a whole publish takes only a few milliseconds.</summary>
     private static void WaitFor(TimeSpan time)
     {
-        for (var watch = Stopwatch.StartNew(); watch.Elapsed < time;) Thread.SpinWait(20);
+        for (var watch = Stopwatch.StartNew(); watch.Elapsed < time; )
+            Thread.SpinWait(20);
     }
 
     private static PublicationResult PublishedAgain(string how, string target) =>
-        how == "zip" ? Publication.WriteZip(ExampleSite.Long("later"), target) : Publication.Write(ExampleSite.Long("later"), target);
+        how == "zip"
+            ? Publication.WriteZip(ExampleSite.Long("later"), target)
+            : Publication.Write(ExampleSite.Long("later"), target);
 
     private static Standing StandingIn(string target, string how, int edition)
     {
         var zip = how.StartsWith("zip", StringComparison.Ordinal);
         var place = Path.Combine(target, zip ? "rufus.zip" : "rufus");
-        if (!Path.Exists(place)) return Standing.Nothing;
+        if (!Path.Exists(place))
+            return Standing.Nothing;
         try
         {
             var site = zip ? PublishedSite.ReadZip(place, ExampleSite.Rufus) : PublishedSite.Read(place, ExampleSite.Rufus);
-            if (IsEdition(site, edition)) return Standing.New;
+            if (IsEdition(site, edition))
+                return Standing.New;
             return IsEdition(site, edition - 1) ? Standing.Old : Standing.Torn;
         }
         catch (HandOverException)
@@ -88,13 +96,20 @@ public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
         }
     }
 
-    private static bool IsEdition(Site site, int edition) => site.Pages.Equals(ExampleSite.Long(edition).Pages) && site.Assets.Count == 0;
+    private static bool IsEdition(Site site, int edition) =>
+        site.Pages.Equals(ExampleSite.Long(edition).Pages) && site.Assets.Count == 0;
 
     private void Show(string how, Series<Killed> kills)
     {
-        output.WriteLine($"{"how",-26} {"kills",5}  {"inside a publish",16}  {"old",4} {"new",4} {"torn",4} {"none",4}   none before it was put right");
-        output.WriteLine($"{how,-26} {kills.Count,5}  {kills.Count(kill => kill.Inside),16}  {Of(Standing.Old),4} {Of(Standing.New),4} {Of(Standing.Torn),4} {Of(Standing.Nothing),4}   "
-            + kills.Count(kill => kill.AtOnce == Standing.Nothing));
+        output.WriteLine(
+            $"{"how", -26} {"kills", 5}  {"inside a publish", 16}  {"old", 4} {"new", 4} {"torn", 4} {"none", 4}   none "
+                + "before it was put right"
+        );
+        output.WriteLine(
+            $"{how, -26} {kills.Count, 5}  {kills.Count(kill => kill.Inside), 16}  {Of(Standing.Old), 4} "
+                + $"{Of(Standing.New), 4} {Of(Standing.Torn), 4} {Of(Standing.Nothing), 4}   "
+                + kills.Count(kill => kill.AtOnce == Standing.Nothing)
+        );
 
         int Of(Standing standing) => kills.Count(kill => kill.Afterwards == standing);
     }

@@ -26,7 +26,10 @@ public sealed class PublicationTests : IDisposable
         Assert.Empty(result.Untouched);
         Assert.Empty(result.Removed);
         Assert.Equal(6, result.Pages);
-        Assert.Equal(Directory.EnumerateFiles(Place, "*", SearchOption.AllDirectories).Sum(path => new FileInfo(path).Length), result.Bytes);
+        Assert.Equal(
+            Directory.EnumerateFiles(Place, "*", SearchOption.AllDirectories).Sum(path => new FileInfo(path).Length),
+            result.Bytes
+        );
         Assert.Empty(TemporaryFolder.LeftoversIn(Target));
     }
 
@@ -157,11 +160,13 @@ public sealed class PublicationTests : IDisposable
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such permissions.");
         const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
         Publication.Write(ExampleSite.Edition("first"), Target);
-        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(Place, OwnerOnly);
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(Place, OwnerOnly);
 
         Publication.Write(ExampleSite.Edition("other"), Target);
 
-        if (!OperatingSystem.IsWindows()) Assert.Equal(OwnerOnly, File.GetUnixFileMode(Place));
+        if (!OperatingSystem.IsWindows())
+            Assert.Equal(OwnerOnly, File.GetUnixFileMode(Place));
     }
 
     [Fact]
@@ -169,7 +174,9 @@ public sealed class PublicationTests : IDisposable
     {
         using (var target = TargetFolder.Open(Target))
         {
-            Parallel.ForEach(["rufus", "maud", "ivo"], client => Publication.Write(ExampleSite.Edition("of " + client, client), target));
+            Parallel.ForEach(["rufus", "maud", "ivo"], client =>
+                Publication.Write(ExampleSite.Edition("of " + client, client), target)
+            );
         }
 
         foreach (var client in (string[])["rufus", "maud", "ivo"])

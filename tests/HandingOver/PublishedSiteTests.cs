@@ -81,7 +81,8 @@ public sealed class PublishedSiteTests : IDisposable
         File.AppendAllText(page, new string('a', 100));
         Assert.Equal($"'{page}' is larger than 4 MiB, without its pictures and clips.", Refusal(Place).Sentence);
 
-        using (var longer = File.OpenWrite(page)) longer.SetLength(PublishedSite.LargestWhole + 1);
+        using (var longer = File.OpenWrite(page))
+            longer.SetLength(PublishedSite.LargestWhole + 1);
         Assert.Equal($"'{page}' is larger than 64 MiB.", Refusal(Place).Sentence);
     }
 
@@ -89,7 +90,8 @@ public sealed class PublishedSiteTests : IDisposable
     public void Ten_thousand_files_are_read_and_one_more_is_not()
     {
         var many = Directory.CreateDirectory(folder["many"]).FullName;
-        for (var n = 0; n < 10_000; n++) File.WriteAllBytes(Path.Combine(many, n.ToString(CultureInfo.InvariantCulture)), []);
+        for (var n = 0; n < 10_000; n++)
+            File.WriteAllBytes(Path.Combine(many, n.ToString(CultureInfo.InvariantCulture)), []);
         Assert.Equal(10_000, PublishedSite.Read(many, ExampleSite.Rufus).Assets.Count);
 
         File.WriteAllBytes(Path.Combine(many, "more"), []);
@@ -100,7 +102,8 @@ public sealed class PublishedSiteTests : IDisposable
     [Fact]
     public void A_site_that_is_larger_than_a_gibibyte_is_not_read()
     {
-        using (var asset = File.Create(Path.Combine(Place, "film"))) asset.SetLength(PublishedSite.LargestSite);
+        using (var asset = File.Create(Path.Combine(Place, "film")))
+            asset.SetLength(PublishedSite.LargestSite);
 
         Assert.Equal($"'{Place}' is larger than 1024 MiB.", Refusal(Place).Sentence);
     }
@@ -108,7 +111,10 @@ public sealed class PublishedSiteTests : IDisposable
     [Fact]
     public void A_pipe_is_not_waited_for()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() && TemporaryFolder.Run("mkfifo", Path.Combine(Place, "pipe.html")).Exit == 0, "No pipe can be made here.");
+        Assert.SkipUnless(
+            OperatingSystem.IsLinux() && TemporaryFolder.Run("mkfifo", Path.Combine(Place, "pipe.html")).Exit == 0,
+            "No pipe can be made here."
+        );
 
         Assert.Contains(new Page("pipe.html", ""), PublishedSite.Read(Place, ExampleSite.Rufus).Pages);
     }

@@ -7,8 +7,8 @@ using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
 
-/// <summary>This same test program, started once more to publish one edition after the other and be killed. It does so instead of running tests when
-/// a variable of its environment says how and where.</summary>
+/// <summary>This same test program, started once more to publish one edition after the other and be killed. It does so instead of
+/// running tests when a variable of its environment says how and where.</summary>
 internal sealed class PublishingProcess : IDisposable
 {
     private const string How = "GRADUS_TEST_PUBLISH_HOW";
@@ -24,7 +24,8 @@ internal sealed class PublishingProcess : IDisposable
         var start = new ProcessStartInfo(dotnet, [typeof(PublishingProcess).Assembly.Location]) { RedirectStandardOutput = true };
         start.Environment[How] = how;
         start.Environment[Where] = where;
-        foreach (var (name, value) in environment) start.Environment[name] = value;
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
         process = Process.Start(start)!;
         Zone = process.StandardOutput.ReadLine();
         Assert.Equal("at work", process.StandardOutput.ReadLine());
@@ -40,23 +41,30 @@ internal sealed class PublishingProcess : IDisposable
         while (lastLine != $"end {publishes}")
         {
             lastLine = process.StandardOutput.ReadLine() ?? throw new EndOfStreamException("The publishing ended by itself.");
-            if (lastLine == $"begin {publishes}") watch.Restart();
+            if (lastLine == $"begin {publishes}")
+                watch.Restart();
         }
         return watch.Elapsed;
     }
 
-    /// <summary>Kills it as <c>kill -9</c> does. Says the number of the last edition whose publish it had begun, and whether it had also finished.</summary>
+    /// <summary>Kills it as <c>kill -9</c> does. Says the number of the last edition whose publish it had begun, and whether it
+    /// had also finished.</summary>
     public (int Edition, bool Finished) Kill()
     {
         process.Kill();
-        var last = process.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).LastOrDefault(lastLine).Split(' ');
+        var last = process
+            .StandardOutput.ReadToEnd()
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .LastOrDefault(lastLine)
+            .Split(' ');
         process.WaitForExit();
         return (int.Parse(last[1], CultureInfo.InvariantCulture), last[0] == "end");
     }
 
     public void Dispose()
     {
-        if (!process.HasExited) process.Kill();
+        if (!process.HasExited)
+            process.Kill();
         process.WaitForExit();
         process.Dispose();
     }
@@ -64,19 +72,23 @@ internal sealed class PublishingProcess : IDisposable
     [ModuleInitializer]
     internal static void PublishInsteadOfTesting()
     {
-        if (Environment.GetEnvironmentVariable(How) is not { } how || Environment.GetEnvironmentVariable(Where) is not { } target) return;
+        if (Environment.GetEnvironmentVariable(How) is not { } how || Environment.GetEnvironmentVariable(Where) is not { } target)
+            return;
         Console.WriteLine(TimeZoneInfo.Local.BaseUtcOffset);
-        if (how == "hold") Hold(target);
+        if (how == "hold")
+            Hold(target);
         PublishOnce(how, target, 0);
         Console.WriteLine("at work");
-        if (how == "zip once") Thread.Sleep(Timeout.Infinite);
+        if (how == "zip once")
+            Thread.Sleep(Timeout.Infinite);
         for (var n = 1; n < 100_000; n++)
         {
             Console.WriteLine($"begin {n}");
             PublishOnce(how, target, n);
             Console.WriteLine($"end {n}");
             // So that a few kills fall outside, where the new site must already stand.
-            if (n % 20 == 0) Thread.Sleep(1);
+            if (n % 20 == 0)
+                Thread.Sleep(1);
         }
         Environment.Exit(1);
     }
@@ -91,10 +103,14 @@ internal sealed class PublishingProcess : IDisposable
     private static void PublishOnce(string how, string target, int n)
     {
         var site = ExampleSite.Long(n);
-        if (how == "cleared and written again") CarelessPublication.ClearAndWrite(site, target);
-        else if (how == "zip in place") CarelessPublication.ZipInPlace(site, target);
-        else if (how is "zip" or "zip once") Publication.WriteZip(site, target);
-        else PublishFolder(how, site, target);
+        if (how == "cleared and written again")
+            CarelessPublication.ClearAndWrite(site, target);
+        else if (how == "zip in place")
+            CarelessPublication.ZipInPlace(site, target);
+        else if (how is "zip" or "zip once")
+            Publication.WriteZip(site, target);
+        else
+            PublishFolder(how, site, target);
     }
 
     private static void PublishFolder(string how, Site site, string target)

@@ -55,7 +55,9 @@ public sealed class SitePathTests : IDisposable
 
     [Fact]
     public void A_site_without_a_front_page_is_refused() =>
-        Assert.Throws<HandOverException>(() => Publication.Write(ExampleSite.Edition("first").Without("index.html"), folder["sites"]));
+        Assert.Throws<HandOverException>(() =>
+            Publication.Write(ExampleSite.Edition("first").Without("index.html"), folder["sites"])
+        );
 
     [Fact]
     public void A_page_with_half_a_character_is_refused() =>

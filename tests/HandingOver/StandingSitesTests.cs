@@ -15,8 +15,10 @@ public sealed class StandingSitesTests : IDisposable
     [Fact]
     public void Sites_of_clients_who_left_are_named_and_stay()
     {
-        foreach (var client in (string[])["rufus", "maud", "ivo"]) Publication.Write(ExampleSite.Edition("first", client), Target);
-        foreach (var client in (string[])["rufus", "maud", "agnes"]) Publication.WriteZip(ExampleSite.Edition("first", client), Target);
+        foreach (var client in (string[])["rufus", "maud", "ivo"])
+            Publication.Write(ExampleSite.Edition("first", client), Target);
+        foreach (var client in (string[])["rufus", "maud", "agnes"])
+            Publication.WriteZip(ExampleSite.Edition("first", client), Target);
 
         var strangers = Publication.Strangers(Target, [ExampleSite.Rufus]);
 
@@ -47,7 +49,10 @@ public sealed class StandingSitesTests : IDisposable
         Publication.WriteZip(ExampleSite.Edition("first"), Target);
         Publication.WriteZip(ExampleSite.Edition("first", "maud"), Target);
 
-        Assert.Equal([Path.Combine(Target, "rufus"), Path.Combine(Target, "rufus.zip")], Publication.PlacesOf(ExampleSite.Rufus, Target));
+        Assert.Equal(
+            [Path.Combine(Target, "rufus"), Path.Combine(Target, "rufus.zip")],
+            Publication.PlacesOf(ExampleSite.Rufus, Target)
+        );
         Assert.Equal([Path.Combine(Target, "maud.zip")], Publication.PlacesOf(Maud, Target));
         Assert.Empty(Publication.PlacesOf(new("ivo"), Target));
     }

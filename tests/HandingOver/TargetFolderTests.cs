@@ -18,10 +18,15 @@ public sealed class TargetFolderTests : IDisposable
     public async Task A_second_publish_waits_for_the_first(string form)
     {
         var first = TargetFolder.Open(Target);
-        if (form == "zip") Publication.WriteZip(ExampleSite.Edition("first"), first);
-        var second = Task.Run(() => form == "zip"
-            ? Publication.WriteZip(ExampleSite.Edition("second"), Target)
-            : Publication.Write(ExampleSite.Edition("second"), Target), TestContext.Current.CancellationToken);
+        if (form == "zip")
+            Publication.WriteZip(ExampleSite.Edition("first"), first);
+        var second = Task.Run(
+            () =>
+                form == "zip"
+                    ? Publication.WriteZip(ExampleSite.Edition("second"), Target)
+                    : Publication.Write(ExampleSite.Edition("second"), Target),
+            TestContext.Current.CancellationToken
+        );
         await Task.Delay(600, TestContext.Current.CancellationToken);
 
         Assert.False(second.IsCompleted);
@@ -35,10 +40,15 @@ public sealed class TargetFolderTests : IDisposable
     public async Task Publishes_of_both_forms_at_once_take_turns()
     {
         Func<Site, string, PublicationResult>[] forms = [Publication.Write, Publication.WriteZip];
-        var publishes = forms.SelectMany(publish => ((string[])["one", "other"]).Select(who => Task.Run(() =>
-        {
-            for (var n = 0; n < 4; n++) publish(ExampleSite.Edition($"{n} of {who}"), Target);
-        })));
+        var publishes = forms.SelectMany(publish =>
+            ((string[])["one", "other"]).Select(who =>
+                Task.Run(() =>
+                {
+                    for (var n = 0; n < 4; n++)
+                        publish(ExampleSite.Edition($"{n} of {who}"), Target);
+                })
+            )
+        );
 
         await Task.WhenAll(publishes);
 

@@ -4,22 +4,41 @@ public sealed class HouseTests
 {
     private static readonly string[] TopLevel =
     [
-        "BannedSymbols.txt", "DEVELOPERS.md", "Directory.Build.props", "Directory.Packages.props", "LICENSE", "Publisher.sln", "README.md",
-        "content", "global.json", "site-output-sample", "src", "tests", "themes",
+        "BannedSymbols.txt",
+        "DEVELOPERS.md",
+        "Directory.Build.props",
+        "Directory.Packages.props",
+        "LICENSE",
+        "Publisher.sln",
+        "README.md",
+        "content",
+        "global.json",
+        "site-output-sample",
+        "src",
+        "tests",
+        "themes",
     ];
 
     [Fact]
     public void The_top_level_is_the_agreed_one()
     {
-        var found = Directory.GetFileSystemEntries(Repository.Root).Select(e => Path.GetFileName(e)).Where(name => !name.StartsWith('.') && name != "site");
+        var found = Directory
+            .GetFileSystemEntries(Repository.Root)
+            .Select(e => Path.GetFileName(e))
+            .Where(name => !name.StartsWith('.') && name != "site");
         Assert.Equal(TopLevel, found.Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void No_file_is_longer_than_300_lines()
     {
-        var files = Repository.Files("src", ".cs").Concat(Repository.Files("tests", ".cs"))
-            .Concat(Repository.Files("themes", ".html")).Concat(Repository.Files("themes", ".css")).Concat(Repository.Files("themes", ".js")).ToArray();
+        var files = Repository
+            .Files("src", ".cs")
+            .Concat(Repository.Files("tests", ".cs"))
+            .Concat(Repository.Files("themes", ".html"))
+            .Concat(Repository.Files("themes", ".css"))
+            .Concat(Repository.Files("themes", ".js"))
+            .ToArray();
         Assert.True(files.Length > 100);
         Assert.All(files, file => Assert.True(File.ReadLines(file).Count() <= 300, $"{file} is longer than 300 lines"));
     }
@@ -27,7 +46,9 @@ public sealed class HouseTests
     [Fact]
     public void Every_source_file_ends_its_lines_the_same_way()
     {
-        foreach (var file in Repository.Files("src", "").Concat(Repository.Files("content", "")).Concat(Repository.Files("themes", "")))
+        foreach (
+            var file in Repository.Files("src", "").Concat(Repository.Files("content", "")).Concat(Repository.Files("themes", ""))
+        )
             Assert.DoesNotContain('\r', File.ReadAllText(file));
     }
 

@@ -1,6 +1,7 @@
 namespace Gradus.Tests.House;
 
-/// <summary>Proofs over many cases: a tenth of them in <c>tests/run</c>, the same ones every time, and all under <c>tests/run --long</c>.</summary>
+/// <summary>Proofs over many cases: a tenth of them in <c>tests/run</c>, the same ones every time, and all under <c>tests/run
+/// --long</c>.</summary>
 internal static class LongProof
 {
     public static bool Whole { get; } = Environment.GetEnvironmentVariable("GRADUS_LONG") == "1";

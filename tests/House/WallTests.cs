@@ -24,11 +24,16 @@ public sealed class WallTests
     [Fact]
     public void Each_room_refers_to_what_it_may_and_to_nothing_else()
     {
-        Assert.Equal(Rooms.Keys.Order(StringComparer.Ordinal), Directory.GetDirectories(Repository.Path("src")).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Rooms.Keys.Order(StringComparer.Ordinal),
+            Directory.GetDirectories(Repository.Path("src")).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)
+        );
         foreach (var (room, allowed) in Rooms)
         {
             var project = XDocument.Load(Repository.Path("src", room, room + ".csproj"));
-            var references = project.Descendants("ProjectReference").Select(r => Path.GetFileNameWithoutExtension((string?)r.Attribute("Include") ?? ""))
+            var references = project
+                .Descendants("ProjectReference")
+                .Select(r => Path.GetFileNameWithoutExtension((string?)r.Attribute("Include") ?? ""))
                 .Concat(project.Descendants("PackageReference").Select(r => (string?)r.Attribute("Include") ?? ""));
             Assert.Equal(allowed, references.Order(StringComparer.Ordinal));
         }
@@ -37,7 +42,9 @@ public sealed class WallTests
     [Fact]
     public void The_domain_stands_on_the_framework_alone()
     {
-        Assert.All(typeof(Practice).Assembly.GetReferencedAssemblies(), a => Assert.StartsWith("System.", a.Name, StringComparison.Ordinal));
+        Assert.All(typeof(Practice).Assembly.GetReferencedAssemblies(), a =>
+            Assert.StartsWith("System.", a.Name, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -59,15 +66,25 @@ public sealed class WallTests
     [Fact]
     public void A_theme_sees_views_only()
     {
-        var views = typeof(SiteRenderer).Assembly.GetTypes().Where(t => t.Name.EndsWith("View", StringComparison.Ordinal)).ToArray();
+        var views = typeof(SiteRenderer)
+            .Assembly.GetTypes()
+            .Where(t => t.Name.EndsWith("View", StringComparison.Ordinal))
+            .ToArray();
         Assert.True(views.Length > 10);
         foreach (var property in views.SelectMany(v => v.GetProperties()))
         {
             foreach (var type in Parts(property.PropertyType))
             {
-                var plain = type == typeof(string) || type == typeof(bool) || type == typeof(int) || type == typeof(Series<>)
+                var plain =
+                    type == typeof(string)
+                    || type == typeof(bool)
+                    || type == typeof(int)
+                    || type == typeof(Series<>)
                     || type.Assembly == typeof(SiteRenderer).Assembly;
-                Assert.True(plain || property.Name == "EqualityContract", $"{property.DeclaringType?.Name}.{property.Name} shows a theme {type}");
+                Assert.True(
+                    plain || property.Name == "EqualityContract",
+                    $"{property.DeclaringType?.Name}.{property.Name} shows a theme {type}"
+                );
             }
         }
     }
@@ -87,34 +104,62 @@ public sealed class WallTests
     [Fact]
     public void No_rule_touches_the_parser_of_pages()
     {
-        foreach (var file in Repository.Files("src/Auditing/Rules", ".cs").Append(Repository.Path("src", "Auditing", "RuleBook.cs")))
+        foreach (
+            var file in Repository.Files("src/Auditing/Rules", ".cs").Append(Repository.Path("src", "Auditing", "RuleBook.cs"))
+        )
             Assert.DoesNotContain("AngleSharp", File.ReadAllText(file), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Disk_and_console_stand_behind_named_doors()
     {
-        string[] doors = ["src/CommandLine/", "src/HandingOver/", "src/Reading/Sources/SourceFolder.cs", "src/Rendering/ThemeFolder.cs"];
+        string[] doors =
+        [
+            "src/CommandLine/",
+            "src/HandingOver/",
+            "src/Reading/Sources/SourceFolder.cs",
+            "src/Rendering/ThemeFolder.cs",
+        ];
         foreach (var file in Repository.Files("src", ".cs"))
         {
             var path = Path.GetRelativePath(Repository.Root, file);
-            if (doors.Any(d => path.StartsWith(d, StringComparison.Ordinal))) continue;
+            if (doors.Any(d => path.StartsWith(d, StringComparison.Ordinal)))
+                continue;
             var text = File.ReadAllText(file);
-            foreach (var word in new[] { "Console.", "Directory.", "File.Read", "File.Write", "File.Open", "File.Exists", "Environment.", "Process." })
+            foreach (
+                var word in new[]
+                {
+                    "Console.",
+                    "Directory.",
+                    "File.Read",
+                    "File.Write",
+                    "File.Open",
+                    "File.Exists",
+                    "Environment.",
+                    "Process.",
+                }
+            )
                 Assert.False(text.Contains(word, StringComparison.Ordinal), $"{path} uses {word}");
         }
     }
 
     /// <summary>The practice rules, what they share, and the book that calls them.</summary>
     private static bool MayJudgeThePractice(Type type) =>
-        typeof(IPracticeRule).IsAssignableFrom(type) || typeof(IClientRule).IsAssignableFrom(type)
+        typeof(IPracticeRule).IsAssignableFrom(type)
+        || typeof(IClientRule).IsAssignableFrom(type)
         || type.Name is "RuleBook" or "SignKinds" or "DoseFaults"
         || (type.DeclaringType is { } outer && MayJudgeThePractice(outer));
 
     private static IEnumerable<string> SignaturesWithPractice(Type type)
     {
-        const BindingFlags All = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
-        var mentioned = type.GetMethods(All).SelectMany(m => m.GetParameters().Select(p => p.ParameterType).Append(m.ReturnType).Select(t => (m.Name, Type: t)))
+        const BindingFlags All =
+            BindingFlags.Public
+            | BindingFlags.NonPublic
+            | BindingFlags.Instance
+            | BindingFlags.Static
+            | BindingFlags.DeclaredOnly;
+        var mentioned = type.GetMethods(All)
+            .SelectMany(m => m.GetParameters().Select(p => p.ParameterType).Append(m.ReturnType).Select(t => (m.Name, Type: t)))
             .Concat(type.GetConstructors(All).SelectMany(c => c.GetParameters().Select(p => (c.Name, Type: p.ParameterType))))
             .Concat(type.GetFields(All).Select(f => (f.Name, Type: f.FieldType)));
         return mentioned.Where(m => Parts(m.Type).Contains(typeof(Practice))).Select(m => $"{type.Name}.{m.Name}");
@@ -123,7 +168,8 @@ public sealed class WallTests
     /// <summary>A type and everything it is put together from.</summary>
     private static IEnumerable<Type> Parts(Type type)
     {
-        if (type.HasElementType && type.GetElementType() is { } element) return Parts(element);
+        if (type.HasElementType && type.GetElementType() is { } element)
+            return Parts(element);
         return type.IsGenericType ? type.GetGenericArguments().SelectMany(Parts).Append(type.GetGenericTypeDefinition()) : [type];
     }
 

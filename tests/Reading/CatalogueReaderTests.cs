@@ -16,7 +16,11 @@ public sealed class CatalogueReaderTests
         // As a practice's own, each catalogue is held against the other, gap by gap.
         var german = File.ReadAllText(House.Repository.Path("src", "Reading", "Words", "de.yaml"));
         Assert.Empty(LittlePractice.Golden.With("words/en.yaml", german).Findings());
-        Assert.NotEmpty(LittlePractice.Golden.With("words/en.yaml", german.Replace("{n} Sätze\"", "Sätze\"", StringComparison.Ordinal)).Findings());
+        Assert.NotEmpty(
+            LittlePractice
+                .Golden.With("words/en.yaml", german.Replace("{n} Sätze\"", "Sätze\"", StringComparison.Ordinal))
+                .Findings()
+        );
     }
 
     [Fact]
@@ -34,9 +38,16 @@ public sealed class CatalogueReaderTests
     {
         var fresh = FreshWords.Text("he");
         var findings = LittlePractice.Golden.With("words/he.yaml", fresh).Findings();
-        Assert.All(findings, f => Assert.Equal(("word-missing", Level.Error, "words/he.yaml"), (f.Rule.Text, f.Level, f.At.File)));
+        Assert.All(findings, f =>
+            Assert.Equal(("word-missing", Level.Error, "words/he.yaml"), (f.Rule.Text, f.Level, f.At.File))
+        );
         var keys = Words("en").In("en")?.Keys.ToArray() ?? [];
-        Assert.All(keys, key => Assert.Contains(findings, f => f.Message.StartsWith($"'{key}' ", StringComparison.Ordinal) || f.Message.StartsWith($"'{key}, ", StringComparison.Ordinal)));
+        Assert.All(keys, key =>
+            Assert.Contains(findings, f =>
+                f.Message.StartsWith($"'{key}' ", StringComparison.Ordinal)
+                || f.Message.StartsWith($"'{key}, ", StringComparison.Ordinal)
+            )
+        );
         var lines = fresh.Split('\n');
         Assert.All(findings, f => Assert.Contains("\"\"", lines[f.At.Line - 1], StringComparison.Ordinal));
     }
@@ -50,7 +61,11 @@ public sealed class CatalogueReaderTests
     {
         var basque = MadeUpWords.In("eu");
         Assert.Equal("ltr", Words("eu", basque).In("eu")?.Direction);
-        var untold = Assert.Single(LittlePractice.Golden.With("words/eu.yaml", basque.Replace("\nlanguage:", "\n#language:", StringComparison.Ordinal)).Findings());
+        var untold = Assert.Single(
+            LittlePractice
+                .Golden.With("words/eu.yaml", basque.Replace("\nlanguage:", "\n#language:", StringComparison.Ordinal))
+                .Findings()
+        );
         Assert.Equal("Gradus does not know how 'eu' is read and counted, and this file does not say it.", untold.Message);
     }
 
@@ -61,18 +76,52 @@ public sealed class CatalogueReaderTests
     {
         var key = message.Contains("'x'", StringComparison.Ordinal) ? "sets" : "skip";
         var line = Hebrew.Split('\n').Single(l => l.StartsWith(key + ": ", StringComparison.Ordinal));
-        var shorter = key == "sets" ? line[..line.IndexOf("two:", StringComparison.Ordinal)] + line[line.IndexOf("other:", StringComparison.Ordinal)..] : line.Replace(said, instead, StringComparison.Ordinal);
-        var finding = Assert.Single(LittlePractice.Golden.With("words/he.yaml", Hebrew.Replace(line, shorter, StringComparison.Ordinal)).Findings());
-        Assert.Equal(("word-missing", column, message.Replace("'x'", "'sets'", StringComparison.Ordinal)), (finding.Rule.Text, finding.At.Column, finding.Message));
+        var shorter =
+            key == "sets"
+                ? line[..line.IndexOf("two:", StringComparison.Ordinal)]
+                    + line[line.IndexOf("other:", StringComparison.Ordinal)..]
+                : line.Replace(said, instead, StringComparison.Ordinal);
+        var finding = Assert.Single(
+            LittlePractice.Golden.With("words/he.yaml", Hebrew.Replace(line, shorter, StringComparison.Ordinal)).Findings()
+        );
+        Assert.Equal(
+            ("word-missing", column, message.Replace("'x'", "'sets'", StringComparison.Ordinal)),
+            (finding.Rule.Text, finding.At.Column, finding.Message)
+        );
     }
 
     [Theory]
-    [InlineData("words/en.yaml", "sets: { one: \"{n} set\", few: \"{n} sets\", other: \"{n} sets\" }\n", "key-unknown", "'few' is no form of a phrase in 'en'.")]
-    [InlineData("words/en.yaml", "sets: { one: \"{number} set\", other: \"{n} sets\" }\n", "value-wrong", "'sets' must hold the same words in braces as before: '{n} sets'.")]
+    [InlineData(
+        "words/en.yaml",
+        "sets: { one: \"{n} set\", few: \"{n} sets\", other: \"{n} sets\" }\n",
+        "key-unknown",
+        "'few' is no form of a phrase in 'en'."
+    )]
+    [InlineData(
+        "words/en.yaml",
+        "sets: { one: \"{number} set\", other: \"{n} sets\" }\n",
+        "value-wrong",
+        "'sets' must hold the same words in braces as before: '{n} sets'."
+    )]
     [InlineData("words/english.yaml", "skip: Down\n", "file-name-wrong", "'english' is no language.")]
-    [InlineData("words/eu.yaml", "language: { direction: up, decimal-mark: \",\" }\n", "value-wrong", "'up' is nothing that can stand for 'direction'.")]
-    [InlineData("words/eu.yaml", "language: { direction: ltr, decimal-mark: \",\", plural: { one: n is 1 } }\n", "value-wrong", "'n is 1' is no rule for a number.")]
-    [InlineData("words/eu.yaml", "language: { direction: ltr, decimal-mark: \",\", plural: { other: n = 1 } }\n", "key-unknown", "'other' is no kind of number that needs a rule.")]
+    [InlineData(
+        "words/eu.yaml",
+        "language: { direction: up, decimal-mark: \",\" }\n",
+        "value-wrong",
+        "'up' is nothing that can stand for 'direction'."
+    )]
+    [InlineData(
+        "words/eu.yaml",
+        "language: { direction: ltr, decimal-mark: \",\", plural: { one: n is 1 } }\n",
+        "value-wrong",
+        "'n is 1' is no rule for a number."
+    )]
+    [InlineData(
+        "words/eu.yaml",
+        "language: { direction: ltr, decimal-mark: \",\", plural: { other: n = 1 } }\n",
+        "key-unknown",
+        "'other' is no kind of number that needs a rule."
+    )]
     public void What_cannot_be_a_word_is_refused(string path, string text, string rule, string message)
     {
         var finding = Assert.Single(LittlePractice.Golden.With(path, text).Findings());
@@ -82,14 +131,25 @@ public sealed class CatalogueReaderTests
     [Fact]
     public void A_client_whose_language_has_no_words_is_told_of_with_what_to_do()
     {
-        var finding = Assert.Single(LittlePractice.Golden.Edit("clients/ansel/client.yaml", "language: en", "language: fr").Findings());
-        Assert.Equal(("There are no words for a site in the language 'fr'.", "Write one of: de, en. Or bring its words: 'gradus new words fr' writes words/fr.yaml to fill in."), (finding.Message, finding.Help));
+        var finding = Assert.Single(
+            LittlePractice.Golden.Edit("clients/ansel/client.yaml", "language: en", "language: fr").Findings()
+        );
+        Assert.Equal(
+            (
+                "There are no words for a site in the language 'fr'.",
+                "Write one of: de, en. Or bring its words: 'gradus new words fr' writes words/fr.yaml to fill in."
+            ),
+            (finding.Message, finding.Help)
+        );
     }
 
     [Fact]
     public void A_word_that_is_missing_blocks_those_who_read_that_language_and_nobody_else()
     {
-        var practice = LittlePractice.Golden.With("words/he.yaml", Hebrew).Edit("clients/ansel/client.yaml", "language: en", "language: he").Read();
+        var practice = LittlePractice
+            .Golden.With("words/he.yaml", Hebrew)
+            .Edit("clients/ansel/client.yaml", "language: en", "language: he")
+            .Read();
         var reach = Reach.Of(practice);
         Assert.True(reach.Touches("words/he.yaml", new("ansel")));
         Assert.False(reach.Touches("words/en.yaml", new("ansel")));
@@ -101,8 +161,21 @@ public sealed class CatalogueReaderTests
         var practice = LittlePractice.Golden.Edit("practice.md", "language: en", "language: de").Read();
         Assert.Equal("hoher Blutdruck", NameIn(practice));
         Assert.Equal("raised blood pressure", NameIn(practice.In("en")));
-        Assert.Equal("an entry of the practice", NameIn(LittlePractice.Golden.Edit("practice.md", "language: en", "language: de")
-            .With("conditions.yaml", LittlePractice.Golden["conditions.yaml"] + "- id: raised-blood-pressure\n  name: an entry of the practice\n  question: Is it?\n  where: whole body\n").Read().In("en")));
+        Assert.Equal(
+            "an entry of the practice",
+            NameIn(
+                LittlePractice
+                    .Golden.Edit("practice.md", "language: en", "language: de")
+                    .With(
+                        "conditions.yaml",
+                        LittlePractice.Golden["conditions.yaml"]
+                            + "- id: raised-blood-pressure\n  name: an entry of the practice\n  question: Is it?\n  "
+                            + "where: whole body\n"
+                    )
+                    .Read()
+                    .In("en")
+            )
+        );
 
         static string? NameIn(Practice practice) => practice.Find(new ConditionId("raised-blood-pressure"))?.Name;
     }

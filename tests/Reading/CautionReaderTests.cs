@@ -26,23 +26,34 @@ public sealed class CautionReaderTests
         Assert.Null(practice.Find(new CautionId("sharp-stab"))?.AttachesTo);
         Assert.Equal(
             new Attachment(Stage.Gain, Position.Standing, "ankle dorsiflexion", Region.Find("ankle"), "balance"),
-            practice.Find(new CautionId("dull-ache"))?.AttachesTo);
+            practice.Find(new CautionId("dull-ache"))?.AttachesTo
+        );
     }
 
     [Theory]
     [InlineData("hard-effort")]
     [InlineData("long-contraction")]
     [InlineData("head-low")]
-    public void It_may_attach_to_what_the_dose_makes_of_an_exercise(string property) => Assert.Equal(
-        property,
-        LittlePractice.Golden.Edit("cautions/dull-ache.md", "property: balance", "property: " + property).Read().Find(new CautionId("dull-ache"))?.AttachesTo?.Property);
+    public void It_may_attach_to_what_the_dose_makes_of_an_exercise(string property) =>
+        Assert.Equal(
+            property,
+            LittlePractice
+                .Golden.Edit("cautions/dull-ache.md", "property: balance", "property: " + property)
+                .Read()
+                .Find(new CautionId("dull-ache"))
+                ?.AttachesTo?.Property
+        );
 
     /// <summary>What cannot be told touches everybody: the error at the caution then blocks everyone who moves.</summary>
     [Fact]
     public void Where_it_cannot_be_told_what_it_attaches_to_it_attaches_everywhere()
     {
         var findings = new Findings();
-        var wrong = LittlePractice.Golden.Edit("cautions/slow-breath.md", "kind: take-care", "kind: take-care\nattaches-to: gain");
+        var wrong = LittlePractice.Golden.Edit(
+            "cautions/slow-breath.md",
+            "kind: take-care",
+            "kind: take-care\nattaches-to: gain"
+        );
         var practice = PracticeReader.Read(wrong.Folder, findings).Practice;
         Assert.Equal(["cautions/slow-breath.md:4:14"], findings.Select(f => f.At.ToString()));
         Assert.Equal(new Attachment(null, null, null, null, null), practice?.Find(new CautionId("slow-breath"))?.AttachesTo);

@@ -34,8 +34,13 @@ public sealed class ClientReaderTests
     [InlineData("2199-12-31")]
     public void The_first_and_the_last_day_can_be_written(string day)
     {
-        var practice = LittlePractice.Golden.Edit("clients/ansel/programme.md", "start: 2027-01-04", "start: " + day).Edit("clients/ansel/programme.md", "weeks: 6", "weeks: 104");
-        Assert.Equal(day, practice.Client("ansel").Programme.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        var practice = LittlePractice
+            .Golden.Edit("clients/ansel/programme.md", "start: 2027-01-04", "start: " + day)
+            .Edit("clients/ansel/programme.md", "weeks: 6", "weeks: 104");
+        Assert.Equal(
+            day,
+            practice.Client("ansel").Programme.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+        );
         Assert.InRange(practice.Client("ansel").Programme.End.Year, 1901, 2201);
     }
 
@@ -49,8 +54,7 @@ public sealed class ClientReaderTests
     }
 
     [Fact]
-    public void What_was_agreed_is_bound() =>
-        Assert.Equal(new Agreement(new(2026, 11, 2), new(2026, 11, 3)), Client.Agreed);
+    public void What_was_agreed_is_bound() => Assert.Equal(new Agreement(new(2026, 11, 2), new(2026, 11, 3)), Client.Agreed);
 
     [Fact]
     public void The_answers_are_bound()
@@ -62,33 +66,52 @@ public sealed class ClientReaderTests
                 new(new("faint-spells"), new Reply.Yes(null), new(Path, 16, 17)),
                 new(new("sore-wrist"), new Reply.Yes(Side.Left), new(Path, 17, 15)),
             ],
-            Client.Answers.Where(a => a.At.File == Path));
+            Client.Answers.Where(a => a.At.File == Path)
+        );
     }
 
-    /// <summary>A sheet that the client filled in stands beside; of the two days on which questions were answered the earlier counts.</summary>
+    /// <summary>A sheet that the client filled in stands beside; of the two days on which questions were answered the earlier
+    /// counts.</summary>
     [Fact]
     public void What_the_client_filled_in_is_bound_beside()
     {
         Assert.Equal(Domain.FloorAnswers.Ids, Client.Answers.Where(a => a.At.File != Path).Select(a => a.Condition.Text));
         Assert.Equal(new(2026, 11, 4), Client.Answered);
-        Assert.Equal(new Reply.Pains([new(2, Region.Find("wrist")!, Side.Left), new(1, Region.Find("neck")!, null)]), Client.AnswerTo(AlwaysAsked.PainNow)?.Reply);
+        Assert.Equal(
+            new Reply.Pains([new(2, Region.Find("wrist")!, Side.Left), new(1, Region.Find("neck")!, null)]),
+            Client.AnswerTo(AlwaysAsked.PainNow)?.Reply
+        );
     }
 
     /// <summary>The client's own file may leave all of it to the sheet.</summary>
     [Fact]
     public void All_that_the_client_says_may_stand_in_the_sheet()
     {
-        var sheet = LittlePractice.Golden["clients/ansel/answers.yaml"].Replace("answers:\n", "born: 1988-02-29\nanswers:\n  calf-strain: no\n  faint-spells: yes\n  sore-wrist: yes, left\n", StringComparison.Ordinal);
-        var client = LittlePractice.Golden.With("clients/ansel/answers.yaml", sheet).Edit(Path, "born: 1988-02-29\n", "")
-            .Edit(Path, "answered: 2026-11-04\nanswers:\n  calf-strain: no\n  faint-spells: yes\n  sore-wrist: yes, left\n", "").Client("ansel");
-        Assert.Equal((Client.Born, new DateOnly(2026, 11, 5), Client.Answers.Count), (client.Born, client.Answered, client.Answers.Count));
+        var sheet = LittlePractice
+            .Golden["clients/ansel/answers.yaml"]
+            .Replace(
+                "answers:\n",
+                "born: 1988-02-29\nanswers:\n  calf-strain: no\n  faint-spells: yes\n  sore-wrist: yes, left\n",
+                StringComparison.Ordinal
+            );
+        var client = LittlePractice
+            .Golden.With("clients/ansel/answers.yaml", sheet)
+            .Edit(Path, "born: 1988-02-29\n", "")
+            .Edit(Path, "answered: 2026-11-04\nanswers:\n  calf-strain: no\n  faint-spells: yes\n  sore-wrist: yes, left\n", "")
+            .Client("ansel");
+        Assert.Equal(
+            (Client.Born, new DateOnly(2026, 11, 5), Client.Answers.Count),
+            (client.Born, client.Answered, client.Answers.Count)
+        );
     }
 
     /// <summary>What the client's sheet leaves open is open, whatever the coach wrote before.</summary>
     [Fact]
     public void An_open_question_on_the_sheet_is_not_asked()
     {
-        var open = LittlePractice.Golden.Edit("clients/ansel/answers.yaml", "  hernia: no", "  hernia: no\n  sore-wrist: not asked").Client("ansel");
+        var open = LittlePractice
+            .Golden.Edit("clients/ansel/answers.yaml", "  hernia: no", "  hernia: no\n  sore-wrist: not asked")
+            .Client("ansel");
         Assert.Null(open.AnswerTo(new("sore-wrist")));
         Assert.NotNull(Client.AnswerTo(new("sore-wrist")));
     }
@@ -101,32 +124,89 @@ public sealed class ClientReaderTests
     [InlineData("answers.yaml/answers.yaml")]
     public void Answers_that_nobody_reads_are_said(string name)
     {
-        var practice = name.Contains('/', StringComparison.Ordinal) ? LittlePractice.Golden.Without("clients/ansel/answers.yaml") : LittlePractice.Golden;
+        var practice = name.Contains('/', StringComparison.Ordinal)
+            ? LittlePractice.Golden.Without("clients/ansel/answers.yaml")
+            : LittlePractice.Golden;
         var stray = $"clients/ansel/{name}";
-        var finding = Assert.Single(practice.With(stray, "answered: 2026-11-05\nanswers:\n  falls: yes\n").Findings(), f => f.At.File == stray);
+        var finding = Assert.Single(practice.With(stray, "answered: 2026-11-05\nanswers:\n  falls: yes\n").Findings(), f =>
+            f.At.File == stray
+        );
         Assert.Equal(("ansel", "This looks like answers, and it is not read."), (finding.Client?.Text, finding.Message));
     }
 
     /// <summary>A sheet that is no list of keys is one finding; the client's own keys are none the less known.</summary>
     [Fact]
     public void A_sheet_that_cannot_be_read_makes_no_other_key_unknown() =>
-        Assert.Equal(["clients/ansel/answers.yaml"], LittlePractice.Golden.With("clients/ansel/answers.yaml", "- yes\n").Findings().Select(f => f.At.File).Distinct());
+        Assert.Equal(
+            ["clients/ansel/answers.yaml"],
+            LittlePractice.Golden.With("clients/ansel/answers.yaml", "- yes\n").Findings().Select(f => f.At.File).Distinct()
+        );
 
     /// <summary>Bad input, each with its place.</summary>
     [Theory]
     [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  hernia: no", "answers.yaml:16:3 'hernia' stands here twice.")]
-    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  sore-wrist: no", "client.yaml:17:15 'sore-wrist' is answered twice: here, and in clients/ansel/answers.yaml.")]
-    [InlineData("answers.yaml", "  hernia: no", "  hernia: yes, left", "answers.yaml:15:11 'hernia' has no left and right, but the answer names a side.")]
-    [InlineData("answers.yaml", "  hernia: no", "  hernja: no", "answers.yaml:15:3 There is no condition 'hernja' in this practice.")]
-    [InlineData("answers.yaml", "2 left wrist", "2 left neck", "answers.yaml:19:14 'neck' has no left and right, but the answer names a side.")]
-    [InlineData("answers.yaml", "2 left wrist", "11 left wrist", "answers.yaml:19:14 '11 left wrist' does not say how much it hurts and where.")]
-    [InlineData("answers.yaml", "2 left wrist", "2 left wirst", "answers.yaml:19:21 'wirst' is no region of the body that Gradus knows.")]
-    [InlineData("answers.yaml", "[2 left wrist, 1 neck]", "yes", "answers.yaml:19:13 'yes' does not say how much it hurts and where.")]
+    [InlineData(
+        "answers.yaml",
+        "  hernia: no",
+        "  hernia: no\n  sore-wrist: no",
+        "client.yaml:17:15 'sore-wrist' is answered twice: here, and in clients/ansel/answers.yaml."
+    )]
+    [InlineData(
+        "answers.yaml",
+        "  hernia: no",
+        "  hernia: yes, left",
+        "answers.yaml:15:11 'hernia' has no left and right, but the answer names a side."
+    )]
+    [InlineData(
+        "answers.yaml",
+        "  hernia: no",
+        "  hernja: no",
+        "answers.yaml:15:3 There is no condition 'hernja' in this practice."
+    )]
+    [InlineData(
+        "answers.yaml",
+        "2 left wrist",
+        "2 left neck",
+        "answers.yaml:19:14 'neck' has no left and right, but the answer names a side."
+    )]
+    [InlineData(
+        "answers.yaml",
+        "2 left wrist",
+        "11 left wrist",
+        "answers.yaml:19:14 '11 left wrist' does not say how much it hurts and where."
+    )]
+    [InlineData(
+        "answers.yaml",
+        "2 left wrist",
+        "2 left wirst",
+        "answers.yaml:19:21 'wirst' is no region of the body that Gradus knows."
+    )]
+    [InlineData(
+        "answers.yaml",
+        "[2 left wrist, 1 neck]",
+        "yes",
+        "answers.yaml:19:13 'yes' does not say how much it hurts and where."
+    )]
     [InlineData("answers.yaml", "[2 left wrist, 1 neck]", "[]", "answers.yaml:19:13 This list names no place that hurts.")]
     [InlineData("client.yaml", "limit: hold at most 90 s", "limit: []", "client.yaml:28:12 This list names no limit.")]
-    [InlineData("answers.yaml", "answered:", "born: 1989\nanswered:", "client.yaml:4:7 'born' is one thing here and another in answers.yaml.")]
-    [InlineData("client.yaml", "born: 1988-02-29", "born: 2027", "client.yaml:4:7 Somebody born in 2027 cannot have answered on 2026-11-04.")]
-    [InlineData("client.yaml", "until: 2031-11-06", "until: 2026-11-05", "client.yaml:27:12 This clearance ends before it begins.")]
+    [InlineData(
+        "answers.yaml",
+        "answered:",
+        "born: 1989\nanswered:",
+        "client.yaml:4:7 'born' is one thing here and another in answers.yaml."
+    )]
+    [InlineData(
+        "client.yaml",
+        "born: 1988-02-29",
+        "born: 2027",
+        "client.yaml:4:7 Somebody born in 2027 cannot have answered on 2026-11-04."
+    )]
+    [InlineData(
+        "client.yaml",
+        "until: 2031-11-06",
+        "until: 2026-11-05",
+        "client.yaml:27:12 This clearance ends before it begins."
+    )]
     public void What_cannot_be_so_is_said_with_its_place(string file, string passage, string instead, string said)
     {
         var finding = Assert.Single(LittlePractice.Golden.Edit("clients/ansel/" + file, passage, instead).Findings());
@@ -152,34 +232,51 @@ public sealed class ClientReaderTests
     public void An_answer_that_cannot_be_read_is_still_an_answer(string written)
     {
         var findings = new Findings();
-        var practice = PracticeReader.Read(LittlePractice.Golden.Edit(Path, "sore-wrist: yes, left", written).Folder, findings).Practice;
+        var practice = PracticeReader
+            .Read(LittlePractice.Golden.Edit(Path, "sore-wrist: yes, left", written).Folder, findings)
+            .Practice;
         Assert.Equal(Path, Assert.Single(findings).At.File);
         Assert.Equal(new Reply.Unread(), practice?.Find(new ClientId("ansel"))?.AnswerTo(new("sore-wrist"))?.Reply);
     }
 
     [Fact]
-    public void The_clearances_are_bound_with_one_limit_or_a_list() => Assert.Equal(
-        [
-            new(
-                new("faint-spells"), "her cardiologist", new(2026, 11, 5), new(2031, 11, 5),
-                [
-                    new ClearanceLimit.EffortAtMost(60, "effort at most 60 %"), new ClearanceLimit.HoldAtMost(new(120), "hold at most 2 min"),
-                    new ClearanceLimit.NoEndRangeTrunkBending("no end-range trunk bending"), new ClearanceLimit.NotLyingOnTheFront("not lying on the front"),
-                ],
-                new(Path, 19, 5)),
-            new(
-                new("faint-spells"), "the club doctor", new(2026, 11, 6), new(2031, 11, 6),
-                [new ClearanceLimit.HoldAtMost(new(90), "hold at most 90 s")], new(Path, 24, 5)),
-        ],
-        Client.Clearances);
+    public void The_clearances_are_bound_with_one_limit_or_a_list() =>
+        Assert.Equal(
+            [
+                new(
+                    new("faint-spells"),
+                    "her cardiologist",
+                    new(2026, 11, 5),
+                    new(2031, 11, 5),
+                    [
+                        new ClearanceLimit.EffortAtMost(60, "effort at most 60 %"),
+                        new ClearanceLimit.HoldAtMost(new(120), "hold at most 2 min"),
+                        new ClearanceLimit.NoEndRangeTrunkBending("no end-range trunk bending"),
+                        new ClearanceLimit.NotLyingOnTheFront("not lying on the front"),
+                    ],
+                    new(Path, 19, 5)
+                ),
+                new(
+                    new("faint-spells"),
+                    "the club doctor",
+                    new(2026, 11, 6),
+                    new(2031, 11, 6),
+                    [new ClearanceLimit.HoldAtMost(new(90), "hold at most 90 s")],
+                    new(Path, 24, 5)
+                ),
+            ],
+            Client.Clearances
+        );
 
     [Fact]
     public void What_may_be_left_out_may_be_left_out()
     {
         var golden = LittlePractice.Golden[Path];
         var bare = golden[..golden.IndexOf("clearances:", StringComparison.Ordinal)]
-            .Replace("hour: \"07:05\"\n", "", StringComparison.Ordinal).Replace("equipment: [wall, step]\n", "", StringComparison.Ordinal)
-            .Replace(", guardian: 2026-11-03", "", StringComparison.Ordinal).Replace("1988-02-29", "1988", StringComparison.Ordinal);
+            .Replace("hour: \"07:05\"\n", "", StringComparison.Ordinal)
+            .Replace("equipment: [wall, step]\n", "", StringComparison.Ordinal)
+            .Replace(", guardian: 2026-11-03", "", StringComparison.Ordinal)
+            .Replace("1988-02-29", "1988", StringComparison.Ordinal);
         var client = LittlePractice.Golden.With(Path, bare).Client("ansel");
         Assert.Equal((null, null, null), (client.Hour, client.Agreed.Guardian, client.Born.Date));
         Assert.Empty(client.Equipment);
@@ -191,6 +288,8 @@ public sealed class ClientReaderTests
     {
         var finding = Assert.Single(LittlePractice.Golden.Without("clients/ansel/programme.md").Findings());
         Assert.Equal(
-            ("clients/ansel/programme.md", "file-missing", "There is no clients/ansel/programme.md."), (finding.At.ToString(), finding.Rule.Text, finding.Message));
+            ("clients/ansel/programme.md", "file-missing", "There is no clients/ansel/programme.md."),
+            (finding.At.ToString(), finding.Rule.Text, finding.Message)
+        );
     }
 }

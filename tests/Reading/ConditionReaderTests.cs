@@ -5,23 +5,42 @@ namespace Gradus.Tests.Reading;
 public sealed class ConditionReaderTests
 {
     [Fact]
-    public void Those_of_the_practice_are_bound_behind_those_that_everybody_is_asked() => Assert.Equal(
-        [
-            new(new("calf-strain"), "a calf strain in the last 6 weeks", "Have you strained a calf in the last 6 weeks?", Of("ankle"), true, At(1, 3)),
-            new(new("faint-spells"), "fainting or dizzy spells", "Have you fainted or felt dizzy in the last 3 months?", Of("whole body"), false, At(6, 3)),
-            new(new("sore-wrist"), "a sore wrist", "Is a wrist of yours sore?", Of("wrist"), true, At(10, 3)),
-        ],
-        LittlePractice.Golden.Read().Conditions.SkipWhile(c => c.IsAlwaysAsked));
+    public void Those_of_the_practice_are_bound_behind_those_that_everybody_is_asked() =>
+        Assert.Equal(
+            [
+                new(
+                    new("calf-strain"),
+                    "a calf strain in the last 6 weeks",
+                    "Have you strained a calf in the last 6 weeks?",
+                    Of("ankle"),
+                    true,
+                    At(1, 3)
+                ),
+                new(
+                    new("faint-spells"),
+                    "fainting or dizzy spells",
+                    "Have you fainted or felt dizzy in the last 3 months?",
+                    Of("whole body"),
+                    false,
+                    At(6, 3)
+                ),
+                new(new("sore-wrist"), "a sore wrist", "Is a wrist of yours sore?", Of("wrist"), true, At(10, 3)),
+            ],
+            LittlePractice.Golden.Read().Conditions.SkipWhile(c => c.IsAlwaysAsked)
+        );
 
-    /// <summary>format.md lists the ids; each question can be reviewed: why it is asked, where that comes from, and how far the source is confirmed.</summary>
+    /// <summary>format.md lists the ids; each question can be reviewed: why it is asked, where that comes from, and how far the
+    /// source is confirmed.</summary>
     [Fact]
     public void Everybody_is_asked_what_the_format_lists_and_each_question_says_why()
     {
         var always = LittlePractice.Golden.Read().Conditions.Where(c => c.IsAlwaysAsked).ToArray();
         Assert.Equal(Domain.FloorAnswers.Ids, always.Select(c => c.Id.Text));
         Assert.All(always, c => Assert.EndsWith("?", c.Question, StringComparison.Ordinal));
-        Assert.All(always, c => Assert.Contains(c.Basis?.Mark, new[] { "seen", "second-hand", "memory", "common practice, no source" }));
-        Assert.All(always, c => Assert.True((c.Basis?.Source.Length, c.Basis?.Because.Length) is ( > 10, > 10), c.Id.Text));
+        Assert.All(always, c =>
+            Assert.Contains(c.Basis?.Mark, new[] { "seen", "second-hand", "memory", "common practice, no source" })
+        );
+        Assert.All(always, c => Assert.True((c.Basis?.Source.Length, c.Basis?.Because.Length) is (> 10, > 10), c.Id.Text));
     }
 
     [Fact]
@@ -32,8 +51,16 @@ public sealed class ConditionReaderTests
         var practice = reworded.Read();
         var hernia = Assert.Single(practice.Conditions, c => c.Id.Text == "hernia");
         Assert.Equal(("a rupture", true, 12), (hernia.Name, hernia.IsAlwaysAsked, practice.Conditions.ToList().IndexOf(hernia)));
-        var narrower = Assert.Single(reworded.Edit("conditions.yaml", "rupture?\n  where: whole body", "rupture?\n  where: lower-back").Findings());
-        Assert.Equal(("conditions.yaml:6:3", "'hernia' is asked of everybody, for the whole body, without sides; here it is asked otherwise."), (narrower.At.ToString(), narrower.Message));
+        var narrower = Assert.Single(
+            reworded.Edit("conditions.yaml", "rupture?\n  where: whole body", "rupture?\n  where: lower-back").Findings()
+        );
+        Assert.Equal(
+            (
+                "conditions.yaml:6:3",
+                "'hernia' is asked of everybody, for the whole body, without sides; here it is asked otherwise."
+            ),
+            (narrower.At.ToString(), narrower.Message)
+        );
     }
 
     [Fact]

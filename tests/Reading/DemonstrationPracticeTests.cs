@@ -19,7 +19,12 @@ public sealed class DemonstrationPracticeTests
 
     [Fact]
     public void Every_rule_is_silent_on_the_day_it_starts_but_for_what_the_next_programmes_have_to_add() =>
-        Assert.Empty(RuleBook.Check(Read(new()), Start).Where(f => f.Rule.Text != "gain-without-control").Select(f => $"{f.At} {f.Rule} {f.Message}"));
+        Assert.Empty(
+            RuleBook
+                .Check(Read(new()), Start)
+                .Where(f => f.Rule.Text != "gain-without-control")
+                .Select(f => $"{f.At} {f.Rule} {f.Message}")
+        );
 
     /// <summary>61 days, 30 or 31 apart. Only notes, such as that a programme is over, may come with time.</summary>
     [Fact]

@@ -6,13 +6,18 @@ public sealed class ExerciseReaderTests
 {
     private const string Path = "exercises/calf-sway.md";
 
-    private static readonly Exercise Exercise = Assert.IsType<Exercise>(LittlePractice.Golden.Read().Find(new ExerciseId("calf-sway")));
+    private static readonly Exercise Exercise = Assert.IsType<Exercise>(
+        LittlePractice.Golden.Read().Find(new ExerciseId("calf-sway"))
+    );
 
     [Fact]
     public void What_it_is_is_bound()
     {
         Assert.Equal("Calf sway", Exercise.Title);
-        Assert.Equal(("ankle dorsiflexion", true, Limb.Leg), (Exercise.Trains.Name, Exercise.Trains.IsPaired, Exercise.Trains.Limb));
+        Assert.Equal(
+            ("ankle dorsiflexion", true, Limb.Leg),
+            (Exercise.Trains.Name, Exercise.Trains.IsPaired, Exercise.Trains.Limb)
+        );
         Assert.Equal((Stage.Gain, Position.Standing), (Exercise.Stage, Exercise.Position));
         Assert.Equal(["wall", "step"], Exercise.Equipment);
         Assert.Equal("own end range", Exercise.WorksTo);
@@ -32,14 +37,18 @@ public sealed class ExerciseReaderTests
     public void A_range_that_is_never_measured_cannot_be_needed()
     {
         var practice = LittlePractice.Golden.With("motions.yaml", "- { id: breathing, name: breathing, unit: none }\n");
-        var finding = Assert.Single(practice.Edit("exercises/calf-sway.md", "needs: { knee flexion: 90,", "needs: { breathing: 90,").Findings());
+        var finding = Assert.Single(
+            practice.Edit("exercises/calf-sway.md", "needs: { knee flexion: 90,", "needs: { breathing: 90,").Findings()
+        );
         Assert.Equal(("value-wrong", "'breathing' is not measured: its unit is none."), (finding.Rule.Text, finding.Message));
     }
 
     [Fact]
     public void A_dose_in_quotation_marks_begins_behind_them()
     {
-        var quoted = LittlePractice.Golden.Edit("exercises/heel-sink.md", "hold 20 s, each side", "\"hold 20 s, each side, load band #2\"").Read();
+        var quoted = LittlePractice
+            .Golden.Edit("exercises/heel-sink.md", "hold 20 s, each side", "\"hold 20 s, each side, load band #2\"")
+            .Read();
         Assert.Equal(new Location("exercises/heel-sink.md", 6, 8), quoted.Find(new ExerciseId("heel-sink"))?.Dose.At);
         Assert.Equal("band #2", quoted.Find(new ExerciseId("heel-sink"))?.Dose.Dose?.Terms.Load);
     }
@@ -47,21 +56,25 @@ public sealed class ExerciseReaderTests
     [Fact]
     public void A_comment_stands_beside_anything_but_a_dose()
     {
-        var exercise = LittlePractice.Golden
-            .Edit(Path, "stage: gain", "stage: gain                  # prepare · gain · strengthen · control · load")
+        var exercise = LittlePractice
+            .Golden.Edit(Path, "stage: gain", "stage: gain                  # prepare · gain · strengthen · control · load")
             .Edit(Path, "works-to: own end range", "works-to: own end range      # or degrees")
             .Edit(Path, "ankle dorsiflexion: 4.5 }", "ankle dorsiflexion: 4.5 }  # the only range that blocks")
-            .Read().Find(new ExerciseId("calf-sway"));
+            .Read()
+            .Find(new ExerciseId("calf-sway"));
         Assert.Equal((Stage.Gain, "own end range"), (exercise?.Stage, exercise?.WorksTo));
     }
 
     [Fact]
-    public void The_loaded_regions_say_which_side() => Assert.Equal(
-        [("ankle", false), ("knee", true)], Exercise.Loads.Select(l => (l.Region.Name, l.Other)));
+    public void The_loaded_regions_say_which_side() =>
+        Assert.Equal([("ankle", false), ("knee", true)], Exercise.Loads.Select(l => (l.Region.Name, l.Other)));
 
     [Fact]
-    public void The_ranges_it_needs_are_bound() => Assert.Equal(
-        [new("knee flexion", 90m, new(Path, 9, 10)), new("ankle dorsiflexion", 4.5m, new(Path, 9, 28))], Exercise.Needs);
+    public void The_ranges_it_needs_are_bound() =>
+        Assert.Equal(
+            [new("knee flexion", 90m, new(Path, 9, 10)), new("ankle dorsiflexion", 4.5m, new(Path, 9, 28))],
+            Exercise.Needs
+        );
 
     [Fact]
     public void What_it_names_is_bound_with_places()
@@ -104,8 +117,22 @@ public sealed class ExerciseReaderTests
     public void Every_stage_and_every_position_can_be_written()
     {
         foreach (var stage in Enum.GetValues<Stage>())
-            Assert.Equal(stage, LittlePractice.Golden.Edit(Path, "stage: gain", "stage: " + Kebab.Of($"{stage}")).Read().Find(new ExerciseId("calf-sway"))?.Stage);
+            Assert.Equal(
+                stage,
+                LittlePractice
+                    .Golden.Edit(Path, "stage: gain", "stage: " + Kebab.Of($"{stage}"))
+                    .Read()
+                    .Find(new ExerciseId("calf-sway"))
+                    ?.Stage
+            );
         foreach (var position in Enum.GetValues<Position>())
-            Assert.Equal(position, LittlePractice.Golden.Edit(Path, "position: standing", "position: " + Kebab.Of($"{position}")).Read().Find(new ExerciseId("calf-sway"))?.Position);
+            Assert.Equal(
+                position,
+                LittlePractice
+                    .Golden.Edit(Path, "position: standing", "position: " + Kebab.Of($"{position}"))
+                    .Read()
+                    .Find(new ExerciseId("calf-sway"))
+                    ?.Position
+            );
     }
 }

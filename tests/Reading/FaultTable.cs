@@ -2,15 +2,16 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Reading;
 
-/// <summary>Mistakes as a coach makes them, and what is said of them. A row is a file, the passage taken out of the golden practice (after a
-/// minus), what is written in its place (after a plus), and then each finding in three lines: place, rule and marked text; sentence;
-/// remedy. <c>⏎</c> is the end of a line, <c>⇥</c> a tab. Rows stand between empty lines.</summary>
+/// <summary>Mistakes as a coach makes them, and what is said of them. A row is a file, the passage taken out of the golden
+/// practice (after a minus), what is written in its place (after a plus), and then each finding in three lines: place, rule and
+/// marked text; sentence; remedy. <c>⏎</c> is the end of a line, <c>⇥</c> a tab. Rows stand between empty lines.</summary>
 internal static class FaultTable
 {
     public static TheoryData<string> Rows(string table)
     {
         var rows = new TheoryData<string>();
-        foreach (var row in table.Split("\n\n")) rows.Add(row);
+        foreach (var row in table.Split("\n\n"))
+            rows.Add(row);
         return rows;
     }
 
@@ -32,7 +33,8 @@ internal static class FaultTable
 
     private static string Marked(LittlePractice practice, Finding finding)
     {
-        if (finding.At.Line == 0) return "";
+        if (finding.At.Line == 0)
+            return "";
         var line = practice[finding.At.File].Split('\n')[finding.At.Line - 1].TrimEnd('\r');
         var start = finding.At.Column - 1;
         return start >= line.Length ? " at the end" : $" «{line.Substring(start, finding.Length)}»";

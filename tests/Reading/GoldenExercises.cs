@@ -5,7 +5,9 @@ internal static class GoldenExercises
 {
     public static readonly (string Path, string Text)[] All =
     [
-        ("exercises/calf-brace.md", """
+        (
+            "exercises/calf-brace.md",
+            """
             ---
             title: Calf brace
             trains: ankle dorsiflexion
@@ -18,8 +20,11 @@ internal static class GoldenExercises
             ## Do
             Push for {press}.
 
-            """),
-        ("exercises/calf-sway.md", """
+            """
+        ),
+        (
+            "exercises/calf-sway.md",
+            """
             ---
             title: Calf sway
             trains: ankle dorsiflexion
@@ -49,8 +54,11 @@ internal static class GoldenExercises
             ## Afterwards
             Walk about.
 
-            """),
-        ("exercises/heel-sink.md", """
+            """
+        ),
+        (
+            "exercises/heel-sink.md",
+            """
             ---
             title: Heel sink
             trains: ankle dorsiflexion
@@ -63,6 +71,7 @@ internal static class GoldenExercises
             ## Do
             Let the heel sink.
 
-            """),
+            """
+        ),
     ];
 }

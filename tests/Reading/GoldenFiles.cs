@@ -5,7 +5,9 @@ internal static class GoldenFiles
 {
     public static readonly (string Path, string Text)[] All =
     [
-        ("practice.md", """
+        (
+            "practice.md",
+            """
             ---
             name: Sluice Lane épée club
             coach: Hesper Quill
@@ -27,8 +29,11 @@ internal static class GoldenFiles
             ---
             These programmes are exercise advice. They do not replace advice from a doctor.
 
-            """),
-        ("conditions.yaml", """
+            """
+        ),
+        (
+            "conditions.yaml",
+            """
             - id: calf-strain
               name: a calf strain in the last 6 weeks
               question: Have you strained a calf in the last 6 weeks?
@@ -44,8 +49,11 @@ internal static class GoldenFiles
               where: wrist
               sided: yes
 
-            """),
-        ("sports/epee.yaml", """
+            """
+        ),
+        (
+            "sports/epee.yaml",
+            """
             name: Épée
             stance: Which hand holds your weapon?
             roles:
@@ -64,16 +72,22 @@ internal static class GoldenFiles
                 at-least: 30
                 because: The chest turns to the opponent.
 
-            """),
-        ("cautions/calf-pull.md", """
+            """
+        ),
+        (
+            "cautions/calf-pull.md",
+            """
             ---
             title: A broad pull in the calf
             kind: expect
             ---
             That is the stretch.
 
-            """),
-        ("cautions/dull-ache.md", """
+            """
+        ),
+        (
+            "cautions/dull-ache.md",
+            """
             ---
             title: A dull ache in the joint
             kind: ease-off
@@ -81,24 +95,33 @@ internal static class GoldenFiles
             ---
             Go back a little.
 
-            """),
-        ("cautions/sharp-stab.md", """
+            """
+        ),
+        (
+            "cautions/sharp-stab.md",
+            """
             ---
             title: A sharp stab
             kind: stop
             ---
             End the exercise.
 
-            """),
-        ("cautions/slow-breath.md", """
+            """
+        ),
+        (
+            "cautions/slow-breath.md",
+            """
             ---
             title: Keep breathing
             kind: take-care
             ---
             Never hold your breath.
 
-            """),
-        ("clients/ansel/client.yaml", """
+            """
+        ),
+        (
+            "clients/ansel/client.yaml",
+            """
             name: Ansel Wherry
             sport: epee
             stance: left
@@ -128,8 +151,11 @@ internal static class GoldenFiles
                 until: 2031-11-06
                 limit: hold at most 90 s
 
-            """),
-        ("clients/ansel/answers.yaml", """
+            """
+        ),
+        (
+            "clients/ansel/answers.yaml",
+            """
             answered: 2026-11-05
             answers:
               heart-metabolic-kidney: no
@@ -150,8 +176,11 @@ internal static class GoldenFiles
               numb-feet: no
               pain-now: [2 left wrist, 1 neck]
 
-            """),
-        ("clients/ansel/programme.md", """
+            """
+        ),
+        (
+            "clients/ansel/programme.md",
+            """
             ---
             title: A lower guard
             start: 2027-01-04
@@ -186,7 +215,8 @@ internal static class GoldenFiles
             ---
             Ansel, keep the [sway](../../exercises/calf-sway.md) slow.
 
-            """),
+            """
+        ),
         .. GoldenExercises.All,
     ];
 }

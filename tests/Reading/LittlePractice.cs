@@ -5,11 +5,14 @@ using Gradus.Reading;
 
 namespace Gradus.Tests.Reading;
 
-/// <summary>A practice that is not on the disk, as text, edited from test to test. The people of Sluice Lane are invented.</summary>
+/// <summary>A practice that is not on the disk, as text, edited from test to test. The people of Sluice Lane are
+/// invented.</summary>
 internal sealed class LittlePractice
 {
     /// <summary>Every key that reading knows, each with a value of its own.</summary>
-    public static readonly LittlePractice Golden = new(GoldenFiles.All.ToImmutableSortedDictionary(f => f.Path, f => Encoding.UTF8.GetBytes(f.Text), StringComparer.Ordinal));
+    public static readonly LittlePractice Golden = new(
+        GoldenFiles.All.ToImmutableSortedDictionary(f => f.Path, f => Encoding.UTF8.GetBytes(f.Text), StringComparer.Ordinal)
+    );
 
     private readonly ImmutableSortedDictionary<string, byte[]> files;
 
@@ -67,6 +70,9 @@ internal sealed class LittlePractice
     public Plan Plan(string client)
     {
         var practice = Read();
-        return Gradus.Domain.Plan.For(practice, practice.Find(new ClientId(client)) ?? throw new ArgumentException($"No client '{client}'.", nameof(client)));
+        return Gradus.Domain.Plan.For(
+            practice,
+            practice.Find(new ClientId(client)) ?? throw new ArgumentException($"No client '{client}'.", nameof(client))
+        );
     }
 }

@@ -7,14 +7,57 @@ internal static class Mutation
 {
     private static readonly string[] Scraps =
     [
-        "---\n", "[", "]", "{", "}", ": ", ":", "- ", "\n", "\n  ", "\t", " #", "\"", "'", "&a ", "*a", "!!x ", "|", ">", "%YAML", "?", ",", "\0", "\r", "é", "\uFEFF",
-        "\u2028", "```", "](", "![", "<b>", "<!--", "\\", "\\0", "999999999999", "-1", "1e9", "{hold}", "> > > ", "&#1;", "yes, left", "each side", "0x10", "٣",
+        "---\n",
+        "[",
+        "]",
+        "{",
+        "}",
+        ": ",
+        ":",
+        "- ",
+        "\n",
+        "\n  ",
+        "\t",
+        " #",
+        "\"",
+        "'",
+        "&a ",
+        "*a",
+        "!!x ",
+        "|",
+        ">",
+        "%YAML",
+        "?",
+        ",",
+        "\0",
+        "\r",
+        "é",
+        "\uFEFF",
+        "\u2028",
+        "```",
+        "](",
+        "![",
+        "<b>",
+        "<!--",
+        "\\",
+        "\\0",
+        "999999999999",
+        "-1",
+        "1e9",
+        "{hold}",
+        "> > > ",
+        "&#1;",
+        "yes, left",
+        "each side",
+        "0x10",
+        "٣",
     ];
 
     public static byte[] Of(byte[] file, Chance chance)
     {
         var bytes = file.ToList();
-        for (var accidents = 1 + chance.Below(4); accidents > 0; accidents--) Happen(bytes, chance);
+        for (var accidents = 1 + chance.Below(4); accidents > 0; accidents--)
+            Happen(bytes, chance);
         return [.. bytes];
     }
 

@@ -13,7 +13,12 @@ public sealed class MutationTests(ITestOutputHelper output)
     /// <summary>What an accident inside a file can bring about.</summary>
     private static readonly RuleId[] Expected =
     [
-        Faults.FileUnreadable, Faults.KeyUnknown, Faults.KeyMissing, Faults.ValueWrong, Faults.IdUnknown, Faults.AddressRefused,
+        Faults.FileUnreadable,
+        Faults.KeyUnknown,
+        Faults.KeyMissing,
+        Faults.ValueWrong,
+        Faults.IdUnknown,
+        Faults.AddressRefused,
     ];
 
     /// <summary>And once in two thousand accidents this.</summary>
@@ -30,16 +35,24 @@ public sealed class MutationTests(ITestOutputHelper output)
         for (var round = 0; round < Rounds; round++)
         {
             var path = chance.Of(paths);
-            var damaged = LittlePractice.Golden.With(path, Mutation.Of(LittlePractice.Golden.Files.First(f => f.Key == path).Value, chance));
+            var damaged = LittlePractice.Golden.With(
+                path,
+                Mutation.Of(LittlePractice.Golden.Files.First(f => f.Key == path).Value, chance)
+            );
             var watch = Stopwatch.StartNew();
-            foreach (var outcome in OutcomesOf(damaged)) outcomes[outcome] = outcomes.GetValueOrDefault(outcome) + 1;
-            if (watch.Elapsed > slowest) slowest = watch.Elapsed;
+            foreach (var outcome in OutcomesOf(damaged))
+                outcomes[outcome] = outcomes.GetValueOrDefault(outcome) + 1;
+            if (watch.Elapsed > slowest)
+                slowest = watch.Elapsed;
         }
 
         output.WriteLine($"{Rounds} rounds, slowest {slowest.TotalMilliseconds:0} ms");
-        foreach (var (outcome, times) in outcomes) output.WriteLine($"{times,6}  {outcome}");
+        foreach (var (outcome, times) in outcomes)
+            output.WriteLine($"{times, 6}  {outcome}");
         Assert.True(slowest < TimeSpan.FromSeconds(10), $"One round took {slowest}.");
-        Assert.All(LongProof.Whole ? [.. Expected, .. Rare] : Expected, fault => Assert.True(outcomes.GetValueOrDefault(fault.Text) > 0, $"{fault} never came."));
+        Assert.All(LongProof.Whole ? [.. Expected, .. Rare] : Expected, fault =>
+            Assert.True(outcomes.GetValueOrDefault(fault.Text) > 0, $"{fault} never came.")
+        );
         Assert.True(outcomes["nothing found, planned"] > Rounds / 20);
     }
 
@@ -48,9 +61,11 @@ public sealed class MutationTests(ITestOutputHelper output)
     {
         var findings = new Findings();
         var practice = PracticeReader.Read(damaged.Folder, findings).Practice;
-        foreach (var finding in findings) HasItsPlace(damaged, finding);
+        foreach (var finding in findings)
+            HasItsPlace(damaged, finding);
         var said = findings.Select(f => f.Rule.Text).Distinct().ToArray();
-        if (practice is null) return [.. said, "no practice"];
+        if (practice is null)
+            return [.. said, "no practice"];
         findings.AddRange(RuleBook.Check(practice, new(2027, 1, 4)));
         var planned = 0;
         foreach (var client in practice.Clients.Where(c => !findings.Block(c.Id, Reach.Of(practice))))
@@ -66,8 +81,12 @@ public sealed class MutationTests(ITestOutputHelper output)
     {
         Assert.InRange(finding.Message.Length, 1, 300);
         Assert.DoesNotContain('\n', finding.Message + finding.Help);
-        if (finding.At.Line == 0) return;
-        var lines = practice[finding.At.File].TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r');
+        if (finding.At.Line == 0)
+            return;
+        var lines = practice[finding.At.File]
+            .TrimStart('\uFEFF')
+            .Replace("\r\n", "\n", StringComparison.Ordinal)
+            .Split('\n', '\r');
         Assert.InRange(finding.At.Line, 1, lines.Length);
         var line = lines[finding.At.Line - 1];
         var isOnIt = finding.At.Column <= line.Length + 1 && finding.Length <= Math.Max(1, line.Length - finding.At.Column + 1);

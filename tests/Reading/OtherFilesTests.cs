@@ -9,7 +9,8 @@ public sealed class OtherFilesTests
     private const string Header = "date,motion,side,mode,value,unit,instrument\n";
     private const string Readings = "clients/ansel/readings.csv";
 
-    /// <summary>Norkin and White, Measurement of Joint Motion, Table A.1; Powden CJ 2015, Man Ther, doi 10.1016/j.math.2015.01.004.</summary>
+    /// <summary>Norkin and White, Measurement of Joint Motion, Table A.1; Powden CJ 2015, Man Ther, doi
+    /// 10.1016/j.math.2015.01.004.</summary>
     [Fact]
     public void The_motions_that_come_with_Gradus_carry_published_values_with_their_source()
     {
@@ -18,10 +19,16 @@ public sealed class OtherFilesTests
         Assert.Equal([4.6m, 4.7m], motions["ankle dorsiflexion"].Errors.Select(e => e.Value));
 
         // 38 CFR 4.71a prints the sums itself: cervical 340, thoracolumbar 240 (side-bending and rotation to both sides).
-        decimal Sum(string spine) => motions.Values.Where(m => m.Name.StartsWith(spine, StringComparison.Ordinal)).SelectMany(m => m.References.Select(r => r.Value * (m.IsPaired ? 2 : 1))).Sum();
+        decimal Sum(string spine) =>
+            motions
+                .Values.Where(m => m.Name.StartsWith(spine, StringComparison.Ordinal))
+                .SelectMany(m => m.References.Select(r => r.Value * (m.IsPaired ? 2 : 1)))
+                .Sum();
         Assert.Equal(340, Sum("cervical"));
         Assert.Equal(240, Sum("thoracolumbar"));
-        Assert.All(motions.Values.SelectMany(m => m.References.Select(r => r.Mark).Concat(m.Errors.Select(e => e.Mark))), mark => Assert.Contains(mark, new[] { "seen", "second-hand", "computed" }));
+        Assert.All(motions.Values.SelectMany(m => m.References.Select(r => r.Mark).Concat(m.Errors.Select(e => e.Mark))), mark =>
+            Assert.Contains(mark, new[] { "seen", "second-hand", "computed" })
+        );
     }
 
     /// <summary>Weir JP 2005, J Strength Cond Res 19(1):231-40: MDC95 = 1.191490 times MDC90.</summary>
@@ -38,33 +45,55 @@ public sealed class OtherFilesTests
     [Fact]
     public void A_motion_of_the_practice_adds_to_them_or_replaces_one()
     {
-        var practice = LittlePractice.Golden
-            .With("motions.yaml", "- { id: breathing, name: breathing, unit: none }\n- { id: hip-flexion, name: hip flexion, unit: deg, error: 6, reference: 118, how: lying down }\n").Read();
+        var practice = LittlePractice
+            .Golden.With(
+                "motions.yaml",
+                "- { id: breathing, name: breathing, unit: none }\n- { id: hip-flexion, name: hip flexion, unit: deg, "
+                    + "error: 6, reference: 118, how: lying down }\n"
+            )
+            .Read();
         var breathing = practice.Motions.Single(m => m.Name == "breathing");
         Assert.Equal((false, MotionUnit.None), (breathing.IsPaired, breathing.Unit));
         var hip = practice.Motions.Single(m => m.Name == "hip flexion");
-        Assert.Equal((Limb.Leg, 6m, 118m, "the practice's own"), (hip.Limb, hip.Errors[0].Value, hip.References[0].Value, hip.References[0].Source));
+        Assert.Equal(
+            (Limb.Leg, 6m, 118m, "the practice's own"),
+            (hip.Limb, hip.Errors[0].Value, hip.References[0].Value, hip.References[0].Source)
+        );
     }
 
     [Fact]
     public void Readings_are_bound_with_their_places()
     {
-        var client = LittlePractice.Golden.With(Readings, Header + "2026-11-20,ankle dorsiflexion,right,passive,11.5,deg,\"inclinometer, long\"\n").Read().Clients.Single(c => c.Id.Text == "ansel");
+        var client = LittlePractice
+            .Golden.With(Readings, Header + "2026-11-20,ankle dorsiflexion,right,passive,11.5,deg,\"inclinometer, long\"\n")
+            .Read()
+            .Clients.Single(c => c.Id.Text == "ansel");
         var reading = Assert.Single(client.Readings);
-        Assert.Equal((new DateOnly(2026, 11, 20), Side.Right, RangeMode.Passive, 11.5m, "inclinometer, long"), (reading.Date, reading.Side, reading.Mode, reading.Value, reading.Instrument));
+        Assert.Equal(
+            (new DateOnly(2026, 11, 20), Side.Right, RangeMode.Passive, 11.5m, "inclinometer, long"),
+            (reading.Date, reading.Side, reading.Mode, reading.Value, reading.Instrument)
+        );
         Assert.Equal(new Location(Readings, 2, 1), reading.At);
     }
 
     [Theory]
     [InlineData("2026-11-31,ankle dorsiflexion,right,passive,11,deg,tape", 1, "There is no day 2026-11-31 in the calendar.")]
     [InlineData("2206-11-20,ankle dorsiflexion,right,passive,11,deg,tape", 1, "2206-11-20 lies outside the years 1900 to 2199.")]
-    [InlineData("2026-11-20,ankle dorsiflexon,right,passive,11,deg,tape", 12, "There is no motion 'ankle dorsiflexon' in this practice.")]
+    [InlineData(
+        "2026-11-20,ankle dorsiflexon,right,passive,11,deg,tape",
+        12,
+        "There is no motion 'ankle dorsiflexon' in this practice."
+    )]
     [InlineData("2026-11-20,ankle dorsiflexion,rigth,passive,11,deg,tape", 31, "'rigth' cannot stand here.")]
     [InlineData("2026-11-20,ankle dorsiflexion,,passive,11,deg,tape", 31, "A word is missing here.")]
     [InlineData("2026-11-20,cervical flexion,left,active,11,deg,tape", 29, "'cervical flexion' has no left and right.")]
     [InlineData("2026-11-20,ankle dorsiflexion,right,resting,11,deg,tape", 37, "'resting' cannot stand here.")]
     [InlineData("2026-11-20,ankle dorsiflexion,right,passive,011,deg,tape", 45, "'011' is no number.")]
-    [InlineData("2026-11-20,ankle dorsiflexion,right,passive,11,cm,tape", 48, "'ankle dorsiflexion' is measured in deg, but here is 'cm'.")]
+    [InlineData(
+        "2026-11-20,ankle dorsiflexion,right,passive,11,cm,tape",
+        48,
+        "'ankle dorsiflexion' is measured in deg, but here is 'cm'."
+    )]
     [InlineData("2026-11-20,ankle dorsiflexion,right,passive,11,deg,", 52, "The instrument is missing.")]
     [InlineData("2026-11-20;ankle dorsiflexion;right", 1, "This line has 1 columns; a reading has 7.")]
     public void A_wrong_reading_is_said_with_its_place(string line, int column, string message)
@@ -77,10 +106,15 @@ public sealed class OtherFilesTests
     [Fact]
     public void Accepted_warnings_a_glossary_and_own_words_are_bound()
     {
-        var practice = LittlePractice.Golden
-            .With("accepted.yaml", "- { rule: equipment-missing, file: clients/ansel/programme.md, because: He borrows the wall., by: The coach, until: 2027-03-01 }\n")
+        var practice = LittlePractice
+            .Golden.With(
+                "accepted.yaml",
+                "- { rule: equipment-missing, file: clients/ansel/programme.md, because: He borrows the wall., by: The "
+                    + "coach, until: 2027-03-01 }\n"
+            )
             .With("glossary.yaml", "end range: As far as a joint goes.\n")
-            .With("words/en.yaml", "kind-stop: Stop now\n").Read();
+            .With("words/en.yaml", "kind-stop: Stop now\n")
+            .Read();
         var accepted = Assert.Single(practice.Accepted);
         Assert.Equal(("equipment-missing", new DateOnly(2027, 3, 1)), (accepted.Rule.Text, accepted.Until));
         Assert.Equal("As far as a joint goes.", Assert.Single(practice.Glossary).Explanation);
@@ -89,7 +123,11 @@ public sealed class OtherFilesTests
 
     [Theory]
     [InlineData("kind-stp: Stop now\n", "'kind-stp' is no word of a site.", "Did you mean 'kind-stop'?")]
-    [InlineData("step-hold: Hold it\n", "'step-hold' must hold the same words in braces as before: 'Hold: {exercise}'.", "Keep every word in braces; only the text around them can change.")]
+    [InlineData(
+        "step-hold: Hold it\n",
+        "'step-hold' must hold the same words in braces as before: 'Hold: {exercise}'.",
+        "Keep every word in braces; only the text around them can change."
+    )]
     public void A_wrong_word_is_refused(string words, string message, string help)
     {
         var finding = Assert.Single(LittlePractice.Golden.With("words/en.yaml", words).Findings());
@@ -99,7 +137,9 @@ public sealed class OtherFilesTests
     [Fact]
     public void A_translation_is_no_second_id()
     {
-        var practice = LittlePractice.Golden.With("exercises/calf-brace.de.md", "---\ntitle: Wade\n---\n## Do\n1. Drücke {press}.\n").Read();
+        var practice = LittlePractice
+            .Golden.With("exercises/calf-brace.de.md", "---\ntitle: Wade\n---\n## Do\n1. Drücke {press}.\n")
+            .Read();
         var translation = Assert.IsType<Translation.OfExercise>(Assert.Single(practice.Translations));
         Assert.Equal(("calf-brace", "de", "Wade"), (translation.Exercise.Text, translation.Language, translation.Title));
         Assert.Equal(["Drücke {press}."], translation.Text.Do.Lines());

@@ -37,15 +37,22 @@ public sealed class PracticeCardReaderTests
     }
 
     [Fact]
-    public void Settings_are_bound_each_to_its_own() => Assert.Equal(
-        PracticeSettings.Default with
-        {
-            Dose = new(new(8), new(12), new(3), new(2)), GetReady = new(6), Transition = new(11), TransitionChange = new(31), TransitionStanding = new(61), LighterShare = 50,
-        },
-        Card.Settings);
+    public void Settings_are_bound_each_to_its_own() =>
+        Assert.Equal(
+            PracticeSettings.Default with
+            {
+                Dose = new(new(8), new(12), new(3), new(2)),
+                GetReady = new(6),
+                Transition = new(11),
+                TransitionChange = new(31),
+                TransitionStanding = new(61),
+                LighterShare = 50,
+            },
+            Card.Settings
+        );
 
-    /// <summary>dose.md, Arithmetic: breath 10 s, switch 10 s, repetition 4 s, carry 1 m a second; get ready 5 s, transitions 10, 30 and 45 s.
-    /// format.md shows a lighter share of 60 %.</summary>
+    /// <summary>dose.md, Arithmetic: breath 10 s, switch 10 s, repetition 4 s, carry 1 m a second; get ready 5 s, transitions 10,
+    /// 30 and 45 s. format.md shows a lighter share of 60 %.</summary>
     [Fact]
     public void Settings_that_are_left_out_are_those_of_the_dose_page()
     {
@@ -54,7 +61,15 @@ public sealed class PracticeCardReaderTests
         var without = golden[..from] + golden[golden.LastIndexOf("---", StringComparison.Ordinal)..];
         var settings = LittlePractice.Golden.With("practice.md", without).Read().Card.Settings;
         Assert.Equal(new DoseSettings(new(10), new(10), new(4), new(1)), settings.Dose);
-        Assert.Equal((5, 10, 30, 45), (settings.GetReady.Value, settings.Transition.Value, settings.TransitionChange.Value, settings.TransitionStanding.Value));
+        Assert.Equal(
+            (5, 10, 30, 45),
+            (
+                settings.GetReady.Value,
+                settings.Transition.Value,
+                settings.TransitionChange.Value,
+                settings.TransitionStanding.Value
+            )
+        );
         Assert.Equal(60, settings.LighterShare);
     }
 
@@ -64,8 +79,11 @@ public sealed class PracticeCardReaderTests
     [InlineData("2 min", 120)]
     [InlineData("1 min 30 s", 90)]
     [InlineData("15 min", 900)]
-    public void A_time_is_written_in_seconds_and_minutes(string written, int seconds) => Assert.Equal(
-        new Seconds(seconds), LittlePractice.Golden.Edit("practice.md", "get-ready: 6 s", "get-ready: " + written).Read().Card.Settings.GetReady);
+    public void A_time_is_written_in_seconds_and_minutes(string written, int seconds) =>
+        Assert.Equal(
+            new Seconds(seconds),
+            LittlePractice.Golden.Edit("practice.md", "get-ready: 6 s", "get-ready: " + written).Read().Card.Settings.GetReady
+        );
 
     [Fact]
     public void The_text_below_the_header_is_what_the_programmes_are() =>

@@ -14,7 +14,10 @@ public sealed class ProgrammeReaderTests
         Assert.Equal(("A lower guard", new DateOnly(2027, 1, 4), 6), (Programme.Title, Programme.Start, Programme.Weeks));
         Assert.Equal([3, 5], Programme.Lighter);
         Assert.Equal(["Ansel, keep the sway slow."], Programme.Letter.Lines());
-        Assert.Equal(new ExerciseId("calf-sway"), Assert.Single(Programme.Letter.Inlines().OfType<Inline.ExerciseLink>()).Exercise);
+        Assert.Equal(
+            new ExerciseId("calf-sway"),
+            Assert.Single(Programme.Letter.Inlines().OfType<Inline.ExerciseLink>()).Exercise
+        );
         Assert.Equal(Location.Whole(Path), Programme.At);
     }
 
@@ -31,8 +34,14 @@ public sealed class ProgrammeReaderTests
     {
         Assert.Equal(["Rear ankle", "Every other day", "Now and then", "Warm"], Programme.Sessions.Select(s => s.Name));
         Assert.Equal(
-            [new SessionDays.On([DayOfWeek.Monday, DayOfWeek.Thursday]), new SessionDays.EveryDays(2), new SessionDays.TimesAWeek(3), new SessionDays.BeforePlay()],
-            Programme.Sessions.Select(s => s.Days));
+            [
+                new SessionDays.On([DayOfWeek.Monday, DayOfWeek.Thursday]),
+                new SessionDays.EveryDays(2),
+                new SessionDays.TimesAWeek(3),
+                new SessionDays.BeforePlay(),
+            ],
+            Programme.Sessions.Select(s => s.Days)
+        );
         Assert.Equal(new Location(Path, 7, 5), Programme.Sessions[0].At);
     }
 
@@ -48,9 +57,11 @@ public sealed class ProgrammeReaderTests
     }
 
     [Fact]
-    public void The_lines_by_week_stand_in_the_order_of_the_weeks_with_their_places() => Assert.Equal(
-        [(2, "2 x hold 30 s", new Location(Path, 14, 14)), (4, "3 x hold 45 s, rest 30 s", new Location(Path, 13, 14))],
-        Programme.Sessions[0].Do[0].ByWeek.Select(l => (l.Week, l.Dose.Line, l.Dose.At)));
+    public void The_lines_by_week_stand_in_the_order_of_the_weeks_with_their_places() =>
+        Assert.Equal(
+            [(2, "2 x hold 30 s", new Location(Path, 14, 14)), (4, "3 x hold 45 s, rest 30 s", new Location(Path, 13, 14))],
+            Programme.Sessions[0].Do[0].ByWeek.Select(l => (l.Week, l.Dose.Line, l.Dose.At))
+        );
 
     [Fact]
     public void What_a_use_leaves_out_is_not_there()

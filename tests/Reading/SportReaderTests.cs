@@ -18,16 +18,33 @@ public sealed class SportReaderTests
     }
 
     [Fact]
-    public void Roles_are_bound_in_the_order_they_are_written() => Assert.Equal(
-        [new("weapon arm", "weapon arm", Side.Right), new("free arm", "free arm", Side.Left), new("front leg", "front leg", Side.Right), new("rear leg", "rear leg", Side.Left)], Sport.Roles);
+    public void Roles_are_bound_in_the_order_they_are_written() =>
+        Assert.Equal(
+            [
+                new("weapon arm", "weapon arm", Side.Right),
+                new("free arm", "free arm", Side.Left),
+                new("front leg", "front leg", Side.Right),
+                new("rear leg", "rear leg", Side.Left),
+            ],
+            Sport.Roles
+        );
 
     [Fact]
-    public void Demands_are_bound_and_the_side_may_be_left_out() => Assert.Equal(
-        [
-            new("recovery", "ankle dorsiflexion", "rear leg", 12.5m, "The heel stays down while you come back on guard.", new(Path, 9, 5)),
-            new("salute", "thoracic rotation", null, 30m, "The chest turns to the opponent.", new(Path, 14, 5)),
-        ],
-        Sport.Demands);
+    public void Demands_are_bound_and_the_side_may_be_left_out() =>
+        Assert.Equal(
+            [
+                new(
+                    "recovery",
+                    "ankle dorsiflexion",
+                    "rear leg",
+                    12.5m,
+                    "The heel stays down while you come back on guard.",
+                    new(Path, 9, 5)
+                ),
+                new("salute", "thoracic rotation", null, 30m, "The chest turns to the opponent.", new(Path, 14, 5)),
+            ],
+            Sport.Demands
+        );
 
     [Fact]
     public void A_role_is_read_in_small_letters_with_single_spaces()

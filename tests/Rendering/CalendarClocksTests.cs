@@ -34,9 +34,10 @@ public sealed class CalendarClocksTests(ITestOutputHelper output)
         Assert.Equal(offsets, days.Zip(instants, (day, instant) => day.ToDateTime(at) - instant).Distinct().Count());
     }
 
-    /// <summary>Clocks go on by an hour at 01:00 UTC on 28 March 2027 and back at 01:00 UTC on 25 October 2026 and 31 October 2027 in London; in Sydney back at 03:00 on 4 April 2027
-    /// and on at 02:00 on 3 October; in Auckland back at 03:00 on 4 April and on at 02:00 on 26 September; on Lord Howe, where it is half an hour, back at 02:00 on 4 April and on at
-    /// 02:00 on 3 October (IANA database).</summary>
+    /// <summary>Clocks go on by an hour at 01:00 UTC on 28 March 2027 and back at 01:00 UTC on 25 October 2026 and 31 October
+    /// 2027 in London; in Sydney back at 03:00 on 4 April 2027 and on at 02:00 on 3 October; in Auckland back at 03:00 on 4 April
+    /// and on at 02:00 on 26 September; on Lord Howe, where it is half an hour, back at 02:00 on 4 April and on at 02:00 on 3
+    /// October (IANA database).</summary>
     [Theory]
     [InlineData("Europe/London", "01:30", "2027-03-27", "2027-03-27 01:30")]
     [InlineData("Europe/London", "00:59", "2027-03-28", "2027-03-28 00:59")]
@@ -62,11 +63,25 @@ public sealed class CalendarClocksTests(ITestOutputHelper output)
     [InlineData("Australia/Lord_Howe", "02:00", "2027-04-04", "2027-04-03 15:30")]
     [InlineData("Australia/Lord_Howe", "02:15", "2027-10-03", "2027-10-02 15:45")]
     [InlineData("Asia/Kolkata", "00:15", "2027-04-04", "2027-04-03 18:45")]
-    public void A_skipped_hour_is_as_much_later_and_of_an_hour_that_comes_twice_the_first_is_taken(string zone, string hour, string day, string utc)
+    public void A_skipped_hour_is_as_much_later_and_of_an_hour_that_comes_twice_the_first_is_taken(
+        string zone,
+        string hour,
+        string day,
+        string utc
+    )
     {
-        // The day in question is the last of the first week, so that the clocks have changed within the programme; and then its very first.
+        // The day in question is the last of the first week, so that the clocks have changed within the programme; and then its
+        // very first.
         var date = DateOnly.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture);
-        Assert.Equal(utc, Utc(Calendars.Practice(zone, hour, date.AddDays(-6).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), 1).Plan("ansel"), 6));
+        Assert.Equal(
+            utc,
+            Utc(
+                Calendars
+                    .Practice(zone, hour, date.AddDays(-6).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), 1)
+                    .Plan("ansel"),
+                6
+            )
+        );
         Assert.Equal(utc, Utc(Calendars.Practice(zone, hour, day, 1).Plan("ansel"), 0));
     }
 
@@ -77,10 +92,18 @@ public sealed class CalendarClocksTests(ITestOutputHelper output)
         var (programmes, sessions) = (0, 0);
         foreach (var zone in (string[])["Europe/London", "Australia/Sydney", "Pacific/Auckland", "Asia/Kolkata"])
         foreach (var start in (string[])["2026-10-19", "2027-03-08", "2027-03-22", "2027-09-20", "2027-12-27", "2028-02-21"])
-        foreach (var (days, hour) in ((string, string?)[])[("[Sun]", "02:30"), ("[Tue, Fri, Sat]", "18:30"), ("every 2 days", "07:00"), ("every 5 days", null)])
+        foreach (
+            var (days, hour) in ((string, string?)[])
+                [("[Sun]", "02:30"), ("[Tue, Fri, Sat]", "18:30"), ("every 2 days", "07:00"), ("every 5 days", null)]
+        )
         {
             var plan = Calendars.Practice(zone, hour, start, 3, days, "[2]").Plan("ansel");
-            sessions += ReadBack(plan, Expected(start, days), zone, hour is null ? null : TimeOnly.ParseExact(hour, "HH:mm", CultureInfo.InvariantCulture));
+            sessions += ReadBack(
+                plan,
+                Expected(start, days),
+                zone,
+                hour is null ? null : TimeOnly.ParseExact(hour, "HH:mm", CultureInfo.InvariantCulture)
+            );
             programmes++;
         }
 
@@ -103,7 +126,8 @@ public sealed class CalendarClocksTests(ITestOutputHelper output)
         Assert.True(sessions > 50);
     }
 
-    /// <summary>The sample's own, whose instants were worked out by hand: Rufus trains at 18:30 in London, in winter, when its clocks are at UTC.</summary>
+    /// <summary>The sample's own, whose instants were worked out by hand: Rufus trains at 18:30 in London, in winter, when its
+    /// clocks are at UTC.</summary>
     [Fact]
     public void The_sample_has_its_days()
     {
@@ -118,19 +142,31 @@ public sealed class CalendarClocksTests(ITestOutputHelper output)
         var bytes = Calendars.Of(plan)!;
         Calendars.MustBeWellFormed(bytes);
         var events = Calendars.Read(bytes);
-        Assert.Equal(days.Select(day => hour is { } at ? Calendars.Instant(zone, day, at) : day.ToDateTime(TimeOnly.MinValue)), events.Select(e => hour is null ? e.DtStart!.Value : e.DtStart!.AsUtc));
+        Assert.Equal(
+            days.Select(day => hour is { } at ? Calendars.Instant(zone, day, at) : day.ToDateTime(TimeOnly.MinValue)),
+            events.Select(e => hour is null ? e.DtStart!.Value : e.DtStart!.AsUtc)
+        );
         Assert.All(events, e => Assert.Equal(hour is null, e.IsAllDay));
         Assert.Equal(
             plan.Dates.Select(d => (d.Uid, d.Title, d.Note, hour is null ? (double?)null : d.Length.Value)),
-            events.Select(e => (e.Uid!, e.Summary!, e.Description!, e.Duration?.ToTimeSpanUnspecified().TotalSeconds)));
+            events.Select(e => (e.Uid!, e.Summary!, e.Description!, e.Duration?.ToTimeSpanUnspecified().TotalSeconds))
+        );
         return events.Length;
     }
 
     private static IEnumerable<DateOnly> Expected(string start, string days)
     {
         var first = DateOnly.ParseExact(start, "yyyy-MM-dd", CultureInfo.InvariantCulture);
-        return Enumerable.Range(0, 21).Where(n => days.StartsWith("every ", StringComparison.Ordinal) ? n % (days[6] - '0') == 0 : days.Contains($"{first.AddDays(n):ddd}", StringComparison.Ordinal)).Select(first.AddDays);
+        return Enumerable
+            .Range(0, 21)
+            .Where(n =>
+                days.StartsWith("every ", StringComparison.Ordinal)
+                    ? n % (days[6] - '0') == 0
+                    : days.Contains($"{first.AddDays(n):ddd}", StringComparison.Ordinal)
+            )
+            .Select(first.AddDays);
     }
 
-    private static string Utc(Plan plan, int session) => Calendars.EventsOf(plan)[session].DtStart!.AsUtc.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    private static string Utc(Plan plan, int session) =>
+        Calendars.EventsOf(plan)[session].DtStart!.AsUtc.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

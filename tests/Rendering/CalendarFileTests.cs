@@ -7,7 +7,8 @@ namespace Gradus.Tests.Rendering;
 /// <summary>The lines of calendar.ics (RFC 5545), and what is read from them.</summary>
 public sealed class CalendarFileTests
 {
-    /// <summary>The two texts as the file has them with its folds undone, by section 3.3.11: strokes, semicolons and commas are escaped, a colon and quotes never. A line end in the words of the practice is a blank already.</summary>
+    /// <summary>The two texts as the file has them with its folds undone, by section 3.3.11: strokes, semicolons and commas are
+    /// escaped, a colon and quotes never. A line end in the words of the practice is a blank already.</summary>
     [Theory]
     [InlineData("Épée; exercises, session {number}", @"SUMMARY:Épée\; exercises\, session 1")]
     [InlineData(@"A \\ stroke {number}", @"SUMMARY:A \\ stroke 1")]
@@ -79,7 +80,10 @@ public sealed class CalendarFileTests
         Assert.Equal(before, Uids(Calendars.Practice("Asia/Kolkata", "18:30", "2027-01-04", 10)));
         Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-03-01", 10)));
         Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-06", 10)));
-        Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 10, dose: "3 x hold 45 s, rest 15 s, on left")));
+        Assert.Equal(
+            before,
+            Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 10, dose: "3 x hold 45 s, rest 15 s, on left"))
+        );
         Assert.Equal(before, Uids(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 12)).Take(before.Length));
     }
 
@@ -89,14 +93,18 @@ public sealed class CalendarFileTests
         var plan = Made("18:30");
         var bytes = Calendars.Of(plan)!;
         Assert.Equal(70, Calendars.Read(bytes).Select(e => e.Uid).Distinct(StringComparer.Ordinal).Count());
-        Assert.All(plan.Dates, d => Assert.Matches("^[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$", d.Uid));
-        foreach (var name in (string[])["ansel", "Wherry", "Hesper", "Quill", "Sluice", "Footwork", "sway"]) Assert.DoesNotContain(name, Unfolded(bytes), StringComparison.OrdinalIgnoreCase);
+        Assert.All(plan.Dates, d =>
+            Assert.Matches("^[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$", d.Uid)
+        );
+        foreach (var name in (string[])["ansel", "Wherry", "Hesper", "Quill", "Sluice", "Footwork", "sway"])
+            Assert.DoesNotContain(name, Unfolded(bytes), StringComparison.OrdinalIgnoreCase);
     }
 
     [Theory]
     [InlineData("2 a week, a day between")]
     [InlineData("before play")]
-    public void Without_a_fixed_day_there_is_no_calendar(string days) => Assert.Null(Calendars.Of(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 2, days).Plan("ansel")));
+    public void Without_a_fixed_day_there_is_no_calendar(string days) =>
+        Assert.Null(Calendars.Of(Calendars.Practice("Europe/London", "18:30", "2027-01-04", 2, days).Plan("ansel")));
 
     private static string Unfolded(byte[] bytes) => Calendars.Text(bytes).Replace("\r\n ", "", StringComparison.Ordinal);
 
@@ -104,5 +112,9 @@ public sealed class CalendarFileTests
 
     private static Plan Made(string? hour) => Calendars.Practice("Europe/London", hour, "2027-01-04", 10).Plan("ansel");
 
-    private static Plan Titled(string title) => Calendars.Practice("Europe/London", "18:30", "2027-01-04", 1).With("words/en.yaml", $"calendar-title: \"{title}\"\n").Plan("ansel");
+    private static Plan Titled(string title) =>
+        Calendars
+            .Practice("Europe/London", "18:30", "2027-01-04", 1)
+            .With("words/en.yaml", $"calendar-title: \"{title}\"\n")
+            .Plan("ansel");
 }

@@ -1,11 +1,14 @@
 namespace Gradus.Tests.Rendering;
 
-/// <summary>The files of the hostile practice. What stands in double brackets is the name of a place that somebody writes in.</summary>
+/// <summary>The files of the hostile practice. What stands in double brackets is the name of a place that somebody writes
+/// in.</summary>
 internal static class HostileFiles
 {
     public static readonly (string Path, string Text)[] All =
     [
-        ("practice.md", """
+        (
+            "practice.md",
+            """
             ---
             name: "⟦practice name⟧"
             coach: "⟦coach⟧"
@@ -21,8 +24,11 @@ internal static class HostileFiles
             - ⟦scope item⟧
             - *⟦scope emphasis⟧*
 
-            """),
-        ("conditions.yaml", """
+            """
+        ),
+        (
+            "conditions.yaml",
+            """
             - id: calf-strain
               name: "⟦condition⟧"
               question: "⟦question⟧"
@@ -33,21 +39,33 @@ internal static class HostileFiles
               question: "⟦other question⟧"
               where: whole body
 
-            """),
-        ("motions.yaml", """
+            """
+        ),
+        (
+            "motions.yaml",
+            """
             - { id: reach, name: "⟦ankle motion⟧", how: "⟦motion how⟧", error: 2, reference: 30 }
 
-            """),
-        ("sports/epee.yaml", """
+            """
+        ),
+        (
+            "sports/epee.yaml",
+            """
             name: "⟦sport⟧"
             stance: "⟦stance question⟧"
             roles: { "⟦weapon arm⟧": right, "⟦free arm⟧": left, "⟦front leg⟧": right, "⟦rear leg⟧": left }
             demands:
               - { position: "⟦demand position⟧", motion: "⟦ankle motion⟧", side: "⟦rear leg⟧", at-least: 20, because: "⟦demand reason⟧" }
 
-            """),
-        .. Caution("pull", "expect"), .. Caution("stab", "stop"), .. Caution("ache", "ease-off"), .. Caution("breath", "take-care"),
-        ("exercises/sway.md", """
+            """
+        ),
+        .. Caution("pull", "expect"),
+        .. Caution("stab", "stop"),
+        .. Caution("ache", "ease-off"),
+        .. Caution("breath", "take-care"),
+        (
+            "exercises/sway.md",
+            """
             ---
             title: "⟦sway title⟧"
             trains: "⟦ankle motion⟧"
@@ -87,8 +105,11 @@ internal static class HostileFiles
 
             > ⟦sway quote⟧
 
-            """),
-        ("exercises/press.md", """
+            """
+        ),
+        (
+            "exercises/press.md",
+            """
             ---
             title: "⟦press title⟧"
             trains: ankle dorsiflexion
@@ -101,8 +122,11 @@ internal static class HostileFiles
             ## Do
             ⟦press do⟧
 
-            """),
-        ("clients/ansel/client.yaml", """
+            """
+        ),
+        (
+            "clients/ansel/client.yaml",
+            """
             name: "⟦client⟧"
             sport: epee
             stance: left
@@ -119,9 +143,12 @@ internal static class HostileFiles
             clearances:
               - { condition: faint-spells, by: "⟦clinician⟧", on: 2026-11-05, until: 2031-11-05, limit: effort at most 60 % }
 
-            """),
+            """
+        ),
         ("clients/ansel/answers.yaml", Tests.Domain.FloorAnswers.Text(new(2026, 11, 2), _ => false)),
-        ("clients/ansel/programme.md", """
+        (
+            "clients/ansel/programme.md",
+            """
             ---
             title: "⟦programme title⟧"
             start: 2027-01-04
@@ -143,22 +170,26 @@ internal static class HostileFiles
 
             ⟦letter end⟧
 
-            """),
+            """
+        ),
         ("clients/ansel/notes.md", "⟦notes⟧\n"),
         ("glossary.yaml", "piste: \"⟦explanation⟧\"\n"),
     ];
 
     private static (string, string)[] Caution(string id, string kind) =>
-    [
-        ($"cautions/{id}.md", $"""
-            ---
-            title: "⟦{id} title⟧"
-            kind: {kind}
-            ---
-            ⟦{id} body⟧
+        [
+            (
+                $"cautions/{id}.md",
+                $"""
+                ---
+                title: "⟦{id} title⟧"
+                kind: {kind}
+                ---
+                ⟦{id} body⟧
 
-            - ⟦{id} item⟧
+                - ⟦{id} item⟧
 
-            """),
-    ];
+                """
+            ),
+        ];
 }

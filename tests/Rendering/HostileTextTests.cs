@@ -10,10 +10,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     private static readonly DateOnly Today = new(2027, 1, 4);
 
     /// <summary>Places that stand on no page today; the others must be found again.</summary>
-    private static readonly string[] OnNoPage =
-    [
-        "demand position", "demand reason", "motion how", "notes", "sport", "works to",
-    ];
+    private static readonly string[] OnNoPage = ["demand position", "demand reason", "motion how", "notes", "sport", "works to"];
 
     private static readonly (Plan Plan, Site Site, Findings Findings) Harmless = Made(HostilePractice.Harmless);
     private static readonly (Plan Plan, Site Site, Findings Findings) Hostile = Made(HostilePractice.Hostile);
@@ -22,7 +19,15 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     public void Nothing_is_found_but_that_html_in_texts_is_shown_as_text_and_hard_to_read()
     {
         Assert.Empty(Harmless.Findings.Select(f => $"{f.At} {f.Rule} {f.Message}"));
-        Assert.Equal("", string.Join("\n", Hostile.Findings.Where(f => f.Rule.Text is not ("html-in-text" or "reading-too-hard")).Select(f => $"{f.At} {f.Rule} {f.Message[..Math.Min(300, f.Message.Length)]}")));
+        Assert.Equal(
+            "",
+            string.Join(
+                "\n",
+                Hostile
+                    .Findings.Where(f => f.Rule.Text is not ("html-in-text" or "reading-too-hard"))
+                    .Select(f => $"{f.At} {f.Rule} {f.Message[..Math.Min(300, f.Message.Length)]}")
+            )
+        );
         Assert.All(Hostile.Findings, f => Assert.Equal(f.Rule.Text == "reading-too-hard" ? Level.Note : Level.Warning, f.Level));
         Assert.NotEmpty(Hostile.Findings);
     }
@@ -33,7 +38,20 @@ public sealed class HostileTextTests(ITestOutputHelper output)
         Assert.Equal(Harmless.Site.Pages.Select(p => p.Path), Hostile.Site.Pages.Select(p => p.Path));
         foreach (var (harmless, hostile) in Harmless.Site.Pages.Zip(Hostile.Site.Pages))
             Assert.Equal(Skeleton.Of(harmless.Html), Skeleton.Of(hostile.Html));
-        Assert.Equal(["all-pages.html", "before-you-start.html", "exercise-press.html", "exercise-sway.html", "index.html", "session-1.html", "session-2.html", "session-3.html", "weeks.html"], Hostile.Site.Pages.Select(p => p.Path));
+        Assert.Equal(
+            [
+                "all-pages.html",
+                "before-you-start.html",
+                "exercise-press.html",
+                "exercise-sway.html",
+                "index.html",
+                "session-1.html",
+                "session-2.html",
+                "session-3.html",
+                "weeks.html",
+            ],
+            Hostile.Site.Pages.Select(p => p.Path)
+        );
     }
 
     [Fact]
@@ -42,7 +60,10 @@ public sealed class HostileTextTests(ITestOutputHelper output)
         var page = Hostile.Site.Pages.First(p => p.Path == "index.html").Html;
         Assert.NotEqual(Skeleton.Of(page), Skeleton.Of(page.Replace("&lt;svg", "<svg", StringComparison.Ordinal)));
         Assert.NotEqual(Skeleton.Of(page), Skeleton.Of(page.Replace("mailto:", "", StringComparison.Ordinal)));
-        Assert.NotEqual(Skeleton.Of(page), Skeleton.Of(page.Replace("aria-labelledby=\"", "aria-labelledby=\"\" x=\"", StringComparison.Ordinal)));
+        Assert.NotEqual(
+            Skeleton.Of(page),
+            Skeleton.Of(page.Replace("aria-labelledby=\"", "aria-labelledby=\"\" x=\"", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
@@ -54,8 +75,14 @@ public sealed class HostileTextTests(ITestOutputHelper output)
         {
             var pages = harmless.Where(t => Holds(t.Value, HostilePractice.Named(place))).Select(t => t.Key).ToArray();
             var (inHeader, inText) = HostilePractice.Shown(place);
-            Assert.All(pages, page => Assert.True(Holds(hostile[page], inHeader) || Holds(hostile[page], inText), $"{page} does not hold '{place}' as it was written."));
-            if (pages.Length > 0) found.Add(place);
+            Assert.All(pages, page =>
+                Assert.True(
+                    Holds(hostile[page], inHeader) || Holds(hostile[page], inText),
+                    $"{page} does not hold '{place}' as it was written."
+                )
+            );
+            if (pages.Length > 0)
+                found.Add(place);
         }
 
         Assert.Equal(OnNoPage, HostilePractice.Places.Where(p => !p.EndsWith(" phrase", StringComparison.Ordinal)).Except(found));
@@ -63,9 +90,11 @@ public sealed class HostileTextTests(ITestOutputHelper output)
         Assert.True(found.Count > 100, "Too few to prove anything.");
     }
 
-    private static bool Holds(string page, string text) => page.Contains(Spacing.Collapse(text), StringComparison.OrdinalIgnoreCase);
+    private static bool Holds(string page, string text) =>
+        page.Contains(Spacing.Collapse(text), StringComparison.OrdinalIgnoreCase);
 
-    private static Dictionary<string, string> TextsOf(Site site) => site.Pages.ToDictionary(p => p.Path, p => Skeleton.TextOf(p.Html));
+    private static Dictionary<string, string> TextsOf(Site site) =>
+        site.Pages.ToDictionary(p => p.Path, p => Skeleton.TextOf(p.Html));
 
     private static (Plan Plan, Site Site, Findings Findings) Made(HostilePractice written)
     {

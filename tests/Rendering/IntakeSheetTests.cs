@@ -12,7 +12,8 @@ namespace Gradus.Tests.Rendering;
 
 public sealed class IntakeSheetTests
 {
-    /// <summary>In Sluice Lane's conditions.yaml after the floor: a calf strain and a sore wrist, each with sides, and between them faint spells.</summary>
+    /// <summary>In Sluice Lane's conditions.yaml after the floor: a calf strain and a sore wrist, each with sides, and between
+    /// them faint spells.</summary>
     [Theory]
     [InlineData("", "ankle dorsiflexion", "calf-strain")]
     [InlineData("loads: [wrist]", "ankle dorsiflexion", "calf-strain sore-wrist")]
@@ -23,14 +24,22 @@ public sealed class IntakeSheetTests
     {
         var practice = Club.Empty.Exercise("sway", "2 x hold 30 s, each side", more, position: "supine", trains: trains).Read();
         var page = Parsed(Rendered(practice));
-        Assert.Equal(FloorAnswers.Ids.Concat(asked.Split(' ')), page.QuerySelectorAll("[data-asked]").Select(q => q.GetAttribute("data-asked") ?? ""));
         Assert.Equal(
-            Screening.Asked(practice).Select((c, i) => $"{i + 1}. {c.Question}"), page.QuerySelectorAll("[data-asked] > legend").Select(l => l.TextContent));
+            FloorAnswers.Ids.Concat(asked.Split(' ')),
+            page.QuerySelectorAll("[data-asked]").Select(q => q.GetAttribute("data-asked") ?? "")
+        );
+        Assert.Equal(
+            Screening.Asked(practice).Select((c, i) => $"{i + 1}. {c.Question}"),
+            page.QuerySelectorAll("[data-asked] > legend").Select(l => l.TextContent)
+        );
     }
 
     [Fact]
     public void A_library_without_exercises_has_the_floor_alone() =>
-        Assert.Equal(FloorAnswers.Ids, Parsed(Rendered(Club.Empty.Read())).QuerySelectorAll("[data-asked]").Select(q => q.GetAttribute("data-asked") ?? ""));
+        Assert.Equal(
+            FloorAnswers.Ids,
+            Parsed(Rendered(Club.Empty.Read())).QuerySelectorAll("[data-asked]").Select(q => q.GetAttribute("data-asked") ?? "")
+        );
 
     [Fact]
     public void Each_question_has_the_answers_that_the_practice_reads_and_none_is_chosen()
@@ -41,16 +50,29 @@ public sealed class IntakeSheetTests
             var id = question.GetAttribute("data-asked");
             var replies = question.QuerySelectorAll("input[type=radio]");
             Assert.Equal(
-                id switch { "pain-now" => "0|", "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes", _ => "no|yes" },
-                string.Join('|', replies.Select(r => r.GetAttribute("value"))));
+                id switch
+                {
+                    "pain-now" => "0|",
+                    "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes",
+                    _ => "no|yes",
+                },
+                string.Join('|', replies.Select(r => r.GetAttribute("value")))
+            );
             Assert.Equal([$"to-{id}"], replies.Select(r => r.GetAttribute("name")).Distinct());
         }
 
         Assert.Empty(page.QuerySelectorAll("[checked], [selected]"));
         var places = page.QuerySelectorAll("[data-place]");
         Assert.Equal(3, places.Length);
-        Assert.All(places, place => Assert.Equal(
-            Region.All.Select(r => (r.Name, r.IsSided)), place.QuerySelectorAll("[data-where] option").Skip(1).Select(o => (o.GetAttribute("value") ?? "", o.HasAttribute("data-sided")))));
+        Assert.All(places, place =>
+            Assert.Equal(
+                Region.All.Select(r => (r.Name, r.IsSided)),
+                place
+                    .QuerySelectorAll("[data-where] option")
+                    .Skip(1)
+                    .Select(o => (o.GetAttribute("value") ?? "", o.HasAttribute("data-sided")))
+            )
+        );
     }
 
     [Fact]
@@ -59,8 +81,10 @@ public sealed class IntakeSheetTests
         var page = Parsed(Rendered(LittlePractice.Golden.Read()));
         var (style, script) = (Assert.Single(page.QuerySelectorAll("style")), Assert.Single(page.QuerySelectorAll("script")));
         Assert.Equal(
-            $"default-src 'none'; script-src '{HashOf(script)}'; style-src '{HashOf(style)}'; base-uri 'none'; form-action 'none'",
-            page.QuerySelector("meta[http-equiv=Content-Security-Policy]")?.GetAttribute("content"));
+            $"default-src 'none'; script-src '{HashOf(script)}'; style-src '{HashOf(style)}'; base-uri 'none'; "
+                + "form-action 'none'",
+            page.QuerySelector("meta[http-equiv=Content-Security-Policy]")?.GetAttribute("content")
+        );
         Assert.Empty(page.QuerySelectorAll("[src], [style], link, img, iframe, object, [action], [formaction]"));
         Assert.DoesNotContain(page.All.SelectMany(e => e.Attributes), a => a.Name.StartsWith("on", StringComparison.Ordinal));
         Assert.All(page.QuerySelectorAll("[href]"), a => Assert.Matches("^(mailto|tel):", a.GetAttribute("href")));
@@ -70,18 +94,29 @@ public sealed class IntakeSheetTests
     }
 
     [Fact]
-    public void It_is_the_same_bytes_twice() => Assert.Equal(Rendered(LittlePractice.Golden.Read()), Rendered(LittlePractice.Golden.Read()));
+    public void It_is_the_same_bytes_twice() =>
+        Assert.Equal(Rendered(LittlePractice.Golden.Read()), Rendered(LittlePractice.Golden.Read()));
 
     [Fact]
     public void Hostile_texts_add_no_element_and_no_attribute_and_stand_there_as_text()
     {
-        var (harmless, hostile) = (Rendered(HostilePractice.Harmless.Read().Practice), Rendered(HostilePractice.Hostile.Read().Practice));
+        var (harmless, hostile) = (
+            Rendered(HostilePractice.Harmless.Read().Practice),
+            Rendered(HostilePractice.Hostile.Read().Practice)
+        );
         Assert.Equal(Skeleton.Of(harmless), Skeleton.Of(hostile));
         Assert.NotEqual(Skeleton.Of(hostile), Skeleton.Of(hostile.Replace("&lt;svg", "<svg", StringComparison.Ordinal)));
         var (before, after) = (Skeleton.TextOf(harmless), Skeleton.TextOf(hostile));
-        var found = HostilePractice.Places.Where(p => before.Contains(HostilePractice.Named(p), StringComparison.Ordinal)).ToArray();
-        Assert.All(found, place => Assert.Contains(Spacing.Collapse(HostilePractice.Shown(place).InHeader), after, StringComparison.Ordinal));
-        Assert.Equal(["coach", "email", "other question", "practice name", "question"], found.Where(p => !p.EndsWith(" phrase", StringComparison.Ordinal)));
+        var found = HostilePractice
+            .Places.Where(p => before.Contains(HostilePractice.Named(p), StringComparison.Ordinal))
+            .ToArray();
+        Assert.All(found, place =>
+            Assert.Contains(Spacing.Collapse(HostilePractice.Shown(place).InHeader), after, StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            ["coach", "email", "other question", "practice name", "question"],
+            found.Where(p => !p.EndsWith(" phrase", StringComparison.Ordinal))
+        );
         Assert.True(found.Length > 40, "Too few to prove anything.");
     }
 
@@ -91,7 +126,10 @@ public sealed class IntakeSheetTests
         var findings = new Findings();
         Assert.Null(IntakeSheetRenderer.Render(IntakeSheet.Of(Club.Empty.Read()), new("mine", []), findings));
         var finding = Assert.Single(findings);
-        Assert.Equal(("intake-sheet.html", "The theme 'mine' cannot be filled: There is no template 'intake-sheet.html'."), (finding.At.ToString(), finding.Message));
+        Assert.Equal(
+            ("intake-sheet.html", "The theme 'mine' cannot be filled: There is no template 'intake-sheet.html'."),
+            (finding.At.ToString(), finding.Message)
+        );
     }
 
     [Theory]
@@ -101,7 +139,13 @@ public sealed class IntakeSheetTests
     public void What_would_end_the_style_or_the_script_too_early_is_refused(string path, string text, string said)
     {
         var findings = new Findings();
-        Assert.Null(IntakeSheetRenderer.Render(IntakeSheet.Of(Club.Empty.Read()), new("mine", [KeyValuePair.Create(path, Encoding.UTF8.GetBytes(text))]), findings));
+        Assert.Null(
+            IntakeSheetRenderer.Render(
+                IntakeSheet.Of(Club.Empty.Read()),
+                new("mine", [KeyValuePair.Create(path, Encoding.UTF8.GetBytes(text))]),
+                findings
+            )
+        );
         var finding = Assert.Single(findings);
         Assert.Equal((path, $"The theme 'mine' cannot be filled: {said}"), (finding.At.ToString(), finding.Message));
     }
@@ -124,5 +168,6 @@ public sealed class IntakeSheetTests
 
     private static IDocument Parsed(string page) => new HtmlParser().ParseDocument(page);
 
-    private static string HashOf(IElement element) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(element.TextContent)));
+    private static string HashOf(IElement element) =>
+        "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(element.TextContent)));
 }

@@ -10,15 +10,28 @@ public sealed class PageOneTests
     private static readonly Practice Content = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice!;
 
     [Theory]
-    [InlineData("rufus", "left", "So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg is your LEFT leg and your rear leg is your RIGHT leg.")]
-    [InlineData("maud", "right", "So your weapon arm is your RIGHT arm, your free arm is your LEFT arm, your front leg is your RIGHT leg and your rear leg is your LEFT leg.")]
+    [InlineData(
+        "rufus",
+        "left",
+        "So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg is your LEFT leg and your "
+            + "rear leg is your RIGHT leg."
+    )]
+    [InlineData(
+        "maud",
+        "right",
+        "So your weapon arm is your RIGHT arm, your free arm is your LEFT arm, your front leg is your RIGHT leg and your "
+            + "rear leg is your LEFT leg."
+    )]
     public void It_says_which_side_is_which_before_it_leads_to_training(string client, string answer, string means)
     {
         var page = new PlainTheme().Page("index.html", Plan.For(Content, Content.Find(new ClientId(client))!));
         string[] order =
         [
-            $"<p>Which hand holds the weapon? Your answer: the {answer}.</p>", $"<p>{means}</p>", "If any of this is wrong, do not start: ask your coach first.",
-            "href=\"before-you-start.html\"", "href=\"session-1.html\"",
+            $"<p>Which hand holds the weapon? Your answer: the {answer}.</p>",
+            $"<p>{means}</p>",
+            "If any of this is wrong, do not start: ask your coach first.",
+            "href=\"before-you-start.html\"",
+            "href=\"session-1.html\"",
         ];
         var places = order.Select(text => page.IndexOf(text, StringComparison.Ordinal)).ToArray();
         Assert.DoesNotContain(-1, places);

@@ -11,7 +11,9 @@ internal sealed class PlainTheme
     public static readonly Plan Plan = HostilePractice.Harmless.Read().Plan;
 
     private static readonly SortedDictionary<string, byte[]> Files = new(
-        Directory.EnumerateFiles(Repository.Path("themes", "plain")).ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes), StringComparer.Ordinal);
+        Directory.EnumerateFiles(Repository.Path("themes", "plain")).ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes),
+        StringComparer.Ordinal
+    );
 
     private readonly SortedDictionary<string, byte[]> files = new(Files, StringComparer.Ordinal);
 

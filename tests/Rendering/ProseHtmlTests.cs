@@ -2,52 +2,108 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Rendering;
 
-/// <summary>Prose → HTML, seen through a theme that shows the letter and nothing else. The letter's first heading is an h3.</summary>
+/// <summary>Prose → HTML, seen through a theme that shows the letter and nothing else. The letter's first heading is an
+/// h3.</summary>
 public sealed class ProseHtmlTests
 {
     private static readonly Location At = Location.Whole("clients/ansel/programme.md");
 
     [Fact]
-    public void Paragraphs_and_emphasis() => Assert.Equal(
-        "<p>Keep <em>both <strong>heels</strong></em> down.</p>\n",
-        Html(Paragraph(Plain("Keep "), new Inline.Emphasis(false, [Plain("both "), new Inline.Emphasis(true, [Plain("heels")])]), Plain(" down."))));
+    public void Paragraphs_and_emphasis() =>
+        Assert.Equal(
+            "<p>Keep <em>both <strong>heels</strong></em> down.</p>\n",
+            Html(
+                Paragraph(
+                    Plain("Keep "),
+                    new Inline.Emphasis(false, [Plain("both "), new Inline.Emphasis(true, [Plain("heels")])]),
+                    Plain(" down.")
+                )
+            )
+        );
 
     [Fact]
-    public void Lists_in_lists() => Assert.Equal(
-        "<ol>\n<li>Lean in</li>\n<li><p>Wait</p>\n<ul>\n<li>breathe</li>\n</ul>\n</li>\n<li></li>\n</ol>\n",
-        Html(new Block.Listing(true, [Item(Paragraph(Plain("Lean in"))), Item(Paragraph(Plain("Wait")), new Block.Listing(false, [Item(Paragraph(Plain("breathe")))], At)), Item()], At)));
+    public void Lists_in_lists() =>
+        Assert.Equal(
+            "<ol>\n<li>Lean in</li>\n<li><p>Wait</p>\n<ul>\n<li>breathe</li>\n</ul>\n</li>\n<li></li>\n</ol>\n",
+            Html(
+                new Block.Listing(
+                    true,
+                    [
+                        Item(Paragraph(Plain("Lean in"))),
+                        Item(Paragraph(Plain("Wait")), new Block.Listing(false, [Item(Paragraph(Plain("breathe")))], At)),
+                        Item(),
+                    ],
+                    At
+                )
+            )
+        );
 
     [Fact]
-    public void Links_lead_out_or_to_another_exercise() => Assert.Equal(
-        "<p><a href=\"https://example.org/?a=1&amp;b=&#39;2&#39;\">the club</a> <a href=\"exercise-calf-sway.html\">the <em>sway</em></a></p>\n",
-        Html(Paragraph(
-            new Inline.Link("https://example.org/?a=1&b='2'", [Plain("the club")], At), Plain(" "),
-            new Inline.ExerciseLink(new("calf-sway"), [Plain("the "), new Inline.Emphasis(false, [Plain("sway")])], At))));
+    public void Links_lead_out_or_to_another_exercise() =>
+        Assert.Equal(
+            "<p><a href=\"https://example.org/?a=1&amp;b=&#39;2&#39;\">the club</a> <a "
+                + "href=\"exercise-calf-sway.html\">the <em>sway</em></a></p>\n",
+            Html(
+                Paragraph(
+                    new Inline.Link("https://example.org/?a=1&b='2'", [Plain("the club")], At),
+                    Plain(" "),
+                    new Inline.ExerciseLink(new("calf-sway"), [Plain("the "), new Inline.Emphasis(false, [Plain("sway")])], At)
+                )
+            )
+        );
 
     [Fact]
-    public void A_picture_says_what_it_shows_and_how_large_it_is() => Assert.Equal(
-        "<p><img src=\"pictures/a&quot;b.png\" alt=\"The &lt;heel&gt; is &quot;down&quot;\" width=\"1200\" height=\"800\" loading=\"lazy\"></p>\n",
-        Html(Paragraph(new Inline.Picture("pictures/a\"b.png", "The <heel> is \"down\"", 1200, 800, At))));
+    public void A_picture_says_what_it_shows_and_how_large_it_is() =>
+        Assert.Equal(
+            "<p><img src=\"pictures/a&quot;b.png\" alt=\"The &lt;heel&gt; is &quot;down&quot;\" width=\"1200\" "
+                + "height=\"800\" loading=\"lazy\"></p>\n",
+            Html(Paragraph(new Inline.Picture("pictures/a\"b.png", "The <heel> is \"down\"", 1200, 800, At)))
+        );
 
     [Fact]
-    public void A_clip_asks_for_nothing_until_it_is_played_and_has_its_captions_with_it() => Assert.Equal(
-        "<p><video controls preload=\"none\" playsinline src=\"clips/a.mp4\" poster=\"pictures/a.png\" aria-label=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\">"
-        + "<track kind=\"captions\" srclang=\"en\" label=\"captions phrase of ours\" default src=\"data:text/vtt;base64,V0VCVlRUCgowMDowMDowMS4wMDAgLS0+IDAwOjAwOjAyLjAwMApTaW5rICZsdDsgbm93Cg==\"></video>"
-        + "<img class=\"still\" src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\"> <span class=\"said\">What is said: Sink &lt; now</span> </p>\n",
-        Html(Paragraph(Clip("clips/a.mp4"))));
+    public void A_clip_asks_for_nothing_until_it_is_played_and_has_its_captions_with_it() =>
+        Assert.Equal(
+            "<p><video controls preload=\"none\" playsinline src=\"clips/a.mp4\" poster=\"pictures/a.png\" "
+                + "aria-label=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\">"
+                + "<track kind=\"captions\" srclang=\"en\" label=\"captions phrase of ours\" default "
+                + "src=\"data:text/vtt;base64,V0VCVlRUCgowMDowMDowMS4wMDAgLS0+IDAwOjAwOjAyLjAwMApTaW5rICZsdDsgbm93Cg==\"></video>"
+                + "<img class=\"still\" src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" "
+                + "height=\"48\"> <span class=\"said\">What is said: Sink &lt; now</span> </p>\n",
+            Html(Paragraph(Clip("clips/a.mp4")))
+        );
 
     [Fact]
-    public void Where_there_is_no_clip_its_still_says_where_it_is() => Assert.Equal(
-        "<p><img src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\" loading=\"lazy\"> <span class=\"said\">What is said: Sink &lt; now</span> "
-        + " <span class=\"said\">clip-elsewhere phrase of ours</span> </p>\n",
-        Html(Paragraph(Clip(""))));
+    public void Where_there_is_no_clip_its_still_says_where_it_is() =>
+        Assert.Equal(
+            "<p><img src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\" loading=\"lazy\"> "
+                + "<span class=\"said\">What is said: Sink &lt; now</span> "
+                + " <span class=\"said\">clip-elsewhere phrase of ours</span> </p>\n",
+            Html(Paragraph(Clip("")))
+        );
 
-    private static Inline.Clip Clip(string path) => new(path, "pictures/a.png", "The <heel> sinks", 64, 48, new("en", [new(1000, 2000, "Sink < now")]), "What is said: Sink < now", At);
+    private static Inline.Clip Clip(string path) =>
+        new(
+            path,
+            "pictures/a.png",
+            "The <heel> sinks",
+            64,
+            48,
+            new("en", [new(1000, 2000, "Sink < now")]),
+            "What is said: Sink < now",
+            At
+        );
 
     [Fact]
-    public void Whatever_a_coach_writes_is_text() => Assert.Equal(
-        "<p>&lt;b&gt; &amp;lt; &quot;a&quot; &#39;b&#39; {{ site.name }} {x}</p>\n<h3>&lt;/h3&gt;</h3>\n<ul>\n<li>&lt;li&gt;</li>\n</ul>\n",
-        Html(Paragraph(Plain("<b> &lt; \"a\" 'b' {{ site.name }} {x}")), Heading(1, "</h3>"), new Block.Listing(false, [Item(Paragraph(Plain("<li>")))], At)));
+    public void Whatever_a_coach_writes_is_text() =>
+        Assert.Equal(
+            "<p>&lt;b&gt; &amp;lt; &quot;a&quot; &#39;b&#39; {{ site.name }} "
+                + "{x}</p>\n<h3>&lt;/h3&gt;</h3>\n<ul>\n<li>&lt;li&gt;</li>\n</ul>\n",
+            Html(
+                Paragraph(Plain("<b> &lt; \"a\" 'b' {{ site.name }} {x}")),
+                Heading(1, "</h3>"),
+                new Block.Listing(false, [Item(Paragraph(Plain("<li>")))], At)
+            )
+        );
 
     [Fact]
     public void A_placeholder_that_nobody_filled_is_no_page() =>
@@ -74,26 +130,40 @@ public sealed class ProseHtmlTests
     }
 
     [Fact]
-    public void A_heading_in_a_list_counts_with_the_others() => Assert.Equal(
-        "<h3>One</h3>\n<ul>\n<li><h4>Two</h4>\n</li>\n</ul>\n<h5>Three</h5>\n",
-        Html(Heading(1, "One"), new Block.Listing(false, [Item(Heading(2, "Two"))], At), Heading(3, "Three")));
+    public void A_heading_in_a_list_counts_with_the_others() =>
+        Assert.Equal(
+            "<h3>One</h3>\n<ul>\n<li><h4>Two</h4>\n</li>\n</ul>\n<h5>Three</h5>\n",
+            Html(Heading(1, "One"), new Block.Listing(false, [Item(Heading(2, "Two"))], At), Heading(3, "Three"))
+        );
 
     [Fact]
-    public void A_word_of_the_glossary_leads_to_its_explanation() => Assert.Equal(
-        "<p>A <a class=\"term\" href=\"#word-2\">&lt;Lunge&gt;s</a></p>\n", Html(Paragraph(Plain("A "), new Inline.Term(2, "<Lunge>s", "lunge", "A long step."))));
+    public void A_word_of_the_glossary_leads_to_its_explanation() =>
+        Assert.Equal(
+            "<p>A <a class=\"term\" href=\"#word-2\">&lt;Lunge&gt;s</a></p>\n",
+            Html(Paragraph(Plain("A "), new Inline.Term(2, "<Lunge>s", "lunge", "A long step.")))
+        );
 
     /// <summary>A kind of block or piece of text that is added must be added here.</summary>
     [Fact]
     public void Every_kind_is_written_above()
     {
-        Assert.Equal(["Heading", "Listing", "Paragraph"], typeof(Block).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal));
-        Assert.Equal(["Clip", "Emphasis", "ExerciseLink", "Link", "Picture", "Placeholder", "Plain", "Term"], typeof(Inline).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["Heading", "Listing", "Paragraph"],
+            typeof(Block).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(
+            ["Clip", "Emphasis", "ExerciseLink", "Link", "Picture", "Placeholder", "Plain", "Term"],
+            typeof(Inline).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)
+        );
     }
 
     private static string Html(params Block[] blocks)
     {
         var plan = PlainTheme.Plan with { Programme = PlainTheme.Plan.Programme with { Letter = new(blocks.ToSeries()) } };
-        return new PlainTheme().With("index.html", "{{ home.letter }}").With("page.html", "{{ page.content }}").Page("index.html", plan);
+        return new PlainTheme()
+            .With("index.html", "{{ home.letter }}")
+            .With("page.html", "{{ page.content }}")
+            .Page("index.html", plan);
     }
 
     private static Inline Plain(string words) => new Inline.Plain(words);

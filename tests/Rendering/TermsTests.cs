@@ -9,7 +9,10 @@ public sealed class TermsTests
 
     private static readonly Plan Plan = PlainTheme.Plan with
     {
-        Programme = PlainTheme.Plan.Programme with { Letter = new([new Block.Paragraph([new Inline.Plain("Of "), Term], Location.Whole("clients/ansel/programme.md"))]) },
+        Programme = PlainTheme.Plan.Programme with
+        {
+            Letter = new([new Block.Paragraph([new Inline.Plain("Of "), Term], Location.Whole("clients/ansel/programme.md"))]),
+        },
     };
 
     [Fact]
@@ -29,5 +32,6 @@ public sealed class TermsTests
     }
 
     [Fact]
-    public void A_page_with_no_such_word_has_no_list() => Assert.DoesNotContain("class=\"terms\"", new PlainTheme().Page("weeks.html", Plan), StringComparison.Ordinal);
+    public void A_page_with_no_such_word_has_no_list() =>
+        Assert.DoesNotContain("class=\"terms\"", new PlainTheme().Page("weeks.html", Plan), StringComparison.Ordinal);
 }

@@ -33,16 +33,25 @@ public sealed class ThemeFaultTests
     public void A_template_that_is_missing_is_named()
     {
         var finding = Assert.Single(new PlainTheme().Without("session.html").Fill().Findings);
-        Assert.Equal(("session.html", "The theme 'mine' cannot be filled: There is no template 'session.html'."), (finding.At.ToString(), finding.Message));
+        Assert.Equal(
+            ("session.html", "The theme 'mine' cannot be filled: There is no template 'session.html'."),
+            (finding.At.ToString(), finding.Message)
+        );
     }
 
     [Fact]
     public void A_template_that_is_no_text_or_too_large_is_named()
     {
-        Assert.EndsWith("This template is not in UTF-8.", Assert.Single(new PlainTheme().With("foot.html", [0x3C, 0xFF]).Fill().Findings).Message, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "This template is not in UTF-8.",
+            Assert.Single(new PlainTheme().With("foot.html", [0x3C, 0xFF]).Fill().Findings).Message,
+            StringComparison.Ordinal
+        );
         Assert.EndsWith(
             "This template has 257 KiB; the most that is read is 256 KiB.",
-            Assert.Single(new PlainTheme().With("foot.html", new string('x', (256 * 1024) + 1)).Fill().Findings).Message, StringComparison.Ordinal);
+            Assert.Single(new PlainTheme().With("foot.html", new string('x', (256 * 1024) + 1)).Fill().Findings).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -50,7 +59,9 @@ public sealed class ThemeFaultTests
     {
         foreach (var bracket in (string[])["(", "[", "-", "!", "f(", "{ a: "])
         {
-            var (site, findings) = new PlainTheme().With("index.html", "{{ " + string.Concat(Enumerable.Repeat(bracket, 40_000)) + " }}").Fill();
+            var (site, findings) = new PlainTheme()
+                .With("index.html", "{{ " + string.Concat(Enumerable.Repeat(bracket, 40_000)) + " }}")
+                .Fill();
             Assert.Null(site);
             Assert.Equal("index.html", Assert.Single(findings).At.File);
         }
@@ -65,7 +76,10 @@ public sealed class ThemeFaultTests
     {
         var (site, findings) = new PlainTheme().With(path, "x").Fill();
         Assert.Null(site);
-        Assert.Equal("The theme 'mine' cannot be filled: The site has another file of this name.", Assert.Single(findings).Message);
+        Assert.Equal(
+            "The theme 'mine' cannot be filled: The site has another file of this name.",
+            Assert.Single(findings).Message
+        );
     }
 
     [Fact]
@@ -81,7 +95,10 @@ public sealed class ThemeFaultTests
     [Fact]
     public void What_is_typed_as_html_is_escaped_once_it_is_a_text()
     {
-        var page = new PlainTheme().With("page.html", "{{ page.content }}").With("index.html", "{{ home.letter }}<!-- -->{{ home.letter.markup }}{{ x = home.letter + '' }}{{ x }}").Page("index.html");
+        var page = new PlainTheme()
+            .With("page.html", "{{ page.content }}")
+            .With("index.html", "{{ home.letter }}<!-- -->{{ home.letter.markup }}{{ x = home.letter + '' }}{{ x }}")
+            .Page("index.html");
         var (typed, text) = (page.Split("<!-- -->")[0], page.Split("<!-- -->")[1]);
         Assert.Contains("<p>letter of ours</p>", typed, StringComparison.Ordinal);
         Assert.DoesNotContain("<", text, StringComparison.Ordinal);
@@ -93,8 +110,17 @@ public sealed class ThemeFaultTests
     {
         var weeks = PlainTheme.Plan.Sessions[0].Weeks[0];
         var steps = Enumerable.Repeat(weeks.Steps, 20).SelectMany(s => s).Take(100).ToSeries();
-        var longest = PlainTheme.Plan.Sessions[0] with { Weeks = Enumerable.Range(1, 104).Select(n => weeks with { Weeks = [n], Steps = steps }).ToSeries() };
-        var page = new PlainTheme().Page("session-1.html", PlainTheme.Plan with { Sessions = [longest, .. PlainTheme.Plan.Sessions.Skip(1)] });
+        var longest = PlainTheme.Plan.Sessions[0] with
+        {
+            Weeks = Enumerable.Range(1, 104).Select(n => weeks with { Weeks = [n], Steps = steps }).ToSeries(),
+        };
+        var page = new PlainTheme().Page(
+            "session-1.html",
+            PlainTheme.Plan with
+            {
+                Sessions = [longest, .. PlainTheme.Plan.Sessions.Skip(1)],
+            }
+        );
         Assert.Equal(104 * 100, page.Split("<li class=\"step\"").Length - 1);
     }
 
@@ -113,7 +139,21 @@ public sealed class ThemeFaultTests
         var (path, text) = (written.Split(": ", 2)[0], written.Split(": ", 2)[1]);
         var (site, findings) = new PlainTheme().With(path, text.Replace('⏎', '\n')).Fill();
         Assert.Null(site);
-        Assert.All(findings, f => Assert.Equal((SiteRenderer.ThemeBroken, Level.Error, PlainTheme.Plan.Client), (f.Rule, f.Level, f.Client)));
-        return string.Join('\n', findings.SelectMany(f => (string[])[f.At.ToString(), f.Message.Replace("The theme 'mine' cannot be filled: ", "", StringComparison.Ordinal), f.Help]).Prepend(written));
+        Assert.All(findings, f =>
+            Assert.Equal((SiteRenderer.ThemeBroken, Level.Error, PlainTheme.Plan.Client), (f.Rule, f.Level, f.Client))
+        );
+        return string.Join(
+            '\n',
+            findings
+                .SelectMany(f =>
+                    (string[])
+                        [
+                            f.At.ToString(),
+                            f.Message.Replace("The theme 'mine' cannot be filled: ", "", StringComparison.Ordinal),
+                            f.Help,
+                        ]
+                )
+                .Prepend(written)
+        );
     }
 }

@@ -19,23 +19,77 @@ public sealed class ThemeWithoutCautionsTests
     private static readonly Series<Way> All =
     [
         new("left out on a session's page", "session.html", Included, "", "caution-altered page-without-cautions"),
-        new("the whole panel left out", "cautions.html", "<section class=\"part cautions\"", "{{ ret }}<section class=\"part cautions\"", "caution-altered page-without-cautions"),
-        new("only the stop signs", "cautions.html", "<h4>{{ caution.title }}</h4>", "{{ if group.kind != \"stop\"; continue; end }}<h4>{{ caution.title }}</h4>", "caution-altered"),
-        new("only the first kind", "cautions.html", "</div>\n</section>\n{{~ end ~}}", "</div>\n</section>\n{{~ break; end ~}}", "caution-altered"),
+        new(
+            "the whole panel left out",
+            "cautions.html",
+            "<section class=\"part cautions\"",
+            "{{ ret }}<section class=\"part cautions\"",
+            "caution-altered page-without-cautions"
+        ),
+        new(
+            "only the stop signs",
+            "cautions.html",
+            "<h4>{{ caution.title }}</h4>",
+            "{{ if group.kind != \"stop\"; continue; end }}<h4>{{ caution.title }}</h4>",
+            "caution-altered"
+        ),
+        new(
+            "only the first kind",
+            "cautions.html",
+            "</div>\n</section>\n{{~ end ~}}",
+            "</div>\n</section>\n{{~ break; end ~}}",
+            "caution-altered"
+        ),
         new("the titles left out", "cautions.html", "<h4>{{ caution.title }}</h4>", "", "caution-altered"),
         new("the texts left out", "cautions.html", "{{ caution.body }}", "", "caution-altered"),
         new("the exercises left out", "cautions.html", "<p class=\"belongs\">{{ caution.exercises }}</p>", "", "caution-altered"),
         new("the kind left out", "cautions.html", "{{ group.heading }}", "", "caution-altered"),
         new("who must leave it out, left out", "cautions.html", "<dd>{{ sentence }}</dd>", "", "page-without-cautions"),
-        new("hidden by an attribute", "cautions.html", "<section class=\"part cautions\"", "<section hidden class=\"part cautions\"", "caution-hidden"),
-        new("hidden from a screen reader", "cautions.html", "<div class=\"caution\">", "<div class=\"caution\" aria-hidden=\"true\">", "caution-hidden"),
-        new("folded away", "cautions.html", "<div class=\"caution\">", "<div class=\"caution\"><details><summary>More</summary>", "caution-hidden"),
+        new(
+            "hidden by an attribute",
+            "cautions.html",
+            "<section class=\"part cautions\"",
+            "<section hidden class=\"part cautions\"",
+            "caution-hidden"
+        ),
+        new(
+            "hidden from a screen reader",
+            "cautions.html",
+            "<div class=\"caution\">",
+            "<div class=\"caution\" aria-hidden=\"true\">",
+            "caution-hidden"
+        ),
+        new(
+            "folded away",
+            "cautions.html",
+            "<div class=\"caution\">",
+            "<div class=\"caution\"><details><summary>More</summary>",
+            "caution-hidden"
+        ),
         new("hidden by the style", "look.css", "* { box-sizing: border-box; }", ".cautions { display: none; }", "caution-hidden"),
         new("hidden in print", "print.css", "html { font-size: 9pt; }", ".cautions { display: none; }", "caution-hidden"),
-        new("hidden on a phone", "look.css", ".step .detail { grid-row: auto; }", ".caution { max-height: 2rem; overflow: hidden; }", "caution-hidden"),
-        new("in the colour of the ground", "look.css", "* { box-sizing: border-box; }", ".cautions { color: transparent; }", "caution-hidden"),
+        new(
+            "hidden on a phone",
+            "look.css",
+            ".step .detail { grid-row: auto; }",
+            ".caution { max-height: 2rem; overflow: hidden; }",
+            "caution-hidden"
+        ),
+        new(
+            "in the colour of the ground",
+            "look.css",
+            "* { box-sizing: border-box; }",
+            ".cautions { color: transparent; }",
+            "caution-hidden"
+        ),
         new("in a comment", "cautions.html", "<div class=\"caution\">", "<div class=\"caution\"><!--", "page-without-cautions"),
-        new("written by a script", "cautions.html", "<section class=\"part cautions\"", "<script type=\"text/plain\"><section class=\"part cautions\"", "page-without-cautions"),
+        new(
+            "written by a script",
+            "cautions.html",
+            "<section class=\"part cautions\"",
+            "<script type=\"text/plain\"><section class=\"part cautions\"",
+            "page-without-cautions"
+        ),
         new("behind the steps", "session.html", Included, "", "caution-after-instruction"),
     ];
 
@@ -46,7 +100,8 @@ public sealed class ThemeWithoutCautionsTests
     public void It_is_caught_on_the_finished_page(Way way)
     {
         var theme = new PlainTheme().Edit(way.Path, way.Said, way.Instead);
-        if (way.Rules == "caution-after-instruction") theme.With("session.html", theme.Text("session.html") + Included);
+        if (way.Rules == "caution-after-instruction")
+            theme.With("session.html", theme.Text("session.html") + Included);
         Assert.Equal(way.Rules, Found(theme, "session-1.html"));
     }
 
@@ -54,7 +109,10 @@ public sealed class ThemeWithoutCautionsTests
     [InlineData("exercise.html", "exercise", "exercise-sway.html")]
     [InlineData("before-you-start.html", "before", "before-you-start.html")]
     public void It_is_caught_on_every_other_page_that_needs_them(string template, string view, string page) =>
-        Assert.Equal("page-without-cautions", Found(new PlainTheme().Edit(template, $"{{{{ cautions = {view}.cautions; include 'cautions.html' }}}}", ""), page));
+        Assert.Equal(
+            "page-without-cautions",
+            Found(new PlainTheme().Edit(template, $"{{{{ cautions = {view}.cautions; include 'cautions.html' }}}}", ""), page)
+        );
 
     [Fact]
     public void The_plain_theme_has_nothing_to_find() => Assert.Equal("", Found(new PlainTheme(), "session-1.html"));
@@ -67,16 +125,25 @@ public sealed class ThemeWithoutCautionsTests
     public void It_is_missed_in_the_guided_session(string file, string said, string instead)
     {
         var (site, _) = new PlainTheme().Edit(file, said, instead).Fill();
-        Assert.Contains(NotInSession, RuleBook.Audit(PlainTheme.Plan, site!, []).Where(f => f.At.File == "session-1.html").Select(f => f.Rule.Text));
+        Assert.Contains(
+            NotInSession,
+            RuleBook.Audit(PlainTheme.Plan, site!, []).Where(f => f.At.File == "session-1.html").Select(f => f.Rule.Text)
+        );
     }
 
-    /// <summary>The cautions stand again at each exercise, shorter: there they count as altered where they stand nowhere else. The rules about cautions that find something on that page.</summary>
+    /// <summary>The cautions stand again at each exercise, shorter: there they count as altered where they stand nowhere else.
+    /// The rules about cautions that find something on that page.</summary>
     private static string Found(PlainTheme theme, string page)
     {
         var (site, findings) = theme.Fill();
         Assert.Empty(findings);
         Assert.NotNull(site);
-        var found = RuleBook.Audit(PlainTheme.Plan, site, []).Where(f => f.At.File == page && f.Rule.Text.Contains("caution", StringComparison.Ordinal) && f.Rule.Text != NotInSession).ToArray();
+        var found = RuleBook
+            .Audit(PlainTheme.Plan, site, [])
+            .Where(f =>
+                f.At.File == page && f.Rule.Text.Contains("caution", StringComparison.Ordinal) && f.Rule.Text != NotInSession
+            )
+            .ToArray();
         Assert.All(found, f => Assert.Equal(Level.Error, f.Level));
         return string.Join(' ', found.Select(f => f.Rule.Text).Distinct().Order(StringComparer.Ordinal));
     }

@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>A calendar file as a calendar reads it: folded lines put together, names in capitals, escapes undone (RFC 5545, sections 3.1 and 3.3.11).</summary>
+/// <summary>A calendar file as a calendar reads it: folded lines put together, names in capitals, escapes undone (RFC 5545,
+/// sections 3.1 and 3.3.11).</summary>
 /// <param name="Events">In the order of the file.</param>
 /// <param name="Around">Every line that belongs to no event.</param>
 internal sealed record CalendarReading(Series<CalendarEvent> Events, Series<CalendarLine> Around)
@@ -54,11 +55,13 @@ internal sealed record CalendarReading(Series<CalendarEvent> Events, Series<Cale
                 continue;
             }
 
-            if (whole is { } ended) yield return ended;
+            if (whole is { } ended)
+                yield return ended;
             whole = (index + 1, end);
         }
 
-        if (whole is { } last) yield return last;
+        if (whole is { } last)
+            yield return last;
     }
 
     private static string Plain(string value)
@@ -66,8 +69,10 @@ internal sealed record CalendarReading(Series<CalendarEvent> Events, Series<Cale
         var plain = new System.Text.StringBuilder(value.Length);
         for (var i = 0; i < value.Length; i++)
         {
-            if (value[i] != '\\' || i + 1 == value.Length) plain.Append(value[i]);
-            else plain.Append(value[++i] is 'n' or 'N' ? '\n' : value[i]);
+            if (value[i] != '\\' || i + 1 == value.Length)
+                plain.Append(value[i]);
+            else
+                plain.Append(value[++i] is 'n' or 'N' ? '\n' : value[i]);
         }
 
         return plain.ToString();

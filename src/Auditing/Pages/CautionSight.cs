@@ -2,8 +2,9 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>Looks for one caution on one page: its title and each of its lines as lines of their own, together, under the name of its
-/// kind, followed by the exercises it belongs to. Where it is repeated, the exercises may be left out, and nothing else.</summary>
+/// <summary>Looks for one caution on one page: its title and each of its lines as lines of their own, together, under the name of
+/// its kind, followed by the exercises it belongs to. Where it is repeated, the exercises may be left out, and nothing
+/// else.</summary>
 internal static class CautionSight
 {
     public static Sighting Of(Plan plan, Duty duty, PlannedCaution caution)
@@ -12,14 +13,26 @@ internal static class CautionSight
         var (all, shown) = (duty.Page.Lines, duty.Page.Shown);
         var copies = CopiesIn(shown, plan, caution).ToArray();
         var whole = copies.Where(c => c is { Fault: null, Unnamed: null }).ToArray();
-        if (whole.Length > 0 && copies.FirstOrDefault(c => c.Fault is not null) is { } other) return new Sighting.Altered(what, other.Fault ?? "", shown[other.Title].At);
-        if (whole.FirstOrDefault(c => c.Title < duty.FirstInstruction) is { } first) return new Sighting.InPlace(what, shown[first.Title].At);
-        if (whole.Length > 0) return new Sighting.After(what, duty.Instruction, shown[whole[0].Title].At);
-        if (CopiesIn(all, plan, caution).Where(c => c is { Fault: null, Unnamed: null }).Select(c => c.HiddenIn(all)).FirstOrDefault(l => l is not null) is { } hidden)
+        if (whole.Length > 0 && copies.FirstOrDefault(c => c.Fault is not null) is { } other)
+            return new Sighting.Altered(what, other.Fault ?? "", shown[other.Title].At);
+        if (whole.FirstOrDefault(c => c.Title < duty.FirstInstruction) is { } first)
+            return new Sighting.InPlace(what, shown[first.Title].At);
+        if (whole.Length > 0)
+            return new Sighting.After(what, duty.Instruction, shown[whole[0].Title].At);
+        if (
+            CopiesIn(all, plan, caution)
+                .Where(c => c is { Fault: null, Unnamed: null })
+                .Select(c => c.HiddenIn(all))
+                .FirstOrDefault(l => l is not null) is
+            { } hidden
+        )
             return new Sighting.Hidden(what, hidden.HiddenBy ?? "", hidden.At);
-        if (copies.Length > 0) return new Sighting.Altered(what, copies[0].Fault ?? copies[0].Unnamed ?? "", shown[copies[0].Title].At);
-        if (all.FirstOrDefault(l => l.HiddenBy is not null && l.Text == caution.Title) is { } title) return new Sighting.Hidden(what, title.HiddenBy ?? "", title.At);
-        if (shown.FirstOrDefault(l => caution.Body.Lines().Contains(l.Text)) is { } rest) return new Sighting.Altered(what, "its title is missing or other", rest.At);
+        if (copies.Length > 0)
+            return new Sighting.Altered(what, copies[0].Fault ?? copies[0].Unnamed ?? "", shown[copies[0].Title].At);
+        if (all.FirstOrDefault(l => l.HiddenBy is not null && l.Text == caution.Title) is { } title)
+            return new Sighting.Hidden(what, title.HiddenBy ?? "", title.At);
+        if (shown.FirstOrDefault(l => caution.Body.Lines().Contains(l.Text)) is { } rest)
+            return new Sighting.Altered(what, "its title is missing or other", rest.At);
         return new Sighting.Missing(what, duty.Page.At);
     }
 
@@ -28,7 +41,8 @@ internal static class CautionSight
     {
         var body = caution.Lines().ToArray();
         foreach (var (at, line) in lines.Index())
-            if (line.Text == body[0]) yield return CopyAt(at, lines, plan, caution, body);
+            if (line.Text == body[0])
+                yield return CopyAt(at, lines, plan, caution, body);
     }
 
     private static Copy CopyAt(int at, Series<TextLine> lines, Plan plan, PlannedCaution caution, string[] body)
@@ -36,10 +50,14 @@ internal static class CautionSight
         var (heading, kind) = KindAbove(plan, lines, at);
         var copy = new Copy(heading, at, body.Length, null, null);
         for (var i = 1; i < body.Length; i++)
-            if (at + i >= lines.Count || lines[at + i].Text != body[i]) return copy with { Fault = $"under its title the text \"{Short(body[i])}\" is missing or other" };
-        if (kind != caution.Kind) return copy with { Fault = $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"" };
+            if (at + i >= lines.Count || lines[at + i].Text != body[i])
+                return copy with { Fault = $"under its title the text \"{Short(body[i])}\" is missing or other" };
+        if (kind != caution.Kind)
+            return copy with { Fault = $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"" };
         var below = at + body.Length < lines.Count ? lines[at + body.Length].Text : "";
-        var unnamed = caution.Exercises.Select(e => plan.Exercise(e).Title).FirstOrDefault(title => !below.Contains(title, StringComparison.Ordinal));
+        var unnamed = caution
+            .Exercises.Select(e => plan.Exercise(e).Title)
+            .FirstOrDefault(title => !below.Contains(title, StringComparison.Ordinal));
         return unnamed is null ? copy : copy with { Unnamed = $"it does not say that it belongs to '{unnamed}'" };
     }
 
@@ -48,7 +66,8 @@ internal static class CautionSight
         for (var i = at - 1; i >= 0; i--)
         {
             foreach (var kind in Enum.GetValues<CautionKind>())
-                if (lines[i].Text == plan.Words.Say(KindKey(kind))) return (i, kind);
+                if (lines[i].Text == plan.Words.Say(KindKey(kind)))
+                    return (i, kind);
         }
 
         return (at, null);
@@ -67,6 +86,10 @@ internal static class CautionSight
     {
         /// <summary>The first of its lines that somebody does not get.</summary>
         public TextLine? HiddenIn(Series<TextLine> lines) =>
-            Enumerable.Range(Title, Length + 1).Prepend(Heading).Select(i => lines[i]).FirstOrDefault(l => l.HiddenBy is not null);
+            Enumerable
+                .Range(Title, Length + 1)
+                .Prepend(Heading)
+                .Select(i => lines[i])
+                .FirstOrDefault(l => l.HiddenBy is not null);
     }
 }

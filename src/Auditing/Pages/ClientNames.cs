@@ -17,14 +17,17 @@ internal sealed class ClientNames(IEnumerable<string> names)
     {
         var decoded = text.Contains('&', StringComparison.Ordinal) ? WebUtility.HtmlDecode(text) : text;
         var found = plain.In(Plain(decoded));
-        return decoded.Contains('%', StringComparison.Ordinal) ? found.Concat(plain.In(Plain(Uri.UnescapeDataString(decoded)))).Distinct(StringComparer.Ordinal) : found;
+        return decoded.Contains('%', StringComparison.Ordinal)
+            ? found.Concat(plain.In(Plain(Uri.UnescapeDataString(decoded)))).Distinct(StringComparer.Ordinal)
+            : found;
     }
 
     /// <summary>Whose names the name of a file has, however it puts them together; each once.</summary>
     public IEnumerable<string> InFileName(string path) => bare.In(Bare(path));
 
     /// <summary>Composed letters, single spaces, and none of the marks that nobody sees.</summary>
-    public static string Plain(string text) => Spacing.Collapse(Ascii.IsValid(text) ? text : Seen(text).Normalize(NormalizationForm.FormC));
+    public static string Plain(string text) =>
+        Spacing.Collapse(Ascii.IsValid(text) ? text : Seen(text).Normalize(NormalizationForm.FormC));
 
     /// <summary>The letters and digits alone, as the name of a file might put them together.</summary>
     private static string Bare(string text) => string.Concat(Plain(text).Where(char.IsLetterOrDigit));
@@ -32,7 +35,8 @@ internal sealed class ClientNames(IEnumerable<string> names)
     private static string Seen(string text)
     {
         foreach (var c in text)
-            if (IsUnseen(c)) return string.Concat(text.Where(other => !IsUnseen(other)));
+            if (IsUnseen(c))
+                return string.Concat(text.Where(other => !IsUnseen(other)));
         return text;
     }
 
@@ -46,7 +50,9 @@ internal sealed class ClientNames(IEnumerable<string> names)
 
         public Search(IEnumerable<string> names, Func<string, string> form)
         {
-            var byForm = names.GroupBy(form, StringComparer.OrdinalIgnoreCase).Where(same => same.Key.Length > 0)
+            var byForm = names
+                .GroupBy(form, StringComparer.OrdinalIgnoreCase)
+                .Where(same => same.Key.Length > 0)
                 .ToDictionary(same => same.Key, same => same.ToSeries(), StringComparer.OrdinalIgnoreCase);
             named = byForm.GetAlternateLookup<ReadOnlySpan<char>>();
             lengths = [.. byForm.Keys.Select(key => key.Length).Distinct()];
@@ -60,7 +66,8 @@ internal sealed class ClientNames(IEnumerable<string> names)
             for (var at = text.AsSpan().IndexOfAny(forms); at >= 0; at = After(text, at))
             {
                 foreach (var length in lengths)
-                    if (at + length <= text.Length && named.TryGetValue(text.AsSpan(at, length), out var same)) found.AddRange(same);
+                    if (at + length <= text.Length && named.TryGetValue(text.AsSpan(at, length), out var same))
+                        found.AddRange(same);
             }
 
             return found.Distinct(StringComparer.Ordinal);

@@ -7,9 +7,27 @@ namespace Gradus.Auditing;
 internal sealed class ContentPolicy
 {
     /// <summary>What these fetch falls back on default-src; the last two never do.</summary>
-    private static readonly string[] MustBeNone = ["default-src", "object-src", "frame-src", "child-src", "fenced-frame-src", "prefetch-src", "base-uri", "form-action"];
+    private static readonly string[] MustBeNone =
+    [
+        "default-src",
+        "object-src",
+        "frame-src",
+        "child-src",
+        "fenced-frame-src",
+        "prefetch-src",
+        "base-uri",
+        "form-action",
+    ];
     private static readonly string[] Pictures = ["img-src", "font-src", "media-src"];
-    private static readonly string[] Code = ["script-src", "script-src-elem", "script-src-attr", "style-src", "style-src-elem", "style-src-attr"];
+    private static readonly string[] Code =
+    [
+        "script-src",
+        "script-src-elem",
+        "script-src-attr",
+        "style-src",
+        "style-src-elem",
+        "style-src-attr",
+    ];
     private static readonly string[] OwnFolder = ["connect-src", "manifest-src", "worker-src"];
 
     private readonly Dictionary<string, string[]> directives = new(StringComparer.Ordinal);
@@ -20,7 +38,8 @@ internal sealed class ContentPolicy
         {
             var parts = directive.Split([' ', '\t', '\n', '\f', '\r'], StringSplitOptions.RemoveEmptyEntries);
             // Of two the first counts.
-            if (parts.Length > 0) directives.TryAdd(parts[0].ToLowerInvariant(), parts[1..]);
+            if (parts.Length > 0)
+                directives.TryAdd(parts[0].ToLowerInvariant(), parts[1..]);
         }
     }
 
@@ -29,39 +48,66 @@ internal sealed class ContentPolicy
     public IEnumerable<string> Faults(bool isInOne)
     {
         foreach (var name in (string[])["default-src", "base-uri", "form-action"])
-            if (!directives.ContainsKey(name)) yield return $"has no {name}";
+            if (!directives.ContainsKey(name))
+                yield return $"has no {name}";
         foreach (var (name, sources) in directives)
         {
-            if (name is "report-uri" or "report-to") yield return $"reports to others ({name})";
-            foreach (var source in sources.Where(s => !IsFine(name, s, isInOne))) yield return $"lets {source} into {name}";
-            if (sources.Length > 1 && sources.Contains("'none'", StringComparer.OrdinalIgnoreCase)) yield return $"says 'none' and something else in {name}";
+            if (name is "report-uri" or "report-to")
+                yield return $"reports to others ({name})";
+            foreach (var source in sources.Where(s => !IsFine(name, s, isInOne)))
+                yield return $"lets {source} into {name}";
+            if (sources.Length > 1 && sources.Contains("'none'", StringComparer.OrdinalIgnoreCase))
+                yield return $"says 'none' and something else in {name}";
         }
     }
 
     /// <summary>Whether a script or a style that stands in the page may run, because its hash is there.</summary>
     public bool Covers(InlinePart part)
     {
-        var sources = directives.GetValueOrDefault($"{part.Element}-src-elem") ?? directives.GetValueOrDefault($"{part.Element}-src") ?? directives.GetValueOrDefault("default-src") ?? [];
-        return sources.Any(source => Hash(source) is { } hash && string.Equals(hash.Base64.Replace('-', '+').Replace('_', '/'), Convert.ToBase64String(Digest(hash.Name, part.Text)), StringComparison.Ordinal));
+        var sources = directives.GetValueOrDefault($"{part.Element}-src-elem")
+            ?? directives.GetValueOrDefault($"{part.Element}-src")
+            ?? directives.GetValueOrDefault("default-src")
+            ?? [];
+        return sources.Any(source =>
+            Hash(source) is { } hash
+            && string.Equals(
+                hash.Base64.Replace('-', '+').Replace('_', '/'),
+                Convert.ToBase64String(Digest(hash.Name, part.Text)),
+                StringComparison.Ordinal
+            )
+        );
     }
 
     private static bool IsFine(string name, string source, bool isInOne)
     {
         var said = source.ToLowerInvariant();
-        if (MustBeNone.Contains(name)) return said == "'none'";
+        if (MustBeNone.Contains(name))
+            return said == "'none'";
         var isFolder = said == "'self'" && !isInOne;
-        if (Code.Contains(name)) return said == "'none'" || isFolder || Hash(source) is not null;
-        if (Pictures.Contains(name)) return said is "'none'" or "data:" || (said == "blob:" && name != "font-src") || isFolder;
-        if (OwnFolder.Contains(name)) return said == "'none'" || isFolder || (said == "blob:" && name == "worker-src");
+        if (Code.Contains(name))
+            return said == "'none'" || isFolder || Hash(source) is not null;
+        if (Pictures.Contains(name))
+            return said is "'none'" or "data:" || (said == "blob:" && name != "font-src") || isFolder;
+        if (OwnFolder.Contains(name))
+            return said == "'none'" || isFolder || (said == "blob:" && name == "worker-src");
         return !name.EndsWith("-src", StringComparison.Ordinal);
     }
 
     private static (string Name, string Base64)? Hash(string source) =>
-        source is ['\'', .., '\''] && source[1..^1].Split('-', 2) is [var name, var base64] && name.ToLowerInvariant() is "sha256" or "sha384" or "sha512" ? (source[1..7].ToLowerInvariant(), base64) : null;
+        source is ['\'', .., '\'']
+        && source[1..^1].Split('-', 2) is [var name, var base64]
+        && name.ToLowerInvariant() is "sha256" or "sha384" or "sha512"
+            ? (source[1..7].ToLowerInvariant(), base64)
+            : null;
 
     private static byte[] Digest(string name, string text)
     {
         var bytes = Encoding.UTF8.GetBytes(text);
-        return name switch { "sha256" => SHA256.HashData(bytes), "sha384" => SHA384.HashData(bytes), _ => SHA512.HashData(bytes) };
+        return name switch
+        {
+            "sha256" => SHA256.HashData(bytes),
+            "sha384" => SHA384.HashData(bytes),
+            _ => SHA512.HashData(bytes),
+        };
     }
 }

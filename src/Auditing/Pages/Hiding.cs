@@ -2,7 +2,8 @@ using AngleSharp.Dom;
 
 namespace Gradus.Auditing;
 
-/// <summary>What keeps an element of a page from somebody: from a reader of the screen, of the print, or from a screen reader.</summary>
+/// <summary>What keeps an element of a page from somebody: from a reader of the screen, of the print, or from a screen
+/// reader.</summary>
 /// <param name="byStyle">The elements that a style rule hides, with the words for it.</param>
 internal sealed class Hiding(IReadOnlyDictionary<IElement, string> byStyle)
 {
@@ -11,19 +12,27 @@ internal sealed class Hiding(IReadOnlyDictionary<IElement, string> byStyle)
     /// <summary>What hides that element itself, in words; null where nothing does. Those it stands in are not asked.</summary>
     public string? Of(IElement element)
     {
-        if (!judged.TryGetValue(element, out var hidden)) judged[element] = hidden = Judged(element);
+        if (!judged.TryGetValue(element, out var hidden))
+            judged[element] = hidden = Judged(element);
         return hidden;
     }
 
     private string? Judged(IElement element)
     {
-        if (element.HasAttribute("hidden")) return "the attribute 'hidden'";
-        if (element.HasAttribute("inert")) return "the attribute 'inert'";
-        if (element.HasAttribute("popover")) return "the attribute 'popover'";
-        if (string.Equals(element.GetAttribute("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase)) return "'aria-hidden'";
-        if (ByKind(element) is { } kind) return kind;
-        if (element.ParentElement is { } parent && IsClosed(parent) && element != Summary(parent)) return "details that are closed";
-        if (element.GetAttribute("style") is { } style && HidingStyle.InAttribute(style) is { } declaration) return $"the style '{declaration}'";
+        if (element.HasAttribute("hidden"))
+            return "the attribute 'hidden'";
+        if (element.HasAttribute("inert"))
+            return "the attribute 'inert'";
+        if (element.HasAttribute("popover"))
+            return "the attribute 'popover'";
+        if (string.Equals(element.GetAttribute("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase))
+            return "'aria-hidden'";
+        if (ByKind(element) is { } kind)
+            return kind;
+        if (element.ParentElement is { } parent && IsClosed(parent) && element != Summary(parent))
+            return "details that are closed";
+        if (element.GetAttribute("style") is { } style && HidingStyle.InAttribute(style) is { } declaration)
+            return $"the style '{declaration}'";
         return byStyle.GetValueOrDefault(element);
     }
 
@@ -31,20 +40,22 @@ internal sealed class Hiding(IReadOnlyDictionary<IElement, string> byStyle)
     public string? Around(IElement element)
     {
         for (var around = element; around is not null; around = around.ParentElement)
-            if (Of(around) is { } hidden) return hidden;
+            if (Of(around) is { } hidden)
+                return hidden;
         return null;
     }
 
     /// <summary>What hides the text that stands directly in that element, beside what hides the element.</summary>
     public static string? OfText(IElement element) => IsClosed(element) ? "details that are closed" : null;
 
-    private static string? ByKind(IElement element) => element.LocalName switch
-    {
-        "noscript" => "the element 'noscript', which is not shown where scripts run",
-        "dialog" when !element.HasAttribute("open") => "a dialog that is closed",
-        "del" or "s" or "strike" => $"the element '{element.LocalName}', which strikes it out",
-        _ => null,
-    };
+    private static string? ByKind(IElement element) =>
+        element.LocalName switch
+        {
+            "noscript" => "the element 'noscript', which is not shown where scripts run",
+            "dialog" when !element.HasAttribute("open") => "a dialog that is closed",
+            "del" or "s" or "strike" => $"the element '{element.LocalName}', which strikes it out",
+            _ => null,
+        };
 
     private static bool IsClosed(IElement element) => element.LocalName == "details" && !element.HasAttribute("open");
 

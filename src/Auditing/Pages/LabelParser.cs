@@ -7,63 +7,107 @@ internal sealed class LabelParser(IDocument document)
 {
     private static readonly string[] NamedRoles =
     [
-        "button", "link", "checkbox", "radio", "switch", "tab", "menuitem", "option", "slider", "spinbutton", "textbox", "searchbox", "combobox", "listbox", "meter",
-        "progressbar", "img", "region", "dialog", "alertdialog", "tabpanel", "radiogroup", "form",
+        "button",
+        "link",
+        "checkbox",
+        "radio",
+        "switch",
+        "tab",
+        "menuitem",
+        "option",
+        "slider",
+        "spinbutton",
+        "textbox",
+        "searchbox",
+        "combobox",
+        "listbox",
+        "meter",
+        "progressbar",
+        "img",
+        "region",
+        "dialog",
+        "alertdialog",
+        "tabpanel",
+        "radiogroup",
+        "form",
     ];
 
     private readonly bool severalNavs = document.QuerySelectorAll("nav,[role=navigation]").Length > 1;
 
-    private readonly HashSet<string> labelled = document.QuerySelectorAll("label[for]").Where(l => AccessibleName.Of(l).Length > 0)
-        .Select(l => l.GetAttribute("for") ?? "").ToHashSet(StringComparer.Ordinal);
+    private readonly HashSet<string> labelled = document
+        .QuerySelectorAll("label[for]")
+        .Where(l => AccessibleName.Of(l).Length > 0)
+        .Select(l => l.GetAttribute("for") ?? "")
+        .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>What has no name, as it is called in a sentence; null where nothing is amiss.</summary>
     public string? Fault(IElement element)
     {
-        if (AccessibleName.ByOthers(element) is { } words && string.IsNullOrWhiteSpace(words)) return $"an element '{element.LocalName}' whose 'aria-labelledby' leads to no words";
-        if (element.LocalName == "img" && element.HasAttribute("alt")) return null;
+        if (AccessibleName.ByOthers(element) is { } words && string.IsNullOrWhiteSpace(words))
+            return $"an element '{element.LocalName}' whose 'aria-labelledby' leads to no words";
+        if (element.LocalName == "img" && element.HasAttribute("alt"))
+            return null;
         return WhatNeedsName(element) is { } what && !IsNamed(element) ? what : null;
     }
 
-    private string? WhatNeedsName(IElement element) => element.GetAttribute("role") switch
-    {
-        "presentation" or "none" => null,
-        { } role when NamedRoles.Contains(role, StringComparer.Ordinal) => $"an element with the role '{role}'",
-        "navigation" => severalNavs ? "one of several navigations" : null,
-        _ => element.LocalName switch
+    private string? WhatNeedsName(IElement element) =>
+        element.GetAttribute("role") switch
         {
-            "img" => "a picture without 'alt'",
-            "video" or "audio" => "a clip",
-            "a" or "area" when element.HasAttribute("href") => "a link",
-            "button" or "summary" => "a button",
-            "input" => Input(element.GetAttribute("type")?.ToLowerInvariant()),
-            "select" or "textarea" or "meter" or "progress" => "a field",
-            "nav" when severalNavs => "one of several navigations",
-            _ => null,
-        },
-    };
+            "presentation" or "none" => null,
+            { } role when NamedRoles.Contains(role, StringComparer.Ordinal) => $"an element with the role '{role}'",
+            "navigation" => severalNavs ? "one of several navigations" : null,
+            _ => element.LocalName switch
+            {
+                "img" => "a picture without 'alt'",
+                "video" or "audio" => "a clip",
+                "a" or "area" when element.HasAttribute("href") => "a link",
+                "button" or "summary" => "a button",
+                "input" => Input(element.GetAttribute("type")?.ToLowerInvariant()),
+                "select" or "textarea" or "meter" or "progress" => "a field",
+                "nav" when severalNavs => "one of several navigations",
+                _ => null,
+            },
+        };
 
     /// <summary>Buttons that send or reset a form have a name of the browser's own.</summary>
-    private static string? Input(string? type) => type switch
-    {
-        "hidden" or "submit" or "reset" => null,
-        "button" or "image" => "a button",
-        _ => "a field",
-    };
+    private static string? Input(string? type) =>
+        type switch
+        {
+            "hidden" or "submit" or "reset" => null,
+            "button" or "image" => "a button",
+            _ => "a field",
+        };
 
-    private bool IsNamed(IElement element) => element switch
-    {
-        { LocalName: "input" } when Input(element.GetAttribute("type")?.ToLowerInvariant()) == "a button" => AccessibleName.Of(element).Length > 0,
-        { LocalName: "input" or "select" or "textarea" or "meter" or "progress" } => IsLabelled(element),
-        { LocalName: "nav" or "section" or "form" } or { LocalName: "div" } when !IsActed(element) => IsTitled(element),
-        _ => AccessibleName.Of(element).Length > 0,
-    };
+    private bool IsNamed(IElement element) =>
+        element switch
+        {
+            { LocalName: "input" } when Input(element.GetAttribute("type")?.ToLowerInvariant()) == "a button" => AccessibleName
+                .Of(element)
+                .Length > 0,
+            { LocalName: "input" or "select" or "textarea" or "meter" or "progress" } => IsLabelled(element),
+            { LocalName: "nav" or "section" or "form" } or { LocalName: "div" } when !IsActed(element) => IsTitled(element),
+            _ => AccessibleName.Of(element).Length > 0,
+        };
 
     private bool IsLabelled(IElement field) =>
-        IsTitled(field) || (field.Id is { } id && labelled.Contains(id)) || (field.Closest("label") is { } around && AccessibleName.Of(around).Length > 0);
+        IsTitled(field)
+        || (field.Id is { } id && labelled.Contains(id))
+        || (field.Closest("label") is { } around && AccessibleName.Of(around).Length > 0);
 
     /// <summary>Regions are not named by what stands in them.</summary>
     private static bool IsTitled(IElement element) =>
-        !string.IsNullOrWhiteSpace(AccessibleName.ByOthers(element) ?? element.GetAttribute("aria-label") ?? element.GetAttribute("title"));
+        !string.IsNullOrWhiteSpace(
+            AccessibleName.ByOthers(element) ?? element.GetAttribute("aria-label") ?? element.GetAttribute("title")
+        );
 
-    private static bool IsActed(IElement element) => element.GetAttribute("role") is "button" or "link" or "checkbox" or "radio" or "switch" or "tab" or "menuitem" or "option";
+    private static bool IsActed(IElement element) =>
+        element.GetAttribute("role")
+            is "button"
+                or "link"
+                or "checkbox"
+                or "radio"
+                or "switch"
+                or "tab"
+                or "menuitem"
+                or "option";
 }

@@ -10,59 +10,135 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
 {
     private static readonly string[] Attributes =
     [
-        "src", "poster", "data", "background", "action", "formaction", "ping", "attributionsrc", "xlink:href", "manifest", "codebase", "archive", "classid",
-        "dynsrc", "lowsrc",
+        "src",
+        "poster",
+        "data",
+        "background",
+        "action",
+        "formaction",
+        "ping",
+        "attributionsrc",
+        "xlink:href",
+        "manifest",
+        "codebase",
+        "archive",
+        "classid",
+        "dynsrc",
+        "lowsrc",
     ];
 
     /// <summary>Attributes of a drawing in which a style may be written: <c>fill="url(…)"</c>.</summary>
-    private static readonly string[] Painting = ["style", "fill", "stroke", "filter", "mask", "clip-path", "marker", "marker-start", "marker-mid", "marker-end", "cursor"];
+    private static readonly string[] Painting =
+    [
+        "style",
+        "fill",
+        "stroke",
+        "filter",
+        "mask",
+        "clip-path",
+        "marker",
+        "marker-start",
+        "marker-mid",
+        "marker-end",
+        "cursor",
+    ];
 
     /// <summary>The values that an animation of an address runs through.</summary>
     private static readonly string[] Running = ["to", "from", "by", "values"];
 
-    private static readonly FrozenSet<string> Asking = Attributes.Concat(["srcset", "imagesrcset", "href", "srcdoc", "http-equiv", "attributename", .. Painting]).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+    private static readonly FrozenSet<string> Asking = Attributes
+        .Concat(["srcset", "imagesrcset", "href", "srcdoc", "http-equiv", "attributename", .. Painting])
+        .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     public Series<LoadSeen> Read(IDocument document) => All(document.All).Where(MayAsk).SelectMany(Of).ToSeries();
 
-    /// <summary>The elements, those that wait in a template, and those in a tree of their own below one: a browser may put them on the page by itself, or a script may.</summary>
-    private static IEnumerable<IElement> All(IEnumerable<IElement> elements) => elements.SelectMany(e => (IEnumerable<IElement>)[e, .. In((e as IHtmlTemplateElement)?.Content), .. In(e.ShadowRoot)]);
+    /// <summary>The elements, those that wait in a template, and those in a tree of their own below one: a browser may put them
+    /// on the page by itself, or a script may.</summary>
+    private static IEnumerable<IElement> All(IEnumerable<IElement> elements) =>
+        elements.SelectMany(e => (IEnumerable<IElement>)[e, .. In((e as IHtmlTemplateElement)?.Content), .. In(e.ShadowRoot)]);
 
     private static IEnumerable<IElement> In(IParentNode? part) => part is null ? [] : All(part.QuerySelectorAll("*"));
 
     /// <summary>Most elements have a class or an id at most, and need no closer look.</summary>
     public static bool MayAsk(IElement element)
     {
-        if (element.LocalName is "style" or "script" or "template" or "param") return true;
+        if (element.LocalName is "style" or "script" or "template" or "param")
+            return true;
         for (var i = 0; i < element.Attributes.Length; i++)
-            if (element.Attributes[i] is { } own && (Asking.Contains(own.Name) || own.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))) return true;
+            if (
+                element.Attributes[i] is { } own
+                && (Asking.Contains(own.Name) || own.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))
+            )
+                return true;
         return false;
     }
 
     private IEnumerable<LoadSeen> Of(IElement element)
     {
         foreach (var name in Attributes)
-            if (element.GetAttribute(name) is { } address) yield return Seen($"{element.LocalName} {name}", address);
+            if (element.GetAttribute(name) is { } address)
+                yield return Seen($"{element.LocalName} {name}", address);
         foreach (var name in (string[])["srcset", "imagesrcset"])
         {
-            foreach (var candidate in (element.GetAttribute(name) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            foreach (
+                var candidate in (element.GetAttribute(name) ?? "").Split(
+                    ',',
+                    StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+                )
+            )
                 yield return Seen($"{element.LocalName} {name}", candidate.Split(' ')[0]);
         }
 
-        if (element.GetAttribute("href") is { } href && element.LocalName is not ("a" or "area")) yield return Seen($"{element.LocalName} href", href);
-        if (element.LocalName == "param" && element.GetAttribute("name")?.ToLowerInvariant() is "src" or "movie" or "data" or "code" or "url" or "filename") yield return Seen("param value", element.GetAttribute("value") ?? "");
-        if ((element.GetAttribute("attributeName") ?? element.GetAttribute("attributename"))?.EndsWith("href", StringComparison.OrdinalIgnoreCase) == true)
+        if (element.GetAttribute("href") is { } href && element.LocalName is not ("a" or "area"))
+            yield return Seen($"{element.LocalName} href", href);
+        if (
+            element.LocalName == "param"
+            && element.GetAttribute("name")?.ToLowerInvariant() is "src" or "movie" or "data" or "code" or "url" or "filename"
+        )
+            yield return Seen("param value", element.GetAttribute("value") ?? "");
+        if (
+            (element.GetAttribute("attributeName") ?? element.GetAttribute("attributename"))?.EndsWith(
+                "href",
+                StringComparison.OrdinalIgnoreCase
+            ) == true
+        )
         {
-            foreach (var address in Running.SelectMany(name => (element.GetAttribute(name) ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries))) yield return Seen($"{element.LocalName} of an address", address);
+            foreach (
+                var address in Running.SelectMany(name =>
+                    (element.GetAttribute(name) ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries)
+                )
+            )
+                yield return Seen($"{element.LocalName} of an address", address);
         }
 
-        if (element.LocalName == "script" && element.GetAttribute("type")?.Trim().ToLowerInvariant() is "speculationrules" or "importmap") yield return Seen("script", element.GetAttribute("type") ?? "");
-        if (element.LocalName == "iframe" && element.HasAttribute("srcdoc")) yield return Seen("iframe srcdoc", "srcdoc:");
-        if (element.LocalName == "meta" && string.Equals(element.GetAttribute("http-equiv"), "refresh", StringComparison.OrdinalIgnoreCase))
+        if (
+            element.LocalName == "script"
+            && element.GetAttribute("type")?.Trim().ToLowerInvariant() is "speculationrules" or "importmap"
+        )
+            yield return Seen("script", element.GetAttribute("type") ?? "");
+        if (element.LocalName == "iframe" && element.HasAttribute("srcdoc"))
+            yield return Seen("iframe srcdoc", "srcdoc:");
+        if (
+            element.LocalName == "meta"
+            && string.Equals(element.GetAttribute("http-equiv"), "refresh", StringComparison.OrdinalIgnoreCase)
+        )
             yield return Seen("meta refresh", element.GetAttribute("content") ?? "");
-        foreach (var address in Painting.Select(name => element.GetAttribute(name) ?? "").Append(element.LocalName == "style" ? element.TextContent : "").Where(t => t.Length > 0).SelectMany(Asked.InStyle))
+        foreach (
+            var address in Painting
+                .Select(name => element.GetAttribute(name) ?? "")
+                .Append(element.LocalName == "style" ? element.TextContent : "")
+                .Where(t => t.Length > 0)
+                .SelectMany(Asked.InStyle)
+        )
             yield return Seen("style", address);
-        var handlers = element.Attributes.Where(a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase)).Select(a => a.Value);
-        foreach (var call in handlers.Append(element.LocalName == "script" && !OwnScripts.Hold(element.TextContent) ? element.TextContent : "").SelectMany(Asked.InScript))
+        var handlers = element
+            .Attributes.Where(a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))
+            .Select(a => a.Value);
+        foreach (
+            var call in handlers
+                .Append(element.LocalName == "script" && !OwnScripts.Hold(element.TextContent) ? element.TextContent : "")
+                .SelectMany(Asked.InScript)
+        )
             yield return Seen("script", call);
 
         LoadSeen Seen(string by, string address) => new(by, address.Trim(), at(element));

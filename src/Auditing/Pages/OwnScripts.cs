@@ -3,13 +3,20 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>The scripts that come with Gradus, built into this room too, so that nobody has to believe the theme that brings them.</summary>
+/// <summary>The scripts that come with Gradus, built into this room too, so that nobody has to believe the theme that brings
+/// them.</summary>
 internal static class OwnScripts
 {
     private const string Prefix = "script/";
 
-    private static readonly Dictionary<string, string> Texts = BuiltIn.Names(Assembly.GetExecutingAssembly()).Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
-        .ToDictionary(name => name[Prefix.Length..], name => BuiltIn.Text(Assembly.GetExecutingAssembly(), name), StringComparer.Ordinal);
+    private static readonly Dictionary<string, string> Texts = BuiltIn
+        .Names(Assembly.GetExecutingAssembly())
+        .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
+        .ToDictionary(
+            name => name[Prefix.Length..],
+            name => BuiltIn.Text(Assembly.GetExecutingAssembly(), name),
+            StringComparer.Ordinal
+        );
 
     private static readonly HashSet<string> InPages = new(Texts.Values.Select(Compact.Of), StringComparer.Ordinal);
 
@@ -20,5 +27,6 @@ internal static class OwnScripts
     public static bool Hold(TextFile file) => Hold(file.Path, file.Text);
 
     /// <inheritdoc cref="Hold(TextFile)"/>
-    public static bool Hold(string path, string written) => Texts.TryGetValue(path, out var text) && string.Equals(written, text, StringComparison.Ordinal);
+    public static bool Hold(string path, string written) =>
+        Texts.TryGetValue(path, out var text) && string.Equals(written, text, StringComparison.Ordinal);
 }

@@ -12,7 +12,19 @@ internal sealed class PageParser
     private static readonly HtmlParser Parser = new(new HtmlParserOptions { IsKeepingSourceReferences = true });
 
     /// <summary>What moves, bends or blots out a rectangle.</summary>
-    private static readonly string[] DrawnOtherwise = ["transform", "display", "visibility", "opacity", "fill", "fill-opacity", "clip-path", "mask", "hidden", "filter"];
+    private static readonly string[] DrawnOtherwise =
+    [
+        "transform",
+        "display",
+        "visibility",
+        "opacity",
+        "fill",
+        "fill-opacity",
+        "clip-path",
+        "mask",
+        "hidden",
+        "filter",
+    ];
 
     private readonly string path;
     private readonly IDocument document;
@@ -23,7 +35,10 @@ internal sealed class PageParser
     {
         path = file;
         document = Parser.ParseDocument(page.Html);
-        var styles = shared.Concat(document.QuerySelectorAll("style").SelectMany(s => hides(s.TextContent))).Select(s => (Style: s, Elements: Selecting.In(document, s.Selector).ToArray())).ToArray();
+        var styles = shared
+            .Concat(document.QuerySelectorAll("style").SelectMany(s => hides(s.TextContent)))
+            .Select(s => (Style: s, Elements: Selecting.In(document, s.Selector).ToArray()))
+            .ToArray();
         hiding = new(ByStyle(styles));
         hidingOnScreen = new(ByStyle(styles.Where(s => !s.Style.IsOnPaper)));
     }
@@ -34,97 +49,168 @@ internal sealed class PageParser
     /// <param name="sheets">The text of a style file of the site.</param>
     /// <param name="looks">How pages look with those styles, and with what their head says of light and dark.</param>
     public static PageReading Read(
-        Page page, IEnumerable<HidingStyle> hiding, Func<string, IEnumerable<HidingStyle>> hides, Func<string, string?> sheets, Func<Series<Sheet>, string, Looks> looks, string? file = null)
+        Page page,
+        IEnumerable<HidingStyle> hiding,
+        Func<string, IEnumerable<HidingStyle>> hides,
+        Func<string, string?> sheets,
+        Func<Series<Sheet>, string, Looks> looks,
+        string? file = null
+    )
     {
         var parser = new PageParser(page, hiding, hides, file ?? page.Path);
-        var (texts, targets) = new LookParser(looks(Sheets.Of(parser.document, sheets), Sheets.Scheme(parser.document)), parser.At).Read(parser.document);
+        var (texts, targets) = new LookParser(
+            looks(Sheets.Of(parser.document, sheets), Sheets.Scheme(parser.document)),
+            parser.At
+        ).Read(parser.document);
         return new(
             page.Path,
             page.Html,
             parser.Text(parser.document.Body),
             parser.Lists().ToSeries(),
             parser.document.QuerySelectorAll("time").Select(parser.Time).ToSeries(),
-            parser.document.QuerySelectorAll("svg").Where(s => parser.hiding.Around(s) is null).Select(parser.Bar).Where(b => b.Parts.Count > 0).ToSeries(),
-            parser.document.QuerySelectorAll("a[href],area[href]").Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a))).ToSeries(),
+            parser
+                .document.QuerySelectorAll("svg")
+                .Where(s => parser.hiding.Around(s) is null)
+                .Select(parser.Bar)
+                .Where(b => b.Parts.Count > 0)
+                .ToSeries(),
+            parser
+                .document.QuerySelectorAll("a[href],area[href]")
+                .Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a)))
+                .ToSeries(),
             new LoadParser(parser.At).Read(parser.document),
             parser.document.QuerySelectorAll("dialog[data-guide]").Select(parser.Guide).ToSeries(),
-            parser.document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "").Where(id => id.Length > 0).ToFrozenSet(StringComparer.Ordinal),
+            parser
+                .document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "")
+                .Where(id => id.Length > 0)
+                .ToFrozenSet(StringComparer.Ordinal),
             new ShapeParser(parser.At).Read(parser.document),
             new PolicyParser(parser.At).Read(parser.document),
             texts,
-            targets);
+            targets
+        );
     }
 
     /// <summary>Every address that a drawing asks for by itself.</summary>
-    public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) => new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing));
+    public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
+        new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing));
 
     private Series<TextLine> Text(IElement? element) => new TextParser(At, hiding).Read(element);
 
-    /// <summary>What is hidden of a list counts as not there: an item, or a part of its words. A list that a printed sheet leaves out as a whole is there: the sheet has the doses instead.</summary>
+    /// <summary>What is hidden of a list counts as not there: an item, or a part of its words. A list that a printed sheet leaves
+    /// out as a whole is there: the sheet has the doses instead.</summary>
     private IEnumerable<StepList> Lists()
     {
         foreach (var list in document.QuerySelectorAll("ol"))
         {
             var items = list.Children.Where(c => c.LocalName == "li").ToArray();
-            if (!items.Any(i => i.QuerySelector("time") is not null)) continue;
+            if (!items.Any(i => i.QuerySelector("time") is not null))
+                continue;
             var section = list.Closest("section") ?? document.Body ?? list;
             yield return new(
                 Spacing.Collapse(section.QuerySelector("h1,h2,h3,h4,h5,h6")?.TextContent ?? ""),
                 items.Where(i => IsThere(i, list)).Select(Item).ToSeries(),
                 TimesIn(section, section).Where(t => !list.Contains(t)).Select(Time).ToSeries(),
-                At(list));
+                At(list)
+            );
         }
     }
 
-    private StepSeen Item(IElement item) => new(
-        string.Join(' ', new TextParser(At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
-        TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
-        Step.Names.Select(name => (name, item.GetAttribute(name) ?? "")).ToSeries(),
-        At(item));
+    private StepSeen Item(IElement item) =>
+        new(
+            string.Join(' ', new TextParser(At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
+            TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
+            Step.Names.Select(name => (name, item.GetAttribute(name) ?? "")).ToSeries(),
+            At(item)
+        );
 
-    private IEnumerable<IElement> TimesIn(IElement element, IElement whole) => element.QuerySelectorAll("time").Where(t => IsThere(t, whole));
+    private IEnumerable<IElement> TimesIn(IElement element, IElement whole) =>
+        element.QuerySelectorAll("time").Where(t => IsThere(t, whole));
 
-    /// <summary>Whether nothing hides an element inside the whole that it belongs to, and nothing hides that whole on a screen.</summary>
+    /// <summary>Whether nothing hides an element inside the whole that it belongs to, and nothing hides that whole on a
+    /// screen.</summary>
     private bool IsThere(IElement element, IElement whole)
     {
         for (var around = element; around is not null && around != whole; around = around.ParentElement)
-            if (hiding.Of(around) is not null) return false;
+            if (hiding.Of(around) is not null)
+                return false;
         return hidingOnScreen.Around(whole) is null;
     }
 
     private TimeSeen Time(IElement time) => new(time.GetAttribute("datetime"), Spacing.Collapse(time.TextContent), At(time));
 
-    private GuideSeen Guide(IElement dialog) => new(
-        dialog.GetAttribute("data-guide") ?? "",
-        Shown(document.QuerySelector(".cautions")),
-        document.QuerySelectorAll("article[data-about]").Select(a => new ArticleSeen(a.GetAttribute("data-about") ?? "", a.GetAttribute("data-loads") ?? "", Shown(a), At(a))).ToSeries(),
-        dialog.QuerySelectorAll("[data-version]").Select(v => new VersionSeen(
-            v.GetAttribute("data-version") ?? "", v.GetAttribute("data-kind") ?? "", v.GetAttribute("data-lengths") ?? "", v.QuerySelector("a")?.GetAttribute("href") ?? "", At(v))).ToSeries(),
-        At(dialog));
+    private GuideSeen Guide(IElement dialog) =>
+        new(
+            dialog.GetAttribute("data-guide") ?? "",
+            Shown(document.QuerySelector(".cautions")),
+            document
+                .QuerySelectorAll("article[data-about]")
+                .Select(a => new ArticleSeen(
+                    a.GetAttribute("data-about") ?? "",
+                    a.GetAttribute("data-loads") ?? "",
+                    Shown(a),
+                    At(a)
+                ))
+                .ToSeries(),
+            dialog
+                .QuerySelectorAll("[data-version]")
+                .Select(v => new VersionSeen(
+                    v.GetAttribute("data-version") ?? "",
+                    v.GetAttribute("data-kind") ?? "",
+                    v.GetAttribute("data-lengths") ?? "",
+                    v.QuerySelector("a")?.GetAttribute("href") ?? "",
+                    At(v)
+                ))
+                .ToSeries(),
+            At(dialog)
+        );
 
-    private Series<string> Shown(IElement? element) => Text(element).Where(l => l.HiddenBy is null).Select(l => l.Text).ToSeries();
+    private Series<string> Shown(IElement? element) =>
+        Text(element).Where(l => l.HiddenBy is null).Select(l => l.Text).ToSeries();
 
-    private BarSeen Bar(IElement drawing) => new(
-        AccessibleName.Of(drawing), LengthOf(drawing), drawing.QuerySelectorAll("rect").Select(r => IsDrawn(r) ? (Number(r, "x"), Number(r, "width")) : (null, null)).ToSeries(), At(drawing));
+    private BarSeen Bar(IElement drawing) =>
+        new(
+            AccessibleName.Of(drawing),
+            LengthOf(drawing),
+            drawing
+                .QuerySelectorAll("rect")
+                .Select(r => IsDrawn(r) ? (Number(r, "x"), Number(r, "width")) : (null, null))
+                .ToSeries(),
+            At(drawing)
+        );
 
     /// <summary>The third number of a view box that begins at 0, in the corner.</summary>
     private static decimal? LengthOf(IElement drawing) =>
-        (drawing.GetAttribute("viewBox") ?? "").Split(' ') is ["0", "0", var width, _] && decimal.TryParse(width, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var length) ? length : null;
+        (drawing.GetAttribute("viewBox") ?? "").Split(' ') is ["0", "0", var width, _]
+        && decimal.TryParse(width, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var length)
+            ? length
+            : null;
 
     /// <summary>Whether a rectangle stands where its numbers say, and can be seen.</summary>
     private bool IsDrawn(IElement rectangle) =>
-        hiding.Around(rectangle) is null && Number(rectangle, "height") > 0 && (Number(rectangle, "y") ?? 0) == 0
-        && !DrawnOtherwise.Any(rectangle.HasAttribute) && rectangle.ParentElement?.LocalName == "svg";
+        hiding.Around(rectangle) is null
+        && Number(rectangle, "height") > 0
+        && (Number(rectangle, "y") ?? 0) == 0
+        && !DrawnOtherwise.Any(rectangle.HasAttribute)
+        && rectangle.ParentElement?.LocalName == "svg";
 
     private static decimal? Number(IElement element, string attribute) =>
-        decimal.TryParse(element.GetAttribute(attribute), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+        decimal.TryParse(
+            element.GetAttribute(attribute),
+            NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out var number
+        )
+            ? number
+            : null;
 
     /// <summary>The elements that a style rule hides, with the declaration that does it.</summary>
     private static Dictionary<IElement, string> ByStyle(IEnumerable<(HidingStyle Style, IElement[] Elements)> styles)
     {
         var hidden = new Dictionary<IElement, string>();
         foreach (var (style, elements) in styles)
-            foreach (var element in elements) hidden.TryAdd(element, $"the style '{style.Declaration}'");
+        foreach (var element in elements)
+            hidden.TryAdd(element, $"the style '{style.Declaration}'");
         return hidden;
     }
 

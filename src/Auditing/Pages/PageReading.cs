@@ -31,7 +31,8 @@ public sealed record PageReading(
     PageShape Shape,
     PolicyReading Policy,
     Series<TextLook> Texts,
-    Series<TargetSeen> Targets)
+    Series<TargetSeen> Targets
+)
 {
     /// <summary>The file as a whole, or where the page begins in the one that holds it.</summary>
     public Location At { get; init; } = Location.Whole(Path);
@@ -63,7 +64,8 @@ public sealed record TimeSeen(string? Machine, string Text, Location At)
 /// <summary>A drawing with rectangles in it.</summary>
 /// <param name="Label">What a screen reader says of it.</param>
 /// <param name="Length">How wide the drawing is, in its own units; null where it does not say.</param>
-/// <param name="Parts">Where each rectangle begins and how wide it is, in the same units; null where that is no number, or the rectangle is not simply drawn.</param>
+/// <param name="Parts">Where each rectangle begins and how wide it is, in the same units; null where that is no number, or the
+/// rectangle is not simply drawn.</param>
 public sealed record BarSeen(string Label, decimal? Length, Series<(decimal? From, decimal? Width)> Parts, Location At);
 
 public sealed record LinkSeen(string Address, Location At);
@@ -76,7 +78,13 @@ public sealed record LoadSeen(string By, string Address, Location At);
 /// <param name="Session">The number that it gives its script.</param>
 /// <param name="During">What it shows beside the steps of each exercise.</param>
 /// <param name="Versions">The sessions among which it chooses by what the client answers.</param>
-public sealed record GuideSeen(string Session, Series<string> Before, Series<ArticleSeen> During, Series<VersionSeen> Versions, Location At);
+public sealed record GuideSeen(
+    string Session,
+    Series<string> Before,
+    Series<ArticleSeen> During,
+    Series<VersionSeen> Versions,
+    Location At
+);
 
 /// <param name="Loads">What its exercise loads, as it tells the script.</param>
 public sealed record ArticleSeen(string Exercise, string Loads, Series<string> Lines, Location At);

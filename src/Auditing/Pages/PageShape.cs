@@ -13,7 +13,16 @@ namespace Gradus.Auditing;
 /// <param name="Past">What it tells a script to show after its last day.</param>
 /// <param name="Weeks">What it tells a script of the weeks.</param>
 public sealed record PageShape(
-    string? Language, string? Direction, string Title, Series<HeadingSeen> Headings, Series<Oddity> Nameless, Series<Oddity> Written, Series<ScriptSeen> Scripts, Series<PastSeen> Past, WeeksSeen Weeks);
+    string? Language,
+    string? Direction,
+    string Title,
+    Series<HeadingSeen> Headings,
+    Series<Oddity> Nameless,
+    Series<Oddity> Written,
+    Series<ScriptSeen> Scripts,
+    Series<PastSeen> Past,
+    WeeksSeen Weeks
+);
 
 /// <param name="Source">The address that it is asked for by; null where it stands in the page.</param>
 /// <param name="Text">What stands in the page.</param>
@@ -24,8 +33,10 @@ public sealed record ScriptSeen(string? Source, string Text, Location At);
 public sealed record PastSeen(string Day, string Text, Location At);
 
 /// <summary>What a page tells a script, so that it finds this week and shows what belongs to it.</summary>
-/// <param name="Courses">From which day on, and what is to be done in each week: the attributes of the plan's course, those that are not there as empty texts.</param>
-/// <param name="Parts">What belongs to some weeks: their numbers as written, and its heading, or its text where it has none.</param>
+/// <param name="Courses">From which day on, and what is to be done in each week: the attributes of the plan's course, those that
+/// are not there as empty texts.</param>
+/// <param name="Parts">What belongs to some weeks: their numbers as written, and its heading, or its text where it has
+/// none.</param>
 /// <param name="Due">What is due on some weekdays.</param>
 public sealed record WeeksSeen(Series<CourseSeen> Courses, Series<WeekPartSeen> Parts, Series<DueSeen> Due);
 

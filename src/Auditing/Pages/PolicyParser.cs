@@ -14,24 +14,42 @@ internal sealed class PolicyParser(Func<IElement?, Location> at)
         var loaded = false;
         foreach (var element in document.All)
         {
-            if (IsPolicy(element)) policies.Add(new(element.GetAttribute("content") ?? "", element.ParentElement?.LocalName == "head" && !loaded, at(element)));
-            else if (element.LocalName == "style" || (element.LocalName == "script" && !element.HasAttribute("src") && element.GetAttribute("type") != "application/json"))
+            if (IsPolicy(element))
+                policies.Add(
+                    new(element.GetAttribute("content") ?? "", element.ParentElement?.LocalName == "head" && !loaded, at(element))
+                );
+            else if (
+                element.LocalName == "style"
+                || (
+                    element.LocalName == "script"
+                    && !element.HasAttribute("src")
+                    && element.GetAttribute("type") != "application/json"
+                )
+            )
                 parts.Add(new(element.LocalName, element.TextContent, at(element)));
-            loaded |= element.LocalName is "script" or "style" or "link" or "base" || LoadParser.MayAsk(element) && !IsPolicy(element) && element.LocalName != "meta";
+            loaded |=
+                element.LocalName is "script" or "style" or "link" or "base"
+                || LoadParser.MayAsk(element) && !IsPolicy(element) && element.LocalName != "meta";
         }
 
         return new(policies.ToSeries(), parts.ToSeries());
     }
 
     private static bool IsPolicy(IElement element) =>
-        element.LocalName == "meta" && string.Equals(element.GetAttribute("http-equiv")?.Trim(), "content-security-policy", StringComparison.OrdinalIgnoreCase);
+        element.LocalName == "meta"
+        && string.Equals(
+            element.GetAttribute("http-equiv")?.Trim(),
+            "content-security-policy",
+            StringComparison.OrdinalIgnoreCase
+        );
 }
 
 /// <param name="Policies">In the order in which they come.</param>
 /// <param name="Inline">The scripts and styles that stand in the page.</param>
 public sealed record PolicyReading(Series<PolicySeen> Policies, Series<InlinePart> Inline);
 
-/// <param name="IsInTime">Whether it stands in the head, before anything that loads or runs: before that a browser does not know of it.</param>
+/// <param name="IsInTime">Whether it stands in the head, before anything that loads or runs: before that a browser does not know
+/// of it.</param>
 public sealed record PolicySeen(string Text, bool IsInTime, Location At);
 
 /// <param name="Element">"script" or "style".</param>

@@ -7,14 +7,19 @@ namespace Gradus.Auditing;
 /// <summary>The elements that a selector of a style can mean, in any state that a page can come into.</summary>
 internal static partial class Selecting
 {
-    [GeneratedRegex(@"\G:(?:hover|active|focus|focus-within|focus-visible|target|checked|visited)(?![\w-])", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\G:(?:hover|active|focus|focus-within|focus-visible|target|checked|visited)(?![\w-])",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex State();
 
     [GeneratedRegex(@"\G:[a-z-]+(?:\([^()]*\))?", RegexOptions.CultureInvariant)]
     private static partial Regex PseudoClass();
 
     public static IEnumerable<IElement> In(IDocument document, string selector) =>
-        Parts(selector).Where(part => !part.Contains("::", StringComparison.Ordinal)).SelectMany(part => Meant(document, Without(part, State())));
+        Parts(selector)
+            .Where(part => !part.Contains("::", StringComparison.Ordinal))
+            .SelectMany(part => Meant(document, Without(part, State())));
 
     private static IEnumerable<IElement> Meant(IDocument document, string selector)
     {
@@ -41,7 +46,8 @@ internal static partial class Selecting
         }
     }
 
-    /// <summary>The selector without what the pattern finds outside its brackets; what would be left without a name becomes "any".</summary>
+    /// <summary>The selector without what the pattern finds outside its brackets; what would be left without a name becomes
+    /// "any".</summary>
     private static string Without(string selector, Regex pattern)
     {
         var kept = new StringBuilder();
@@ -50,12 +56,18 @@ internal static partial class Selecting
         {
             if (depth == 0 && pattern.Match(selector, i) is { Success: true } found)
             {
-                if (kept.Length == 0 || kept[^1] is ' ' or '>' or '+' or '~') kept.Append('*');
+                if (kept.Length == 0 || kept[^1] is ' ' or '>' or '+' or '~')
+                    kept.Append('*');
                 i += found.Length - 1;
                 continue;
             }
 
-            depth += selector[i] switch { '(' or '[' => 1, ')' or ']' => -1, _ => 0 };
+            depth += selector[i] switch
+            {
+                '(' or '[' => 1,
+                ')' or ']' => -1,
+                _ => 0,
+            };
             kept.Append(selector[i]);
         }
 
@@ -68,8 +80,14 @@ internal static partial class Selecting
         var (start, depth) = (0, 0);
         for (var i = 0; i < selector.Length; i++)
         {
-            depth += selector[i] switch { '(' or '[' => 1, ')' or ']' => -1, _ => 0 };
-            if (selector[i] != ',' || depth > 0) continue;
+            depth += selector[i] switch
+            {
+                '(' or '[' => 1,
+                ')' or ']' => -1,
+                _ => 0,
+            };
+            if (selector[i] != ',' || depth > 0)
+                continue;
             yield return selector[start..i].Trim();
             start = i + 1;
         }

@@ -15,19 +15,47 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
             document.DocumentElement.GetAttribute("dir"),
             Spacing.Collapse(document.QuerySelector("head > title")?.TextContent ?? ""),
             told.Where(e => LevelOf(e) > 0).Select(e => new HeadingSeen(LevelOf(e), AccessibleName.Of(e), at(e))).ToSeries(),
-            told.Select(e => (Element: e, What: labels.Fault(e))).Where(f => f.What is not null).Select(f => new Oddity(f.What ?? "", at(f.Element))).ToSeries(),
+            told.Select(e => (Element: e, What: labels.Fault(e)))
+                .Where(f => f.What is not null)
+                .Select(f => new Oddity(f.What ?? "", at(f.Element)))
+                .ToSeries(),
             document.All.SelectMany(e => Written(e).Select(what => new Oddity(what, at(e)))).ToSeries(),
-
             // Data in a script element is no script: nothing runs it.
-            document.All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json").Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, at(e))).ToSeries(),
-            With(document, "data-good-until").Select(e => new PastSeen(e.GetAttribute("data-good-until") ?? "", Spacing.Collapse(e.TextContent), at(e))).ToSeries(),
+            document
+                .All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json")
+                .Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, at(e)))
+                .ToSeries(),
+            With(document, "data-good-until")
+                .Select(e => new PastSeen(e.GetAttribute("data-good-until") ?? "", Spacing.Collapse(e.TextContent), at(e)))
+                .ToSeries(),
             new(
-                With(document, "data-course").Select(e => new CourseSeen(PlannedCourse.Names.Select(name => (name, e.GetAttribute(name) ?? "")).ToSeries(), at(e))).ToSeries(),
-                With(document, "data-weeks").Select(e => new WeekPartSeen(e.GetAttribute("data-weeks") ?? "", Spacing.Collapse((e.QuerySelector("h2,h3,h4,th") ?? e).TextContent), at(e))).ToSeries(),
-                With(document, "data-due").Select(e => new DueSeen(e.GetAttribute("data-due") ?? "", e.GetAttribute("data-weekdays") ?? "", e.QuerySelector("a[href]")?.GetAttribute("href") ?? "", at(e))).ToSeries()));
+                With(document, "data-course")
+                    .Select(e => new CourseSeen(
+                        PlannedCourse.Names.Select(name => (name, e.GetAttribute(name) ?? "")).ToSeries(),
+                        at(e)
+                    ))
+                    .ToSeries(),
+                With(document, "data-weeks")
+                    .Select(e => new WeekPartSeen(
+                        e.GetAttribute("data-weeks") ?? "",
+                        Spacing.Collapse((e.QuerySelector("h2,h3,h4,th") ?? e).TextContent),
+                        at(e)
+                    ))
+                    .ToSeries(),
+                With(document, "data-due")
+                    .Select(e => new DueSeen(
+                        e.GetAttribute("data-due") ?? "",
+                        e.GetAttribute("data-weekdays") ?? "",
+                        e.QuerySelector("a[href]")?.GetAttribute("href") ?? "",
+                        at(e)
+                    ))
+                    .ToSeries()
+            )
+        );
     }
 
-    private static IEnumerable<IElement> With(IDocument document, string attribute) => document.All.Where(e => e.HasAttribute(attribute));
+    private static IEnumerable<IElement> With(IDocument document, string attribute) =>
+        document.All.Where(e => e.HasAttribute(attribute));
 
     /// <summary>The elements that a screen reader gets, in order.</summary>
     private static IEnumerable<IElement> Told(IDocument document)
@@ -35,19 +63,28 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         var kept = new HashSet<IElement>();
         foreach (var element in document.All)
         {
-            if (AccessibleName.IsKept(element) || (element.ParentElement is { } parent && kept.Contains(parent))) kept.Add(element);
-            else yield return element;
+            if (AccessibleName.IsKept(element) || (element.ParentElement is { } parent && kept.Contains(parent)))
+                kept.Add(element);
+            else
+                yield return element;
         }
     }
 
-    private static int LevelOf(IElement element) => element.LocalName is ['h', >= '1' and <= '6' and var level] ? level - '0'
+    private static int LevelOf(IElement element) =>
+        element.LocalName is ['h', >= '1' and <= '6' and var level] ? level - '0'
         : element.GetAttribute("role") != "heading" ? 0
-        : int.TryParse(element.GetAttribute("aria-level"), out var said) ? Math.Clamp(said, 1, 6) : 2;
+        : int.TryParse(element.GetAttribute("aria-level"), out var said) ? Math.Clamp(said, 1, 6)
+        : 2;
 
     private static IEnumerable<string> Written(IElement element)
     {
-        if (element.LocalName == "style") yield return "the element 'style'";
-        foreach (var name in element.Attributes.Select(a => a.Name.ToLowerInvariant()).Where(n => n == "style" || n.StartsWith("on", StringComparison.Ordinal)))
+        if (element.LocalName == "style")
+            yield return "the element 'style'";
+        foreach (
+            var name in element
+                .Attributes.Select(a => a.Name.ToLowerInvariant())
+                .Where(n => n == "style" || n.StartsWith("on", StringComparison.Ordinal))
+        )
             yield return $"the attribute '{name}'";
     }
 }

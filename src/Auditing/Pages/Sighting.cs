@@ -21,7 +21,11 @@ internal abstract record Sighting(string What, Location At)
     public sealed record After(string What, string Instruction, Location At) : Sighting(What, At);
 
     /// <summary>Every part of every page's duty.</summary>
-    public static IEnumerable<Sighting> Of(Plan plan, SiteReading site) => Duty.Of(plan, site).SelectMany(duty =>
-        plan.CautionsFor(duty.Exercises.Select(e => e.Id)).Select(c => CautionSight.Of(plan, duty, c))
-            .Concat(duty.Exercises.Where(e => e.Notes.Count > 0).Select(e => NoteSight.Of(duty, e))));
+    public static IEnumerable<Sighting> Of(Plan plan, SiteReading site) =>
+        Duty.Of(plan, site)
+            .SelectMany(duty =>
+                plan.CautionsFor(duty.Exercises.Select(e => e.Id))
+                    .Select(c => CautionSight.Of(plan, duty, c))
+                    .Concat(duty.Exercises.Where(e => e.Notes.Count > 0).Select(e => NoteSight.Of(duty, e)))
+            );
 }

@@ -27,65 +27,114 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     /// <summary>How the address begins of a calendar that is written out in it.</summary>
     internal const string CalendarData = "data:text/calendar;charset=utf-8;base64,";
 
-    private static readonly string[] TextEndings = [".css", ".js", ".mjs", ".json", ".svg", ".txt", ".ics", ".vtt", ".xml", ".webmanifest", ".csv"];
+    private static readonly string[] TextEndings =
+    [
+        ".css",
+        ".js",
+        ".mjs",
+        ".json",
+        ".svg",
+        ".txt",
+        ".ics",
+        ".vtt",
+        ".xml",
+        ".webmanifest",
+        ".csv",
+    ];
     private static readonly string[] PageEndings = [".html", ".htm", ".xhtml"];
 
     public PageReading? Page(string path) => Pages.FirstOrDefault(p => string.Equals(p.Path, path, StringComparison.Ordinal));
 
-    /// <summary>Reads every page of a site once, and looks for what the plan says must be on it. A style file counts for every page, whichever of them asks for it.</summary>
+    /// <summary>Reads every page of a site once, and looks for what the plan says must be on it. A style file counts for every
+    /// page, whichever of them asks for it.</summary>
     /// <returns>The pages, and where the site has one page that holds all of them, that one as a site of its own.</returns>
     internal static IEnumerable<SiteReading> Of(Plan plan, Site site, AuditShelf shelf)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == Plan.AllPagesPath);
-        if (whole is null || site.Pages.Count > 1) yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), shelf));
-        if (whole is not null) yield return Seen(plan, InOne(whole, shelf));
+        if (whole is null || site.Pages.Count > 1)
+            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), shelf));
+        if (whole is not null)
+            yield return Seen(plan, InOne(whole, shelf));
     }
 
-    private static SiteReading Seen(Plan plan, SiteReading reading) => reading with { Sightings = Sighting.Of(plan, reading).ToSeries() };
+    private static SiteReading Seen(Plan plan, SiteReading reading) =>
+        reading with
+        {
+            Sightings = Sighting.Of(plan, reading).ToSeries(),
+        };
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
     private static SiteReading InOne(Page whole, AuditShelf shelf)
     {
-        var apart = PagesInOne.Of(whole).Select(p => PageParser.Read(p, [], shelf.Hides, _ => null, shelf.Looks, whole.Path)).ToArray();
+        var apart = PagesInOne
+            .Of(whole)
+            .Select(p => PageParser.Read(p, [], shelf.Hides, _ => null, shelf.Looks, whole.Path))
+            .ToArray();
         var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
         var pages = apart.Select(p => p with { Ids = ids, At = Location.Whole(whole.Path) }).ToSeries();
         var calendar = pages.SelectMany(p => p.Links).Select(l => CalendarOf(l.Address)).OfType<string>().FirstOrDefault();
-        return new(pages, FrozenSet.ToFrozenSet([whole.Path], StringComparer.Ordinal), calendar is null ? [] : [shelf.Read(Plan.CalendarPath, calendar)])
+        return new(
+            pages,
+            FrozenSet.ToFrozenSet([whole.Path], StringComparer.Ordinal),
+            calendar is null ? [] : [shelf.Read(Plan.CalendarPath, calendar)]
+        )
         {
             IsInOne = true,
             Weights = [new(whole.Path, Encoding.UTF8.GetByteCount(whole.Html))],
-            Telling = pages.SelectMany(p => p.Loads).Select(l => l.Address).Where(a => a.StartsWith("data:", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)
-                .Select(a => TellingSeen.InData(whole.Path, a)).OfType<TellingSeen>().Distinct().ToSeries(),
+            Telling = pages
+                .SelectMany(p => p.Loads)
+                .Select(l => l.Address)
+                .Where(a => a.StartsWith("data:", StringComparison.Ordinal))
+                .Distinct(StringComparer.Ordinal)
+                .Select(a => TellingSeen.InData(whole.Path, a))
+                .OfType<TellingSeen>()
+                .Distinct()
+                .ToSeries(),
         };
     }
 
     private static string? CalendarOf(string address)
     {
-        if (!address.StartsWith(CalendarData, StringComparison.Ordinal)) return null;
+        if (!address.StartsWith(CalendarData, StringComparison.Ordinal))
+            return null;
         var bytes = new byte[address.Length];
-        return Convert.TryFromBase64String(address[CalendarData.Length..], bytes, out var written) ? Encoding.UTF8.GetString(bytes, 0, written) : null;
+        return Convert.TryFromBase64String(address[CalendarData.Length..], bytes, out var written)
+            ? Encoding.UTF8.GetString(bytes, 0, written)
+            : null;
     }
 
     private static SiteReading Of(Site site, IEnumerable<Page> pages, AuditShelf shelf)
     {
-        var texts = site.Assets
-            .Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
+        var texts = site
+            .Assets.Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
             .Select(a => shelf.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
             .ToSeries();
         var hiding = texts.SelectMany(t => t.Hides).ToArray();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
         var own = pages.ToArray();
-        return new(own.Concat(OtherPages(site)).Select(p => PageParser.Read(p, hiding, shelf.Hides, path => texts.FirstOrDefault(t => t.Path == path)?.Text, shelf.Looks)).ToSeries(), files, texts)
+        return new(
+            own.Concat(OtherPages(site))
+                .Select(p =>
+                    PageParser.Read(p, hiding, shelf.Hides, path => texts.FirstOrDefault(t => t.Path == path)?.Text, shelf.Looks)
+                )
+                .ToSeries(),
+            files,
+            texts
+        )
         {
             FileList = Domain.FileList.Of(site.Pages, site.Assets),
-            Weights = own.Select(p => new WeightSeen(p.Path, Encoding.UTF8.GetByteCount(p.Html))).Concat(site.Assets.Select(a => new WeightSeen(a.Path, a.Bytes.Length)))
-                .OrderByDescending(w => w.Bytes).ThenBy(w => w.Path, StringComparer.Ordinal).ToSeries(),
+            Weights = own.Select(p => new WeightSeen(p.Path, Encoding.UTF8.GetByteCount(p.Html)))
+                .Concat(site.Assets.Select(a => new WeightSeen(a.Path, a.Bytes.Length)))
+                .OrderByDescending(w => w.Bytes)
+                .ThenBy(w => w.Path, StringComparer.Ordinal)
+                .ToSeries(),
             Telling = site.Assets.Select(a => TellingSeen.In(a.Path, a.Bytes)).OfType<TellingSeen>().ToSeries(),
         };
     }
 
     /// <summary>Pages that a theme brought along as files.</summary>
-    private static IEnumerable<Page> OtherPages(Site site) => site.Assets
-        .Where(a => PageEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
-        .Select(a => new Page(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)));
+    private static IEnumerable<Page> OtherPages(Site site) =>
+        site
+            .Assets.Where(a => PageEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
+            .Select(a => new Page(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)));
 }

@@ -13,15 +13,61 @@ internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
 
     private static readonly HashSet<string> Running = new(StringComparer.Ordinal)
     {
-        "a", "abbr", "b", "bdi", "bdo", "br", "cite", "code", "data", "del", "dfn", "em", "i", "ins", "kbd", "label", "mark", "q", "s", "samp", "small",
-        "span", "strike", "strong", "sub", "sup", "time", "u", "var", "wbr",
+        "a",
+        "abbr",
+        "b",
+        "bdi",
+        "bdo",
+        "br",
+        "cite",
+        "code",
+        "data",
+        "del",
+        "dfn",
+        "em",
+        "i",
+        "ins",
+        "kbd",
+        "label",
+        "mark",
+        "q",
+        "s",
+        "samp",
+        "small",
+        "span",
+        "strike",
+        "strong",
+        "sub",
+        "sup",
+        "time",
+        "u",
+        "var",
+        "wbr",
     };
 
     /// <summary>What a browser shows nothing of, or something else instead.</summary>
     private static readonly HashSet<string> NoText = new(StringComparer.Ordinal)
     {
-        "script", "style", "template", "head", "iframe", "object", "canvas", "video", "audio", "datalist", "meter", "noembed", "noframes", "progress", "rp",
-        "title", "desc", "defs", "metadata", "symbol",
+        "script",
+        "style",
+        "template",
+        "head",
+        "iframe",
+        "object",
+        "canvas",
+        "video",
+        "audio",
+        "datalist",
+        "meter",
+        "noembed",
+        "noframes",
+        "progress",
+        "rp",
+        "title",
+        "desc",
+        "defs",
+        "metadata",
+        "symbol",
     };
 
     private readonly List<TextLine> lines = [];
@@ -30,37 +76,46 @@ internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
     private string? hiddenBy;
 
     /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
-    public Series<TextLine> Read(IElement? element) => Read(element, element?.ParentElement is { } parent ? hiding.Around(parent) : null);
+    public Series<TextLine> Read(IElement? element) =>
+        Read(element, element?.ParentElement is { } parent ? hiding.Around(parent) : null);
 
     /// <summary>The same, where it is known what hides all that the element stands in.</summary>
     public Series<TextLine> Read(IElement? element, string? around)
     {
-        if (element is not null) Walk(element, around, 0);
+        if (element is not null)
+            Walk(element, around, 0);
         Flush();
         return lines.ToSeries();
     }
 
     private void Walk(IElement element, string? around, int depth)
     {
-        if (NoText.Contains(element.LocalName) || depth > DepthLimit) return;
+        if (NoText.Contains(element.LocalName) || depth > DepthLimit)
+            return;
         var hidden = around ?? hiding.Of(element);
         var block = !Running.Contains(element.LocalName);
-        if (block) Flush();
+        if (block)
+            Flush();
         foreach (var child in element.ChildNodes)
         {
             Turn(hidden ?? Hiding.OfText(element));
-            if (child is IText text) Append(text.Data, element);
-            else if (child is IElement { LocalName: "br" }) Append(" ", element);
-            else if (child is IElement inner) Walk(inner, hidden, depth + 1);
+            if (child is IText text)
+                Append(text.Data, element);
+            else if (child is IElement { LocalName: "br" })
+                Append(" ", element);
+            else if (child is IElement inner)
+                Walk(inner, hidden, depth + 1);
         }
 
-        if (block) Flush();
+        if (block)
+            Flush();
     }
 
     /// <summary>Text that not everybody gets is a line of its own.</summary>
     private void Turn(string? hidden)
     {
-        if (hidden == hiddenBy) return;
+        if (hidden == hiddenBy)
+            return;
         Flush();
         hiddenBy = hidden;
     }
@@ -73,9 +128,11 @@ internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
 
     private void Flush()
     {
-        if (line.Length == 0) return;
+        if (line.Length == 0)
+            return;
         var text = Spacing.Collapse(line.ToString());
-        if (text.Length > 0) lines.Add(new(text, at(begun), hiddenBy));
+        if (text.Length > 0)
+            lines.Add(new(text, at(begun), hiddenBy));
         line.Clear();
         begun = null;
     }

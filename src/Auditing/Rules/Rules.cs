@@ -21,16 +21,13 @@ public interface IClientRule : IRule
     IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today);
 }
 
-/// <summary>Counts what a client's doses amount to. Where one takes longer than a dose may, there is nothing to count, and another rule says so.</summary>
-public interface ICountingRule : IClientRule
-{
-}
+/// <summary>Counts what a client's doses amount to. Where one takes longer than a dose may, there is nothing to count, and
+/// another rule says so.</summary>
+public interface ICountingRule : IClientRule { }
 
-/// <summary>Judges what is not there, or not used, anywhere in the practice. Where a file could not be read it is not asked: what it misses may stand
-/// in that file.</summary>
-public interface IWholeRule : IRule
-{
-}
+/// <summary>Judges what is not there, or not used, anywhere in the practice. Where a file could not be read it is not asked: what
+/// it misses may stand in that file.</summary>
+public interface IWholeRule : IRule { }
 
 /// <summary>Judges one client's finished pages. It knows what must be there from the plan alone.</summary>
 public interface ISiteRule : IRule

@@ -11,7 +11,8 @@ public static class BuiltIn
     /// <exception cref="InvalidOperationException">There is no such file in that room.</exception>
     public static byte[] Bytes(Assembly room, string name)
     {
-        using var stream = room.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"'{name}' is not built in.");
+        using var stream = room.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"'{name}' is not built in.");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;

@@ -1,16 +1,18 @@
 namespace Gradus.Domain;
 
-/// <summary>Where something is written: a file of the practice or a page of a site, with <c>/</c> between folders. Lines and columns count
-/// from 1; a line of 0 means the file as a whole.</summary>
+/// <summary>Where something is written: a file of the practice or a page of a site, with <c>/</c> between folders. Lines and
+/// columns count from 1; a line of 0 means the file as a whole.</summary>
 public sealed record Location(string File, int Line, int Column) : IComparable<Location>
 {
     public static Location Whole(string file) => new(file, 0, 0);
 
     public int CompareTo(Location? other)
     {
-        if (other is null) return 1;
+        if (other is null)
+            return 1;
         var byFile = string.CompareOrdinal(File, other.File);
-        if (byFile != 0) return byFile;
+        if (byFile != 0)
+            return byFile;
         return Line != other.Line ? Line.CompareTo(other.Line) : Column.CompareTo(other.Column);
     }
 

@@ -3,7 +3,8 @@ using System.Runtime.CompilerServices;
 
 namespace Gradus.Domain;
 
-/// <summary>An unchanging list that equals another when its items do, in the same order; so records that hold one compare by value.</summary>
+/// <summary>An unchanging list that equals another when its items do, in the same order; so records that hold one compare by
+/// value.</summary>
 [CollectionBuilder(typeof(Series), nameof(Series.Of))]
 public sealed class Series<T> : IReadOnlyList<T>, IEquatable<Series<T>>
 {
@@ -24,7 +25,8 @@ public sealed class Series<T> : IReadOnlyList<T>, IEquatable<Series<T>>
     public override int GetHashCode()
     {
         var hash = new HashCode();
-        foreach (var item in items) hash.Add(item);
+        foreach (var item in items)
+            hash.Add(item);
         return hash.ToHashCode();
     }
 

@@ -10,8 +10,10 @@ public static class Spacing
         var tidy = new StringBuilder(text.Length);
         foreach (var c in text)
         {
-            if (!char.IsWhiteSpace(c)) tidy.Append(c);
-            else if (tidy.Length > 0 && tidy[^1] != ' ') tidy.Append(' ');
+            if (!char.IsWhiteSpace(c))
+                tidy.Append(c);
+            else if (tidy.Length > 0 && tidy[^1] != ' ')
+                tidy.Append(' ');
         }
 
         return tidy.Length > 0 && tidy[^1] == ' ' ? tidy.ToString(0, tidy.Length - 1) : tidy.ToString();

@@ -3,9 +3,7 @@ namespace Gradus.Domain;
 /// <summary>How much of a verb.</summary>
 public abstract record Amount
 {
-    private Amount()
-    {
-    }
+    private Amount() { }
 
     /// <summary>Seconds, breaths, reps or metres, as the kind says.</summary>
     public abstract Count Number { get; }

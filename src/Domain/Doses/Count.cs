@@ -14,9 +14,7 @@ public sealed record Count
     }
 
     public Count(int value)
-        : this(value, value)
-    {
-    }
+        : this(value, value) { }
 
     public int Low { get; }
 

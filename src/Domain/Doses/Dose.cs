@@ -1,15 +1,22 @@
 namespace Gradus.Domain;
 
-/// <summary>What one exercise asks: sets of a piece of work, and the terms beside it. With ranges it is an envelope; with single numbers
-/// only it is settled. <c>dose.md</c> fixes how it is written, and DoseLine reads it.</summary>
+/// <summary>What one exercise asks: sets of a piece of work, and the terms beside it. With ranges it is an envelope; with single
+/// numbers only it is settled. <c>dose.md</c> fixes how it is written, and DoseLine reads it.</summary>
 /// <param name="Sets">1 to 100; 1 where the line names none.</param>
 /// <param name="Parts">The work of one set, in order, nothing between the parts; at least one.</param>
 public sealed record Dose(Count Sets, Series<DosePart> Parts, DoseTerms Terms)
 {
-    public Count Sets { get; init => field = DoseBounds.Checked(value, DoseBounds.Counts, nameof(Sets)); } =
-        DoseBounds.Checked(Sets, DoseBounds.Counts, nameof(Sets));
+    public Count Sets
+    {
+        get;
+        init => field = DoseBounds.Checked(value, DoseBounds.Counts, nameof(Sets));
+    } = DoseBounds.Checked(Sets, DoseBounds.Counts, nameof(Sets));
 
-    public Series<DosePart> Parts { get; init => field = AtLeastOne(value); } = AtLeastOne(Parts);
+    public Series<DosePart> Parts
+    {
+        get;
+        init => field = AtLeastOne(value);
+    } = AtLeastOne(Parts);
 
     /// <summary>All actions in the order they are written, those of groups too, each once.</summary>
     public IEnumerable<DoseAction> Actions => Parts.SelectMany(p => p.Actions);

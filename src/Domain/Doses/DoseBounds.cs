@@ -27,8 +27,8 @@ public static class DoseBounds
     /// <summary>A whole dose: 4 h, at its high end.</summary>
     public static readonly Seconds Longest = new(4 * 60 * 60);
 
-    /// <summary>Whether the dose takes longer than 4 h at its high end. A line that was read is not; a dose that inherited its rest or had
-    /// its side replaced may be.</summary>
+    /// <summary>Whether the dose takes longer than 4 h at its high end. A line that was read is not; a dose that inherited its
+    /// rest or had its side replaced may be.</summary>
     public static bool IsTooLong(Dose dose, DoseSettings settings) => DoseTime.Exact(dose.High(), settings) > Longest.Value;
 
     internal static Count Checked(Count value, Count bounds, string name) =>

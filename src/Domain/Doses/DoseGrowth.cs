@@ -3,8 +3,9 @@ namespace Gradus.Domain;
 /// <summary>How a dose changes over the weeks of use where no line names a week.</summary>
 public static class DoseGrowth
 {
-    /// <summary>The dose of one week: each number grows on its own, low + round-half-up((high − low)·(week − first)/(last − first)); one week
-    /// gives the low end; the seconds of a ramp of k steps are k·grow(low/k, high/k). Terms that have nothing to act on fall away.</summary>
+    /// <summary>The dose of one week: each number grows on its own, low + round-half-up((high − low)·(week − first)/(last −
+    /// first)); one week gives the low end; the seconds of a ramp of k steps are k·grow(low/k, high/k). Terms that have nothing
+    /// to act on fall away.</summary>
     /// <param name="first">The first week of use.</param>
     /// <param name="last">The last week of use, included.</param>
     /// <exception cref="ArgumentOutOfRangeException">The week is not from first to last.</exception>
@@ -15,13 +16,14 @@ public static class DoseGrowth
         return SettledDose.At(envelope, range => Grown(range, (long)week - first, (long)last - first));
     }
 
-    /// <summary>The dose of a lighter week: the sets times the share, half up, at least 1. The sets of <c>plus</c> stay, and terms that have
-    /// nothing to act on fall away.</summary>
+    /// <summary>The dose of a lighter week: the sets times the share, half up, at least 1. The sets of <c>plus</c> stay, and
+    /// terms that have nothing to act on fall away.</summary>
     /// <param name="share">In per cent, 1 to 100.</param>
     /// <exception cref="ArgumentException">The dose has ranges.</exception>
     public static Dose Lighter(Dose settled, int share)
     {
-        if (!settled.IsSettled) throw new ArgumentException("The dose still has ranges.", nameof(settled));
+        if (!settled.IsSettled)
+            throw new ArgumentException("The dose still has ranges.", nameof(settled));
         ArgumentOutOfRangeException.ThrowIfLessThan(share, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(share, 100);
         var sets = Math.Max(1, (int)HalfUp(settled.Sets.Low * share, 100));

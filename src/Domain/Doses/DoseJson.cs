@@ -17,20 +17,22 @@ public static class DoseJson
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>The low and the high end, and with a number of weeks the dose of each as it grows from week 1 to the last. Lines end in
-    /// <c>\n</c>; there is none after the last. Efforts are rounded to two decimals, half away from zero.</summary>
+    /// <summary>The low and the high end, and with a number of weeks the dose of each as it grows from week 1 to the last. Lines
+    /// end in <c>\n</c>; there is none after the last. Efforts are rounded to two decimals, half away from zero.</summary>
     /// <param name="weeks">At least 1; null leaves the weeks out.</param>
     /// <exception cref="ArgumentException">The dose takes longer than 4 h.</exception>
     public static string Write(Dose dose, DoseSettings settings, int? weeks)
     {
-        if (weeks is { } number) ArgumentOutOfRangeException.ThrowIfLessThan(number, 1, nameof(weeks));
+        if (weeks is { } number)
+            ArgumentOutOfRangeException.ThrowIfLessThan(number, 1, nameof(weeks));
         var text = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(text, Layout))
         {
             json.WriteStartObject();
             WriteEnd(json, "low", dose.Low(), settings);
             WriteEnd(json, "high", dose.High(), settings);
-            if (weeks is { } last) WriteWeeks(json, dose, settings, last);
+            if (weeks is { } last)
+                WriteWeeks(json, dose, settings, last);
             json.WriteEndObject();
         }
 
@@ -48,7 +50,8 @@ public static class DoseJson
         json.WriteNumber("effortSeconds", Shown(measures.EffortSeconds));
         json.WriteNumber("reps", measures.Reps);
         json.WriteStartArray("steps");
-        foreach (var step in Timeline.Of(settled, settings).Steps) WriteStep(json, step);
+        foreach (var step in Timeline.Of(settled, settings).Steps)
+            WriteStep(json, step);
         json.WriteEndArray();
         json.WriteEndObject();
     }
@@ -59,8 +62,10 @@ public static class DoseJson
         json.WriteString("kind", step.Kind.ToString().ToLowerInvariant());
         json.WriteString("side", step.Side?.ToString().ToLowerInvariant());
         json.WriteNumber("seconds", step.Seconds.Value);
-        if (step is TimelineStep.Work { EffortPercent: { } percent }) json.WriteNumber("effort", Shown(percent));
-        else json.WriteNull("effort");
+        if (step is TimelineStep.Work { EffortPercent: { } percent })
+            json.WriteNumber("effort", Shown(percent));
+        else
+            json.WriteNull("effort");
         json.WriteEndObject();
     }
 

@@ -8,13 +8,14 @@ internal static class DoseLetters
     private const int LongestQuote = 40;
 
     /// <summary><c>×</c>, en dash and capitals are <c>x</c>, <c>-</c> and small letters.</summary>
-    public static char Fold(char c) => c switch
-    {
-        '×' => 'x',
-        '–' => '-',
-        >= 'A' and <= 'Z' => (char)(c + ('a' - 'A')),
-        _ => c,
-    };
+    public static char Fold(char c) =>
+        c switch
+        {
+            '×' => 'x',
+            '–' => '-',
+            >= 'A' and <= 'Z' => (char)(c + ('a' - 'A')),
+            _ => c,
+        };
 
     public static string Fold(string text) => string.Concat(text.Select(Fold));
 
@@ -26,9 +27,12 @@ internal static class DoseLetters
     {
         for (var i = 0; i < text.Length; i++)
         {
-            if (char.IsControl(text[i])) return false;
-            if (!char.IsSurrogate(text[i])) continue;
-            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1])) return false;
+            if (char.IsControl(text[i]))
+                return false;
+            if (!char.IsSurrogate(text[i]))
+                continue;
+            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1]))
+                return false;
             i++;
         }
 
@@ -38,7 +42,8 @@ internal static class DoseLetters
     /// <summary>For a message: in quotes, cut where it is very long, and by its number where it cannot be shown.</summary>
     public static string Quote(string text)
     {
-        if (text.Length > LongestQuote) text = text[..LongestQuote].TrimEnd() + "…";
+        if (text.Length > LongestQuote)
+            text = text[..LongestQuote].TrimEnd() + "…";
         return CanBeShown(text) ? $"'{text}'" : $"'{string.Concat(text.Select(Shown))}'";
     }
 

@@ -10,8 +10,11 @@ public static class DoseLine
     public static DoseReading Read(string line, DoseSettings settings)
     {
         var scanner = new DoseScanner(line);
-        if (Whole(scanner, settings) is { } dose) return new DoseReading.Understood(dose);
-        return new DoseReading.Refused(scanner.Fault ?? throw new InvalidOperationException("A line was refused without a fault."));
+        if (Whole(scanner, settings) is { } dose)
+            return new DoseReading.Understood(dose);
+        return new DoseReading.Refused(
+            scanner.Fault ?? throw new InvalidOperationException("A line was refused without a fault.")
+        );
     }
 
     private static Dose? Whole(DoseScanner scanner, DoseSettings settings)
@@ -21,17 +24,21 @@ public static class DoseLine
             return scanner.Refuse<Dose>(
                 new(0, 0),
                 "Here a dose is missing.",
-                "Write what is done and how much, as in 3 x hold 30 s.");
+                "Write what is done and how much, as in 3 x hold 30 s."
+            );
         }
-        if (WorkReader.Read(scanner) is not { } work) return null;
-        if (TermReader.Read(scanner) is not { } written) return null;
+        if (WorkReader.Read(scanner) is not { } work)
+            return null;
+        if (TermReader.Read(scanner) is not { } written)
+            return null;
         var dose = work with { Terms = written.Terms };
         if (dose.Terms is { Plus: not null, Side: not SideTerm.Each })
         {
             return scanner.Refuse<Dose>(
                 written.Places[TermName.Plus],
                 "plus gives one side more, and the sides are not worked one after the other.",
-                "Write each side too, or leave out plus.");
+                "Write each side too, or leave out plus."
+            );
         }
 
         foreach (var idle in TermEffect.Idle(dose).OrderBy(name => written.Places[name].Start))
@@ -47,6 +54,7 @@ public static class DoseLine
         return scanner.Refuse<Dose>(
             scanner.Since(start),
             $"The whole dose takes {time}{(dose.IsSettled ? "" : " at its high end")}, and at most 4 h are possible.",
-            "Write fewer sets or shorter times.");
+            "Write fewer sets or shorter times."
+        );
     }
 }

@@ -5,9 +5,7 @@ public abstract record DosePart
 {
     private static readonly Count Once = new(1);
 
-    private DosePart()
-    {
-    }
+    private DosePart() { }
 
     /// <summary>How often the actions are done over; 1 for a single action, whose own count is another matter.</summary>
     public abstract Count Times { get; }

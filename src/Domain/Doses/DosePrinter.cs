@@ -2,66 +2,73 @@ using System.Globalization;
 
 namespace Gradus.Domain;
 
-/// <summary>Writes a dose as its one canonical line. The sets are always written, terms stand in the order of <c>dose.md</c>, and what is
-/// printed reads back to the same dose.</summary>
+/// <summary>Writes a dose as its one canonical line. The sets are always written, terms stand in the order of <c>dose.md</c>, and
+/// what is printed reads back to the same dose.</summary>
 public static class DosePrinter
 {
     /// <summary>As <c>2-3 x hold 30-60 s, rest 20 s, each side</c>. Times below 2 min are written in seconds.</summary>
     public static string Print(Dose dose) => string.Join(", ", Terms(dose.Terms).Prepend($"{dose.Sets} x {Work(dose.Parts)}"));
 
     /// <summary>As <c>45 s</c>, <c>2 min</c> or <c>2 min 30 s</c>.</summary>
-    internal static string Time(int seconds) => (seconds / 60, seconds % 60) switch
-    {
-        ( < 2, _) => Text($"{seconds} s"),
-        (var minutes, 0) => Text($"{minutes} min"),
-        var (minutes, rest) => Text($"{minutes} min {rest} s"),
-    };
+    internal static string Time(int seconds) =>
+        (seconds / 60, seconds % 60) switch
+        {
+            (< 2, _) => Text($"{seconds} s"),
+            (var minutes, 0) => Text($"{minutes} min"),
+            var (minutes, rest) => Text($"{minutes} min {rest} s"),
+        };
 
     /// <summary>As <c>30-60 s</c>, <c>2-3 min</c> or <c>90 s-2 min</c>.</summary>
     internal static string Times(Count seconds)
     {
-        if (seconds.IsSingle) return Time(seconds.Low);
-        if (seconds.High < 120) return $"{seconds} s";
+        if (seconds.IsSingle)
+            return Time(seconds.Low);
+        if (seconds.High < 120)
+            return $"{seconds} s";
         return seconds.Low % 60 == 0 && seconds.High % 60 == 0
             ? $"{new Count(seconds.Low / 60, seconds.High / 60)} min"
             : $"{Time(seconds.Low)}-{Time(seconds.High)}";
     }
 
-    internal static string AmountOf(Amount amount) => amount switch
-    {
-        Amount.Span(var seconds) => Times(seconds),
-        Amount.Breaths(var breaths) => $"{breaths} breaths",
-        Amount.Reps(var reps) => $"{reps} reps",
-        Amount.Metres(var metres) => $"{metres} m",
-        _ => throw new ArgumentOutOfRangeException(nameof(amount)),
-    };
+    internal static string AmountOf(Amount amount) =>
+        amount switch
+        {
+            Amount.Span(var seconds) => Times(seconds),
+            Amount.Breaths(var breaths) => $"{breaths} breaths",
+            Amount.Reps(var reps) => $"{reps} reps",
+            Amount.Metres(var metres) => $"{metres} m",
+            _ => throw new ArgumentOutOfRangeException(nameof(amount)),
+        };
 
-    internal static string EffortOf(Effort effort) => effort switch
-    {
-        Effort.Steady(var percent) => $"{percent}%",
-        Effort.Ramp(var first, var last, var steps) => Text($"{first} to {last}% in {steps} steps"),
-        Effort.Felt(var rating) => Text($"effort {rating}"),
-        _ => throw new ArgumentOutOfRangeException(nameof(effort)),
-    };
+    internal static string EffortOf(Effort effort) =>
+        effort switch
+        {
+            Effort.Steady(var percent) => $"{percent}%",
+            Effort.Ramp(var first, var last, var steps) => Text($"{first} to {last}% in {steps} steps"),
+            Effort.Felt(var rating) => Text($"effort {rating}"),
+            _ => throw new ArgumentOutOfRangeException(nameof(effort)),
+        };
 
-    internal static string SideOf(SideTerm side) => side switch
-    {
-        SideTerm.Each => "each side",
-        SideTerm.Alternate => "alternate sides",
-        SideTerm.Both => "both sides",
-        SideTerm.On(var name) => $"on {name}",
-        _ => throw new ArgumentOutOfRangeException(nameof(side)),
-    };
+    internal static string SideOf(SideTerm side) =>
+        side switch
+        {
+            SideTerm.Each => "each side",
+            SideTerm.Alternate => "alternate sides",
+            SideTerm.Both => "both sides",
+            SideTerm.On(var name) => $"on {name}",
+            _ => throw new ArgumentOutOfRangeException(nameof(side)),
+        };
 
     private static string Work(Series<DosePart> parts) =>
         parts is [DosePart.Single(var only)] ? Action(only) : $"({string.Join(" then ", parts.Select(Part))})";
 
-    private static string Part(DosePart part) => part switch
-    {
-        DosePart.Single(var action) => Action(action),
-        DosePart.Group(var times, var actions) => $"{times} x ({string.Join(" then ", actions.Select(Action))})",
-        _ => throw new ArgumentOutOfRangeException(nameof(part)),
-    };
+    private static string Part(DosePart part) =>
+        part switch
+        {
+            DosePart.Single(var action) => Action(action),
+            DosePart.Group(var times, var actions) => $"{times} x ({string.Join(" then ", actions.Select(Action))})",
+            _ => throw new ArgumentOutOfRangeException(nameof(part)),
+        };
 
     private static string Action(DoseAction action) =>
         (action.Times is { } times ? $"{times} x " : "")
@@ -70,14 +77,22 @@ public static class DosePrinter
 
     private static IEnumerable<string> Terms(DoseTerms terms)
     {
-        if (terms.Rest is { } rest) yield return $"rest {Time(rest.Value)}";
-        if (terms.Pause is { } pause) yield return $"pause {Time(pause.Value)}";
-        if (terms.Switch is { } change) yield return $"switch {Time(change.Value)}";
-        if (terms.Side is { } side) yield return SideOf(side);
-        if (terms.Plus is { } plus) yield return Text($"plus {plus.Sets} x on {plus.Side}");
-        if (terms.Tempo is { } tempo) yield return $"tempo {tempo}";
-        if (terms.Load is { } load) yield return $"load {load}";
-        if (terms.Leave is { } leave) yield return Text($"leave {leave}");
+        if (terms.Rest is { } rest)
+            yield return $"rest {Time(rest.Value)}";
+        if (terms.Pause is { } pause)
+            yield return $"pause {Time(pause.Value)}";
+        if (terms.Switch is { } change)
+            yield return $"switch {Time(change.Value)}";
+        if (terms.Side is { } side)
+            yield return SideOf(side);
+        if (terms.Plus is { } plus)
+            yield return Text($"plus {plus.Sets} x on {plus.Side}");
+        if (terms.Tempo is { } tempo)
+            yield return $"tempo {tempo}";
+        if (terms.Load is { } load)
+            yield return $"load {load}";
+        if (terms.Leave is { } leave)
+            yield return Text($"leave {leave}");
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

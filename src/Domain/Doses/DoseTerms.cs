@@ -14,22 +14,40 @@ public sealed record DoseTerms(
     Plus? Plus = null,
     Tempo? Tempo = null,
     string? Load = null,
-    int? Leave = null)
+    int? Leave = null
+)
 {
     public static readonly DoseTerms None = new();
 
-    public Seconds? Rest { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Rest)); } =
-        DoseBounds.Checked(Rest, DoseBounds.Rests, nameof(Rest));
+    public Seconds? Rest
+    {
+        get;
+        init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Rest));
+    } = DoseBounds.Checked(Rest, DoseBounds.Rests, nameof(Rest));
 
-    public Seconds? Pause { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Pause)); } =
-        DoseBounds.Checked(Pause, DoseBounds.Rests, nameof(Pause));
+    public Seconds? Pause
+    {
+        get;
+        init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Pause));
+    } = DoseBounds.Checked(Pause, DoseBounds.Rests, nameof(Pause));
 
-    public Seconds? Switch { get; init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Switch)); } =
-        DoseBounds.Checked(Switch, DoseBounds.Rests, nameof(Switch));
+    public Seconds? Switch
+    {
+        get;
+        init => field = DoseBounds.Checked(value, DoseBounds.Rests, nameof(Switch));
+    } = DoseBounds.Checked(Switch, DoseBounds.Rests, nameof(Switch));
 
-    public string? Load { get; init => field = CheckedLoad(value); } = CheckedLoad(Load);
+    public string? Load
+    {
+        get;
+        init => field = CheckedLoad(value);
+    } = CheckedLoad(Load);
 
-    public int? Leave { get; init => field = CheckedLeave(value); } = CheckedLeave(Leave);
+    public int? Leave
+    {
+        get;
+        init => field = CheckedLeave(value);
+    } = CheckedLeave(Leave);
 
     private static string? CheckedLoad(string? load) => load is null ? null : DoseBounds.CheckedText(load, nameof(Load));
 

@@ -3,9 +3,7 @@ namespace Gradus.Domain;
 /// <summary>How hard: a share of the hardest the client could do there as the client perceives it, or a felt effort.</summary>
 public abstract record Effort
 {
-    private Effort()
-    {
-    }
+    private Effort() { }
 
     public abstract bool IsSettled { get; }
 

@@ -9,7 +9,9 @@ internal static class EnvelopeTerms
         return
         [
             .. written.Sets.High > 1 || own.Plus is not null ? Less("rest", DoseTime.Rest(allowed), DoseTime.Rest(own)) : [],
-            .. written.Actions.Any(a => a.Times is { High: > 1 }) ? Less("pause", DoseTime.Pause(allowed), DoseTime.Pause(own)) : [],
+            .. written.Actions.Any(a => a.Times is { High: > 1 })
+                ? Less("pause", DoseTime.Pause(allowed), DoseTime.Pause(own))
+                : [],
             .. Switches(allowed.Switch, own.Switch),
             .. own.Side is SideTerm.Each ? PlusSets(allowed.Plus, own.Plus) : [],
             .. written.Actions.Any(a => a.Amount is Amount.Reps) ? Reps(allowed, own) : [],
@@ -19,7 +21,8 @@ internal static class EnvelopeTerms
     /// <summary>Less rest is on the hard side.</summary>
     private static IEnumerable<Departure> Less(string term, Seconds allowed, Seconds written)
     {
-        if (allowed == written) yield break;
+        if (allowed == written)
+            yield break;
         var (own, range) = (Words(term, written), allowed == Seconds.Zero ? $"no {term}" : Time(allowed));
         yield return new(written < allowed ? DepartureSide.Hard : DepartureSide.Easy, $"{own}, the exercise allows {range}");
     }
@@ -34,7 +37,10 @@ internal static class EnvelopeTerms
     {
         var (range, own) = (new Count(allowed?.Sets ?? 0), new Count(written?.Sets ?? 0));
         if (allowed is not null && written is not null && allowed.Side != written.Side)
-            return [new(DepartureSide.Hard, $"{More(own)} on {written.Side}, the exercise allows {More(range)} on {allowed.Side}")];
+            return
+            [
+                new(DepartureSide.Hard, $"{More(own)} on {written.Side}, the exercise allows {More(range)} on {allowed.Side}"),
+            ];
         return EnvelopeNumbers.Compare(range, own, More);
     }
 
@@ -46,15 +52,19 @@ internal static class EnvelopeTerms
             yield return new(side, $"tempo {own}, the exercise allows {range}");
         }
 
-        if (allowed.Leave is not { } least || least == (written.Leave ?? 0)) yield break;
+        if (allowed.Leave is not { } least || least == (written.Leave ?? 0))
+            yield break;
         yield return new(
             (written.Leave ?? 0) < least ? DepartureSide.Hard : DepartureSide.Easy,
-            $"leave {new Count(written.Leave ?? 0)}, the exercise allows leave {new Count(least)}");
+            $"leave {new Count(written.Leave ?? 0)}, the exercise allows leave {new Count(least)}"
+        );
     }
 
-    private static string More(Count sets) => sets.High == 0 ? "no set more" : EnvelopeNumbers.Counted(sets, "set more", "sets more");
+    private static string More(Count sets) =>
+        sets.High == 0 ? "no set more" : EnvelopeNumbers.Counted(sets, "set more", "sets more");
 
-    private static string Words(string term, Seconds seconds) => seconds == Seconds.Zero ? $"no {term}" : $"{term} {Time(seconds)}";
+    private static string Words(string term, Seconds seconds) =>
+        seconds == Seconds.Zero ? $"no {term}" : $"{term} {Time(seconds)}";
 
     private static string Time(Seconds seconds) => DosePrinter.Time(seconds.Value);
 }

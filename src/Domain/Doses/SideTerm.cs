@@ -3,9 +3,7 @@ namespace Gradus.Domain;
 /// <summary>Which side or sides the work is for.</summary>
 public abstract record SideTerm
 {
-    private SideTerm()
-    {
-    }
+    private SideTerm() { }
 
     /// <summary>All sets of one side, then all of the other.</summary>
     public sealed record Each : SideTerm;

@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
-/// <summary>The beats of one repetition in seconds: lower, pause, raise, pause; together at least 1 s. Null is <c>x</c>, fast: counted as
-/// 1 s, and the total is about.</summary>
+/// <summary>The beats of one repetition in seconds: lower, pause, raise, pause; together at least 1 s. Null is <c>x</c>, fast:
+/// counted as 1 s, and the total is about.</summary>
 public sealed record Tempo
 {
     public Tempo(int? lower, int? pauseLow, int? raise, int? pauseHigh)
@@ -31,5 +31,8 @@ public sealed record Tempo
 
     /// <summary>As a dose line writes it: <c>3-1-x-0</c>.</summary>
     public override string ToString() =>
-        string.Join("-", new[] { Lower, PauseLow, Raise, PauseHigh }.Select(b => b is { } beat ? new Count(beat).ToString() : "x"));
+        string.Join(
+            "-",
+            new[] { Lower, PauseLow, Raise, PauseHigh }.Select(b => b is { } beat ? new Count(beat).ToString() : "x")
+        );
 }

@@ -22,18 +22,20 @@ internal static class TempoReader
                 continue;
             }
 
-            if (NumberReader.Whole(scanner, "a beat of the tempo", Help) is not { } number) return null;
-            if (NumberReader.Within(scanner, new(number, number, number.Place), Beat) is not { } beat) return null;
+            if (NumberReader.Whole(scanner, "a beat of the tempo", Help) is not { } number)
+                return null;
+            if (NumberReader.Within(scanner, new(number, number, number.Place), Beat) is not { } beat)
+                return null;
             beats.Add(beat.Low);
-        }
-        while (scanner.Take('-'));
+        } while (scanner.Take('-'));
 
         var place = scanner.Since(start);
         if (beats.Count != Beats)
             return scanner.Refuse<Tempo>(
                 place,
                 $"A tempo has four beats, and {(beats.Count < Beats ? "fewer" : "more")} are written.",
-                Help);
+                Help
+            );
         return beats.Sum(beat => beat ?? 1) == 0
             ? scanner.Refuse<Tempo>(place, "A tempo of four zeros takes no time.", Help)
             : new(beats[0], beats[1], beats[2], beats[3]);

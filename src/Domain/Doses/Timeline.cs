@@ -5,8 +5,8 @@ public sealed record Timeline(Series<TimelineStep> Steps)
 {
     public Seconds Seconds => new(Steps.Sum(step => step.Seconds.Value));
 
-    /// <summary>Under each side all sets of the first side come first, those of <c>plus</c> with them; between alternate sets stands the rest
-    /// where it is at least as long as the switch, otherwise a switch.</summary>
+    /// <summary>Under each side all sets of the first side come first, those of <c>plus</c> with them; between alternate sets
+    /// stands the rest where it is at least as long as the switch, otherwise a switch.</summary>
     /// <exception cref="ArgumentException">The dose has ranges, or takes longer than 4 h.</exception>
     public static Timeline Of(Dose settled, DoseSettings settings)
     {
@@ -21,18 +21,20 @@ public sealed record Timeline(Series<TimelineStep> Steps)
     }
 
     private static IEnumerable<TimelineStep> EachSide(Dose dose, DoseSettings settings) =>
-    [
-        .. OneSide(dose, settings, DoseSide.First, dose.Sets.Low + (dose.Terms.Plus?.Sets ?? 0)),
-        new TimelineStep.Switch(DoseSide.Second, DoseTime.Switch(dose.Terms, settings)),
-        .. OneSide(dose, settings, DoseSide.Second, dose.Sets.Low),
-    ];
+        [
+            .. OneSide(dose, settings, DoseSide.First, dose.Sets.Low + (dose.Terms.Plus?.Sets ?? 0)),
+            new TimelineStep.Switch(DoseSide.Second, DoseTime.Switch(dose.Terms, settings)),
+            .. OneSide(dose, settings, DoseSide.Second, dose.Sets.Low),
+        ];
 
     private static IEnumerable<TimelineStep> OneSide(Dose dose, DoseSettings settings, DoseSide? side, int sets)
     {
         for (var set = 1; set <= sets; set++)
         {
-            if (set > 1) yield return new TimelineStep.Rest(side, DoseTime.Rest(dose.Terms));
-            foreach (var step in OneSet(dose, settings, side, set)) yield return step;
+            if (set > 1)
+                yield return new TimelineStep.Rest(side, DoseTime.Rest(dose.Terms));
+            foreach (var step in OneSet(dose, settings, side, set))
+                yield return step;
         }
     }
 
@@ -42,11 +44,15 @@ public sealed record Timeline(Series<TimelineStep> Steps)
         var change = DoseTime.Switch(dose.Terms, settings);
         for (var set = 1; set <= dose.Sets.Low; set++)
         {
-            if (set > 1 && rest >= change) yield return new TimelineStep.Rest(DoseSide.First, rest);
-            if (set > 1 && rest < change) yield return new TimelineStep.Switch(DoseSide.First, change);
-            foreach (var step in OneSet(dose, settings, DoseSide.First, set)) yield return step;
+            if (set > 1 && rest >= change)
+                yield return new TimelineStep.Rest(DoseSide.First, rest);
+            if (set > 1 && rest < change)
+                yield return new TimelineStep.Switch(DoseSide.First, change);
+            foreach (var step in OneSet(dose, settings, DoseSide.First, set))
+                yield return step;
             yield return new TimelineStep.Switch(DoseSide.Second, change);
-            foreach (var step in OneSet(dose, settings, DoseSide.Second, set)) yield return step;
+            foreach (var step in OneSet(dose, settings, DoseSide.Second, set))
+                yield return step;
         }
     }
 
@@ -58,15 +64,31 @@ public sealed record Timeline(Series<TimelineStep> Steps)
         select step;
 
     private static IEnumerable<TimelineStep> Repetitions(
-        DoseAction action, DoseTerms terms, Seconds once, DoseSide? side, int set, int round)
+        DoseAction action,
+        DoseTerms terms,
+        Seconds once,
+        DoseSide? side,
+        int set,
+        int round
+    )
     {
         for (var repetition = 1; repetition <= (action.Times?.Low ?? 1); repetition++)
         {
-            if (repetition > 1) yield return new TimelineStep.Pause(side, DoseTime.Pause(terms));
+            if (repetition > 1)
+                yield return new TimelineStep.Pause(side, DoseTime.Pause(terms));
             if (action.Effort is Effort.Ramp { Steps: var k } ramp)
             {
                 for (var i = 1; i <= k; i++)
-                    yield return new TimelineStep.Work(side, new(once.Value / k), set, round, repetition, i, PercentAt(ramp, i), action);
+                    yield return new TimelineStep.Work(
+                        side,
+                        new(once.Value / k),
+                        set,
+                        round,
+                        repetition,
+                        i,
+                        PercentAt(ramp, i),
+                        action
+                    );
             }
             else
             {

@@ -1,7 +1,8 @@
 namespace Gradus.Domain;
 
 /// <summary>One timed piece of a dose; never of 0 seconds.</summary>
-/// <param name="Side">The side at work under each or alternate sides, otherwise null; of a rest or a switch the side it leads to.</param>
+/// <param name="Side">The side at work under each or alternate sides, otherwise null; of a rest or a switch the side it leads
+/// to.</param>
 public abstract record TimelineStep(DoseSide? Side, Seconds Seconds)
 {
     /// <summary>The verb, or pause, rest or switch.</summary>
@@ -15,20 +16,28 @@ public abstract record TimelineStep(DoseSide? Side, Seconds Seconds)
     /// <param name="EffortPercent">Of this step; null where no percentage is written. Of a ramp it may be a fraction.</param>
     /// <param name="Action">As settled: its amount says how many breaths, reps or metres, and its felt effort.</param>
     public sealed record Work(
-        DoseSide? Side, Seconds Seconds, int Set, int Round, int Repetition, int? RampStep, decimal? EffortPercent, DoseAction Action)
-        : TimelineStep(Side, Seconds)
+        DoseSide? Side,
+        Seconds Seconds,
+        int Set,
+        int Round,
+        int Repetition,
+        int? RampStep,
+        decimal? EffortPercent,
+        DoseAction Action
+    ) : TimelineStep(Side, Seconds)
     {
-        public override StepKind Kind => Action.Verb switch
-        {
-            Verb.Hold => StepKind.Hold,
-            Verb.Breathe => StepKind.Breathe,
-            Verb.Press => StepKind.Press,
-            Verb.Pull => StepKind.Pull,
-            Verb.Raise => StepKind.Raise,
-            Verb.Move => StepKind.Move,
-            Verb.Carry => StepKind.Carry,
-            _ => throw new InvalidOperationException("An unknown verb."),
-        };
+        public override StepKind Kind =>
+            Action.Verb switch
+            {
+                Verb.Hold => StepKind.Hold,
+                Verb.Breathe => StepKind.Breathe,
+                Verb.Press => StepKind.Press,
+                Verb.Pull => StepKind.Pull,
+                Verb.Raise => StepKind.Raise,
+                Verb.Move => StepKind.Move,
+                Verb.Carry => StepKind.Carry,
+                _ => throw new InvalidOperationException("An unknown verb."),
+            };
 
         /// <summary>From 0 to 10; null where none is written.</summary>
         public int? FeltEffort => (Action.Effort as Effort.Felt)?.Rating;

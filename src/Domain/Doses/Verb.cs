@@ -37,31 +37,34 @@ public static class Verbs
     public static bool IsContraction(this Verb verb) => verb is Verb.Press or Verb.Pull or Verb.Raise;
 
     /// <summary>As a dose line writes it.</summary>
-    public static string Word(this Verb verb) => verb switch
-    {
-        Verb.Hold => "hold",
-        Verb.Breathe => "breathe",
-        Verb.Press => "press",
-        Verb.Pull => "pull",
-        Verb.Raise => "raise",
-        Verb.Move => "move",
-        Verb.Carry => "carry",
-        _ => throw new ArgumentOutOfRangeException(nameof(verb)),
-    };
+    public static string Word(this Verb verb) =>
+        verb switch
+        {
+            Verb.Hold => "hold",
+            Verb.Breathe => "breathe",
+            Verb.Press => "press",
+            Verb.Pull => "pull",
+            Verb.Raise => "raise",
+            Verb.Move => "move",
+            Verb.Carry => "carry",
+            _ => throw new ArgumentOutOfRangeException(nameof(verb)),
+        };
 
-    internal static bool Takes(this Verb verb, Amount amount) => amount switch
-    {
-        Amount.Span => verb is not Verb.Carry,
-        Amount.Breaths => verb.IsStretch(),
-        Amount.Reps => verb is Verb.Move,
-        Amount.Metres => verb is Verb.Carry,
-        _ => false,
-    };
+    internal static bool Takes(this Verb verb, Amount amount) =>
+        amount switch
+        {
+            Amount.Span => verb is not Verb.Carry,
+            Amount.Breaths => verb.IsStretch(),
+            Amount.Reps => verb is Verb.Move,
+            Amount.Metres => verb is Verb.Carry,
+            _ => false,
+        };
 
-    internal static bool Takes(this Verb verb, Effort? effort) => effort switch
-    {
-        null => true,
-        Effort.Felt => !verb.IsStretch(),
-        _ => verb.IsContraction(),
-    };
+    internal static bool Takes(this Verb verb, Effort? effort) =>
+        effort switch
+        {
+            null => true,
+            Effort.Felt => !verb.IsStretch(),
+            _ => verb.IsContraction(),
+        };
 }

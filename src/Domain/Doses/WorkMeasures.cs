@@ -4,26 +4,37 @@ namespace Gradus.Domain;
 /// <param name="StretchSeconds">hold and breathe.</param>
 /// <param name="ContractionSeconds">press, pull and raise, with or without a percentage.</param>
 /// <param name="UnratedContractionSeconds">Those of them with no percentage.</param>
-/// <param name="EffortSeconds">Contraction seconds × effort as a fraction, exact: 10 s at 50 % are 5. A ramp counts d·(first + last)/2.</param>
-/// <param name="Reps">The amount in reps times the count before the verb, or else that count as written; no count adds none.</param>
+/// <param name="EffortSeconds">Contraction seconds × effort as a fraction, exact: 10 s at 50 % are 5. A ramp counts d·(first +
+/// last)/2.</param>
+/// <param name="Reps">The amount in reps times the count before the verb, or else that count as written; no count adds
+/// none.</param>
 public sealed record WorkMeasures(
-    Seconds StretchSeconds, Seconds ContractionSeconds, Seconds UnratedContractionSeconds, decimal EffortSeconds, int Reps)
+    Seconds StretchSeconds,
+    Seconds ContractionSeconds,
+    Seconds UnratedContractionSeconds,
+    decimal EffortSeconds,
+    int Reps
+)
 {
     public static readonly WorkMeasures None = new(Seconds.Zero, Seconds.Zero, Seconds.Zero, 0, 0);
 
-    public static WorkMeasures operator +(WorkMeasures left, WorkMeasures right) => new(
-        left.StretchSeconds + right.StretchSeconds,
-        left.ContractionSeconds + right.ContractionSeconds,
-        left.UnratedContractionSeconds + right.UnratedContractionSeconds,
-        left.EffortSeconds + right.EffortSeconds,
-        left.Reps + right.Reps);
+    public static WorkMeasures operator +(WorkMeasures left, WorkMeasures right) =>
+        new(
+            left.StretchSeconds + right.StretchSeconds,
+            left.ContractionSeconds + right.ContractionSeconds,
+            left.UnratedContractionSeconds + right.UnratedContractionSeconds,
+            left.EffortSeconds + right.EffortSeconds,
+            left.Reps + right.Reps
+        );
 
-    public static WorkMeasures operator *(WorkMeasures work, int times) => new(
-        Times(work.StretchSeconds, times),
-        Times(work.ContractionSeconds, times),
-        Times(work.UnratedContractionSeconds, times),
-        work.EffortSeconds * times,
-        checked(work.Reps * times));
+    public static WorkMeasures operator *(WorkMeasures work, int times) =>
+        new(
+            Times(work.StretchSeconds, times),
+            Times(work.ContractionSeconds, times),
+            Times(work.UnratedContractionSeconds, times),
+            work.EffortSeconds * times,
+            checked(work.Reps * times)
+        );
 
     public static WorkMeasures Add(WorkMeasures left, WorkMeasures right) => left + right;
 
@@ -40,15 +51,17 @@ public sealed record WorkMeasures(
             contraction,
             action.Effort is Effort.Steady or Effort.Ramp ? Seconds.Zero : contraction,
             contraction.Value * MeanPercent(action.Effort) / 100,
-            action.Amount is Amount.Reps(var reps) ? reps.Low * (action.Times?.Low ?? 1) : action.Times?.Low ?? 0);
+            action.Amount is Amount.Reps(var reps) ? reps.Low * (action.Times?.Low ?? 1) : action.Times?.Low ?? 0
+        );
     }
 
-    private static decimal MeanPercent(Effort? effort) => effort switch
-    {
-        Effort.Steady(var percent) => percent.Low,
-        Effort.Ramp(var first, var last, _) => (first.Low + last.Low) / 2m,
-        _ => 0,
-    };
+    private static decimal MeanPercent(Effort? effort) =>
+        effort switch
+        {
+            Effort.Steady(var percent) => percent.Low,
+            Effort.Ramp(var first, var last, _) => (first.Low + last.Low) / 2m,
+            _ => 0,
+        };
 
     private static Seconds Times(Seconds seconds, int times) => new(checked(seconds.Value * times));
 }

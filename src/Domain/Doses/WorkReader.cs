@@ -12,7 +12,8 @@ internal static class WorkReader
         var isCounted = scanner.AtDigit;
         if (isCounted)
         {
-            if (Times(scanner) is not { } written) return null;
+            if (Times(scanner) is not { } written)
+                return null;
             sets = written;
         }
 
@@ -27,13 +28,15 @@ internal static class WorkReader
         {
             var start = scanner.At;
             times = Times(scanner);
-            if (times is null) return null;
+            if (times is null)
+                return null;
             if (scanner.Next() == '(')
             {
                 return scanner.Refuse<Series<DosePart>>(
                     scanner.Since(start),
                     "Only the sets are counted outside the brackets.",
-                    "Put the second count inside, as in 2 x (3 x (press 10 s then hold 20 s)).");
+                    "Put the second count inside, as in 2 x (3 x (press 10 s then hold 20 s))."
+                );
             }
         }
 
@@ -45,10 +48,10 @@ internal static class WorkReader
         var parts = new List<DosePart>();
         do
         {
-            if (Part(scanner) is not { } part) return null;
+            if (Part(scanner) is not { } part)
+                return null;
             parts.Add(part);
-        }
-        while (scanner.Take("then"));
+        } while (scanner.Take("then"));
         return scanner.Take(')') ? parts.ToSeries() : Unclosed<Series<DosePart>>(scanner);
     }
 
@@ -58,15 +61,18 @@ internal static class WorkReader
         if (scanner.AtDigit)
         {
             times = Times(scanner);
-            if (times is null) return null;
-            if (scanner.Take('(')) return Group(scanner, times);
+            if (times is null)
+                return null;
+            if (scanner.Take('('))
+                return Group(scanner, times);
         }
         else if (scanner.Next() == '(')
         {
             return scanner.Refuse<DosePart>(
                 new(scanner.At, scanner.At + 1),
                 "The inner bracket has no count.",
-                "Write a count before it, as in (2 x (press 10 s then pull 5 s) then hold 30 s).");
+                "Write a count before it, as in (2 x (press 10 s then pull 5 s) then hold 30 s)."
+            );
         }
 
         return Action(scanner, times) is { } action ? new DosePart.Single(action) : null;
@@ -78,37 +84,46 @@ internal static class WorkReader
         do
         {
             Count? own = null;
-            if (scanner.AtDigit && (own = Times(scanner)) is null) return null;
+            if (scanner.AtDigit && (own = Times(scanner)) is null)
+                return null;
             if (scanner.Next() == '(')
             {
                 return scanner.Refuse<DosePart.Group>(
                     new(scanner.At, scanner.At + 1),
                     "Brackets stand at most two deep.",
-                    "Write the actions out one after another, with then between them.");
+                    "Write the actions out one after another, with then between them."
+                );
             }
 
-            if (Action(scanner, own) is not { } action) return null;
+            if (Action(scanner, own) is not { } action)
+                return null;
             actions.Add(action);
-        }
-        while (scanner.Take("then"));
+        } while (scanner.Take("then"));
         return scanner.Take(')') ? new(times, actions.ToSeries()) : Unclosed<DosePart.Group>(scanner);
     }
 
     private static DoseAction? Action(DoseScanner scanner, Count? times)
     {
-        if (scanner.TakeOf(DoseVocabulary.Verbs) is not { } word) return WorkFaults.NoVerb(scanner, times);
+        if (scanner.TakeOf(DoseVocabulary.Verbs) is not { } word)
+            return WorkFaults.NoVerb(scanner, times);
         var verb = Verbs.All.First(v => v.Word() == word);
-        if (AmountReader.Read(scanner, verb) is not { } amount) return null;
+        if (AmountReader.Read(scanner, verb) is not { } amount)
+            return null;
         scanner.Next();
         var start = scanner.At;
-        if (!scanner.Take("at")) return new(times, verb, amount.Amount, null);
-        return EffortReader.Read(scanner, verb, amount.Amount, start) is { } effort ? new(times, verb, amount.Amount, effort) : null;
+        if (!scanner.Take("at"))
+            return new(times, verb, amount.Amount, null);
+        return EffortReader.Read(scanner, verb, amount.Amount, start) is { } effort
+            ? new(times, verb, amount.Amount, effort)
+            : null;
     }
 
     private static Count? Times(DoseScanner scanner)
     {
-        if (NumberReader.Range(scanner, "a count", "Write a count, as in 3 x hold 30 s.") is not { } range) return null;
-        if (!scanner.Take("x")) return WorkFaults.NoX(scanner, range);
+        if (NumberReader.Range(scanner, "a count", "Write a count, as in 3 x hold 30 s.") is not { } range)
+            return null;
+        if (!scanner.Take("x"))
+            return WorkFaults.NoX(scanner, range);
         return NumberReader.Within(scanner, range, NumberBound.Count);
     }
 

@@ -2,10 +2,15 @@ using System.Buffers.Binary;
 
 namespace Gradus.Domain;
 
-/// <summary>GIF (GIF89a specification, 1990). Kept is all but comments and what applications noted; how often a moving one repeats stays.</summary>
+/// <summary>GIF (GIF89a specification, 1990). Kept is all but comments and what applications noted; how often a moving one
+/// repeats stays.</summary>
 internal static class GifParts
 {
-    private const byte Extension = 0x21, Image = 0x2C, Trailer = 0x3B, Comment = 0xFE, Application = 0xFF;
+    private const byte Extension = 0x21,
+        Image = 0x2C,
+        Trailer = 0x3B,
+        Comment = 0xFE,
+        Application = 0xFF;
 
     public static void Walk(Taking taking)
     {
@@ -15,7 +20,10 @@ internal static class GifParts
             return;
         }
 
-        (taking.Width, taking.Height) = (BinaryPrimitives.ReadUInt16LittleEndian(taking.All[6..]), BinaryPrimitives.ReadUInt16LittleEndian(taking.All[8..]));
+        (taking.Width, taking.Height) = (
+            BinaryPrimitives.ReadUInt16LittleEndian(taking.All[6..]),
+            BinaryPrimitives.ReadUInt16LittleEndian(taking.All[8..])
+        );
         var at = 13 + Colours(taking.All[10]);
         taking.Keep(0, Math.Min(at, taking.Length));
         while (at < taking.Length)
@@ -24,17 +32,23 @@ internal static class GifParts
             if (kind == Trailer)
             {
                 taking.Keep(at, 1);
-                if (at + 1 < taking.Length) taking.Drop("what stands behind its end");
+                if (at + 1 < taking.Length)
+                    taking.Drop("what stands behind its end");
                 return;
             }
 
-            var end = kind == Extension ? Blocks(taking.All, at + 2)
+            var end =
+                kind == Extension ? Blocks(taking.All, at + 2)
                 : kind == Image && at + 10 < taking.Length ? Blocks(taking.All, at + 11 + Colours(taking.All[at + 9]))
                 : -1;
-            if (end < 0) break;
-            if (kind == Extension && taking.All[at + 1] == Comment) taking.Drop("a comment");
-            else if (kind == Extension && taking.All[at + 1] == Application && !Repeats(taking.All[(at + 3)..])) taking.Drop("what a program noted in it");
-            else taking.Keep(at, end - at);
+            if (end < 0)
+                break;
+            if (kind == Extension && taking.All[at + 1] == Comment)
+                taking.Drop("a comment");
+            else if (kind == Extension && taking.All[at + 1] == Application && !Repeats(taking.All[(at + 3)..]))
+                taking.Drop("what a program noted in it");
+            else
+                taking.Keep(at, end - at);
             at = end;
         }
 
@@ -50,7 +64,8 @@ internal static class GifParts
     {
         while (at < all.Length)
         {
-            if (all[at] == 0) return at + 1;
+            if (all[at] == 0)
+                return at + 1;
             at += 1 + all[at];
         }
 

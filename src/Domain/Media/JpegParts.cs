@@ -2,11 +2,13 @@ using System.Buffers.Binary;
 
 namespace Gradus.Domain;
 
-/// <summary>JPEG (ITU T.81, annex B). Kept is what is needed to show it: its tables and its data, JFIF without a small second picture, its colours (ICC, Adobe), and
-/// which way up it is. Whatever else an application wrote goes, known or not.</summary>
+/// <summary>JPEG (ITU T.81, annex B). Kept is what is needed to show it: its tables and its data, JFIF without a small second
+/// picture, its colours (ICC, Adobe), and which way up it is. Whatever else an application wrote goes, known or not.</summary>
 internal static class JpegParts
 {
-    private const int EndOfPicture = 0xD9, StartOfScan = 0xDA, Comment = 0xFE;
+    private const int EndOfPicture = 0xD9,
+        StartOfScan = 0xDA,
+        Comment = 0xFE;
 
     public static void Walk(Taking taking)
     {
@@ -21,17 +23,22 @@ internal static class JpegParts
             }
 
             var kind = taking.All[at + 1];
-            if (taking.All[at] != 0xFF) taking.Fail("is damaged: no part of a JPEG begins", at);
-            else if (kind == 0xFF) at++;
+            if (taking.All[at] != 0xFF)
+                taking.Fail("is damaged: no part of a JPEG begins", at);
+            else if (kind == 0xFF)
+                at++;
             else if (kind == EndOfPicture)
             {
                 taking.Keep(at, 2);
-                if (at + 2 < taking.Length) taking.Drop("what stands behind its end");
+                if (at + 2 < taking.Length)
+                    taking.Drop("what stands behind its end");
                 taking.Turn(orientation);
                 return;
             }
-            else if (kind is 0x01 or (>= 0xD0 and <= 0xD8)) at = Kept(taking, at, 2);
-            else at = Segment(taking, at, kind, ref orientation);
+            else if (kind is 0x01 or (>= 0xD0 and <= 0xD8))
+                at = Kept(taking, at, 2);
+            else
+                at = Segment(taking, at, kind, ref orientation);
         }
     }
 
@@ -47,13 +54,25 @@ internal static class JpegParts
 
         var body = taking.All.Slice(at + 4, length - 2);
         if (kind is >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC) && body.Length >= 5)
-            (taking.Height, taking.Width) = (BinaryPrimitives.ReadUInt16BigEndian(body[1..]), BinaryPrimitives.ReadUInt16BigEndian(body[3..]));
-        if (kind == StartOfScan) return Kept(taking, at, 2 + length + DataAfter(taking.All[(at + 2 + length)..]));
-        if (kind is not (Comment or (>= 0xE0 and <= 0xEF))) return Kept(taking, at, 2 + length);
-        if (kind == 0xE1 && orientation == 0 && body.StartsWith("Exif\0"u8) && body.Length > 6) Exif(taking, at, body, ref orientation);
-        else if (kind == 0xE0 && body.StartsWith("JFIF\0"u8) && body.Length >= 14) Jfif(taking, at, body);
-        else if ((kind == 0xE2 && body.StartsWith("ICC_PROFILE\0"u8)) || (kind == 0xEE && body.StartsWith("Adobe"u8) && body.Length == 12)) taking.Keep(at, 2 + length);
-        else taking.Drop(NameOf(kind, body));
+            (taking.Height, taking.Width) = (
+                BinaryPrimitives.ReadUInt16BigEndian(body[1..]),
+                BinaryPrimitives.ReadUInt16BigEndian(body[3..])
+            );
+        if (kind == StartOfScan)
+            return Kept(taking, at, 2 + length + DataAfter(taking.All[(at + 2 + length)..]));
+        if (kind is not (Comment or (>= 0xE0 and <= 0xEF)))
+            return Kept(taking, at, 2 + length);
+        if (kind == 0xE1 && orientation == 0 && body.StartsWith("Exif\0"u8) && body.Length > 6)
+            Exif(taking, at, body, ref orientation);
+        else if (kind == 0xE0 && body.StartsWith("JFIF\0"u8) && body.Length >= 14)
+            Jfif(taking, at, body);
+        else if (
+            (kind == 0xE2 && body.StartsWith("ICC_PROFILE\0"u8))
+            || (kind == 0xEE && body.StartsWith("Adobe"u8) && body.Length == 12)
+        )
+            taking.Keep(at, 2 + length);
+        else
+            taking.Drop(NameOf(kind, body));
         return at + 2 + length;
     }
 
@@ -69,7 +88,8 @@ internal static class JpegParts
         }
 
         taking.Drop("Exif");
-        if (orientation > 1) taking.Put([0xFF, 0xE1, 0, (byte)(8 + alone.Length), .. "Exif\0\0"u8, .. alone]);
+        if (orientation > 1)
+            taking.Put([0xFF, 0xE1, 0, (byte)(8 + alone.Length), .. "Exif\0\0"u8, .. alone]);
     }
 
     /// <summary>The small second picture may show what was cut off the large one (JFIF 1.02, page 5).</summary>
@@ -85,15 +105,18 @@ internal static class JpegParts
         taking.Put([0xFF, 0xE0, 0, 16, .. body[..12], 0, 0]);
     }
 
-    /// <summary>The length of the data of a scan: to the next mark that is neither a zero byte put in nor a place to begin again.</summary>
+    /// <summary>The length of the data of a scan: to the next mark that is neither a zero byte put in nor a place to begin
+    /// again.</summary>
     private static int DataAfter(ReadOnlySpan<byte> rest)
     {
-        for (var at = 0; at < rest.Length;)
+        for (var at = 0; at < rest.Length; )
         {
             var mark = rest[at..].IndexOf((byte)0xFF);
-            if (mark < 0 || at + mark + 1 >= rest.Length) return rest.Length;
+            if (mark < 0 || at + mark + 1 >= rest.Length)
+                return rest.Length;
             at += mark;
-            if (rest[at + 1] is not (0 or (>= 0xD0 and <= 0xD7))) return at;
+            if (rest[at + 1] is not (0 or (>= 0xD0 and <= 0xD7)))
+                return at;
             at += 2;
         }
 

@@ -3,20 +3,38 @@ using System.Text;
 
 namespace Gradus.Domain;
 
-/// <summary>PNG (ISO/IEC 15948, third edition). Kept are the chunks that a picture cannot be shown without, those that say something of its colours, its
-/// frames or its size, and which way up it is.</summary>
+/// <summary>PNG (ISO/IEC 15948, third edition). Kept are the chunks that a picture cannot be shown without, those that say
+/// something of its colours, its frames or its size, and which way up it is.</summary>
 internal static class PngParts
 {
     private static readonly string[] Shown =
     [
-        "IHDR", "PLTE", "IDAT", "IEND", "tRNS", "cHRM", "gAMA", "iCCP", "sBIT", "sRGB", "cICP", "mDCV", "cLLI", "bKGD", "hIST", "pHYs", "acTL", "fcTL", "fdAT",
+        "IHDR",
+        "PLTE",
+        "IDAT",
+        "IEND",
+        "tRNS",
+        "cHRM",
+        "gAMA",
+        "iCCP",
+        "sBIT",
+        "sRGB",
+        "cICP",
+        "mDCV",
+        "cLLI",
+        "bKGD",
+        "hIST",
+        "pHYs",
+        "acTL",
+        "fcTL",
+        "fdAT",
     ];
 
     public static void Walk(Taking taking)
     {
         taking.Keep(0, 8);
         var orientation = 0;
-        for (var at = 8; ;)
+        for (var at = 8; ; )
         {
             if (at + 12 > taking.Length || taking.Big32(at) > taking.Length - at - 12)
             {
@@ -31,13 +49,27 @@ internal static class PngParts
                 return;
             }
 
-            if (at == 8) (taking.Width, taking.Height) = ((int)Math.Min(taking.Big32(16), int.MaxValue), (int)Math.Min(taking.Big32(20), int.MaxValue));
-            if (name == "eXIf" && orientation == 0) Exif(taking, at, length, ref orientation);
-            else if (Shown.Contains(name, StringComparer.Ordinal)) taking.Keep(at, length + 12);
-            else taking.Drop(name is "tEXt" or "zTXt" or "iTXt" ? "words about it" : name == "tIME" ? "when it was changed" : name == "eXIf" ? "Exif" : "what a program noted in it");
+            if (at == 8)
+                (taking.Width, taking.Height) = (
+                    (int)Math.Min(taking.Big32(16), int.MaxValue),
+                    (int)Math.Min(taking.Big32(20), int.MaxValue)
+                );
+            if (name == "eXIf" && orientation == 0)
+                Exif(taking, at, length, ref orientation);
+            else if (Shown.Contains(name, StringComparer.Ordinal))
+                taking.Keep(at, length + 12);
+            else
+                taking.Drop(
+                    name is "tEXt" or "zTXt" or "iTXt" ? "words about it"
+                    : name == "tIME" ? "when it was changed"
+                    : name == "eXIf" ? "Exif"
+                    : "what a program noted in it"
+                );
             at += length + 12;
-            if (name != "IEND") continue;
-            if (at < taking.Length) taking.Drop("what stands behind its end");
+            if (name != "IEND")
+                continue;
+            if (at < taking.Length)
+                taking.Drop("what stands behind its end");
             taking.Turn(orientation);
             return;
         }
@@ -55,7 +87,8 @@ internal static class PngParts
         }
 
         taking.Drop("Exif");
-        if (orientation > 1) taking.Put(Chunk([.. "eXIf"u8, .. alone]));
+        if (orientation > 1)
+            taking.Put(Chunk([.. "eXIf"u8, .. alone]));
     }
 
     private static byte[] Chunk(byte[] named)

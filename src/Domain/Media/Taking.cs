@@ -29,7 +29,8 @@ internal sealed class Taking(ReadOnlyMemory<byte> file)
 
     public void Keep(int from, int length)
     {
-        if (length > 0) kept.Add(file.Slice(from, length));
+        if (length > 0)
+            kept.Add(file.Slice(from, length));
     }
 
     public void Drop(string what)
@@ -52,10 +53,12 @@ internal sealed class Taking(ReadOnlyMemory<byte> file)
         IsChanged = true;
     }
 
-    /// <summary>The width and the height, turned by a quarter where the orientation is one of those that do (Exif 3.0, tag 0x0112).</summary>
+    /// <summary>The width and the height, turned by a quarter where the orientation is one of those that do (Exif 3.0, tag
+    /// 0x0112).</summary>
     public void Turn(int orientation)
     {
-        if (orientation >= 5) (Width, Height) = (Height, Width);
+        if (orientation >= 5)
+            (Width, Height) = (Height, Width);
     }
 
     public void Fail(string trouble) => Trouble ??= trouble;
@@ -70,7 +73,8 @@ internal sealed class Taking(ReadOnlyMemory<byte> file)
     /// <summary>What is kept, whole.</summary>
     public ReadOnlyMemory<byte> Rest()
     {
-        if (!IsChanged) return file;
+        if (!IsChanged)
+            return file;
         var rest = new byte[kept.Sum(part => part.Length)];
         var at = 0;
         foreach (var part in kept)

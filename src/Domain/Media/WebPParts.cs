@@ -3,11 +3,13 @@ using System.Text;
 
 namespace Gradus.Domain;
 
-/// <summary>WebP (RFC 9649). Kept are the chunks that it is shown by, and its colours. Browsers do not turn a WebP picture, whatever it says of which way up
-/// it is (Chromium 156 over file://, a picture of 40 by 20 with orientation 6: shown 40 by 20), so nothing is lost with that.</summary>
+/// <summary>WebP (RFC 9649). Kept are the chunks that it is shown by, and its colours. Browsers do not turn a WebP picture,
+/// whatever it says of which way up it is (Chromium 156 over file://, a picture of 40 by 20 with orientation 6: shown 40 by 20),
+/// so nothing is lost with that.</summary>
 internal static class WebPParts
 {
-    private const byte SaysExif = 0x08, SaysXmp = 0x04;
+    private const byte SaysExif = 0x08,
+        SaysXmp = 0x04;
 
     private static readonly string[] Shown = ["VP8X", "VP8 ", "VP8L", "ALPH", "ANIM", "ANMF", "ICCP"];
 
@@ -21,7 +23,7 @@ internal static class WebPParts
         }
 
         var size = 4;
-        for (var at = 12; at < end;)
+        for (var at = 12; at < end; )
         {
             var length = at + 8 <= end ? taking.Little32(at + 4) : uint.MaxValue;
             var whole = 8 + length + (length & 1L);
@@ -33,19 +35,27 @@ internal static class WebPParts
 
             whole = Math.Min(whole, end - at);
             var name = Encoding.ASCII.GetString(taking.All.Slice(at, 4));
-            if (name == "EXIF") taking.Sideways = OrientationIn(taking.All.Slice(at + 8, (int)length)) > 1;
+            if (name == "EXIF")
+                taking.Sideways = OrientationIn(taking.All.Slice(at + 8, (int)length)) > 1;
             if (Shown.Contains(name, StringComparer.Ordinal))
             {
                 Keep(taking, at, (int)whole, name);
                 size += (int)whole;
             }
-            else taking.Drop(name == "EXIF" ? "Exif" : name == "XMP " ? "XMP" : "what a program noted in it");
+            else
+                taking.Drop(
+                    name == "EXIF" ? "Exif"
+                    : name == "XMP " ? "XMP"
+                    : "what a program noted in it"
+                );
 
             at += (int)whole;
         }
 
-        if (end < taking.Length) taking.Drop("what stands behind its end");
-        if (taking.IsChanged) taking.PutFirst(Head(size));
+        if (end < taking.Length)
+            taking.Drop("what stands behind its end");
+        if (taking.IsChanged)
+            taking.PutFirst(Head(size));
     }
 
     /// <summary>Some programs write the letters of the JPEG segment before it.</summary>
@@ -57,7 +67,10 @@ internal static class WebPParts
         var (width, height) = name switch
         {
             "VP8X" when length >= 18 => (1 + Int24(body[4..]), 1 + Int24(body[7..])),
-            "VP8 " when length >= 18 && taking.Width == 0 => (BinaryPrimitives.ReadUInt16LittleEndian(body[6..]) & 0x3FFF, BinaryPrimitives.ReadUInt16LittleEndian(body[8..]) & 0x3FFF),
+            "VP8 " when length >= 18 && taking.Width == 0 => (
+                BinaryPrimitives.ReadUInt16LittleEndian(body[6..]) & 0x3FFF,
+                BinaryPrimitives.ReadUInt16LittleEndian(body[8..]) & 0x3FFF
+            ),
             "VP8L" when length >= 13 && taking.Width == 0 => Lossless(BinaryPrimitives.ReadUInt32LittleEndian(body[1..])),
             _ => (taking.Width, taking.Height),
         };

@@ -5,17 +5,25 @@ internal static class Glossing
 {
     public static Plan Of(Plan plan, Series<GlossaryEntry> entries)
     {
-        if (entries.Count == 0) return plan;
+        if (entries.Count == 0)
+            return plan;
         var glossary = new Glossary(entries);
 
         // A caution stands on many pages, and is read by itself.
-        var marked = plan with { Cautions = plan.Cautions.Select(c => c with { Body = glossary.Mark(c.Body, new HashSet<int>()) }).ToSeries() };
+        var marked = plan with
+        {
+            Cautions = plan.Cautions.Select(c => c with { Body = glossary.Mark(c.Body, new HashSet<int>()) }).ToSeries(),
+        };
         return marked with
         {
             Publisher = marked.Publisher with { Scope = glossary.Mark(marked.Publisher.Scope, MetIn(marked.Cautions)) },
             Programme = marked.Programme with { Letter = glossary.Mark(marked.Programme.Letter, new HashSet<int>()) },
-            Sessions = marked.Sessions.Select(s => s with { Uses = Marked(s, glossary, MetIn(marked.CautionsFor(s.Exercises))) }).ToSeries(),
-            Exercises = marked.Exercises.Select(e => e with { Text = Marked(e, glossary, MetIn(marked.CautionsFor([e.Id]))) }).ToSeries(),
+            Sessions = marked
+                .Sessions.Select(s => s with { Uses = Marked(s, glossary, MetIn(marked.CautionsFor(s.Exercises))) })
+                .ToSeries(),
+            Exercises = marked
+                .Exercises.Select(e => e with { Text = Marked(e, glossary, MetIn(marked.CautionsFor([e.Id]))) })
+                .ToSeries(),
         };
     }
 
@@ -37,5 +45,6 @@ internal static class Glossing
         return text with { SetUp = setUp, Do = doing, More = glossary.Mark(text.More, met) };
     }
 
-    private static HashSet<int> MetIn(Series<PlannedCaution> cautions) => cautions.SelectMany(c => c.Body.Inlines()).OfType<Inline.Term>().Select(t => t.Number).ToHashSet();
+    private static HashSet<int> MetIn(Series<PlannedCaution> cautions) =>
+        cautions.SelectMany(c => c.Body.Inlines()).OfType<Inline.Term>().Select(t => t.Number).ToHashSet();
 }

@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
-/// <summary>Everything one client's site must say, before any word of HTML. Rendering writes it down; auditing holds the finished pages
-/// against it. Texts are in the client's language, sides are the client's own, times are settled to the second.</summary>
+/// <summary>Everything one client's site must say, before any word of HTML. Rendering writes it down; auditing holds the finished
+/// pages against it. Texts are in the client's language, sides are the client's own, times are settled to the second.</summary>
 /// <param name="GoodUntil">How long the pages may be used.</param>
 /// <param name="Course">What a page's script needs to find this week.</param>
 /// <param name="Stances">One for each sport of the client.</param>
@@ -26,7 +26,8 @@ public sealed record Plan(
     Series<PlannedExercise> Exercises,
     Series<PlannedCaution> Cautions,
     Series<Picture> Pictures,
-    Series<Clip> Clips)
+    Series<Clip> Clips
+)
 {
     public const string HomePath = "index.html";
     public const string BeforeYouStartPath = "before-you-start.html";
@@ -38,31 +39,45 @@ public sealed record Plan(
 
     /// <summary>The plan of one client.</summary>
     /// <exception cref="ArgumentException">Sources that an error blocks have no plan; check the practice first.</exception>
-    public static Plan For(Practice practice, Client client) => Glossing.Of(Planning.Plan(practice.In(client.Language), client), client.Language == practice.Card.Language ? practice.Glossary : []);
+    public static Plan For(Practice practice, Client client) =>
+        Glossing.Of(
+            Planning.Plan(practice.In(client.Language), client),
+            client.Language == practice.Card.Language ? practice.Glossary : []
+        );
 
     /// <summary>The words that a page has to explain, in the order in which its coach-written text has them.</summary>
-    public Series<Inline.Term> TermsOn(string path) => TextsOn(path).SelectMany(p => p.Inlines()).OfType<Inline.Term>().DistinctBy(t => t.Number).ToSeries();
+    public Series<Inline.Term> TermsOn(string path) =>
+        TextsOn(path).SelectMany(p => p.Inlines()).OfType<Inline.Term>().DistinctBy(t => t.Number).ToSeries();
 
     private IEnumerable<Prose> TextsOn(string path)
     {
-        if (path == HomePath) return [Programme.Letter];
-        if (path == BeforeYouStartPath) return Cautions.Select(c => c.Body).Append(Publisher.Scope);
+        if (path == HomePath)
+            return [Programme.Letter];
+        if (path == BeforeYouStartPath)
+            return Cautions.Select(c => c.Body).Append(Publisher.Scope);
         if (Sessions.FirstOrDefault(s => s.Path == path) is { } session)
             return CautionsFor(session.Exercises).Select(c => c.Body).Concat(session.Uses.SelectMany(u => u.Text.Instructions));
-        return Exercises.Where(e => e.Path == path).SelectMany(e => CautionsFor([e.Id]).Select(c => c.Body).Prepend(e.Text.Why).Concat(e.Text.Instructions));
+        return Exercises
+            .Where(e => e.Path == path)
+            .SelectMany(e => CautionsFor([e.Id]).Select(c => c.Body).Prepend(e.Text.Why).Concat(e.Text.Instructions));
     }
 
-    /// <summary>That session of the programme and those that the client may choose instead; for one of these all of them as well. Those with nothing to do are left out.</summary>
+    /// <summary>That session of the programme and those that the client may choose instead; for one of these all of them as well.
+    /// Those with nothing to do are left out.</summary>
     public Series<PlannedSession> VersionsOf(PlannedSession session) =>
         Sessions.Where(s => (s.InsteadOf ?? s.Number) == (session.InsteadOf ?? session.Number) && s.Weeks.Count > 0).ToSeries();
 
     public PlannedExercise Exercise(ExerciseId id) => Exercises.First(e => e.Id == id);
 
-    /// <summary>The cautions that belong to any of those exercises, merged, worst first, each naming only those of them that it belongs to.</summary>
+    /// <summary>The cautions that belong to any of those exercises, merged, worst first, each naming only those of them that it
+    /// belongs to.</summary>
     public Series<PlannedCaution> CautionsFor(IEnumerable<ExerciseId> exercises)
     {
         var shown = exercises.ToHashSet();
-        return Cautions.Select(c => c with { Exercises = c.Exercises.Where(shown.Contains).ToSeries() }).Where(c => c.Exercises.Count > 0).ToSeries();
+        return Cautions
+            .Select(c => c with { Exercises = c.Exercises.Where(shown.Contains).ToSeries() })
+            .Where(c => c.Exercises.Count > 0)
+            .ToSeries();
     }
 }
 
@@ -77,18 +92,34 @@ public sealed record Publisher(string Practice, string Coach, Contact Contact, P
 /// <param name="End">The last day of the last week.</param>
 /// <param name="Minutes">The time the client has for a session.</param>
 /// <param name="MoveOn">When to go on from one stage of training to the next.</param>
-public sealed record PlannedProgramme(string Title, DateOnly Start, DateOnly End, int Weeks, int Minutes, Series<PlannedCheck> MoveOn, Prose Letter);
+public sealed record PlannedProgramme(
+    string Title,
+    DateOnly Start,
+    DateOnly End,
+    int Weeks,
+    int Minutes,
+    Series<PlannedCheck> MoveOn,
+    Prose Letter
+);
 
 /// <summary>A checklist.</summary>
 /// <param name="Heading">What it is for.</param>
 public sealed record PlannedCheck(string Heading, Series<string> Conditions);
 
 /// <summary>How the client plays a sport, and which side is which by that.</summary>
-/// <param name="Answer">What the client answered the stance question, as a sentence, which names the sport where there are several.</param>
+/// <param name="Answer">What the client answered the stance question, as a sentence, which names the sport where there are
+/// several.</param>
 /// <param name="OtherAnswer">What somebody would have answered who plays the other way round.</param>
 /// <param name="Roles">What each side's name of the sport means for this client.</param>
 /// <param name="Sentences">What page one says: the question with its answer, and what follows from it.</param>
-public sealed record PlannedStance(string Sport, string Question, string Answer, string OtherAnswer, Series<PlannedRole> Roles, Series<string> Sentences);
+public sealed record PlannedStance(
+    string Sport,
+    string Question,
+    string Answer,
+    string OtherAnswer,
+    Series<PlannedRole> Roles,
+    Series<string> Sentences
+);
 
 /// <param name="Role">front leg, weapon arm</param>
 /// <param name="Side">left, right</param>
@@ -96,11 +127,23 @@ public sealed record PlannedStance(string Sport, string Question, string Answer,
 /// <param name="OtherSentence">The same with the other side, which would be wrong.</param>
 /// <param name="Clause">"your front leg is your LEFT leg", as it stands among the sentences of the stance.</param>
 /// <param name="OtherClause">The same with the other side, which would be wrong.</param>
-public sealed record PlannedRole(string Role, string Side, string Sentence, string OtherSentence, string Clause, string OtherClause);
+public sealed record PlannedRole(
+    string Role,
+    string Side,
+    string Sentence,
+    string OtherSentence,
+    string Clause,
+    string OtherClause
+);
 
 /// <summary>What the client said of their health. It stands on before-you-start and nowhere else.</summary>
 /// <param name="Agreed">Who agreed to the training, and when: a sentence for each.</param>
-public sealed record PlannedHealth(Series<string> Agreed, DateOnly Answered, Series<PlannedAnswer> Answers, Series<PlannedClearance> Clearances);
+public sealed record PlannedHealth(
+    Series<string> Agreed,
+    DateOnly Answered,
+    Series<PlannedAnswer> Answers,
+    Series<PlannedClearance> Clearances
+);
 
 public sealed record PlannedAnswer(string Question, string Reply);
 
@@ -115,7 +158,8 @@ public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title
 }
 
 /// <summary>One exercise as this client does it.</summary>
-/// <param name="Notes">Who must leave it out, and who must ask first: the sentences that stand below its title on every page that shows it.</param>
+/// <param name="Notes">Who must leave it out, and who must ask first: the sentences that stand below its title on every page that
+/// shows it.</param>
 /// <param name="Text">Filled with the ranges over all of its uses.</param>
 /// <param name="Easier">The exercise of this plan that is its easier version; null where there is none in it.</param>
 /// <param name="Harder">The exercise of this plan that is its harder version; null where there is none in it.</param>
@@ -131,17 +175,31 @@ public sealed record PlannedExercise(
     ExerciseText Text,
     Series<PlannedUse> Uses,
     ExerciseId? Easier,
-    ExerciseId? Harder);
+    ExerciseId? Harder
+);
 
 /// <summary>One exercise in one session.</summary>
-/// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side, or not the same in all
-/// weeks; the doses say it then.</param>
-/// <param name="Notes">Sentences beside the doses: the rounds it belongs to, the exercise it stands in for, or the one that stands in for it.</param>
-/// <param name="MoveOn">What must be true before the client goes on to something harder, as the coach wrote it; often nothing.</param>
+/// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side, or not the same in
+/// all weeks; the doses say it then.</param>
+/// <param name="Notes">Sentences beside the doses: the rounds it belongs to, the exercise it stands in for, or the one that
+/// stands in for it.</param>
+/// <param name="MoveOn">What must be true before the client goes on to something harder, as the coach wrote it; often
+/// nothing.</param>
 /// <param name="Text">Filled with the ranges over the weeks of this use.</param>
-/// <param name="Loads">What it loads, the joint that it trains first: "ankle:work" on the side at work, "knee:other" on the opposite one, "lower-back" where there are no sides.</param>
+/// <param name="Loads">What it loads, the joint that it trains first: "ankle:work" on the side at work, "knee:other" on the
+/// opposite one, "lower-back" where there are no sides.</param>
 public sealed record PlannedUse(
-    ExerciseId Exercise, string Title, int Session, string SessionName, string Sides, Series<string> Notes, Series<string> MoveOn, ExerciseText Text, Series<PlannedDose> Doses, Series<string> Loads);
+    ExerciseId Exercise,
+    string Title,
+    int Session,
+    string SessionName,
+    string Sides,
+    Series<string> Notes,
+    Series<string> MoveOn,
+    ExerciseText Text,
+    Series<PlannedDose> Doses,
+    Series<string> Loads
+);
 
 /// <summary>The dose that weeks in a row share.</summary>
 /// <param name="Weeks">In rising order, without a gap.</param>
@@ -150,27 +208,49 @@ public sealed record PlannedUse(
 /// <param name="Seconds">Dose time: without get ready, transitions and the rests of rounds.</param>
 public sealed record PlannedDose(Series<int> Weeks, string Words, string Change, Seconds Seconds, bool About, Dose Dose);
 
-/// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose instead.</param>
-/// <param name="InsteadOf">The number of the session that it may stand in for; null for a session of the programme itself.</param>
+/// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose
+/// instead.</param>
+/// <param name="InsteadOf">The number of the session that it may stand in for; null for a session of the programme
+/// itself.</param>
 /// <param name="Kind">Why it may stand in for that session; null for a session of the programme itself.</param>
 /// <param name="IsShortened">Whether it is the kept part of that session, so that its doses are that session's.</param>
 /// <param name="Days">When it is done, or when it may be chosen.</param>
 /// <param name="Weekdays">Its fixed days; empty where there are none.</param>
 /// <param name="Weeks">Weeks with the same steps together, in the order of their first week.</param>
 public sealed record PlannedSession(
-    int Number, string Name, string Path, int? InsteadOf, AlternateKind? Kind, bool IsShortened, string Days, Series<DayOfWeek> Weekdays, Series<string> Equipment, Series<PlannedUse> Uses, Series<PlannedWeeks> Weeks)
+    int Number,
+    string Name,
+    string Path,
+    int? InsteadOf,
+    AlternateKind? Kind,
+    bool IsShortened,
+    string Days,
+    Series<DayOfWeek> Weekdays,
+    Series<string> Equipment,
+    Series<PlannedUse> Uses,
+    Series<PlannedWeeks> Weeks
+)
 {
     public IEnumerable<ExerciseId> Exercises => Uses.Select(u => u.Exercise).Distinct();
 
-    /// <summary>Its fixed days as a page writes them for its script: 1 for Monday to 7 for Sunday (ISO 8601), with blanks between.</summary>
+    /// <summary>Its fixed days as a page writes them for its script: 1 for Monday to 7 for Sunday (ISO 8601), with blanks
+    /// between.</summary>
     public string WeekdayNumbers() => string.Join(' ', Weekdays.Select(d => d == DayOfWeek.Sunday ? 7 : (int)d));
 
-    /// <summary>Its kind as a page writes it for its script: "short", "travel", "flare"; empty for a session of the programme itself.</summary>
+    /// <summary>Its kind as a page writes it for its script: "short", "travel", "flare"; empty for a session of the programme
+    /// itself.</summary>
     public string KindName() => Kind is { } kind ? Kebab.Of(kind.ToString()) : "";
 
-    /// <summary>Its seconds in each week in which there is something to do, as a page writes them for its script: "1=610 2=727".</summary>
+    /// <summary>Its seconds in each week in which there is something to do, as a page writes them for its script: "1=610
+    /// 2=727".</summary>
     public string Lengths() =>
-        string.Join(' ', Weeks.SelectMany(w => w.Weeks.Select(week => (Week: week, w.Total))).OrderBy(w => w.Week).Select(w => FormattableString.Invariant($"{w.Week}={w.Total.Value}")));
+        string.Join(
+            ' ',
+            Weeks
+                .SelectMany(w => w.Weeks.Select(week => (Week: week, w.Total)))
+                .OrderBy(w => w.Week)
+                .Select(w => FormattableString.Invariant($"{w.Week}={w.Total.Value}"))
+        );
 }
 
 /// <summary>The timeline of a session in weeks that share it.</summary>
@@ -184,7 +264,8 @@ public sealed record PlannedWeeks(Series<int> Weeks, string Heading, Series<Step
 }
 
 /// <summary>One session on one fixed day.</summary>
-/// <param name="Uid">The same as long as it is the same session of the same week, whatever its day and hour; made of ids, and nobody's name can be read from it.</param>
+/// <param name="Uid">The same as long as it is the same session of the same week, whatever its day and hour; made of ids, and
+/// nobody's name can be read from it.</param>
 /// <param name="Title">Says nothing of what is trained, or why.</param>
 /// <param name="Note">How long it takes, and which page of the site it is on.</param>
 /// <param name="Start">In UTC; null where the client has no hour, so that the session belongs to the whole day.</param>
@@ -205,4 +286,12 @@ public sealed record PlannedWeek(int Number, DateOnly FirstDay, string Heading, 
 /// <param name="Dates">The days of the week that are fixed; empty where the client chooses.</param>
 /// <param name="When">"Monday and Thursday", "3 times", "before you play"</param>
 /// <param name="Seconds">Once.</param>
-public sealed record PlannedWeekSession(int Session, string Name, int? Times, Series<DateOnly> Dates, string When, Seconds Seconds, bool About);
+public sealed record PlannedWeekSession(
+    int Session,
+    string Name,
+    int? Times,
+    Series<DateOnly> Dates,
+    string When,
+    Seconds Seconds,
+    bool About
+);

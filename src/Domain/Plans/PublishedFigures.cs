@@ -15,20 +15,46 @@ public sealed record PublishedFigure(string Words, string Source, string Mark, i
 public static class PublishedFigures
 {
     public static readonly PublishedFigure StretchInASession = new(
-        "Guidelines ask for 60 s of stretch in total for an exercise", "Garber CE et al. 2011, Med Sci Sports Exerc 43(7):1334-59", "second-hand", 60);
+        "Guidelines ask for 60 s of stretch in total for an exercise",
+        "Garber CE et al. 2011, Med Sci Sports Exerc 43(7):1334-59",
+        "second-hand",
+        60
+    );
 
     public static readonly PublishedFigure HoldOfAdults = new(
-        "Guidelines hold 10 to 30 s for most adults", "ACSM, Guidelines for Exercise Testing and Prescription, 11th ed.", "seen", 10, 30);
+        "Guidelines hold 10 to 30 s for most adults",
+        "ACSM, Guidelines for Exercise Testing and Prescription, 11th ed.",
+        "seen",
+        10,
+        30
+    );
 
     public static readonly PublishedFigure HoldOver65 = new(
-        "Guidelines hold 30 to 60 s for older adults", "ACSM, Guidelines for Exercise Testing and Prescription, 11th ed.", "seen", 30, 60);
+        "Guidelines hold 30 to 60 s for older adults",
+        "ACSM, Guidelines for Exercise Testing and Prescription, 11th ed.",
+        "seen",
+        30,
+        60
+    );
 
     public static readonly PublishedFigure StretchInAWeek = new(
-        "Gains were found from 5 min a week for a muscle group", "Thomas E et al. 2018, Int J Sports Med 39:243-54", "seen", 300);
+        "Gains were found from 5 min a week for a muscle group",
+        "Thomas E et al. 2018, Int J Sports Med 39:243-54",
+        "seen",
+        300
+    );
 
     public static readonly PublishedFigure StretchEnough = new(
-        "No further average gain was found beyond 10 min a week, or 4 min a session", "Ingram LA et al. 2025, Sports Med, doi 10.1007/s40279-024-02143-9", "second-hand", 600);
+        "No further average gain was found beyond 10 min a week, or 4 min a session",
+        "Ingram LA et al. 2025, Sports Med, doi 10.1007/s40279-024-02143-9",
+        "second-hand",
+        600
+    );
 
     public static readonly PublishedFigure HardContraction = new(
-        "Tendon structure and function changed with contractions of at least 70 % of the hardest", "Oranchuk DJ et al. 2019, Scand J Med Sci Sports 29:484-503", "seen", 70);
+        "Tendon structure and function changed with contractions of at least 70 % of the hardest",
+        "Oranchuk DJ et al. 2019, Scand J Med Sci Sports 29:484-503",
+        "seen",
+        70
+    );
 }

@@ -7,6 +7,12 @@ public static class ShareWords
     {
         var shares = weeks.Shares;
         return words.Say(
-            "bar-of", ("session", session.Name), ("weeks", weeks.Heading), ("work", words.Span(shares.Work)), ("rest", words.Span(shares.Rest)), ("moving", words.Span(shares.Moving)));
+            "bar-of",
+            ("session", session.Name),
+            ("weeks", weeks.Heading),
+            ("work", words.Span(shares.Work)),
+            ("rest", words.Span(shares.Rest)),
+            ("moving", words.Span(shares.Moving))
+        );
     }
 }

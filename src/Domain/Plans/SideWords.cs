@@ -28,10 +28,11 @@ internal static class SideWords
         return sides is [{ } one] ? Of(one, limb, words) : words.Say($"working-{Key(limb)}");
     }
 
-    private static string Key(Limb limb) => limb switch
-    {
-        Limb.Leg => "leg",
-        Limb.Arm => "arm",
-        _ => "trunk",
-    };
+    private static string Key(Limb limb) =>
+        limb switch
+        {
+            Limb.Leg => "leg",
+            Limb.Arm => "arm",
+            _ => "trunk",
+        };
 }

@@ -10,7 +10,18 @@ namespace Gradus.Domain;
 public sealed record Step(StepKind Kind, ExerciseId Exercise, Side? Side, Seconds Seconds, string Words, string Detail)
 {
     /// <summary>The names of <see cref="Attributes"/>, in their order.</summary>
-    public static readonly Series<string> Names = ["data-kind", "data-exercise", "data-side", "data-percent", "data-felt", "data-breaths", "data-set", "data-reps", "data-load"];
+    public static readonly Series<string> Names =
+    [
+        "data-kind",
+        "data-exercise",
+        "data-side",
+        "data-percent",
+        "data-felt",
+        "data-breaths",
+        "data-set",
+        "data-reps",
+        "data-load",
+    ];
 
     /// <summary>Of the hardest that the client could do; null where none is written. Of a ramp it may be a fraction.</summary>
     public decimal? Percent { get; init; }
@@ -30,19 +41,22 @@ public sealed record Step(StepKind Kind, ExerciseId Exercise, Side? Side, Second
     /// <summary>What is held or worn; null where there is nothing.</summary>
     public string? Load { get; init; }
 
-    /// <summary>As a page writes it for the script that leads through the session, name and value; what there is none of is an empty text.</summary>
-    public Series<(string Name, string Value)> Attributes() => Names.Zip<string, string>(
-    [
-        Kebab.Of(Kind.ToString()),
-        Exercise.Text,
-        Side?.Word() ?? "",
-        Percent?.ToString("0.#", CultureInfo.InvariantCulture) ?? "",
-        Felt?.ToString(CultureInfo.InvariantCulture) ?? "",
-        Breaths?.ToString(CultureInfo.InvariantCulture) ?? "",
-        Set?.ToString(CultureInfo.InvariantCulture) ?? "",
-        Repetitions?.ToString(CultureInfo.InvariantCulture) ?? "",
-        Load ?? "",
-    ]).ToSeries();
+    /// <summary>As a page writes it for the script that leads through the session, name and value; what there is none of is an
+    /// empty text.</summary>
+    public Series<(string Name, string Value)> Attributes() =>
+        Names
+            .Zip<string, string>([
+                Kebab.Of(Kind.ToString()),
+                Exercise.Text,
+                Side?.Word() ?? "",
+                Percent?.ToString("0.#", CultureInfo.InvariantCulture) ?? "",
+                Felt?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Breaths?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Set?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Repetitions?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Load ?? "",
+            ])
+            .ToSeries();
 }
 
 public enum StepKind

@@ -4,7 +4,8 @@ namespace Gradus.Domain;
 /// <param name="Exercise">The one that is done: of a version the easier or harder one, not the one that the coach named.</param>
 /// <param name="Session">Its session's number, from 1, among all sessions of the programme.</param>
 /// <param name="Version">Null where it is the exercise that the coach named.</param>
-/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be understood.</param>
+/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be
+/// understood.</param>
 public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, Version? Version, Series<WeekDose> Weeks)
 {
     public Location At => Written.Exercise.At;
@@ -12,14 +13,16 @@ public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, V
     /// <summary>The sides at work in any week. A dose without a side works both, as far as a body is concerned.</summary>
     public IEnumerable<Side> Sides => Weeks.SelectMany(w => SidesOf(w.Dose)).Distinct();
 
-    /// <summary>The first and the second side of a dose: the one that plus names first, otherwise the left; of one side that one.</summary>
+    /// <summary>The first and the second side of a dose: the one that plus names first, otherwise the left; of one side that
+    /// one.</summary>
     /// <param name="dose">With its sides resolved.</param>
-    public static Series<Side> SidesOf(Dose dose) => dose.Terms switch
-    {
-        { Side: SideTerm.On(var name) } => [Named(name)],
-        { Plus: { } plus } => [Named(plus.Side), Named(plus.Side).Other()],
-        _ => [Side.Left, Side.Right],
-    };
+    public static Series<Side> SidesOf(Dose dose) =>
+        dose.Terms switch
+        {
+            { Side: SideTerm.On(var name) } => [Named(name)],
+            { Plus: { } plus } => [Named(plus.Side), Named(plus.Side).Other()],
+            _ => [Side.Left, Side.Right],
+        };
 
     private static Side Named(string name) => name == "right" ? Side.Right : Side.Left;
 }
@@ -30,9 +33,18 @@ public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, V
 /// <param name="Role">The role whose side it is done on; null for left, right, two sides or none.</param>
 /// <param name="InRounds">Whether the sets are done one in each round, among those of other uses.</param>
 /// <param name="IsLighter">Whether the week keeps only a share of the sets.</param>
-public sealed record WeekDose(int Week, Dose Dose, RoleName? Role, WrittenDose? Line, Location At, bool InRounds = false, bool IsLighter = false)
+public sealed record WeekDose(
+    int Week,
+    Dose Dose,
+    RoleName? Role,
+    WrittenDose? Line,
+    Location At,
+    bool InRounds = false,
+    bool IsLighter = false
+)
 {
-    /// <summary>What the dose amounts to. In rounds every set has the change of sides to itself, and the rests belong to the rounds.</summary>
+    /// <summary>What the dose amounts to. In rounds every set has the change of sides to itself, and the rests belong to the
+    /// rounds.</summary>
     public DoseMeasures Measures(DoseSettings settings)
     {
         var whole = DoseMeasures.Of(Dose, settings);

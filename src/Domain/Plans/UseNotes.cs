@@ -8,9 +8,18 @@ internal static class UseNotes
     {
         if (use.Written.Rounds is { } rounds)
         {
-            var others = beside.Where(o => o.Written.Rounds == rounds && o.Written != use.Written).Select(o => o.Exercise.Title).Distinct(StringComparer.Ordinal).ToArray();
-            if (others.Length > 0) yield return words.Say("in-rounds-with", ("exercises", words.And(others)));
-            yield return words.Say(rounds.Rest is null ? "rounds" : "rounds-and-rest", ("n", rounds.Times), ("rest", words.Span(rounds.Rest ?? Seconds.Zero)));
+            var others = beside
+                .Where(o => o.Written.Rounds == rounds && o.Written != use.Written)
+                .Select(o => o.Exercise.Title)
+                .Distinct(StringComparer.Ordinal)
+                .ToArray();
+            if (others.Length > 0)
+                yield return words.Say("in-rounds-with", ("exercises", words.And(others)));
+            yield return words.Say(
+                rounds.Rest is null ? "rounds" : "rounds-and-rest",
+                ("n", rounds.Times),
+                ("rest", words.Span(rounds.Rest ?? Seconds.Zero))
+            );
         }
 
         foreach (var other in beside.Where(o => o.Written == use.Written && o.Version != use.Version))

@@ -3,16 +3,18 @@ namespace Gradus.Domain;
 /// <summary>Programme → uses: every week's dose settled, every side the client's own.</summary>
 public static class Uses
 {
-    /// <summary>The uses of all sessions of a client's programme in order; where the coach takes an easier or harder version in some weeks, that version is a use of
-    /// its own behind the exercise it stands in for. An exercise that could not be read has none; a side that cannot be resolved keeps its name, for the
-    /// rule side-unresolved to find.</summary>
+    /// <summary>The uses of all sessions of a client's programme in order; where the coach takes an easier or harder version in
+    /// some weeks, that version is a use of its own behind the exercise it stands in for. An exercise that could not be read has
+    /// none; a side that cannot be resolved keeps its name, for the rule side-unresolved to find.</summary>
     public static Series<Use> Of(Practice practice, Client client)
     {
         var programme = client.Programme;
         var settling = new Settling(programme, Playing.Of(practice, client), practice.Card.Settings);
         var uses = new List<Use>();
         foreach (var (index, session) in programme.AllSessions.Index())
-            uses.AddRange(session.IsShortened ? Kept(uses, programme, session, index + 1) : Written(practice, session, index + 1, settling));
+            uses.AddRange(
+                session.IsShortened ? Kept(uses, programme, session, index + 1) : Written(practice, session, index + 1, settling)
+            );
         return uses.ToSeries();
     }
 

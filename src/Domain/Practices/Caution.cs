@@ -15,7 +15,14 @@ public enum CautionKind
 
 /// <summary>Where a caution is added by itself: every property that is not null must fit the exercise.</summary>
 /// <param name="Property">One that an exercise says, or that follows from its dose.</param>
-public sealed record Attachment(Stage? Stage, Position? Position, string? Trains, Region? Loads, string? Property, AgeBand? Age = null)
+public sealed record Attachment(
+    Stage? Stage,
+    Position? Position,
+    string? Trains,
+    Region? Loads,
+    string? Property,
+    AgeBand? Age = null
+)
 {
     public bool Fits(Exercise exercise, Client client) =>
         (Stage is null || Stage == exercise.Stage)

@@ -25,7 +25,8 @@ public sealed record Client(
     Series<Clearance> Clearances,
     Programme Programme,
     Series<RangeReading> Readings,
-    Location At)
+    Location At
+)
 {
     public Answer? AnswerTo(ConditionId condition) => Answers.FirstOrDefault(a => a.Condition == condition);
 }
@@ -34,14 +35,15 @@ public sealed record Client(
 /// <param name="Date">Null where only the year was given.</param>
 public sealed record Birth(int Year, DateOnly? Date)
 {
-    /// <summary>Whether somebody is of that age on any day of a programme. Of a bare year the day is taken that brings more care: the last
-    /// for under 18, the first for over 65. Over 65 begins on the 65th birthday.</summary>
-    public bool IsIn(AgeBand band, Programme programme) => band switch
-    {
-        AgeBand.Under18 => AgeOn(programme.Start, Date ?? new DateOnly(Year, 12, 31)) < 18,
-        AgeBand.Over65 => AgeOn(programme.End, Date ?? new DateOnly(Year, 1, 1)) >= 65,
-        _ => throw new ArgumentOutOfRangeException(nameof(band)),
-    };
+    /// <summary>Whether somebody is of that age on any day of a programme. Of a bare year the day is taken that brings more care:
+    /// the last for under 18, the first for over 65. Over 65 begins on the 65th birthday.</summary>
+    public bool IsIn(AgeBand band, Programme programme) =>
+        band switch
+        {
+            AgeBand.Under18 => AgeOn(programme.Start, Date ?? new DateOnly(Year, 12, 31)) < 18,
+            AgeBand.Over65 => AgeOn(programme.End, Date ?? new DateOnly(Year, 1, 1)) >= 65,
+            _ => throw new ArgumentOutOfRangeException(nameof(band)),
+        };
 
     private static int AgeOn(DateOnly day, DateOnly born) => day.Year - born.Year - (day < Birthday(born, day.Year) ? 1 : 0);
 
@@ -66,9 +68,7 @@ public sealed record Answer(ConditionId Condition, Reply Reply, Location At);
 
 public abstract record Reply
 {
-    private Reply()
-    {
-    }
+    private Reply() { }
 
     public sealed record No : Reply;
 
@@ -79,7 +79,8 @@ public abstract record Reply
     /// <param name="Places">At least one.</param>
     public sealed record Pains(Series<Pain> Places) : Reply;
 
-    /// <summary>Something was answered, but what is written cannot be read, which is a finding where it is written. Nothing is allowed by it.</summary>
+    /// <summary>Something was answered, but what is written cannot be read, which is a finding where it is written. Nothing is
+    /// allowed by it.</summary>
     public sealed record Unread : Reply;
 }
 
@@ -88,13 +89,21 @@ public abstract record Reply
 public sealed record Pain(int Level, Region Where, Side? Side)
 {
     /// <summary>"4 left knee", as it is written in an answer.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Level} {(Side is { } side ? side.Word() + " " : "")}{Where}");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Level} {(Side is { } side ? side.Word() + " " : "")}{Where}");
 }
 
 /// <summary>A licensed clinician's leave for one condition.</summary>
 /// <param name="On">The first day it holds.</param>
 /// <param name="Until">The last day it holds.</param>
-public sealed record Clearance(ConditionId Condition, string By, DateOnly On, DateOnly Until, Series<ClearanceLimit> Limits, Location At);
+public sealed record Clearance(
+    ConditionId Condition,
+    string By,
+    DateOnly On,
+    DateOnly Until,
+    Series<ClearanceLimit> Limits,
+    Location At
+);
 
 public abstract record ClearanceLimit(string Words)
 {

@@ -6,7 +6,15 @@ namespace Gradus.Domain;
 /// <param name="Sounds">Whether something can be heard.</param>
 /// <param name="Still">The picture that stands for it until it plays, and on paper.</param>
 /// <param name="Captions">One for each language in which a file with captions lies beside it.</param>
-public sealed record Clip(string Path, ReadOnlyMemory<byte> Bytes, int Width, int Height, bool Sounds, Picture Still, Series<Captions> Captions)
+public sealed record Clip(
+    string Path,
+    ReadOnlyMemory<byte> Bytes,
+    int Width,
+    int Height,
+    bool Sounds,
+    Picture Still,
+    Series<Captions> Captions
+)
 {
     public Captions? CaptionsIn(string language) => Captions.FirstOrDefault(c => c.Language == language);
 
@@ -22,12 +30,19 @@ public sealed record Captions(string Language, Series<Cue> Cues)
     public string Text => Spacing.Collapse(string.Join(' ', Cues.Select(c => c.Text)));
 
     /// <summary>As a file of captions (WebVTT, W3C), with nothing in it but times and words.</summary>
-    public string Written() => "WEBVTT\n" + string.Concat(Cues.Select(c => $"\n{Clock(c.From)} --> {Clock(c.Until)}\n{Escaped(c.Text)}\n"));
+    public string Written() =>
+        "WEBVTT\n" + string.Concat(Cues.Select(c => $"\n{Clock(c.From)} --> {Clock(c.Until)}\n{Escaped(c.Text)}\n"));
 
     private static string Clock(int moment) =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{moment / 3_600_000:00}:{moment / 60_000 % 60:00}:{moment / 1000 % 60:00}.{moment % 1000:000}");
+        string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"{moment / 3_600_000:00}:{moment / 60_000 % 60:00}:{moment / 1000 % 60:00}.{moment % 1000:000}"
+        );
 
-    private static string Escaped(string text) => text.Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal).Replace(">", "&gt;", StringComparison.Ordinal);
+    private static string Escaped(string text) =>
+        text.Replace("&", "&amp;", StringComparison.Ordinal)
+            .Replace("<", "&lt;", StringComparison.Ordinal)
+            .Replace(">", "&gt;", StringComparison.Ordinal);
 }
 
 /// <param name="From">In milliseconds from the start of the clip, inclusive.</param>

@@ -6,22 +6,34 @@ namespace Gradus.Domain;
 /// <param name="Where">The region it touches.</param>
 /// <param name="IsSided">Whether a yes may be for one side.</param>
 /// <param name="Basis">Why everybody is asked it, whatever the exercises name; null for a question of the practice's own.</param>
-public sealed record Condition(ConditionId Id, string Name, string Question, Region Where, bool IsSided, Location At, Basis? Basis = null)
+public sealed record Condition(
+    ConditionId Id,
+    string Name,
+    string Question,
+    Region Where,
+    bool IsSided,
+    Location At,
+    Basis? Basis = null
+)
 {
     public bool IsAlwaysAsked => Basis is not null;
 
-    /// <summary>Whether its name and its question are in the words of Gradus, which are in the catalogue of each language.</summary>
+    /// <summary>Whether its name and its question are in the words of Gradus, which are in the catalogue of each
+    /// language.</summary>
     public bool IsSaidByGradus { get; init; }
 
-    public Condition In(Words words) => IsSaidByGradus ? this with { Name = words.Say($"condition-{Id}"), Question = words.Say($"question-{Id}") } : this;
+    public Condition In(Words words) =>
+        IsSaidByGradus ? this with { Name = words.Say($"condition-{Id}"), Question = words.Say($"question-{Id}") } : this;
 }
 
 /// <summary>Why a question is asked.</summary>
 /// <param name="Mark">How far the source is confirmed: seen, second-hand, memory, or common practice without a source.</param>
-/// <param name="MattersFor">The properties, stages and positions with which an exercise must say what comes of a yes; often none.</param>
+/// <param name="MattersFor">The properties, stages and positions with which an exercise must say what comes of a yes; often
+/// none.</param>
 public sealed record Basis(string Because, string Source, string Mark, Series<string> MattersFor);
 
-/// <summary>Those of the questions that are always asked whose answers are judged in a way of their own. No exercise names them.</summary>
+/// <summary>Those of the questions that are always asked whose answers are judged in a way of their own. No exercise names
+/// them.</summary>
 public static class AlwaysAsked
 {
     public static readonly ConditionId Disease = new("heart-metabolic-kidney");
@@ -29,6 +41,7 @@ public static class AlwaysAsked
     public static readonly ConditionId RegularlyActive = new("regularly-active");
     public static readonly ConditionId PainNow = new("pain-now");
 
-    /// <summary>Whether an exercise may be forbidden by it: regular activity is no harm, and pain is judged by where it is and how much.</summary>
+    /// <summary>Whether an exercise may be forbidden by it: regular activity is no harm, and pain is judged by where it is and
+    /// how much.</summary>
     public static bool MayForbid(ConditionId condition) => condition != RegularlyActive && condition != PainNow;
 }

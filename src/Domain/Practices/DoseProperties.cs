@@ -6,7 +6,8 @@ public static class DoseProperties
     public const string HardEffort = "hard-effort";
     public const string LongContraction = "long-contraction";
 
-    /// <summary>Per cent of the hardest, inclusive. At least 70 % is where isometric training is called hard (reference values, section 2).</summary>
+    /// <summary>Per cent of the hardest, inclusive. At least 70 % is where isometric training is called hard (reference values,
+    /// section 2).</summary>
     private const int HardPercent = 70;
 
     /// <summary>The same on the scale of felt effort, inclusive; common practice, no source.</summary>
@@ -17,21 +18,26 @@ public static class DoseProperties
 
     public static IEnumerable<string> Of(Dose dose)
     {
-        if (dose.Actions.Any(a => IsHard(a.Effort))) yield return HardEffort;
-        if (dose.Actions.Any(a => a.Verb is Verb.Press or Verb.Pull or Verb.Raise && a.Amount.Number.High > LongSeconds)) yield return LongContraction;
+        if (dose.Actions.Any(a => IsHard(a.Effort)))
+            yield return HardEffort;
+        if (dose.Actions.Any(a => a.Verb is Verb.Press or Verb.Pull or Verb.Raise && a.Amount.Number.High > LongSeconds))
+            yield return LongContraction;
     }
 
     /// <summary>Whether some press, pull or raise is hard.</summary>
     public static bool HasHardContraction(Dose dose) => dose.Actions.Any(a => a.Verb.IsContraction() && IsHard(a.Effort));
 
-    /// <summary>Whether somebody is told to keep breathing where it starts: a press, pull or raise that is hard or long.</summary>
-    public static bool AsksForBreath(DoseAction action) => action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount.Number.High > LongSeconds);
+    /// <summary>Whether somebody is told to keep breathing where it starts: a press, pull or raise that is hard or
+    /// long.</summary>
+    public static bool AsksForBreath(DoseAction action) =>
+        action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount.Number.High > LongSeconds);
 
-    private static bool IsHard(Effort? effort) => effort switch
-    {
-        Effort.Steady steady => steady.Percent.High >= HardPercent,
-        Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High) >= HardPercent,
-        Effort.Felt felt => felt.Rating >= HardRating,
-        _ => false,
-    };
+    private static bool IsHard(Effort? effort) =>
+        effort switch
+        {
+            Effort.Steady steady => steady.Percent.High >= HardPercent,
+            Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High) >= HardPercent,
+            Effort.Felt felt => felt.Rating >= HardRating,
+            _ => false,
+        };
 }

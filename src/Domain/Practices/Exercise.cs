@@ -24,7 +24,8 @@ public sealed record Exercise(
     Mention<ExerciseId>? Harder,
     Series<string> Properties,
     ExerciseText Text,
-    Location At)
+    Location At
+)
 {
     /// <summary>The properties it says, and those that follow from its dose at the high end.</summary>
     public IEnumerable<string> AllProperties => Properties.Concat(Dose.Dose is { } dose ? DoseProperties.Of(dose) : []);
@@ -42,7 +43,8 @@ public sealed record ExerciseText(Prose Why, Prose SetUp, Prose Do, Prose More)
     /// <summary>The parts that tell somebody to move.</summary>
     public Series<Prose> Instructions => [SetUp, Do, More];
 
-    public ExerciseText With(Func<Inline, Inline> change) => new(Why.With(change), SetUp.With(change), Do.With(change), More.With(change));
+    public ExerciseText With(Func<Inline, Inline> change) =>
+        new(Why.With(change), SetUp.With(change), Do.With(change), More.With(change));
 }
 
 public sealed record NeededRange(string Motion, decimal AtLeast, Location At);
@@ -83,10 +85,11 @@ public enum Height
 
 public static class Positions
 {
-    public static Height HeightOf(this Position position) => position switch
-    {
-        Position.Sitting => Height.Seat,
-        Position.Standing or Position.SplitStance or Position.Squat or Position.Hanging => Height.Feet,
-        _ => Height.Floor,
-    };
+    public static Height HeightOf(this Position position) =>
+        position switch
+        {
+            Position.Sitting => Height.Seat,
+            Position.Standing or Position.SplitStance or Position.Squat or Position.Hanging => Height.Feet,
+            _ => Height.Floor,
+        };
 }

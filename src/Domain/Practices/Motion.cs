@@ -5,26 +5,33 @@ namespace Gradus.Domain;
 /// <param name="Limb">What a side of it is called: left leg, left arm, left side.</param>
 /// <param name="How">How it is measured; null where nobody has written it down.</param>
 /// <param name="Errors">Published errors of measuring it. Where there is none, none is borrowed.</param>
-/// <param name="References">Published values, each of its own set; sets are never mixed, and a mean is never a limit for a person.</param>
+/// <param name="References">Published values, each of its own set; sets are never mixed, and a mean is never a limit for a
+/// person.</param>
 public sealed record Motion(
-    string Name, bool IsPaired, Limb Limb, MotionUnit Unit, string? How, Series<MeasuringError> Errors, Series<ReferenceValue> References)
+    string Name,
+    bool IsPaired,
+    Limb Limb,
+    MotionUnit Unit,
+    string? How,
+    Series<MeasuringError> Errors,
+    Series<ReferenceValue> References
+)
 {
     public Motion(string name, bool isPaired, Limb limb)
-        : this(name, isPaired, limb, MotionUnit.Degrees, null, [], [])
-    {
-    }
+        : this(name, isPaired, limb, MotionUnit.Degrees, null, [], []) { }
 
     /// <summary>The region of the body that moves, by the word that the name begins with; null where that says nothing.</summary>
-    public Region? Region => Name.Split(' ')[0] switch
-    {
-        "cervical" => Domain.Region.Find("neck"),
-        "thoracic" => Domain.Region.Find("upper-back"),
-        "thoracolumbar" => Domain.Region.Find("lower-back"),
-        "forearm" => Domain.Region.Find("elbow"),
-        "radial" or "ulnar" => Domain.Region.Find("wrist"),
-        "inversion" or "eversion" => Domain.Region.Find("ankle"),
-        var joint => Domain.Region.Find(joint),
-    };
+    public Region? Region =>
+        Name.Split(' ')[0] switch
+        {
+            "cervical" => Domain.Region.Find("neck"),
+            "thoracic" => Domain.Region.Find("upper-back"),
+            "thoracolumbar" => Domain.Region.Find("lower-back"),
+            "forearm" => Domain.Region.Find("elbow"),
+            "radial" or "ulnar" => Domain.Region.Find("wrist"),
+            "inversion" or "eversion" => Domain.Region.Find("ankle"),
+            var joint => Domain.Region.Find(joint),
+        };
 }
 
 public enum Limb
@@ -43,7 +50,8 @@ public enum MotionUnit
     None,
 }
 
-/// <param name="Value">The smallest change that is more than the error of measuring (MDC95 unless <paramref name="Of"/> says otherwise), in the motion's unit.</param>
+/// <param name="Value">The smallest change that is more than the error of measuring (MDC95 unless <paramref name="Of"/> says
+/// otherwise), in the motion's unit.</param>
 /// <param name="Of">What exactly was found: between raters, one rater, which instrument.</param>
 /// <param name="Mark">How far the value is confirmed: seen, second-hand, memory, computed.</param>
 public sealed record MeasuringError(decimal Value, string Of, string Source, string Mark);

@@ -2,7 +2,8 @@ using System.Collections.Concurrent;
 
 namespace Gradus.Domain;
 
-/// <summary>Everything a coach keeps, checked and bound: each list in the order of its ids (conditions in the order they are asked).</summary>
+/// <summary>Everything a coach keeps, checked and bound: each list in the order of its ids (conditions in the order they are
+/// asked).</summary>
 /// <param name="Motions">Those that come with Gradus, and the practice's own.</param>
 /// <param name="Pictures">Every picture that some text shows.</param>
 /// <param name="Clips">Every clip that some text shows.</param>
@@ -22,12 +23,16 @@ public sealed record Practice(
     Series<GlossaryEntry> Glossary,
     Series<Acceptance> Accepted,
     Series<Translation> Translations,
-    WordBook Words)
+    WordBook Words
+)
 {
     private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);
     private readonly Dictionary<ClientId, Client> clients = Clients.ToDictionary(c => c.Id);
     private readonly Dictionary<CautionId, Caution> cautions = Cautions.ToDictionary(c => c.Id);
-    private readonly Dictionary<string, Translation> translations = Translations.ToDictionary(t => t.At.File, StringComparer.Ordinal);
+    private readonly Dictionary<string, Translation> translations = Translations.ToDictionary(
+        t => t.At.File,
+        StringComparer.Ordinal
+    );
 
     // Every plan begins with the practice in its client's language, so each language is made once.
     private readonly ConcurrentDictionary<string, Practice> inLanguages = new(StringComparer.Ordinal);
@@ -51,15 +56,35 @@ public sealed record Practice(
     /// <summary>The language that it is read in; null for the one that the coach writes.</summary>
     private string? ReadIn { get; init; }
 
-    /// <summary>The practice as a client of that language reads it: with the titles and texts of cautions and exercises that are translated, and the questions of Gradus in its words.
-    /// Without a translation stands what the coach wrote first, which a rule says.</summary>
-    public Practice In(string language) => ReadIn is not null || language == Card.Language ? this : inLanguages.GetOrAdd(language, Translated);
+    /// <summary>The practice as a client of that language reads it: with the titles and texts of cautions and exercises that are
+    /// translated, and the questions of Gradus in its words. Without a translation stands what the coach wrote first, which a
+    /// rule says.</summary>
+    public Practice In(string language) =>
+        ReadIn is not null || language == Card.Language ? this : inLanguages.GetOrAdd(language, Translated);
 
-    private Practice Translated(string language) => new(
-        Card, Words.In(language) is { } words ? Conditions.Select(c => c.In(words)).ToSeries() : Conditions, Sports,
-        Cautions.Select(c => Find(c.Id, language) is { } said ? c with { Title = said.Title, Body = said.Body } : c).ToSeries(),
-        Exercises.Select(e => Find(e.Id, language) is { } said ? e with { Title = said.Title, Text = said.Text } : e).ToSeries(),
-        Clients, Motions, Pictures, Clips, Glossary, Accepted, [], Words) { ReadIn = language };
+    private Practice Translated(string language) =>
+        new(
+            Card,
+            Words.In(language) is { } words ? Conditions.Select(c => c.In(words)).ToSeries() : Conditions,
+            Sports,
+            Cautions
+                .Select(c => Find(c.Id, language) is { } said ? c with { Title = said.Title, Body = said.Body } : c)
+                .ToSeries(),
+            Exercises
+                .Select(e => Find(e.Id, language) is { } said ? e with { Title = said.Title, Text = said.Text } : e)
+                .ToSeries(),
+            Clients,
+            Motions,
+            Pictures,
+            Clips,
+            Glossary,
+            Accepted,
+            [],
+            Words
+        )
+        {
+            ReadIn = language,
+        };
 }
 
 /// <summary>Who the coach is, and what holds for everybody: <c>practice.md</c>.</summary>
@@ -74,9 +99,11 @@ public sealed record PracticeCard(
     Series<EmergencyText> Emergency,
     PracticeSettings Settings,
     Prose Scope,
-    Location At)
+    Location At
+)
 {
-    public string? EmergencyIn(string country) => Emergency.FirstOrDefault(e => string.Equals(e.Country, country, StringComparison.Ordinal))?.Text;
+    public string? EmergencyIn(string country) =>
+        Emergency.FirstOrDefault(e => string.Equals(e.Country, country, StringComparison.Ordinal))?.Text;
 }
 
 public sealed record Contact(string Email, string Phone);

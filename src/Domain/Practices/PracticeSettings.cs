@@ -6,7 +6,8 @@ namespace Gradus.Domain;
 /// <param name="TransitionStanding">Between the floor and standing.</param>
 /// <param name="TransitionChange">Any other change of position or equipment.</param>
 /// <param name="LighterShare">Per cent of the sets that a lighter week keeps.</param>
-/// <param name="LargeStep">Per cent of growth from week to week above which a step is called large; common practice, no source.</param>
+/// <param name="LargeStep">Per cent of growth from week to week above which a step is called large; common practice, no
+/// source.</param>
 /// <param name="AnswersLast">How many days an answer about health is good for.</param>
 /// <param name="EaseOffAbove">Pain, 0 to 10, above which to do less (reference values, section 6).</param>
 /// <param name="StopAbove">Pain, 0 to 10, above which to stop (reference values, section 6).</param>
@@ -16,7 +17,8 @@ namespace Gradus.Domain;
 /// <param name="ReadingGrade">The Flesch-Kincaid grade that texts stay at or below (reference values, section 10).</param>
 /// <param name="StretchTarget">Stretch of one motion and side in a session (reference values, section 1).</param>
 /// <param name="OnePosition">Time on end in one position above which that is said; common practice, no source.</param>
-/// <param name="HardDaysApart">Days from one hard contraction of a motion and side to the next, at least: 2 leaves a day between; common practice, no source.</param>
+/// <param name="HardDaysApart">Days from one hard contraction of a motion and side to the next, at least: 2 leaves a day between;
+/// common practice, no source.</param>
 public sealed record PracticeSettings(
     DoseSettings Dose,
     Seconds GetReady,
@@ -34,8 +36,26 @@ public sealed record PracticeSettings(
     int ReadingGrade,
     Seconds StretchTarget,
     Seconds OnePosition,
-    int HardDaysApart)
+    int HardDaysApart
+)
 {
     public static readonly PracticeSettings Default = new(
-        DoseSettings.Default, new(5), new(10), new(30), new(45), 60, 30, 180, 2, 5, 7, 14, 60, 8, new(60), new(20 * 60), 2);
+        DoseSettings.Default,
+        new(5),
+        new(10),
+        new(30),
+        new(45),
+        60,
+        30,
+        180,
+        2,
+        5,
+        7,
+        14,
+        60,
+        8,
+        new(60),
+        new(20 * 60),
+        2
+    );
 }

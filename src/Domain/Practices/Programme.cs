@@ -8,12 +8,22 @@ namespace Gradus.Domain;
 /// <param name="Letter">What the client reads first.</param>
 /// <param name="LighterAt">Where the lighter weeks are named; the file where there is none.</param>
 public sealed record Programme(
-    string Title, DateOnly Start, int Weeks, Series<int> Lighter, Series<ProgrammeSession> Sessions, Series<ProgrammeSession> Alternates, Series<StageCheck> MoveOn, Prose Letter,
-    Location LighterAt, Location At)
+    string Title,
+    DateOnly Start,
+    int Weeks,
+    Series<int> Lighter,
+    Series<ProgrammeSession> Sessions,
+    Series<ProgrammeSession> Alternates,
+    Series<StageCheck> MoveOn,
+    Prose Letter,
+    Location LighterAt,
+    Location At
+)
 {
-    /// <summary>Every session there is a page for, in the order of their numbers: the coach's own, those that the client may choose instead, and the
-    /// short version of each whose uses are marked to be kept.</summary>
-    public Series<ProgrammeSession> AllSessions => Sessions.Concat(Alternates).Concat(Sessions.Select(s => s.Shortened).OfType<ProgrammeSession>()).ToSeries();
+    /// <summary>Every session there is a page for, in the order of their numbers: the coach's own, those that the client may
+    /// choose instead, and the short version of each whose uses are marked to be kept.</summary>
+    public Series<ProgrammeSession> AllSessions =>
+        Sessions.Concat(Alternates).Concat(Sessions.Select(s => s.Shortened).OfType<ProgrammeSession>()).ToSeries();
 
     /// <summary>The last day of the last week.</summary>
     public DateOnly End => LastDayOf(Weeks);
@@ -26,17 +36,32 @@ public sealed record Programme(
 public sealed record StageCheck(Stage Stage, Series<string> Conditions);
 
 /// <param name="Do">Every use in order, those inside rounds too.</param>
-/// <param name="InsteadOf">The name of the session that the client may do this one instead of; null for a session of its own.</param>
+/// <param name="InsteadOf">The name of the session that the client may do this one instead of; null for a session of its
+/// own.</param>
 /// <param name="Kind">Why there is an alternative; null for a session of its own.</param>
-public sealed record ProgrammeSession(string Name, SessionDays Days, Series<ProgrammeUse> Do, Mention<string>? InsteadOf, AlternateKind? Kind, Location At)
+public sealed record ProgrammeSession(
+    string Name,
+    SessionDays Days,
+    Series<ProgrammeUse> Do,
+    Mention<string>? InsteadOf,
+    AlternateKind? Kind,
+    Location At
+)
 {
     /// <summary>Whether it is nothing but the kept uses of another session.</summary>
     public bool IsShortened { get; private init; }
 
     /// <summary>What is left of it on a day with little time; null where no use is marked to be kept, or every one is.</summary>
-    public ProgrammeSession? Shortened => Do.Any(u => u.KeepWhenShort) && !Do.All(u => u.KeepWhenShort)
-        ? this with { Do = Do.Where(u => u.KeepWhenShort).ToSeries(), InsteadOf = new(Name, At), Kind = AlternateKind.Short, IsShortened = true }
-        : null;
+    public ProgrammeSession? Shortened =>
+        Do.Any(u => u.KeepWhenShort) && !Do.All(u => u.KeepWhenShort)
+            ? this with
+            {
+                Do = Do.Where(u => u.KeepWhenShort).ToSeries(),
+                InsteadOf = new(Name, At),
+                Kind = AlternateKind.Short,
+                IsShortened = true,
+            }
+            : null;
 }
 
 public enum AlternateKind
@@ -75,7 +100,8 @@ public sealed record ProgrammeUse(
     Series<WeekVersion> Versions,
     Rounds? Rounds,
     Series<string> MoveOn,
-    bool KeepWhenShort);
+    bool KeepWhenShort
+);
 
 /// <summary>The dose from one week on, until another week is named.</summary>
 public sealed record WeekLine(int Week, WrittenDose Dose);
@@ -83,9 +109,7 @@ public sealed record WeekLine(int Week, WrittenDose Dose);
 /// <summary>When a session is done.</summary>
 public abstract record SessionDays
 {
-    private SessionDays()
-    {
-    }
+    private SessionDays() { }
 
     public sealed record On(Series<DayOfWeek> Weekdays) : SessionDays;
 

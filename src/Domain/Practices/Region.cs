@@ -5,9 +5,19 @@ public sealed record Region
 {
     public static readonly Series<Region> All =
     [
-        new("neck", false), new("upper-back", false), new("lower-back", false), new("chest", false), new("whole body", false),
-        new("shoulder", true), new("elbow", true), new("wrist", true), new("hand", true),
-        new("hip", true), new("knee", true), new("ankle", true), new("foot", true),
+        new("neck", false),
+        new("upper-back", false),
+        new("lower-back", false),
+        new("chest", false),
+        new("whole body", false),
+        new("shoulder", true),
+        new("elbow", true),
+        new("wrist", true),
+        new("hand", true),
+        new("hip", true),
+        new("knee", true),
+        new("ankle", true),
+        new("foot", true),
     ];
 
     private Region(string name, bool sided) => (Name, IsSided) = (name, sided);

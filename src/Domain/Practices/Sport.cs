@@ -3,7 +3,14 @@ namespace Gradus.Domain;
 /// <summary>A one-sided sport.</summary>
 /// <param name="StanceQuestion">What decides which side is which.</param>
 /// <param name="Roles">The sport's names of sides, for the right-handed stance; the left-handed is the mirror image.</param>
-public sealed record Sport(SportId Id, string Name, string StanceQuestion, Series<Role> Roles, Series<Demand> Demands, Location At);
+public sealed record Sport(
+    SportId Id,
+    string Name,
+    string StanceQuestion,
+    Series<Role> Roles,
+    Series<Demand> Demands,
+    Location At
+);
 
 /// <param name="Name">In small letters, as a dose line is read.</param>
 /// <param name="Shown">With the capitals that the coach gave it.</param>

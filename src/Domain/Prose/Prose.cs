@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Gradus.Domain;
 
-/// <summary>Text a coach wrote, parsed once and kept with its places. Rendering writes it as HTML; auditing compares its plain lines.</summary>
+/// <summary>Text a coach wrote, parsed once and kept with its places. Rendering writes it as HTML; auditing compares its plain
+/// lines.</summary>
 public sealed record Prose(Series<Block> Blocks)
 {
     public static readonly Prose Empty = new(Series<Block>.Empty);
@@ -16,45 +17,55 @@ public sealed record Prose(Series<Block> Blocks)
     /// <summary>The same prose with each piece replaced by what <paramref name="change"/> makes of it.</summary>
     public Prose With(Func<Inline, Inline> change) => new(Blocks.Select(b => Change(b, change)).ToSeries());
 
-    private static IEnumerable<string> LinesOf(Block block) => block switch
-    {
-        Block.Heading heading => [PlainOf(heading.Text)],
-        Block.Paragraph paragraph => [PlainOf(paragraph.Text)],
-        Block.Listing list => list.Items.SelectMany(item => item.Blocks.SelectMany(LinesOf)),
-        _ => throw new NotSupportedException(block.GetType().Name),
-    };
+    private static IEnumerable<string> LinesOf(Block block) =>
+        block switch
+        {
+            Block.Heading heading => [PlainOf(heading.Text)],
+            Block.Paragraph paragraph => [PlainOf(paragraph.Text)],
+            Block.Listing list => list.Items.SelectMany(item => item.Blocks.SelectMany(LinesOf)),
+            _ => throw new NotSupportedException(block.GetType().Name),
+        };
 
-    private static IEnumerable<Inline> InlinesOf(Block block) => block switch
-    {
-        Block.Heading heading => heading.Text.SelectMany(Within),
-        Block.Paragraph paragraph => paragraph.Text.SelectMany(Within),
-        Block.Listing list => list.Items.SelectMany(item => item.Inlines()),
-        _ => throw new NotSupportedException(block.GetType().Name),
-    };
+    private static IEnumerable<Inline> InlinesOf(Block block) =>
+        block switch
+        {
+            Block.Heading heading => heading.Text.SelectMany(Within),
+            Block.Paragraph paragraph => paragraph.Text.SelectMany(Within),
+            Block.Listing list => list.Items.SelectMany(item => item.Inlines()),
+            _ => throw new NotSupportedException(block.GetType().Name),
+        };
 
-    private static IEnumerable<Inline> Within(Inline inline) => inline switch
-    {
-        Inline.Emphasis emphasis => emphasis.Text.SelectMany(Within).Prepend(inline),
-        Inline.Link link => link.Text.SelectMany(Within).Prepend(inline),
-        Inline.ExerciseLink link => link.Text.SelectMany(Within).Prepend(inline),
-        _ => [inline],
-    };
+    private static IEnumerable<Inline> Within(Inline inline) =>
+        inline switch
+        {
+            Inline.Emphasis emphasis => emphasis.Text.SelectMany(Within).Prepend(inline),
+            Inline.Link link => link.Text.SelectMany(Within).Prepend(inline),
+            Inline.ExerciseLink link => link.Text.SelectMany(Within).Prepend(inline),
+            _ => [inline],
+        };
 
-    private static Block Change(Block block, Func<Inline, Inline> change) => block switch
-    {
-        Block.Heading heading => heading with { Text = Change(heading.Text, change) },
-        Block.Paragraph paragraph => paragraph with { Text = Change(paragraph.Text, change) },
-        Block.Listing list => list with { Items = list.Items.Select(item => item.With(change)).ToSeries() },
-        _ => throw new NotSupportedException(block.GetType().Name),
-    };
+    private static Block Change(Block block, Func<Inline, Inline> change) =>
+        block switch
+        {
+            Block.Heading heading => heading with { Text = Change(heading.Text, change) },
+            Block.Paragraph paragraph => paragraph with { Text = Change(paragraph.Text, change) },
+            Block.Listing list => list with { Items = list.Items.Select(item => item.With(change)).ToSeries() },
+            _ => throw new NotSupportedException(block.GetType().Name),
+        };
 
-    private static Series<Inline> Change(Series<Inline> text, Func<Inline, Inline> change) => text.Select(inline => change(inline switch
-    {
-        Inline.Emphasis emphasis => emphasis with { Text = Change(emphasis.Text, change) },
-        Inline.Link link => link with { Text = Change(link.Text, change) },
-        Inline.ExerciseLink link => link with { Text = Change(link.Text, change) },
-        _ => inline,
-    })).ToSeries();
+    private static Series<Inline> Change(Series<Inline> text, Func<Inline, Inline> change) =>
+        text.Select(inline =>
+                change(
+                    inline switch
+                    {
+                        Inline.Emphasis emphasis => emphasis with { Text = Change(emphasis.Text, change) },
+                        Inline.Link link => link with { Text = Change(link.Text, change) },
+                        Inline.ExerciseLink link => link with { Text = Change(link.Text, change) },
+                        _ => inline,
+                    }
+                )
+            )
+            .ToSeries();
 
     public static string PlainOf(Series<Inline> text)
     {
@@ -67,22 +78,27 @@ public sealed record Prose(Series<Block> Blocks)
     {
         foreach (var inline in text)
         {
-            if (inline is Inline.Plain words) plain.Append(words.Words);
-            else if (inline is Inline.Term term) plain.Append(term.Words);
-            else if (inline is Inline.Placeholder placeholder) plain.Append('{').Append(placeholder.Name).Append('}');
-            else if (inline is Inline.Emphasis emphasis) Append(emphasis.Text, plain);
-            else if (inline is Inline.Link link) Append(link.Text, plain);
-            else if (inline is Inline.ExerciseLink exercise) Append(exercise.Text, plain);
-            else if (inline is Inline.Clip { Said: { Length: > 0 } said }) plain.Append(' ').Append(said).Append(' ');
+            if (inline is Inline.Plain words)
+                plain.Append(words.Words);
+            else if (inline is Inline.Term term)
+                plain.Append(term.Words);
+            else if (inline is Inline.Placeholder placeholder)
+                plain.Append('{').Append(placeholder.Name).Append('}');
+            else if (inline is Inline.Emphasis emphasis)
+                Append(emphasis.Text, plain);
+            else if (inline is Inline.Link link)
+                Append(link.Text, plain);
+            else if (inline is Inline.ExerciseLink exercise)
+                Append(exercise.Text, plain);
+            else if (inline is Inline.Clip { Said: { Length: > 0 } said })
+                plain.Append(' ').Append(said).Append(' ');
         }
     }
 }
 
 public abstract record Block
 {
-    private Block()
-    {
-    }
+    private Block() { }
 
     /// <param name="Level">1 to 6, as written.</param>
     public sealed record Heading(int Level, Series<Inline> Text, Location At) : Block;
@@ -94,9 +110,7 @@ public abstract record Block
 
 public abstract record Inline
 {
-    private Inline()
-    {
-    }
+    private Inline() { }
 
     public sealed record Plain(string Words) : Inline;
 
@@ -113,11 +127,21 @@ public abstract record Inline
     public sealed record Picture(string Path, string Shows, int Width, int Height, Location At) : Inline;
 
     /// <summary>A clip, and what it shows in words.</summary>
-    /// <param name="Path">Inside the practice, and in a plan inside the site; empty where a form of the site has its still alone.</param>
+    /// <param name="Path">Inside the practice, and in a plan inside the site; empty where a form of the site has its still
+    /// alone.</param>
     /// <param name="Still">The picture that stands for it, likewise.</param>
     /// <param name="Captions">In the reader's language; null before there is a reader, and where there are none.</param>
     /// <param name="Said">What a page says below it of what is heard in it; empty likewise.</param>
-    public sealed record Clip(string Path, string Still, string Shows, int Width, int Height, Captions? Captions, string Said, Location At) : Inline;
+    public sealed record Clip(
+        string Path,
+        string Still,
+        string Shows,
+        int Width,
+        int Height,
+        Captions? Captions,
+        string Said,
+        Location At
+    ) : Inline;
 
     /// <summary>A word of the glossary where a reader meets it first. As plain text it is what the coach wrote there.</summary>
     /// <param name="Number">Its place in the glossary, from 1.</param>

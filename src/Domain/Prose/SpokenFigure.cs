@@ -14,8 +14,8 @@ public sealed record SpokenFigure(SpokenKind Kind, Count Number, int Start, int 
     /// <summary>What is done in that time, as far as the sentence says it, likeliest first.</summary>
     public Series<Verb> Verbs { get; init; } = [];
 
-    /// <summary>Whether the sentence asks for the work in this amount, so that a dose in another amount is against it: "stay for five breaths"
-    /// asks, "take five breaths and lift" does not.</summary>
+    /// <summary>Whether the sentence asks for the work in this amount, so that a dose in another amount is against it: "stay for
+    /// five breaths" asks, "take five breaths and lift" does not.</summary>
     public bool IsAsked { get; init; }
 }
 

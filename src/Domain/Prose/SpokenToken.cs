@@ -18,11 +18,18 @@ internal sealed record SpokenToken(string Word, int Start, int Length, bool IsAp
     public static List<SpokenToken> In(string text)
     {
         var tokens = new List<SpokenToken>();
-        for (var at = 0; at < text.Length;)
+        for (var at = 0; at < text.Length; )
         {
             var end = EndOf(text, at);
             if (!char.IsWhiteSpace(text[at]))
-                tokens.Add(new(text[at..end].ToLowerInvariant().Replace('’', '\''), at, end - at, at > 0 && char.IsWhiteSpace(text[at - 1])));
+                tokens.Add(
+                    new(
+                        text[at..end].ToLowerInvariant().Replace('’', '\''),
+                        at,
+                        end - at,
+                        at > 0 && char.IsWhiteSpace(text[at - 1])
+                    )
+                );
             at = end;
         }
 
@@ -31,8 +38,10 @@ internal sealed record SpokenToken(string Word, int Start, int Length, bool IsAp
 
     private static int EndOf(string text, int at)
     {
-        if (char.IsAsciiDigit(text[at])) return EndOfNumber(text, at);
-        if (char.IsLetter(text[at])) return EndOfWord(text, at);
+        if (char.IsAsciiDigit(text[at]))
+            return EndOfNumber(text, at);
+        if (char.IsLetter(text[at]))
+            return EndOfWord(text, at);
         return text[at] == '{' ? EndOfPlaceholder(text, at) : at + 1;
     }
 
@@ -40,13 +49,16 @@ internal sealed record SpokenToken(string Word, int Start, int Length, bool IsAp
     private static int EndOfNumber(string text, int at)
     {
         var end = Past(text, at, char.IsAsciiDigit);
-        return end + 1 < text.Length && text[end] == '.' && char.IsAsciiDigit(text[end + 1]) ? Past(text, end + 1, char.IsAsciiDigit) : end;
+        return end + 1 < text.Length && text[end] == '.' && char.IsAsciiDigit(text[end + 1])
+            ? Past(text, end + 1, char.IsAsciiDigit)
+            : end;
     }
 
     private static int EndOfWord(string text, int at)
     {
         var end = Past(text, at, char.IsLetter);
-        if (end + 1 < text.Length && text[end] is '\'' or '’' && char.IsLetter(text[end + 1])) return Past(text, end + 1, char.IsLetter);
+        if (end + 1 < text.Length && text[end] is '\'' or '’' && char.IsLetter(text[end + 1]))
+            return Past(text, end + 1, char.IsLetter);
         return end;
     }
 
@@ -58,7 +70,8 @@ internal sealed record SpokenToken(string Word, int Start, int Length, bool IsAp
 
     private static int Past(string text, int at, Func<char, bool> belongs)
     {
-        while (at < text.Length && belongs(text[at])) at++;
+        while (at < text.Length && belongs(text[at]))
+            at++;
         return at;
     }
 }

@@ -16,5 +16,6 @@ public static class Bearings
     public static Bearing Of(Exercise exercise, Condition condition) =>
         exercise.NotWith.Any(c => c.Value == condition.Id) ? Bearing.NotWith
         : exercise.ClearFirst.Any(c => c.Value == condition.Id) ? Bearing.ClearFirst
-        : Screening.MayLoad(condition, exercise) ? Bearing.Loads : Bearing.None;
+        : Screening.MayLoad(condition, exercise) ? Bearing.Loads
+        : Bearing.None;
 }

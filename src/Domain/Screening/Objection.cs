@@ -7,7 +7,8 @@ public abstract record Objection(Condition Condition, Location At)
     /// <summary>The client answered yes, and the exercise is not done with that, clearance or not.</summary>
     public sealed record Forbidden(Condition Condition, Answer Answer, Location At) : Objection(Condition, At);
 
-    /// <summary>The client answered yes, and the exercise loads that region on that side, though it does not name the condition.</summary>
+    /// <summary>The client answered yes, and the exercise loads that region on that side, though it does not name the
+    /// condition.</summary>
     public sealed record Loaded(Condition Condition, Answer Answer, Side? Side, Location At) : Objection(Condition, At);
 
     /// <summary>What hurts at the moment is loaded, and it hurts more than the practice trains with.</summary>
@@ -24,15 +25,25 @@ public abstract record Objection(Condition Condition, Location At)
     public sealed record Unread(Condition Condition, Location At) : Objection(Condition, At);
 
     /// <summary>The client answered yes, and nobody has cleared it.</summary>
-    /// <param name="Need">What the decision before training asks for; none where the exercise itself asks for the clearance.</param>
-    public sealed record NotCleared(Condition Condition, Answer Answer, ClearanceNeed Need, Location At) : Objection(Condition, At);
+    /// <param name="Need">What the decision before training asks for; none where the exercise itself asks for the
+    /// clearance.</param>
+    public sealed record NotCleared(Condition Condition, Answer Answer, ClearanceNeed Need, Location At)
+        : Objection(Condition, At);
 
     /// <summary>There is a clearance, but not for every day on which the exercise is to be done.</summary>
     /// <param name="From">The first day of the first week that is not covered.</param>
     /// <param name="Until">The last day of the last week that is not covered.</param>
     /// <param name="Need">As above.</param>
-    public sealed record ClearanceShort(Condition Condition, Clearance Clearance, DateOnly From, DateOnly Until, ClearanceNeed Need, Location At) : Objection(Condition, At);
+    public sealed record ClearanceShort(
+        Condition Condition,
+        Clearance Clearance,
+        DateOnly From,
+        DateOnly Until,
+        ClearanceNeed Need,
+        Location At
+    ) : Objection(Condition, At);
 
     /// <summary>The clearance holds, but not for this dose or position.</summary>
-    public sealed record BeyondLimit(Condition Condition, Clearance Clearance, ClearanceLimit Limit, WeekDose Week, Location At) : Objection(Condition, At);
+    public sealed record BeyondLimit(Condition Condition, Clearance Clearance, ClearanceLimit Limit, WeekDose Week, Location At)
+        : Objection(Condition, At);
 }

@@ -8,10 +8,12 @@ public static class FileList
 {
     public const string Path = "files.txt";
 
-    /// <summary>A line with the edition, the digest of all paths and contents; then a line for each file but this one, in the order of the paths (ordinal).</summary>
+    /// <summary>A line with the edition, the digest of all paths and contents; then a line for each file but this one, in the
+    /// order of the paths (ordinal).</summary>
     public static string Of(IEnumerable<Page> pages, IEnumerable<Asset> assets)
     {
-        var files = pages.Select(p => (p.Path, Digest: SHA256.HashData(Encoding.UTF8.GetBytes(p.Html))))
+        var files = pages
+            .Select(p => (p.Path, Digest: SHA256.HashData(Encoding.UTF8.GetBytes(p.Html))))
             .Concat(assets.Where(a => a.Path != Path).Select(a => (a.Path, Digest: SHA256.HashData(a.Bytes.Span))))
             .OrderBy(f => f.Path, StringComparer.Ordinal)
             .ToArray();
@@ -22,6 +24,11 @@ public static class FileList
             edition.AppendData(digest);
         }
 
-        return string.Concat(files.Select(f => f.Path).Prepend(Convert.ToHexStringLower(edition.GetHashAndReset())[..16]).Select(line => line + "\n"));
+        return string.Concat(
+            files
+                .Select(f => f.Path)
+                .Prepend(Convert.ToHexStringLower(edition.GetHashAndReset())[..16])
+                .Select(line => line + "\n")
+        );
     }
 }

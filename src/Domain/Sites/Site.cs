@@ -1,6 +1,7 @@
 namespace Gradus.Domain;
 
-/// <summary>One client's finished site, in the order of its paths (ordinal). What is audited is exactly what is handed over.</summary>
+/// <summary>One client's finished site, in the order of its paths (ordinal). What is audited is exactly what is handed
+/// over.</summary>
 public sealed record Site
 {
     public Site(ClientId client, IEnumerable<Page> pages, IEnumerable<Asset> assets)
@@ -8,9 +9,13 @@ public sealed record Site
         Client = client;
         Pages = pages.OrderBy(p => p.Path, StringComparer.Ordinal).ToSeries();
         Assets = assets.OrderBy(a => a.Path, StringComparer.Ordinal).ToSeries();
-        var twice = Pages.Select(p => p.Path).Concat(Assets.Select(a => a.Path))
-            .GroupBy(path => path, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
-        if (twice is not null) throw new ArgumentException($"Two files of one site are called '{twice.Key}'.", nameof(pages));
+        var twice = Pages
+            .Select(p => p.Path)
+            .Concat(Assets.Select(a => a.Path))
+            .GroupBy(path => path, StringComparer.OrdinalIgnoreCase)
+            .FirstOrDefault(g => g.Count() > 1);
+        if (twice is not null)
+            throw new ArgumentException($"Two files of one site are called '{twice.Key}'.", nameof(pages));
     }
 
     public ClientId Client { get; }

@@ -3,7 +3,8 @@ namespace Gradus.Domain;
 /// <summary>What must be known of a language to write in it.</summary>
 /// <param name="Code">BCP 47, two letters.</param>
 /// <param name="DecimalMark">What stands before the tenths.</param>
-/// <param name="Plurals">The kinds of whole numbers that the language tells apart, each with its rule; whatever falls under none is <see cref="Other"/>.</param>
+/// <param name="Plurals">The kinds of whole numbers that the language tells apart, each with its rule; whatever falls under none
+/// is <see cref="Other"/>.</param>
 public sealed record Language(string Code, bool IsRightToLeft, string DecimalMark, Series<PluralForm> Plurals)
 {
     /// <summary>The kind that every language has.</summary>

@@ -8,9 +8,7 @@ namespace Gradus.Domain;
 public sealed record Phrase(string Other, FrozenDictionary<string, string> Forms)
 {
     public Phrase(string text)
-        : this(text, FrozenDictionary<string, string>.Empty)
-    {
-    }
+        : this(text, FrozenDictionary<string, string>.Empty) { }
 
     public bool IsCounted => Forms.Count > 0;
 

@@ -4,15 +4,17 @@ using System.Text;
 
 namespace Gradus.Domain;
 
-/// <summary>The words of one language: every phrase of the site that no coach wrote, read from a catalogue file. A word that is missing is a
-/// programmer's mistake, because a catalogue is read whole and checked before it is used.</summary>
+/// <summary>The words of one language: every phrase of the site that no coach wrote, read from a catalogue file. A word that is
+/// missing is a programmer's mistake, because a catalogue is read whole and checked before it is used.</summary>
 public sealed class Words(Language language, FrozenDictionary<string, Phrase> phrases)
 {
-    // Around what reads from left to right inside a line that reads from right to left (Unicode Standard Annex 9: first strong isolate, pop directional isolate).
+    // Around what reads from left to right inside a line that reads from right to left (Unicode Standard Annex 9: first strong
+    // isolate, pop directional isolate).
     private const char Isolate = '\u2068';
     private const char EndIsolate = '\u2069';
 
-    /// <summary>The first letter of the scripts that are written from right to left; the letters before it are of scripts that are not.</summary>
+    /// <summary>The first letter of the scripts that are written from right to left; the letters before it are of scripts that
+    /// are not.</summary>
     private const char FirstOfRightToLeft = '\u0590';
 
     /// <summary>BCP 47.</summary>
@@ -23,10 +25,12 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
 
     public IEnumerable<string> Keys => phrases.Keys.Order(StringComparer.Ordinal);
 
-    /// <summary>The phrase, with each <c>{name}</c> in it replaced. A whole number called <c>n</c>, or else the end of a range called <c>high</c>, chooses the form.</summary>
+    /// <summary>The phrase, with each <c>{name}</c> in it replaced. A whole number called <c>n</c>, or else the end of a range
+    /// called <c>high</c>, chooses the form.</summary>
     public string Say(string key, params ReadOnlySpan<(string Name, object Value)> fills)
     {
-        if (!phrases.TryGetValue(key, out var phrase)) throw new KeyNotFoundException($"The catalogue of '{Language}' has no word '{key}'.");
+        if (!phrases.TryGetValue(key, out var phrase))
+            throw new KeyNotFoundException($"The catalogue of '{Language}' has no word '{key}'.");
         return Fill(phrase.In(NumberIn(fills) is { } number ? language.FormOf(number) : Domain.Language.Other), key, fills);
     }
 
@@ -34,52 +38,67 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
     public string SayOr(string key, string instead) => phrases.ContainsKey(key) ? Say(key) : instead;
 
     /// <summary>A phrase that needs no filling, or null.</summary>
-    public string? Plain(string key) => phrases.GetValueOrDefault(key) is { } phrase && !phrase.Other.Contains('{', StringComparison.Ordinal) ? phrase.Other : null;
+    public string? Plain(string key) =>
+        phrases.GetValueOrDefault(key) is { } phrase && !phrase.Other.Contains('{', StringComparison.Ordinal)
+            ? phrase.Other
+            : null;
 
-    /// <summary>"45 seconds", "2 minutes", "1 minute 30 seconds": the one way a span is written on a page. Below two minutes only full
-    /// minutes are written as minutes, because short holds are counted in seconds.</summary>
+    /// <summary>"45 seconds", "2 minutes", "1 minute 30 seconds": the one way a span is written on a page. Below two minutes only
+    /// full minutes are written as minutes, because short holds are counted in seconds.</summary>
     public string Span(Seconds span)
     {
         var (minutes, seconds) = (span.Value / 60, span.Value % 60);
-        if (minutes == 0 || (span.Value < 120 && seconds > 0)) return Say("seconds", ("n", span.Value));
-        if (seconds == 0) return Say("minutes", ("n", minutes));
-        return Say("minutes-and-seconds", ("minutes", Say("minutes", ("n", minutes))), ("seconds", Say("seconds", ("n", seconds))));
+        if (minutes == 0 || (span.Value < 120 && seconds > 0))
+            return Say("seconds", ("n", span.Value));
+        if (seconds == 0)
+            return Say("minutes", ("n", minutes));
+        return Say(
+            "minutes-and-seconds",
+            ("minutes", Say("minutes", ("n", minutes))),
+            ("seconds", Say("seconds", ("n", seconds)))
+        );
     }
 
     /// <summary>"30 seconds" or "30 to 60 seconds".</summary>
-    public string Spans(Count seconds) => seconds.IsSingle
-        ? Span(new(seconds.Low))
+    public string Spans(Count seconds) =>
+        seconds.IsSingle ? Span(new(seconds.Low))
         : seconds is { Low: >= 120 } && seconds.Low % 60 == 0 && seconds.High % 60 == 0
             ? Say("minutes-range", ("low", seconds.Low / 60), ("high", seconds.High / 60))
-            : Say("seconds-range", ("low", seconds.Low), ("high", seconds.High));
+        : Say("seconds-range", ("low", seconds.Low), ("high", seconds.High));
 
     /// <summary>"3" or "2 to 3".</summary>
-    public string Number(Count number) => number.IsSingle
-        ? number.Low.ToString(CultureInfo.InvariantCulture)
-        : Say("range", ("low", number.Low), ("high", number.High));
+    public string Number(Count number) =>
+        number.IsSingle
+            ? number.Low.ToString(CultureInfo.InvariantCulture)
+            : Say("range", ("low", number.Low), ("high", number.High));
 
     /// <summary>"Monday 7 December 2026", "Montag, 7. Dezember 2026".</summary>
-    public string Date(DateOnly date) => Say(
-        "date",
-        ("weekday", Weekday(date.DayOfWeek)),
-        ("day", date.Day),
-        ("month", Say($"month-{date.Month}")),
-        ("year", date.Year));
+    public string Date(DateOnly date) =>
+        Say(
+            "date",
+            ("weekday", Weekday(date.DayOfWeek)),
+            ("day", date.Day),
+            ("month", Say($"month-{date.Month}")),
+            ("year", date.Year)
+        );
 
     public string Weekday(DayOfWeek day) => Say("weekday-" + day.ToString().ToLowerInvariant());
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public string And(IReadOnlyList<string> items)
     {
-        if (items.Count < 2) return Joined(items, "comma");
+        if (items.Count < 2)
+            return Joined(items, "comma");
         return Say("and", ("before", Joined([.. items.SkipLast(1)], "comma")), ("after", items[^1]));
     }
 
-    /// <summary>Several things in a row, each put behind those before it by a phrase with <c>{before}</c> and <c>{after}</c>.</summary>
+    /// <summary>Several things in a row, each put behind those before it by a phrase with <c>{before}</c> and
+    /// <c>{after}</c>.</summary>
     public string Joined(IReadOnlyList<string> items, string key)
     {
         var said = items.Count > 0 ? items[0] : "";
-        for (var i = 1; i < items.Count; i++) said = Say(key, ("before", said), ("after", items[i]));
+        for (var i = 1; i < items.Count; i++)
+            said = Say(key, ("before", said), ("after", items[i]));
         return said;
     }
 
@@ -87,11 +106,18 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
     /// <param name="weeks">In rising order, at least one.</param>
     public string Weeks(Series<int> weeks)
     {
-        if (weeks.Count == 1) return Say("week", ("week", weeks[0]));
+        if (weeks.Count == 1)
+            return Say("week", ("week", weeks[0]));
         var unbroken = weeks.Count > 2 && weeks[^1] - weeks[0] == weeks.Count - 1;
-        return Say("weeks", ("weeks", unbroken
-            ? Say("range", ("low", weeks[0]), ("high", weeks[^1]))
-            : And([.. weeks.Select(w => w.ToString(CultureInfo.InvariantCulture))])));
+        return Say(
+            "weeks",
+            (
+                "weeks",
+                unbroken
+                    ? Say("range", ("low", weeks[0]), ("high", weeks[^1]))
+                    : And([.. weeks.Select(w => w.ToString(CultureInfo.InvariantCulture))])
+            )
+        );
     }
 
     private string Fill(string phrase, string key, ReadOnlySpan<(string Name, object Value)> fills)
@@ -101,7 +127,8 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
         while (at < phrase.Length)
         {
             var open = phrase.IndexOf('{', at);
-            if (open < 0) break;
+            if (open < 0)
+                break;
             var close = phrase.IndexOf('}', open);
             said.Append(phrase, at, open - at).Append(ValueOf(phrase[(open + 1)..close], key, fills));
             at = close + 1;
@@ -113,16 +140,22 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
     private string ValueOf(string name, string key, ReadOnlySpan<(string Name, object Value)> fills)
     {
         foreach (var fill in fills)
-            if (string.Equals(fill.Name, name, StringComparison.Ordinal)) return Shown(fill.Value);
+            if (string.Equals(fill.Name, name, StringComparison.Ordinal))
+                return Shown(fill.Value);
         throw new ArgumentException($"The phrase '{key}' asks for '{name}', which it is not given.", nameof(name));
     }
 
     /// <summary>A fraction is written to its tenths.</summary>
     private string Shown(object value)
     {
-        if (value is decimal number) return number.ToString("0.#", CultureInfo.InvariantCulture).Replace(".", language.DecimalMark, StringComparison.Ordinal);
+        if (value is decimal number)
+            return number
+                .ToString("0.#", CultureInfo.InvariantCulture)
+                .Replace(".", language.DecimalMark, StringComparison.Ordinal);
         var text = Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
-        return language.IsRightToLeft && text.Any(c => char.IsLetter(c) && c < FirstOfRightToLeft) ? $"{Isolate}{text}{EndIsolate}" : text;
+        return language.IsRightToLeft && text.Any(c => char.IsLetter(c) && c < FirstOfRightToLeft)
+            ? $"{Isolate}{text}{EndIsolate}"
+            : text;
     }
 
     private static int? NumberIn(ReadOnlySpan<(string Name, object Value)> fills)
@@ -130,8 +163,10 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
         int? high = null;
         foreach (var (name, value) in fills)
         {
-            if (name == "n" && value is int number) return number;
-            if (name == "high" && value is int end) high = end;
+            if (name == "n" && value is int number)
+                return number;
+            if (name == "high" && value is int end)
+                high = end;
         }
 
         return high;
@@ -141,7 +176,10 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
 /// <summary>A catalogue for each language.</summary>
 public sealed class WordBook(IEnumerable<Words> catalogues)
 {
-    private readonly FrozenDictionary<string, Words> catalogues = catalogues.ToFrozenDictionary(w => w.Language, StringComparer.Ordinal);
+    private readonly FrozenDictionary<string, Words> catalogues = catalogues.ToFrozenDictionary(
+        w => w.Language,
+        StringComparer.Ordinal
+    );
 
     public IEnumerable<string> Languages => catalogues.Keys.Order(StringComparer.Ordinal);
 

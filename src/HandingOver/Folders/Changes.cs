@@ -11,7 +11,9 @@ internal sealed record Changes(Series<SiteFile> Written, Series<SiteFile> Untouc
     public static Changes Between(Series<SiteFile> wanted, string standing)
     {
         var entries = Directory.Exists(standing) ? FolderListing.Of(standing).ToSeries() : [];
-        var sizes = entries.Where(entry => entry.Kind == EntryKind.File).ToDictionary(entry => entry.Path, entry => entry.Length, StringComparer.Ordinal);
+        var sizes = entries
+            .Where(entry => entry.Kind == EntryKind.File)
+            .ToDictionary(entry => entry.Path, entry => entry.Length, StringComparer.Ordinal);
         var same = wanted.ToLookup(file => sizes.TryGetValue(file.Path, out var size) && IsSame(file, size, standing));
         return new(same[false].ToSeries(), same[true].ToSeries(), NoPartOf(wanted, entries));
     }
@@ -20,13 +22,16 @@ internal sealed record Changes(Series<SiteFile> Written, Series<SiteFile> Untouc
     public static Changes Between(Series<SiteFile> wanted, Series<SiteFile> standing)
     {
         var before = standing.ToDictionary(file => file.Path, file => file.Bytes, StringComparer.Ordinal);
-        var same = wanted.ToLookup(file => before.TryGetValue(file.Path, out var bytes) && bytes.Span.SequenceEqual(file.Bytes.Span));
+        var same = wanted.ToLookup(file =>
+            before.TryGetValue(file.Path, out var bytes) && bytes.Span.SequenceEqual(file.Bytes.Span)
+        );
         var entries = standing.Select(file => new Entry(file.Path, EntryKind.File, file.Bytes.Length)).ToSeries();
         return new(same[false].ToSeries(), same[true].ToSeries(), NoPartOf(wanted, entries));
     }
 
     private static bool IsSame(SiteFile file, long size, string standing) =>
-        size == file.Bytes.Length && (size == 0 || file.Bytes.Span.SequenceEqual(File.ReadAllBytes(Path.Combine(standing, file.Path))));
+        size == file.Bytes.Length
+        && (size == 0 || file.Bytes.Span.SequenceEqual(File.ReadAllBytes(Path.Combine(standing, file.Path))));
 
     private static Series<string> NoPartOf(Series<SiteFile> wanted, Series<Entry> entries)
     {

@@ -9,7 +9,8 @@ internal enum EntryKind
     Link,
 }
 
-/// <summary>Something that stands below a folder: its path from there with <c>/</c> between folders, and its size in bytes.</summary>
+/// <summary>Something that stands below a folder: its path from there with <c>/</c> between folders, and its size in
+/// bytes.</summary>
 internal sealed record Entry(string Path, EntryKind Kind, long Length);
 
 /// <summary>What stands below a folder on the disk.</summary>
@@ -18,7 +19,12 @@ internal static class FolderListing
     /// <summary>Everything below a folder, hidden or not, in no order. Links are listed and never followed.</summary>
     public static IEnumerable<Entry> Of(string folder)
     {
-        var everything = new EnumerationOptions { AttributesToSkip = 0, IgnoreInaccessible = false, RecurseSubdirectories = true };
+        var everything = new EnumerationOptions
+        {
+            AttributesToSkip = 0,
+            IgnoreInaccessible = false,
+            RecurseSubdirectories = true,
+        };
         return new FileSystemEnumerable<Entry>(folder, Seen, everything)
         {
             ShouldRecursePredicate = (ref FileSystemEntry entry) => KindOf(ref entry) == EntryKind.Folder,
@@ -32,5 +38,7 @@ internal static class FolderListing
     }
 
     private static EntryKind KindOf(ref FileSystemEntry entry) =>
-        entry.Attributes.HasFlag(FileAttributes.ReparsePoint) ? EntryKind.Link : entry.IsDirectory ? EntryKind.Folder : EntryKind.File;
+        entry.Attributes.HasFlag(FileAttributes.ReparsePoint) ? EntryKind.Link
+        : entry.IsDirectory ? EntryKind.Folder
+        : EntryKind.File;
 }

@@ -5,12 +5,18 @@ namespace Gradus.HandingOver;
 /// <summary>What a publish that failed or was killed leaves in a target. Only names that Gradus gives are touched.</summary>
 internal static class Leftovers
 {
-    /// <summary>Puts back the site of every client who has none and whose site of before stands beside it; removes everything else left over.</summary>
+    /// <summary>Puts back the site of every client who has none and whose site of before stands beside it; removes everything
+    /// else left over.</summary>
     public static void PutRight(string target)
     {
-        var names = Directory.EnumerateFileSystemEntries(target, Places.Mark + "*").Select(path => Path.GetFileName(path)).ToSeries();
-        foreach (var client in ClientsOf(names, Places.NewMark)) Remove(Places.Of(target, client).New);
-        foreach (var client in ClientsOf(names, Places.NewMark, SiteZip.Ending)) Remove(Places.OfZip(target, client).New);
+        var names = Directory
+            .EnumerateFileSystemEntries(target, Places.Mark + "*")
+            .Select(path => Path.GetFileName(path))
+            .ToSeries();
+        foreach (var client in ClientsOf(names, Places.NewMark))
+            Remove(Places.Of(target, client).New);
+        foreach (var client in ClientsOf(names, Places.NewMark, SiteZip.Ending))
+            Remove(Places.OfZip(target, client).New);
         foreach (var client in ClientsOf(names, Places.OldMark))
         {
             var places = Places.Of(target, client);
@@ -28,11 +34,14 @@ internal static class Leftovers
     /// <summary>Removes a folder with all in it, or whatever else has the name. Links are removed, never followed.</summary>
     public static void Remove(string path)
     {
-        if (Directory.Exists(path)) Directory.Delete(path, recursive: true);
-        else File.Delete(path);
+        if (Directory.Exists(path))
+            Directory.Delete(path, recursive: true);
+        else
+            File.Delete(path);
     }
 
-    /// <summary>As <see cref="Remove"/>, where the work is done and what cannot be removed now is left for the next publish.</summary>
+    /// <summary>As <see cref="Remove"/>, where the work is done and what cannot be removed now is left for the next
+    /// publish.</summary>
     public static void TryRemove(string path)
     {
         try
@@ -45,10 +54,11 @@ internal static class Leftovers
         }
     }
 
-    private static IEnumerable<ClientId> ClientsOf(Series<string> names, string mark, string ending = "") => names
-        .Where(name => name.StartsWith(mark, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal))
-        .Select(name => name[mark.Length..^ending.Length])
-        .Where(Id.IsValid)
-        .Order(StringComparer.Ordinal)
-        .Select(id => new ClientId(id));
+    private static IEnumerable<ClientId> ClientsOf(Series<string> names, string mark, string ending = "") =>
+        names
+            .Where(name => name.StartsWith(mark, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal))
+            .Select(name => name[mark.Length..^ending.Length])
+            .Where(Id.IsValid)
+            .Order(StringComparer.Ordinal)
+            .Select(id => new ClientId(id));
 }

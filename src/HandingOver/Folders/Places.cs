@@ -5,7 +5,8 @@ namespace Gradus.HandingOver;
 /// <summary>Where one form of one client's site stands, folder, zip or page, all beside each other in the target.</summary>
 /// <param name="Site">What the client is given.</param>
 /// <param name="New">Being built, or about to be removed: nobody relies on it, and it may be cut off anywhere.</param>
-/// <param name="Old">The folder of before, between two renames; always whole. A zip needs none: it is put in place by one.</param>
+/// <param name="Old">The folder of before, between two renames; always whole. A zip needs none: it is put in place by
+/// one.</param>
 internal sealed record Places(string Site, string New, string Old)
 {
     /// <summary>How every name begins that Gradus keeps for itself in a target.</summary>

@@ -10,15 +10,18 @@ internal static class NewFile
         using var file = File.OpenHandle(places.New, FileMode.CreateNew, FileAccess.Write);
         // Before the first byte: a coach who closed a client's file to others must not find it open for a moment.
         const UnixFileMode Owner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        if (!OperatingSystem.IsWindows() && File.Exists(places.Site)) File.SetUnixFileMode(file, File.GetUnixFileMode(places.Site) | Owner);
+        if (!OperatingSystem.IsWindows() && File.Exists(places.Site))
+            File.SetUnixFileMode(file, File.GetUnixFileMode(places.Site) | Owner);
         RandomAccess.Write(file, bytes, 0);
         RandomAccess.FlushToDisk(file);
     }
 
-    /// <summary>One call of the system, whether a file stands there or not; whoever has the old one open goes on reading the old one.</summary>
+    /// <summary>One call of the system, whether a file stands there or not; whoever has the old one open goes on reading the old
+    /// one.</summary>
     public static void Put(Places places)
     {
         File.Move(places.New, places.Site, overwrite: true);
-        if (Path.GetDirectoryName(places.Site) is { } target) SystemCalls.FlushFolder(target);
+        if (Path.GetDirectoryName(places.Site) is { } target)
+            SystemCalls.FlushFolder(target);
     }
 }

@@ -3,8 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>Reads a published zip back. It is not trusted: nothing is unpacked onto the disk, and its list and layout are judged whole before the first
-/// file in it is read.</summary>
+/// <summary>Reads a published zip back. It is not trusted: nothing is unpacked onto the disk, and its list and layout are judged
+/// whole before the first file in it is read.</summary>
 internal static class PublishedZip
 {
     private const string Again = "Publish the site again.";
@@ -13,15 +13,18 @@ internal static class PublishedZip
     private const long LongestList = 1024L * PublishedSite.MostFiles;
 
     /// <summary>The files of the site in the order of the zip, their paths without the client's folder.</summary>
-    /// <exception cref="HandOverException">It is no whole zip as Gradus packs them, or holds anything other than the plain files of one site of
-    /// this client.</exception>
-    public static Series<SiteFile> FilesOf(string zip, ClientId client) => Opened(zip, client, entries => entries
-        .Select(entry => new SiteFile(entry.FullName[(client.Text.Length + 1)..], BytesOf(zip, entry))).ToSeries());
+    /// <exception cref="HandOverException">It is no whole zip as Gradus packs them, or holds anything other than the plain files
+    /// of one site of this client.</exception>
+    public static Series<SiteFile> FilesOf(string zip, ClientId client) =>
+        Opened(zip, client, entries =>
+            entries.Select(entry => new SiteFile(entry.FullName[(client.Text.Length + 1)..], BytesOf(zip, entry))).ToSeries()
+        );
 
     /// <summary>Whether a file is the zip of a site of this client, as far as its list tells. No file of it is read.</summary>
     public static bool IsSiteOf(string zip, ClientId client)
     {
-        if (!File.Exists(zip)) return false;
+        if (!File.Exists(zip))
+            return false;
         try
         {
             return Opened(zip, client, entries => entries.Any(entry => entry.FullName == $"{client}/{SiteFile.FrontPage}"));
@@ -41,7 +44,8 @@ internal static class PublishedZip
             var end = EndOf(zip, file);
             using var archive = new ZipArchive(file, ZipArchiveMode.Read, leaveOpen: true, SiteZip.Names);
             ZipList.Check(archive, zip, client);
-            if (!PlainZip.Is(file.SafeFileHandle, end)) throw new HandOverException($"'{zip}' is damaged, or was packed anew by another program.", Again);
+            if (!PlainZip.Is(file.SafeFileHandle, end))
+                throw new HandOverException($"'{zip}' is damaged, or was packed anew by another program.", Again);
             return read(archive.Entries);
         }
         catch (Exception cause) when (cause is InvalidDataException or EndOfStreamException)
@@ -53,11 +57,21 @@ internal static class PublishedZip
     private static void RefuseOtherThanFile(string zip)
     {
         var file = new FileInfo(zip);
-        if (file.LinkTarget is not null) throw new HandOverException($"'{zip}' is a link and may lead out of the site.", "Remove it, and publish the site again.");
-        if (Directory.Exists(zip)) throw new HandOverException($"'{zip}' is a folder, not a zip.", "Move it away, and publish the site again.");
-        if (!file.Exists) throw new HandOverException($"There is no published site in '{zip}'.", "Publish it first, or name another folder with --site.");
+        if (file.LinkTarget is not null)
+            throw new HandOverException(
+                $"'{zip}' is a link and may lead out of the site.",
+                "Remove it, and publish the site again."
+            );
+        if (Directory.Exists(zip))
+            throw new HandOverException($"'{zip}' is a folder, not a zip.", "Move it away, and publish the site again.");
+        if (!file.Exists)
+            throw new HandOverException(
+                $"There is no published site in '{zip}'.",
+                "Publish it first, or name another folder with --site."
+            );
         // A file of no bytes is not opened: it may be a pipe, which would be waited for without end.
-        if (file.Length < ZipEnd.Length) throw NoZip(zip);
+        if (file.Length < ZipEnd.Length)
+            throw NoZip(zip);
     }
 
     /// <summary>.NET takes in the whole list before anything can be asked of it, so its length is judged first.</summary>
@@ -65,10 +79,15 @@ internal static class PublishedZip
     {
         var last = new byte[ZipEnd.Length];
         var length = RandomAccess.GetLength(file.SafeFileHandle);
-        if (length < last.Length || RandomAccess.Read(file.SafeFileHandle, last, length - last.Length) != last.Length || ZipEnd.Of(last, length) is not { } end)
+        if (
+            length < last.Length
+            || RandomAccess.Read(file.SafeFileHandle, last, length - last.Length) != last.Length
+            || ZipEnd.Of(last, length) is not { } end
+        )
             throw NoZip(zip);
         return end.Entries <= PublishedSite.MostFiles && end.Size <= LongestList
-            ? end : throw new HandOverException($"'{zip}' holds more than {PublishedSite.MostFiles} files.", Again);
+            ? end
+            : throw new HandOverException($"'{zip}' holds more than {PublishedSite.MostFiles} files.", Again);
     }
 
     private static HandOverException NoZip(string zip) => new($"'{zip}' is no zip, or no plain whole one.", Again);
@@ -78,6 +97,8 @@ internal static class PublishedZip
         using var content = entry.Open();
         var bytes = new byte[entry.Length];
         content.ReadExactly(bytes);
-        return CheckSum.Of(bytes) == entry.Crc32 ? bytes : throw new HandOverException($"'{entry.FullName}' in '{zip}' is damaged.", Again);
+        return CheckSum.Of(bytes) == entry.Crc32
+            ? bytes
+            : throw new HandOverException($"'{entry.FullName}' in '{zip}' is damaged.", Again);
     }
 }

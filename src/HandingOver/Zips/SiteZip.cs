@@ -5,7 +5,8 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>A whole site as the bytes of one zip; the same site gives the same bytes on any machine, in any zone, on any day.</summary>
+/// <summary>A whole site as the bytes of one zip; the same site gives the same bytes on any machine, in any zone, on any
+/// day.</summary>
 internal static class SiteZip
 {
     public const string Ending = ".zip";
@@ -16,15 +17,17 @@ internal static class SiteZip
     /// <summary>The earliest moment that a zip can say; it says no zone.</summary>
     private static readonly DateTimeOffset Earliest = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
-    /// <summary>A plain file that all may read and its owner may write, <c>0100644</c> in the upper half as Unix has it.</summary>
+    /// <summary>A plain file that all may read and its owner may write, <c>0100644</c> in the upper half as Unix has
+    /// it.</summary>
     private const int PlainFile = unchecked((int)(0x81a4u << 16));
 
-    /// <summary>Where an entry of the list says on which system it was made, and what it says for Unix (APPNOTE.TXT 4.3.12, 4.4.2.2).</summary>
+    /// <summary>Where an entry of the list says on which system it was made, and what it says for Unix (APPNOTE.TXT 4.3.12,
+    /// 4.4.2.2).</summary>
     private const int MadeOnAt = 5;
     private const byte Unix = 3;
 
-    /// <summary>Every file under one folder named by the client, so that unpacking makes one folder; in the order given; nothing is compressed,
-    /// because what a compressor makes of a file differs between its versions.</summary>
+    /// <summary>Every file under one folder named by the client, so that unpacking makes one folder; in the order given; nothing
+    /// is compressed, because what a compressor makes of a file differs between its versions.</summary>
     /// <exception cref="HandOverException">The site is larger than what could be read back.</exception>
     public static byte[] BytesOf(ClientId client, Series<SiteFile> files)
     {
@@ -33,16 +36,18 @@ internal static class SiteZip
         using var bytes = new MemoryStream();
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true, Names))
         {
-            foreach (var file in files) Add(zip, $"{client}/{file.Path}", file.Bytes.Span);
+            foreach (var file in files)
+                Add(zip, $"{client}/{file.Path}", file.Bytes.Span);
         }
         return SaidToBeMadeOnUnix(bytes.ToArray());
     }
 
-    /// <summary>.NET writes into every entry of the list which kind of system it ran on. The attributes are those of Unix everywhere, and the bytes
-    /// must be the same everywhere.</summary>
+    /// <summary>.NET writes into every entry of the list which kind of system it ran on. The attributes are those of Unix
+    /// everywhere, and the bytes must be the same everywhere.</summary>
     internal static byte[] SaidToBeMadeOnUnix(byte[] zip)
     {
-        if (ZipEnd.Of(zip.AsSpan(^ZipEnd.Length..), zip.Length) is not { } end) throw new InvalidOperationException("A zip of ours has no end.");
+        if (ZipEnd.Of(zip.AsSpan(^ZipEnd.Length..), zip.Length) is not { } end)
+            throw new InvalidOperationException("A zip of ours has no end.");
         var at = (int)end.Start;
         for (var n = 0; n < end.Entries; n++)
         {

@@ -13,14 +13,18 @@ internal sealed record ZipEnd(int Entries, long Start, long Size)
 
     private const uint Signature = 0x06054b50;
 
-    /// <summary>Reads the last bytes of a zip of the given length. Null where they are no such record, or not that of a plain zip: one piece, no
-    /// remark, nothing between the list and its end. A zip so large that it needs longer numbers is none of ours.</summary>
+    /// <summary>Reads the last bytes of a zip of the given length. Null where they are no such record, or not that of a plain
+    /// zip: one piece, no remark, nothing between the list and its end. A zip so large that it needs longer numbers is none of
+    /// ours.</summary>
     public static ZipEnd? Of(ReadOnlySpan<byte> last, long lengthOfZip)
     {
-        if (last.Length != Length || BinaryPrimitives.ReadUInt32LittleEndian(last) != Signature) return null;
+        if (last.Length != Length || BinaryPrimitives.ReadUInt32LittleEndian(last) != Signature)
+            return null;
         var entries = Number(last[10..]);
-        long size = BinaryPrimitives.ReadUInt32LittleEndian(last[12..]), start = BinaryPrimitives.ReadUInt32LittleEndian(last[16..]);
-        var inOnePiece = Number(last[4..]) == 0 && Number(last[6..]) == 0 && Number(last[8..]) == entries && entries < ushort.MaxValue;
+        long size = BinaryPrimitives.ReadUInt32LittleEndian(last[12..]),
+            start = BinaryPrimitives.ReadUInt32LittleEndian(last[16..]);
+        var inOnePiece =
+            Number(last[4..]) == 0 && Number(last[6..]) == 0 && Number(last[8..]) == entries && entries < ushort.MaxValue;
         return inOnePiece && Number(last[20..]) == 0 && start + size + Length == lengthOfZip ? new(entries, start, size) : null;
     }
 

@@ -23,13 +23,24 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
             case CodeInline code:
                 return [new Inline.Plain(code.Content)];
             case HtmlEntityInline entity:
-                return [new Inline.Plain(new([.. entity.Transcoded.ToString().Select(c => ControlCharacters.Contains(c) ? '\uFFFD' : c)]))];
+                return
+                [
+                    new Inline.Plain(
+                        new([.. entity.Transcoded.ToString().Select(c => ControlCharacters.Contains(c) ? '\uFFFD' : c)])
+                    ),
+                ];
             case LineBreakInline:
                 return [new Inline.Plain(" ")];
             case EmphasisInline emphasis:
                 return [new Inline.Emphasis(emphasis.DelimiterCount > 1, Of(emphasis))];
             case HtmlInline html:
-                sheet.Warn(Faults.HtmlInText, Place(html, 0), "This is HTML; the page shows it as the text it is.", "Take it out; write *word* to stress something.", html.Tag.Length);
+                sheet.Warn(
+                    Faults.HtmlInText,
+                    Place(html, 0),
+                    "This is HTML; the page shows it as the text it is.",
+                    "Take it out; write *word* to stress something.",
+                    html.Tag.Length
+                );
                 return [new Inline.Plain(html.Tag)];
             case AutolinkInline auto:
                 return Link((auto.IsEmail ? "mailto:" : "") + auto.Url, [new Inline.Plain(auto.Url)], Place(auto, 0));
@@ -52,13 +63,15 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
         {
             foreach (Match match in PlaceholderShape().Matches(text))
             {
-                if (match.Index > at) inlines.Add(new Inline.Plain(text[at..match.Index]));
+                if (match.Index > at)
+                    inlines.Add(new Inline.Plain(text[at..match.Index]));
                 inlines.Add(new Inline.Placeholder(match.Groups[1].Value, Place(literal, match.Index)));
                 at = match.Index + match.Length;
             }
         }
 
-        if (at < text.Length) inlines.Add(new Inline.Plain(text[at..]));
+        if (at < text.Length)
+            inlines.Add(new Inline.Plain(text[at..]));
         return inlines;
     }
 
@@ -68,16 +81,31 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
             return [new Inline.Link(uri.AbsoluteUri, text, at)];
         if (ExerciseIn(address) is { } id)
         {
-            if (rules.Exercises.Contains(id)) return [new Inline.ExerciseLink(new(id), text, at)];
+            if (rules.Exercises.Contains(id))
+                return [new Inline.ExerciseLink(new(id), text, at)];
             sheet.Fault(
-                Faults.LinkBroken, at, $"This link leads to an exercise that there is not: {Quote.Of(id)}.",
-                Nearest.Ask(address, rules.Exercises.Order(StringComparer.Ordinal).Select(known => known + ".md"), $"Write exercises/{id}.md, or take the link out."));
+                Faults.LinkBroken,
+                at,
+                $"This link leads to an exercise that there is not: {Quote.Of(id)}.",
+                Nearest.Ask(
+                    address,
+                    rules.Exercises.Order(StringComparer.Ordinal).Select(known => known + ".md"),
+                    $"Write exercises/{id}.md, or take the link out."
+                )
+            );
             return text;
         }
 
         sheet.Fault(
-            Faults.AddressRefused, at, address.Length == 0 ? "This link leads nowhere." : $"A link cannot lead to {Quote.Of(address)}.",
-            Nearest.Ask(address, rules.Exercises.Order(StringComparer.Ordinal).Select(id => id + ".md"), "Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel."));
+            Faults.AddressRefused,
+            at,
+            address.Length == 0 ? "This link leads nowhere." : $"A link cannot lead to {Quote.Of(address)}.",
+            Nearest.Ask(
+                address,
+                rules.Exercises.Order(StringComparer.Ordinal).Select(id => id + ".md"),
+                "Link to another exercise's file, by its name and .md, or to an address that begins with https, mailto or tel."
+            )
+        );
         return text;
     }
 
@@ -86,16 +114,36 @@ internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRule
         var mention = new MediaMention(sheet, picture.Url ?? "", Place(picture, 0), picture.Span.Length);
         var shows = Prose.PlainOf(Of(picture));
         if (shows.Length == 0)
-            mention.Fault(Faults.PictureWithoutText, $"Nothing says in words what this {(mention.IsClip ? "clip" : "picture")} shows.", "Write it between the square brackets: ![The heel is down](ankle-rock.jpg).");
-        if (!mention.IsClip) return [rules.Media.FindPicture(mention) is { } found ? new Inline.Picture(found.Path, shows, found.Width, found.Height, mention.At) : new Inline.Plain(shows)];
+            mention.Fault(
+                Faults.PictureWithoutText,
+                $"Nothing says in words what this {(mention.IsClip ? "clip" : "picture")} shows.",
+                "Write it between the square brackets: ![The heel is down](ankle-rock.jpg)."
+            );
+        if (!mention.IsClip)
+            return
+            [
+                rules.Media.FindPicture(mention) is { } found
+                    ? new Inline.Picture(found.Path, shows, found.Width, found.Height, mention.At)
+                    : new Inline.Plain(shows),
+            ];
         if (!rules.Clips)
-            mention.Fault(Faults.AddressRefused, "A clip can stand only in the text of an exercise.", "Put it below '## Do' of the exercise that it shows.");
-        return [rules.Media.FindClip(mention) is { } clip && rules.Clips ? new Inline.Clip(clip.Path, clip.Still.Path, shows, clip.Width, clip.Height, null, "", mention.At) : new Inline.Plain(shows)];
+            mention.Fault(
+                Faults.AddressRefused,
+                "A clip can stand only in the text of an exercise.",
+                "Put it below '## Do' of the exercise that it shows."
+            );
+        return
+        [
+            rules.Media.FindClip(mention) is { } clip && rules.Clips
+                ? new Inline.Clip(clip.Path, clip.Still.Path, shows, clip.Width, clip.Height, null, "", mention.At)
+                : new Inline.Plain(shows),
+        ];
     }
 
     private static string? ExerciseIn(string address)
     {
-        var file = address.StartsWith("../exercises/", StringComparison.Ordinal) ? address["../exercises/".Length..]
+        var file =
+            address.StartsWith("../exercises/", StringComparison.Ordinal) ? address["../exercises/".Length..]
             : address.StartsWith("../../exercises/", StringComparison.Ordinal) ? address["../../exercises/".Length..]
             : address;
         return file.EndsWith(".md", StringComparison.Ordinal) && Id.IsValid(file[..^3]) ? file[..^3] : null;

@@ -27,14 +27,21 @@ internal sealed class ProseReader
     /// <param name="firstLine">The line of the file at which the text begins, from 1.</param>
     public static Prose Read(Sheet sheet, string markdown, int firstLine, ProseRules rules)
     {
-        if (markdown.Count(c => c == '[') > BracketLimit) return Refused("This text has more than 2,000 square brackets.");
-        if (Parsed(markdown) is not { } document) return Refused("Lists, quotes or emphasis are nested too deep in this text.");
+        if (markdown.Count(c => c == '[') > BracketLimit)
+            return Refused("This text has more than 2,000 square brackets.");
+        if (Parsed(markdown) is not { } document)
+            return Refused("Lists, quotes or emphasis are nested too deep in this text.");
         var reader = new ProseReader(sheet, firstLine, rules);
         return new(document.SelectMany(reader.Blocks).ToSeries());
 
         Prose Refused(string message)
         {
-            sheet.Fault(Faults.FileUnreadable, sheet.At(firstLine, 1), message, "Look for a character that is repeated by mistake, and take it out.");
+            sheet.Fault(
+                Faults.FileUnreadable,
+                sheet.At(firstLine, 1),
+                message,
+                "Look for a character that is repeated by mistake, and take it out."
+            );
             return Prose.Empty;
         }
     }
@@ -64,7 +71,12 @@ internal sealed class ProseReader
             case ContainerBlock container:
                 return container.SelectMany(Blocks);
             case HtmlBlock html:
-                sheet.Warn(Faults.HtmlInText, at, "This is HTML; the page shows it as the text it is.", "Take it out; leave a line empty between paragraphs.");
+                sheet.Warn(
+                    Faults.HtmlInText,
+                    at,
+                    "This is HTML; the page shows it as the text it is.",
+                    "Take it out; leave a line empty between paragraphs."
+                );
                 return Written(html, at);
             case CodeBlock code:
                 return Written(code, at);
@@ -90,6 +102,7 @@ internal sealed class ProseReader
 /// <param name="Media">Where pictures and clips are found.</param>
 internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, MediaShelf Media)
 {
-    /// <summary>Whether a clip may stand in it: it shows how something is done, so it stands where the exercise's cautions stand before it.</summary>
+    /// <summary>Whether a clip may stand in it: it shows how something is done, so it stands where the exercise's cautions stand
+    /// before it.</summary>
     public bool Clips => Placeholders;
 }

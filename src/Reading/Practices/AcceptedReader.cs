@@ -9,9 +9,18 @@ internal static class AcceptedReader
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
-            sheet.Fault(Faults.ValueWrong, node.At, $"This file is a list of accepted warnings, but here is {node.Kind}.", "Begin each on its own line with a hyphen.");
+            sheet.Fault(
+                Faults.ValueWrong,
+                node.At,
+                $"This file is a list of accepted warnings, but here is {node.Kind}.",
+                "Begin each on its own line with a hyphen."
+            );
         return (node is YamlNode.Listing list ? list.Items : [])
-            .Select(item => Fields.Of(sheet, item, "an accepted warning")).OfType<Fields>().Select(One).OfType<Acceptance>().ToSeries();
+            .Select(item => Fields.Of(sheet, item, "an accepted warning"))
+            .OfType<Fields>()
+            .Select(One)
+            .OfType<Acceptance>()
+            .ToSeries();
     }
 
     private static Acceptance? One(Fields fields)
@@ -22,6 +31,8 @@ internal static class AcceptedReader
         var by = fields.NeedText("by");
         var until = fields.NeedDate("until");
         fields.Done();
-        return rule is null || file is null || because is null || by is null || until is null ? null : new(new(rule.Value), file, because, by, until.Value, rule.At);
+        return rule is null || file is null || because is null || by is null || until is null
+            ? null
+            : new(new(rule.Value), file, because, by, until.Value, rule.At);
     }
 }

@@ -12,19 +12,23 @@ internal static partial class AnswersReader
     [GeneratedRegex(@"^(?<level>10|[1-9]) (?:(?<side>left|right) )?(?<region>[a-z -]+)\z", RegexOptions.CultureInvariant)]
     private static partial Regex PainShape();
 
-    /// <summary>One for each condition that was asked; null where none of them can be read, so that nobody says of any that it was not asked.</summary>
+    /// <summary>One for each condition that was asked; null where none of them can be read, so that nobody says of any that it
+    /// was not asked.</summary>
     public static Series<Answer>? In(Fields fields, KnownIds known)
     {
         var isThere = fields.Has("answers");
-        if (fields.NeedGroup("answers", "answers") is not { } group) return isThere ? null : [];
+        if (fields.NeedGroup("answers", "answers") is not { } group)
+            return isThere ? null : [];
         var answers = new List<Answer>();
         var misspelt = new List<Answer>();
         foreach (var entry in group.Entries)
         {
             var condition = known.ConditionsOf(group.Sheet, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
             var reply = ReplyIn(group.Sheet, entry, known);
-            if (condition is not null && reply is not null) answers.Add(new(condition.Value, reply, entry.Value.At));
-            else if (condition is null && Meant(entry.Key, known) is { } meant) misspelt.Add(new(meant, new Reply.Unread(), entry.Value.At));
+            if (condition is not null && reply is not null)
+                answers.Add(new(condition.Value, reply, entry.Value.At));
+            else if (condition is null && Meant(entry.Key, known) is { } meant)
+                misspelt.Add(new(meant, new Reply.Unread(), entry.Value.At));
         }
 
         return answers.Concat(misspelt).DistinctBy(a => a.Condition).ToSeries();
@@ -32,48 +36,76 @@ internal static partial class AnswersReader
 
     /// <summary>The condition that a misspelt id stands for, as far as one is near.</summary>
     private static ConditionId? Meant(string written, KnownIds known) =>
-        Nearest.To(written, (known.Conditions.Ids ?? new HashSet<string>()).Where(Id.IsValid).Order(StringComparer.Ordinal)) is { } meant ? new(meant) : null;
+        Nearest.To(written, (known.Conditions.Ids ?? new HashSet<string>()).Where(Id.IsValid).Order(StringComparer.Ordinal))
+            is { } meant
+            ? new(meant)
+            : null;
 
     /// <summary>Null where the condition was not asked, in so many words.</summary>
     private static Reply? ReplyIn(Sheet sheet, YamlEntry entry, KnownIds known)
     {
-        if (entry.Key == AlwaysAsked.PainNow.Text) return PainsIn(sheet, entry);
-        if (Values.Text(sheet, entry.Key, entry.Value) is not { } text) return new Reply.Unread();
+        if (entry.Key == AlwaysAsked.PainNow.Text)
+            return PainsIn(sheet, entry);
+        if (Values.Text(sheet, entry.Key, entry.Value) is not { } text)
+            return new Reply.Unread();
         if (!Replies.Contains(text.Value))
         {
-            Values.Wrong(sheet, text, $"{Quote.Of(text.Value)} is no answer.", Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left."));
+            Values.Wrong(
+                sheet,
+                text,
+                $"{Quote.Of(text.Value)} is no answer.",
+                Nearest.Ask(text.Value, Replies, "Write yes, no, not asked, or where it has sides: yes, left.")
+            );
             return new Reply.Unread();
         }
 
         if (text.Value.StartsWith("yes, ", StringComparison.Ordinal) && known.Conditions.Unsided.Contains(entry.Key))
         {
-            Values.Wrong(sheet, text, $"{Quote.Of(entry.Key)} has no left and right, but the answer names a side.", "Write yes, or add 'sided: yes' to this condition in conditions.yaml.");
+            Values.Wrong(
+                sheet,
+                text,
+                $"{Quote.Of(entry.Key)} has no left and right, but the answer names a side.",
+                "Write yes, or add 'sided: yes' to this condition in conditions.yaml."
+            );
             return new Reply.Unread();
         }
 
         return ReplyOf(text.Value);
     }
 
-    private static Reply? ReplyOf(string text) => text switch
-    {
-        "not asked" => null,
-        "no" => new Reply.No(),
-        "yes, left" => new Reply.Yes(Side.Left),
-        "yes, right" => new Reply.Yes(Side.Right),
-        _ => new Reply.Yes(null),
-    };
+    private static Reply? ReplyOf(string text) =>
+        text switch
+        {
+            "not asked" => null,
+            "no" => new Reply.No(),
+            "yes, left" => new Reply.Yes(Side.Left),
+            "yes, right" => new Reply.Yes(Side.Right),
+            _ => new Reply.Yes(null),
+        };
 
     /// <summary>"no", or 0, where nothing hurts; else how much and where, as <c>4 left knee</c>, or a list of these.</summary>
     private static Reply? PainsIn(Sheet sheet, YamlEntry entry)
     {
-        if (entry.Value is YamlNode.Text { Value: "no" or "0" }) return new Reply.No();
-        if (entry.Value is YamlNode.Text { Value: "not asked" }) return null;
-        Mention<string>[] written = entry.Value is YamlNode.Listing ? [.. Values.Texts(sheet, entry.Key, entry.Value)]
-            : Values.Text(sheet, entry.Key, entry.Value) is { } one ? [new(one.Value, one.At)] : [];
+        if (entry.Value is YamlNode.Text { Value: "no" or "0" })
+            return new Reply.No();
+        if (entry.Value is YamlNode.Text { Value: "not asked" })
+            return null;
+        Mention<string>[] written =
+            entry.Value is YamlNode.Listing ? [.. Values.Texts(sheet, entry.Key, entry.Value)]
+            : Values.Text(sheet, entry.Key, entry.Value) is { } one ? [new(one.Value, one.At)]
+            : [];
         if (entry.Value is YamlNode.Listing { Items.Count: 0 })
-            sheet.Fault(Faults.ValueWrong, entry.Value.At, "This list names no place that hurts.", "Write 0 where nothing hurts, else how much and where: 4 left knee.", "[]".Length);
+            sheet.Fault(
+                Faults.ValueWrong,
+                entry.Value.At,
+                "This list names no place that hurts.",
+                "Write 0 where nothing hurts, else how much and where: 4 left knee.",
+                "[]".Length
+            );
         var places = written.Select(w => PainOf(sheet, w)).ToArray();
-        return places.Length == 0 || places.Contains(null) ? new Reply.Unread() : new Reply.Pains(places.OfType<Pain>().ToSeries());
+        return places.Length == 0 || places.Contains(null)
+            ? new Reply.Unread()
+            : new Reply.Pains(places.OfType<Pain>().ToSeries());
     }
 
     private static Pain? PainOf(Sheet sheet, Mention<string> written)
@@ -82,15 +114,37 @@ internal static partial class AnswersReader
         if (!shape.Success)
         {
             sheet.Fault(
-                Faults.ValueWrong, written.At, $"{Quote.Of(written.Value)} does not say how much it hurts and where.",
-                "Write 0 where nothing hurts, else a number from 1 to 10, the side where there is one, and the region: 4 left knee; several places as a list: [4 left knee, 2 neck].", written.Value.Length);
+                Faults.ValueWrong,
+                written.At,
+                $"{Quote.Of(written.Value)} does not say how much it hurts and where.",
+                "Write 0 where nothing hurts, else a number from 1 to 10, the side where there is one, and the region: 4 "
+                    + "left knee; several places as a list: [4 left knee, 2 neck].",
+                written.Value.Length
+            );
             return null;
         }
 
         var (side, region) = (shape.Groups["side"], shape.Groups["region"]);
-        if (ExerciseWords.RegionOf(sheet, new(region.Value, written.At with { Column = written.At.Column + region.Index })) is not { } where) return null;
-        if (!side.Success || where.IsSided) return new(int.Parse(shape.Groups["level"].ValueSpan, CultureInfo.InvariantCulture), where, !side.Success ? null : side.Value == "left" ? Side.Left : Side.Right);
-        sheet.Fault(Faults.ValueWrong, written.At, $"{Quote.Of(where.Name)} has no left and right, but the answer names a side.", "Take the side out.", written.Value.Length);
+        if (
+            ExerciseWords.RegionOf(sheet, new(region.Value, written.At with { Column = written.At.Column + region.Index }))
+            is not { } where
+        )
+            return null;
+        if (!side.Success || where.IsSided)
+            return new(
+                int.Parse(shape.Groups["level"].ValueSpan, CultureInfo.InvariantCulture),
+                where,
+                !side.Success ? null
+                    : side.Value == "left" ? Side.Left
+                    : Side.Right
+            );
+        sheet.Fault(
+            Faults.ValueWrong,
+            written.At,
+            $"{Quote.Of(where.Name)} has no left and right, but the answer names a side.",
+            "Take the side out.",
+            written.Value.Length
+        );
         return null;
     }
 }

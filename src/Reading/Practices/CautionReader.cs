@@ -6,12 +6,16 @@ internal static class CautionReader
 {
     private static readonly (string, CautionKind)[] Kinds =
     [
-        ("stop", CautionKind.Stop), ("ease-off", CautionKind.EaseOff), ("take-care", CautionKind.TakeCare), ("expect", CautionKind.Expect),
+        ("stop", CautionKind.Stop),
+        ("ease-off", CautionKind.EaseOff),
+        ("take-care", CautionKind.TakeCare),
+        ("expect", CautionKind.Expect),
     ];
 
     public static Caution? Read(Sheet sheet, CautionId id, KnownIds known)
     {
-        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a caution") is not { } fields) return null;
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a caution") is not { } fields)
+            return null;
         var title = fields.NeedText("title");
         var kind = fields.NeedChoice("kind", Kinds);
         var attachment = AttachmentIn(fields, known);
@@ -25,7 +29,12 @@ internal static class CautionReader
     {
         var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Media));
         if (!body.Lines().Any())
-            sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "This caution does not say what to do.", "Write a sentence or two below the header.");
+            sheet.Fault(
+                Faults.KeyMissing,
+                sheet.At(headed.BodyLine, 1),
+                "This caution does not say what to do.",
+                "Write a sentence or two below the header."
+            );
         return body;
     }
 
@@ -36,11 +45,16 @@ internal static class CautionReader
 
     private static Attachment? AttachmentIn(Fields fields, KnownIds known)
     {
-        if (fields.Group("attaches-to", "attaches-to") is not { } to) return fields.Has("attaches-to") ? Everywhere : null;
+        if (fields.Group("attaches-to", "attaches-to") is not { } to)
+            return fields.Has("attaches-to") ? Everywhere : null;
         var attachment = new Attachment(
-            to.Choice("stage", ExerciseWords.Stages), to.Choice("position", ExerciseWords.Positions), known.MotionOf(to.Sheet, to.Mention("trains"))?.Name,
-            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")), ExerciseWords.PropertyOf(to.Sheet, to.Mention("property"), ExerciseWords.AttachedProperties),
-            to.Choice("age", Ages));
+            to.Choice("stage", ExerciseWords.Stages),
+            to.Choice("position", ExerciseWords.Positions),
+            known.MotionOf(to.Sheet, to.Mention("trains"))?.Name,
+            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")),
+            ExerciseWords.PropertyOf(to.Sheet, to.Mention("property"), ExerciseWords.AttachedProperties),
+            to.Choice("age", Ages)
+        );
         to.Done();
         return attachment;
     }

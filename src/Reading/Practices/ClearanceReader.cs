@@ -23,7 +23,13 @@ internal static partial class ClearanceReader
         var limits = LimitsIn(fields);
         fields.Done();
         if (on > until)
-            fields.Sheet.Fault(Faults.ValueWrong, fields.Take("until")?.At ?? fields.At, "This clearance ends before it begins.", "Correct 'on' or 'until'.", "2026-12-07".Length);
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                fields.Take("until")?.At ?? fields.At,
+                "This clearance ends before it begins.",
+                "Correct 'on' or 'until'.",
+                "2026-12-07".Length
+            );
         return condition is null || by is null || on is null || until is null || on > until
             ? null
             : new(condition.Value, by, on.Value, until.Value, limits, fields.At);
@@ -32,19 +38,32 @@ internal static partial class ClearanceReader
     private static Series<ClearanceLimit> LimitsIn(Fields fields)
     {
         var written = fields.Take("limit");
-        var texts = written is YamlNode.Listing ? Values.Texts(fields.Sheet, "limit", written)
-            : Values.Text(fields.Sheet, "limit", written) is { } one ? [new(one.Value, one.At)] : [];
+        var texts =
+            written is YamlNode.Listing ? Values.Texts(fields.Sheet, "limit", written)
+            : Values.Text(fields.Sheet, "limit", written) is { } one ? [new(one.Value, one.At)]
+            : [];
         if (written is YamlNode.Listing { Items.Count: 0 })
-            fields.Sheet.Fault(Faults.ValueWrong, written.At, "This list names no limit.", "Write the limit, or take the key out where the clearance has none.", "[]".Length);
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                written.At,
+                "This list names no limit.",
+                "Write the limit, or take the key out where the clearance has none.",
+                "[]".Length
+            );
         var limits = new List<ClearanceLimit>();
         foreach (var text in texts)
         {
-            if (LimitOf(text.Value) is { } limit) limits.Add(limit);
+            if (LimitOf(text.Value) is { } limit)
+                limits.Add(limit);
             else
             {
                 fields.Sheet.Fault(
-                    Faults.ValueWrong, text.At, $"{Quote.Of(text.Value)} is no limit that Gradus can watch over.",
-                    "Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.", text.Value.Length);
+                    Faults.ValueWrong,
+                    text.At,
+                    $"{Quote.Of(text.Value)} is no limit that Gradus can watch over.",
+                    "Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.",
+                    text.Value.Length
+                );
             }
         }
 
@@ -53,8 +72,10 @@ internal static partial class ClearanceReader
 
     private static ClearanceLimit? LimitOf(string text)
     {
-        if (EffortLimit().Match(text) is { Success: true } effort) return new ClearanceLimit.EffortAtMost(Number(effort), text);
-        if (HoldLimit().Match(text) is { Success: true } hold) return new ClearanceLimit.HoldAtMost(new(Number(hold) * (hold.Groups[2].Value == "min" ? 60 : 1)), text);
+        if (EffortLimit().Match(text) is { Success: true } effort)
+            return new ClearanceLimit.EffortAtMost(Number(effort), text);
+        if (HoldLimit().Match(text) is { Success: true } hold)
+            return new ClearanceLimit.HoldAtMost(new(Number(hold) * (hold.Groups[2].Value == "min" ? 60 : 1)), text);
         return text switch
         {
             "no end-range trunk bending" => new ClearanceLimit.NoEndRangeTrunkBending(text),

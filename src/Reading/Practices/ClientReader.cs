@@ -9,9 +9,18 @@ internal static class ClientReader
     private static readonly (string, Side)[] Stances = [("right", Side.Right), ("left", Side.Left)];
 
     /// <param name="told">What the client filled in on an intake sheet; null where there is no such file.</param>
-    public static Client? Read(Sheet sheet, Sheet? told, ClientId id, KnownIds known, Programme? programme, Series<RangeReading> readings, WordBook words)
+    public static Client? Read(
+        Sheet sheet,
+        Sheet? told,
+        ClientId id,
+        KnownIds known,
+        Programme? programme,
+        Series<RangeReading> readings,
+        WordBook words
+    )
     {
-        if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a client") is not { } fields) return null;
+        if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a client") is not { } fields)
+            return null;
         var name = fields.NeedText("name");
         var sports = SportsIn(fields, known);
         var country = Country.In(fields);
@@ -23,13 +32,46 @@ internal static class ClientReader
         var equipment = fields.Texts("equipment").Select(e => e.Value).ToSeries();
         var agreed = AgreementIn(fields);
         var (born, answered, answers) = ToldReader.Read(fields, told, known);
-        var clearances = fields.Groups("clearances", "a clearance").Select(f => ClearanceReader.In(f, known)).OfType<Clearance>().ToSeries();
+        var clearances = fields
+            .Groups("clearances", "a clearance")
+            .Select(f => ClearanceReader.In(f, known))
+            .OfType<Clearance>()
+            .ToSeries();
         fields.Done();
-        if (name is null || sports.Count == 0 || born is null || country is null || language is null || zone is null
-            || minutes is null || agreed is null || answered is null || answers is null || programme is null) return null;
+        if (
+            name is null
+            || sports.Count == 0
+            || born is null
+            || country is null
+            || language is null
+            || zone is null
+            || minutes is null
+            || agreed is null
+            || answered is null
+            || answers is null
+            || programme is null
+        )
+            return null;
         return new(
-            id, name, sports, born, country, language.Value, ZoneReader.Of(zone.Value, programme), days, hour, minutes.Value, equipment, agreed, answered.Value, answers,
-            clearances, programme, readings, sheet.Whole);
+            id,
+            name,
+            sports,
+            born,
+            country,
+            language.Value,
+            ZoneReader.Of(zone.Value, programme),
+            days,
+            hour,
+            minutes.Value,
+            equipment,
+            agreed,
+            answered.Value,
+            answers,
+            clearances,
+            programme,
+            readings,
+            sheet.Whole
+        );
     }
 
     /// <summary>One sport with its stance, or several under <c>sports</c>.</summary>
@@ -46,16 +88,30 @@ internal static class ClientReader
         foreach (var beside in fields.Entries.Where(e => e.Key is "sport" or "stance"))
         {
             fields.Take(beside.Key);
-            fields.Sheet.Fault(Faults.KeyUnknown, beside.KeyAt, $"'{beside.Key}' stands beside 'sports', which says it for each sport.", "Take it out, or take 'sports' out.", beside.Key.Length);
+            fields.Sheet.Fault(
+                Faults.KeyUnknown,
+                beside.KeyAt,
+                $"'{beside.Key}' stands beside 'sports', which says it for each sport.",
+                "Take it out, or take 'sports' out.",
+                beside.Key.Length
+            );
         }
 
-        if (fields.Group("sports", "sports") is not { } group) return [];
-        if (!group.Entries.Any()) fields.Sheet.Fault(Faults.ValueWrong, group.At, "No sport stands here.", "Write each sport with its stance, as { epee: left }, or 'sport' and 'stance' instead.");
+        if (fields.Group("sports", "sports") is not { } group)
+            return [];
+        if (!group.Entries.Any())
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                group.At,
+                "No sport stands here.",
+                "Write each sport with its stance, as { epee: left }, or 'sport' and 'stance' instead."
+            );
         var sports = new List<SportStance>();
         foreach (var entry in group.Entries)
         {
             var sport = known.SportOf(fields.Sheet, new(entry.Key, entry.KeyAt));
-            if (Values.Choice(fields.Sheet, entry.Key, entry.Value, Stances) is { } stance && sport is not null) sports.Add(new(sport, stance));
+            if (Values.Choice(fields.Sheet, entry.Key, entry.Value, Stances) is { } stance && sport is not null)
+                sports.Add(new(sport, stance));
         }
 
         return sports.ToSeries();
@@ -63,15 +119,24 @@ internal static class ClientReader
 
     private static TimeOnly? HourIn(Fields fields)
     {
-        if (fields.Mention("hour") is not { } hour) return null;
-        if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)) return time;
-        fields.Sheet.Fault(Faults.ValueWrong, hour.At, $"{Quote.Of(hour.Value)} is no time of day.", "Write hours and minutes in quotation marks, as \"18:30\".", hour.Value.Length);
+        if (fields.Mention("hour") is not { } hour)
+            return null;
+        if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
+            return time;
+        fields.Sheet.Fault(
+            Faults.ValueWrong,
+            hour.At,
+            $"{Quote.Of(hour.Value)} is no time of day.",
+            "Write hours and minutes in quotation marks, as \"18:30\".",
+            hour.Value.Length
+        );
         return null;
     }
 
     private static Agreement? AgreementIn(Fields fields)
     {
-        if (fields.NeedGroup("agreed", "agreed") is not { } agreed) return null;
+        if (fields.NeedGroup("agreed", "agreed") is not { } agreed)
+            return null;
         var training = agreed.NeedDate("training");
         var guardian = agreed.Date("guardian");
         agreed.Done();

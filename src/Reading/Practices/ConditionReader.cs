@@ -6,8 +6,9 @@ internal static class ConditionReader
 {
     private const string Floor = "floor.yaml";
 
-    /// <summary>The questions that everybody is asked, in the order of the floor, then the practice's own. An entry of the practice with the id of one that everybody is asked gives it
-    /// other words; where it is, and whether it has sides, stays.</summary>
+    /// <summary>The questions that everybody is asked, in the order of the floor, then the practice's own. An entry of the
+    /// practice with the id of one that everybody is asked gives it other words; where it is, and whether it has sides,
+    /// stays.</summary>
     /// <param name="own">The practice's sheet; null where it cannot be read.</param>
     /// <param name="words">In the practice's language.</param>
     public static AskedConditions Read(Sheet? own, Words words, Findings findings)
@@ -15,12 +16,15 @@ internal static class ConditionReader
         var floor = List(Embedded.Sheet(Floor, findings), words).Bound;
         var written = own is null ? AskedConditions.Unread : List(own, null);
         var reworded = written.Bound.ToDictionary(c => c.Id);
-        var asked = floor.Select(c => own is not null && reworded.TryGetValue(c.Id, out var other) ? Reworded(own, c, other) : c).ToArray();
+        var asked = floor
+            .Select(c => own is not null && reworded.TryGetValue(c.Id, out var other) ? Reworded(own, c, other) : c)
+            .ToArray();
         var (ids, unsided) = (asked.Select(c => c.Id.Text), asked.Where(c => !c.IsSided).Select(c => c.Id.Text));
         return new(
             asked.Concat(written.Bound.Where(c => floor.All(f => f.Id != c.Id))).ToSeries(),
             written.Ids is null ? null : written.Ids.Concat(ids).ToHashSet(StringComparer.Ordinal),
-            written.Unsided.Concat(unsided).ToHashSet(StringComparer.Ordinal));
+            written.Unsided.Concat(unsided).ToHashSet(StringComparer.Ordinal)
+        );
     }
 
     private static Condition Reworded(Sheet sheet, Condition always, Condition words)
@@ -28,11 +32,22 @@ internal static class ConditionReader
         if (words.Where != always.Where || words.IsSided != always.IsSided)
         {
             sheet.Fault(
-                Faults.ValueWrong, words.At, $"{Quote.Of(always.Id.Text)} is asked of everybody, for the {always.Where}{(always.IsSided ? ", on each side" : ", without sides")}; here it is asked otherwise.",
-                $"Write where: {always.Where}{(always.IsSided ? " and sided: yes" : " and no sided")}, or ask your narrower question under an id of its own.");
+                Faults.ValueWrong,
+                words.At,
+                $"{Quote.Of(always.Id.Text)} is asked of everybody, for the "
+                    + $"{always.Where}{(always.IsSided ? ", on each side" : ", without sides")}; here it is asked otherwise.",
+                $"Write where: {always.Where}{(always.IsSided ? " and sided: yes" : " and no sided")}, or ask your "
+                    + "narrower question under an id of its own."
+            );
         }
 
-        return always with { Name = words.Name, Question = words.Question, At = words.At, IsSaidByGradus = false };
+        return always with
+        {
+            Name = words.Name,
+            Question = words.Question,
+            At = words.At,
+            IsSaidByGradus = false,
+        };
     }
 
     /// <param name="floor">The words of what everybody is asked; null where the sheet has words of its own.</param>
@@ -40,14 +55,21 @@ internal static class ConditionReader
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
-            sheet.Fault(Faults.ValueWrong, node.At, $"This file is a list of conditions, but here is {node.Kind}.", "Begin each condition on its own line with a hyphen.");
-        if (node is not YamlNode.Listing list) return AskedConditions.Unread;
+            sheet.Fault(
+                Faults.ValueWrong,
+                node.At,
+                $"This file is a list of conditions, but here is {node.Kind}.",
+                "Begin each condition on its own line with a hyphen."
+            );
+        if (node is not YamlNode.Listing list)
+            return AskedConditions.Unread;
         var conditions = new List<Condition>();
         var ids = new HashSet<string>(StringComparer.Ordinal);
         var unsided = new HashSet<string>(StringComparer.Ordinal);
         foreach (var item in list.Items)
         {
-            if (Fields.Of(sheet, item, "a condition") is not { } fields) continue;
+            if (Fields.Of(sheet, item, "a condition") is not { } fields)
+                continue;
             var id = IdIn(fields, ids);
             var name = floor is null ? fields.NeedText("name") : floor.Say($"condition-{id}");
             var question = floor is null ? fields.NeedText("question") : floor.Say($"question-{id}");
@@ -55,12 +77,24 @@ internal static class ConditionReader
             var where = ExerciseWords.RegionOf(sheet, place);
             var sided = fields.Flag("sided");
             if (sided && where is { IsSided: false } && place is not null)
-                sheet.Fault(Faults.ValueWrong, place.At, $"{Quote.Of(where.Name)} has no left and right.", "Take 'sided' out, or name a limb's region in 'where'.", place.Value.Length);
+                sheet.Fault(
+                    Faults.ValueWrong,
+                    place.At,
+                    $"{Quote.Of(where.Name)} has no left and right.",
+                    "Take 'sided' out, or name a limb's region in 'where'.",
+                    place.Value.Length
+                );
             var basis = floor is null ? null : BasisIn(fields);
             fields.Done();
-            if (id is not null && !sided) unsided.Add(id.Text);
+            if (id is not null && !sided)
+                unsided.Add(id.Text);
             if (id is not null && name is not null && question is not null && where is not null)
-                conditions.Add(new(id, name, question, where, sided, floor is null ? fields.At : Location.Whole("conditions.yaml"), basis) { IsSaidByGradus = floor is not null });
+                conditions.Add(
+                    new(id, name, question, where, sided, floor is null ? fields.At : Location.Whole("conditions.yaml"), basis)
+                    {
+                        IsSaidByGradus = floor is not null,
+                    }
+                );
         }
 
         return new(conditions.ToSeries(), ids, unsided);
@@ -69,29 +103,47 @@ internal static class ConditionReader
     private static Basis? BasisIn(Fields fields)
     {
         var (because, source, mark) = (fields.NeedText("because"), fields.NeedText("source"), fields.NeedText("mark"));
-        var mattersFor = fields.Texts("matters-for").Select(p => ExerciseWords.PropertyOf(fields.Sheet, p, ExerciseWords.Whats)).OfType<string>().ToSeries();
+        var mattersFor = fields
+            .Texts("matters-for")
+            .Select(p => ExerciseWords.PropertyOf(fields.Sheet, p, ExerciseWords.Whats))
+            .OfType<string>()
+            .ToSeries();
         return because is null || source is null || mark is null ? null : new(because, source, mark, mattersFor);
     }
 
     private static ConditionId? IdIn(Fields fields, HashSet<string> before)
     {
-        if (fields.NeedMention("id") is not { } id) return null;
+        if (fields.NeedMention("id") is not { } id)
+            return null;
         if (!Id.IsValid(id.Value))
         {
             before.Add(id.Value.ToLowerInvariant());
-            fields.Sheet.Fault(Faults.ValueWrong, id.At, $"{Quote.Of(id.Value)} cannot be an id.", "Use small letters, digits and hyphens, a letter first; no device name, as con or nul.", id.Value.Length);
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                id.At,
+                $"{Quote.Of(id.Value)} cannot be an id.",
+                "Use small letters, digits and hyphens, a letter first; no device name, as con or nul.",
+                id.Value.Length
+            );
             return null;
         }
 
-        if (before.Add(id.Value)) return new(id.Value);
-        fields.Sheet.Fault(Faults.ValueWrong, id.At, $"There are two conditions {Quote.Of(id.Value)}.", "Give one of them another id, or take it out.", id.Value.Length);
+        if (before.Add(id.Value))
+            return new(id.Value);
+        fields.Sheet.Fault(
+            Faults.ValueWrong,
+            id.At,
+            $"There are two conditions {Quote.Of(id.Value)}.",
+            "Give one of them another id, or take it out.",
+            id.Value.Length
+        );
         return null;
     }
 }
 
 /// <summary>What may be asked.</summary>
-/// <param name="Ids">Every id there is, in small letters, whether or not its condition could be bound; null where the file could not be read, which is
-/// said once, at the file.</param>
+/// <param name="Ids">Every id there is, in small letters, whether or not its condition could be bound; null where the file could
+/// not be read, which is said once, at the file.</param>
 /// <param name="Unsided">The ids of conditions that have no left and right.</param>
 internal sealed record AskedConditions(Series<Condition> Bound, IReadOnlySet<string>? Ids, IReadOnlySet<string> Unsided)
 {

@@ -7,7 +7,8 @@ namespace Gradus.Reading;
 internal static partial class ContactReader
 {
     /// <summary>Three digits, as the short numbers have, to fifteen, the most that ITU-T E.164 allows.</summary>
-    private const int FewestDigits = 3, MostDigits = 15;
+    private const int FewestDigits = 3,
+        MostDigits = 15;
 
     [GeneratedRegex(@"^[^@\s]+@[^@\s]+\z", RegexOptions.CultureInvariant)]
     private static partial Regex EmailShape();
@@ -17,17 +18,27 @@ internal static partial class ContactReader
 
     public static Contact? In(Fields fields)
     {
-        if (fields.NeedGroup("contact", "contact") is not { } contact) return null;
+        if (fields.NeedGroup("contact", "contact") is not { } contact)
+            return null;
         var email = Checked(contact, "email", EmailShape().IsMatch, "is no e-mail address", "Write it as coach@example.org.");
-        var phone = Checked(contact, "phone", IsPhone, "is no telephone number", $"Write {FewestDigits} to {MostDigits} digits with + in front of the country, as \"+44 1632 960001\"; only spaces, hyphens and round brackets may stand between them.");
+        var phone = Checked(
+            contact,
+            "phone",
+            IsPhone,
+            "is no telephone number",
+            $"Write {FewestDigits} to {MostDigits} digits with + in front of the country, as \"+44 1632 960001\"; only "
+                + "spaces, hyphens and round brackets may stand between them."
+        );
         contact.Done();
         return email is null || phone is null ? null : new(email, phone);
     }
 
     private static string? Checked(Fields contact, string key, Func<string, bool> fits, string wrong, string help)
     {
-        if (contact.NeedMention(key) is not { } written) return null;
-        if (fits(written.Value)) return written.Value;
+        if (contact.NeedMention(key) is not { } written)
+            return null;
+        if (fits(written.Value))
+            return written.Value;
         contact.Sheet.Fault(Faults.ValueWrong, written.At, $"{Quote.Of(written.Value)} {wrong}.", help, written.Value.Length);
         return null;
     }

@@ -9,9 +9,17 @@ internal static class Country
 
     public static Mention<string>? In(Fields fields)
     {
-        if (fields.NeedMention("country") is not { } country) return null;
-        if (IsCode(country.Value)) return country;
-        fields.Sheet.Fault(Faults.ValueWrong, country.At, $"{Quote.Of(country.Value)} is no country.", "Write the two capital letters of the country, as GB or IE.", country.Value.Length);
+        if (fields.NeedMention("country") is not { } country)
+            return null;
+        if (IsCode(country.Value))
+            return country;
+        fields.Sheet.Fault(
+            Faults.ValueWrong,
+            country.At,
+            $"{Quote.Of(country.Value)} is no country.",
+            "Write the two capital letters of the country, as GB or IE.",
+            country.Value.Length
+        );
         return null;
     }
 }

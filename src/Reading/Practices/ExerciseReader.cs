@@ -6,7 +6,8 @@ internal static class ExerciseReader
 {
     public static Exercise? Read(Sheet sheet, ExerciseId id, KnownIds known, DoseSettings settings)
     {
-        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "an exercise") is not { } fields) return null;
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "an exercise") is not { } fields)
+            return null;
         var title = fields.NeedText("title");
         var trains = known.MotionOf(sheet, fields.NeedMention("trains"));
         var stage = fields.NeedChoice("stage", ExerciseWords.Stages);
@@ -21,13 +22,35 @@ internal static class ExerciseReader
         var clearFirst = Forbidding(sheet, known.ConditionsOf(sheet, fields.Texts("clear-first")));
         var easier = known.ExerciseOf(sheet, fields.Mention("easier"));
         var harder = known.ExerciseOf(sheet, fields.Mention("harder"));
-        var properties = fields.Texts("properties").Select(p => ExerciseWords.PropertyOf(sheet, p, ExerciseWords.Properties)).OfType<string>().ToSeries();
+        var properties = fields
+            .Texts("properties")
+            .Select(p => ExerciseWords.PropertyOf(sheet, p, ExerciseWords.Properties))
+            .OfType<string>()
+            .ToSeries();
         fields.Done();
         var text = TextOf(sheet, headed, known);
-        if (title is null || trains is null || stage is null || position is null || dose is null) return null;
+        if (title is null || trains is null || stage is null || position is null || dose is null)
+            return null;
         return new(
-            id, title, trains, stage.Value, position.Value, equipment.Select(e => e.Value).ToSeries(), PositionLoads.Of(position.Value, written), dose, signs, notWith, clearFirst, needs,
-            worksTo, easier, harder, properties, text, sheet.Whole);
+            id,
+            title,
+            trains,
+            stage.Value,
+            position.Value,
+            equipment.Select(e => e.Value).ToSeries(),
+            PositionLoads.Of(position.Value, written),
+            dose,
+            signs,
+            notWith,
+            clearFirst,
+            needs,
+            worksTo,
+            easier,
+            harder,
+            properties,
+            text,
+            sheet.Whole
+        );
     }
 
     private static Series<Mention<ConditionId>> Forbidding(Sheet sheet, Series<Mention<ConditionId>> named)
@@ -35,8 +58,13 @@ internal static class ExerciseReader
         foreach (var wrong in named.Where(n => !AlwaysAsked.MayForbid(n.Value)))
         {
             sheet.Fault(
-                Faults.ValueWrong, wrong.At, $"{Quote.Of(wrong.Value.Text)} cannot be named by an exercise: everybody is asked it, and the answer is judged for every exercise.",
-                "Take its name out here.", wrong.Value.Text.Length);
+                Faults.ValueWrong,
+                wrong.At,
+                $"{Quote.Of(wrong.Value.Text)} cannot be named by an exercise: everybody is asked it, and the answer is "
+                    + "judged for every exercise.",
+                "Take its name out here.",
+                wrong.Value.Text.Length
+            );
         }
 
         return named.Where(n => AlwaysAsked.MayForbid(n.Value)).ToSeries();
@@ -44,11 +72,25 @@ internal static class ExerciseReader
 
     private static Series<NeededRange> NeedsIn(Fields fields, KnownIds known)
     {
-        if (fields.Group("needs", "needs") is not { } needs) return [];
+        if (fields.Group("needs", "needs") is not { } needs)
+            return [];
         foreach (var decimals in needs.Entries.Where(HoldsDecimals))
-            needs.Sheet.Fault(Faults.ValueWrong, decimals.KeyAt, $"The comma before {Quote.Of(decimals.Key)} begins a new key here.", "Write decimals with a point, as 2.5.", decimals.Key.Length);
-        return needs.Entries.Where(e => !HoldsDecimals(e))
-            .Select(e => (Motion: known.MotionOf(needs.Sheet, new(e.Key, e.KeyAt)), Range: Values.Number(needs.Sheet, e.Key, e.Value), e.KeyAt))
+            needs.Sheet.Fault(
+                Faults.ValueWrong,
+                decimals.KeyAt,
+                $"The comma before {Quote.Of(decimals.Key)} begins a new key here.",
+                "Write decimals with a point, as 2.5.",
+                decimals.Key.Length
+            );
+        return needs
+            .Entries.Where(e => !HoldsDecimals(e))
+            .Select(e =>
+                (
+                    Motion: known.MotionOf(needs.Sheet, new(e.Key, e.KeyAt)),
+                    Range: Values.Number(needs.Sheet, e.Key, e.Value),
+                    e.KeyAt
+                )
+            )
             .Where(n => n.Motion is not null && n.Range is not null && IsMeasured(needs.Sheet, n.Motion, n.KeyAt))
             .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Range ?? 0, n.KeyAt))
             .ToSeries();
@@ -56,19 +98,33 @@ internal static class ExerciseReader
 
     private static bool IsMeasured(Sheet sheet, Motion motion, Location at)
     {
-        if (motion.Unit != MotionUnit.None) return true;
-        sheet.Fault(Faults.ValueWrong, at, $"{Quote.Of(motion.Name)} is not measured: its unit is none.", "Take it out, or give the motion a unit in motions.yaml.", motion.Name.Length);
+        if (motion.Unit != MotionUnit.None)
+            return true;
+        sheet.Fault(
+            Faults.ValueWrong,
+            at,
+            $"{Quote.Of(motion.Name)} is not measured: its unit is none.",
+            "Take it out, or give the motion a unit in motions.yaml.",
+            motion.Name.Length
+        );
         return false;
     }
 
     /// <summary>Whether a key is what a comma cut off a number.</summary>
     private static bool HoldsDecimals(YamlEntry entry) => entry.Key.Length > 0 && entry.Key.All(char.IsAsciiDigit);
 
-    /// <summary>The text below the header. Only the second-level headings "Set up" and "Do" have a meaning; what stands under any other stays together in order.</summary>
+    /// <summary>The text below the header. Only the second-level headings "Set up" and "Do" have a meaning; what stands under any
+    /// other stays together in order.</summary>
     public static ExerciseText TextOf(Sheet sheet, Headed headed, KnownIds known)
     {
         var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises, known.Media));
-        var parts = new Dictionary<string, List<Block>> { ["why"] = [], ["Set up"] = [], ["Do"] = [], ["more"] = [] };
+        var parts = new Dictionary<string, List<Block>>
+        {
+            ["why"] = [],
+            ["Set up"] = [],
+            ["Do"] = [],
+            ["more"] = [],
+        };
         var part = "why";
         foreach (var block in body.Blocks)
         {
@@ -76,14 +132,20 @@ internal static class ExerciseReader
             {
                 var name = string.Concat(new Prose([heading]).Lines());
                 part = heading.Level == 2 && name is "Set up" or "Do" ? name : "more";
-                if (part != "more") continue;
+                if (part != "more")
+                    continue;
             }
 
             parts[part].Add(block);
         }
 
         foreach (var clip in Of("why").Inlines().OfType<Inline.Clip>())
-            sheet.Fault(Faults.AddressRefused, clip.At, "A clip shows how something is done, and here no caution stands before it.", "Put it below '## Set up' or '## Do'.");
+            sheet.Fault(
+                Faults.AddressRefused,
+                clip.At,
+                "A clip shows how something is done, and here no caution stands before it.",
+                "Put it below '## Set up' or '## Do'."
+            );
         return new(Of("why"), Of("Set up"), Of("Do"), Of("more"));
 
         Prose Of(string name) => new(parts[name].ToSeries());

@@ -7,14 +7,27 @@ internal static class ExerciseWords
 {
     public static readonly (string, Stage)[] Stages =
     [
-        ("prepare", Stage.Prepare), ("gain", Stage.Gain), ("strengthen", Stage.Strengthen), ("control", Stage.Control), ("load", Stage.Load),
+        ("prepare", Stage.Prepare),
+        ("gain", Stage.Gain),
+        ("strengthen", Stage.Strengthen),
+        ("control", Stage.Control),
+        ("load", Stage.Load),
     ];
 
     public static readonly (string, Position)[] Positions =
     [
-        ("supine", Position.Supine), ("prone", Position.Prone), ("side-lying", Position.SideLying), ("hands-and-knees", Position.HandsAndKnees),
-        ("kneeling", Position.Kneeling), ("half-kneeling", Position.HalfKneeling), ("floor-sitting", Position.FloorSitting), ("sitting", Position.Sitting),
-        ("standing", Position.Standing), ("split-stance", Position.SplitStance), ("squat", Position.Squat), ("hanging", Position.Hanging),
+        ("supine", Position.Supine),
+        ("prone", Position.Prone),
+        ("side-lying", Position.SideLying),
+        ("hands-and-knees", Position.HandsAndKnees),
+        ("kneeling", Position.Kneeling),
+        ("half-kneeling", Position.HalfKneeling),
+        ("floor-sitting", Position.FloorSitting),
+        ("sitting", Position.Sitting),
+        ("standing", Position.Standing),
+        ("split-stance", Position.SplitStance),
+        ("squat", Position.Squat),
+        ("hanging", Position.Hanging),
     ];
 
     public static readonly string[] Properties = ["head-low", "weight-on-hands", "trunk-end-range", "balance", "jumping"];
@@ -23,25 +36,41 @@ internal static class ExerciseWords
     public static readonly string[] AttachedProperties = [.. Properties, "hard-effort", "long-contraction"];
 
     /// <summary>What of an exercise a condition may matter with: also its stage and its position.</summary>
-    public static readonly string[] Whats = [.. AttachedProperties, .. Stages.Select(s => s.Item1), .. Positions.Select(p => p.Item1)];
+    public static readonly string[] Whats =
+    [
+        .. AttachedProperties,
+        .. Stages.Select(s => s.Item1),
+        .. Positions.Select(p => p.Item1),
+    ];
 
     public static string? PropertyOf(Sheet sheet, Mention<string>? name, string[] all)
     {
-        if (name is null || all.Contains(name.Value)) return name?.Value;
+        if (name is null || all.Contains(name.Value))
+            return name?.Value;
         sheet.Fault(
-            Faults.ValueWrong, name.At, $"{Quote.Of(name.Value)} is no property of an exercise.",
-            Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."), name.Value.Length);
+            Faults.ValueWrong,
+            name.At,
+            $"{Quote.Of(name.Value)} is no property of an exercise.",
+            Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."),
+            name.Value.Length
+        );
         return null;
     }
 
     public static Region? RegionOf(Sheet sheet, Mention<string>? name)
     {
-        if (name is null) return null;
-        if (Region.Find(name.Value) is { } region) return region;
+        if (name is null)
+            return null;
+        if (Region.Find(name.Value) is { } region)
+            return region;
         var all = Region.All.Select(r => r.Name).ToArray();
         sheet.Fault(
-            Faults.ValueWrong, name.At, $"{Quote.Of(name.Value)} is no region of the body that Gradus knows.",
-            Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."), name.Value.Length);
+            Faults.ValueWrong,
+            name.At,
+            $"{Quote.Of(name.Value)} is no region of the body that Gradus knows.",
+            Nearest.Ask(name.Value, all, $"Write one of: {string.Join(", ", all)}."),
+            name.Value.Length
+        );
         return null;
     }
 
@@ -52,7 +81,14 @@ internal static class ExerciseWords
         foreach (var name in names)
         {
             var other = name.Value.StartsWith("other ", StringComparison.Ordinal);
-            if (RegionOf(sheet, other ? new(name.Value["other ".Length..], name.At with { Column = name.At.Column + "other ".Length }) : name) is { } region) loads.Add(new(region, other));
+            if (
+                RegionOf(
+                    sheet,
+                    other ? new(name.Value["other ".Length..], name.At with { Column = name.At.Column + "other ".Length }) : name
+                ) is
+                { } region
+            )
+                loads.Add(new(region, other));
         }
 
         return loads.ToSeries();

@@ -2,11 +2,16 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>What the files of a practice may name. Whatever has its file, or its place in conditions.yaml, counts as known even where it
-/// cannot be read: that is said once, where it is written.</summary>
+/// <summary>What the files of a practice may name. Whatever has its file, or its place in conditions.yaml, counts as known even
+/// where it cannot be read: that is said once, where it is written.</summary>
 internal sealed record KnownIds(
-    IReadOnlySet<string> Exercises, IReadOnlySet<string> Cautions, AskedConditions Conditions, IReadOnlySet<string> Sports, IReadOnlyDictionary<string, Motion> Motions,
-    MediaShelf Media)
+    IReadOnlySet<string> Exercises,
+    IReadOnlySet<string> Cautions,
+    AskedConditions Conditions,
+    IReadOnlySet<string> Sports,
+    IReadOnlyDictionary<string, Motion> Motions,
+    MediaShelf Media
+)
 {
     private static readonly HashSet<string> Nothing = [];
 
@@ -14,39 +19,87 @@ internal sealed record KnownIds(
         Known(sheet, names, Cautions, "caution", "Write cautions/{0}.md", id => new CautionId(id));
 
     public Series<Mention<ConditionId>> ConditionsOf(Sheet sheet, Series<Mention<string>> names) =>
-        Known(sheet, names, Conditions.Ids, "condition", "Add it to conditions.yaml", id => new ConditionId(id), Faults.ConditionUnknown);
+        Known(
+            sheet,
+            names,
+            Conditions.Ids,
+            "condition",
+            "Add it to conditions.yaml",
+            id => new ConditionId(id),
+            Faults.ConditionUnknown
+        );
 
     public Mention<ExerciseId>? ExerciseOf(Sheet sheet, Mention<string>? name) =>
-        Known(sheet, name is null ? [] : [name], Exercises, "exercise", "Write exercises/{0}.md", id => new ExerciseId(id)).FirstOrDefault();
+        Known(sheet, name is null ? [] : [name], Exercises, "exercise", "Write exercises/{0}.md", id => new ExerciseId(id))
+            .FirstOrDefault();
 
     public Mention<SportId>? SportOf(Sheet sheet, Mention<string>? name) =>
-        Known(sheet, name is null ? [] : [name], Sports, "sport", "Write sports/{0}.yaml", id => new SportId(id)).FirstOrDefault();
+        Known(sheet, name is null ? [] : [name], Sports, "sport", "Write sports/{0}.yaml", id => new SportId(id))
+            .FirstOrDefault();
 
     public Motion? MotionOf(Sheet sheet, Mention<string>? name)
     {
-        if (name is null) return null;
-        if (Motions.TryGetValue(name.Value, out var motion)) return motion;
-        SayUnknown(sheet, name, Motions.Keys.Order(StringComparer.Ordinal), "motion", "Write the name of a motion, as ankle dorsiflexion.");
+        if (name is null)
+            return null;
+        if (Motions.TryGetValue(name.Value, out var motion))
+            return motion;
+        SayUnknown(
+            sheet,
+            name,
+            Motions.Keys.Order(StringComparer.Ordinal),
+            "motion",
+            "Write the name of a motion, as ankle dorsiflexion."
+        );
         return null;
     }
 
-    private static Series<Mention<T>> Known<T>(Sheet sheet, Series<Mention<string>> names, IReadOnlySet<string>? known, string kind, string remedy, Func<string, T> id, RuleId? fault = null)
+    private static Series<Mention<T>> Known<T>(
+        Sheet sheet,
+        Series<Mention<string>> names,
+        IReadOnlySet<string>? known,
+        string kind,
+        string remedy,
+        Func<string, T> id,
+        RuleId? fault = null
+    )
     {
         var found = new List<Mention<T>>();
         foreach (var name in names)
         {
-            if (known?.Contains(name.Value) ?? Id.IsValid(name.Value)) found.Add(new(id(name.Value), name.At));
-            else SayUnknown(sheet, name, (known ?? Nothing).Order(StringComparer.Ordinal), kind, RemedyFor(name.Value, remedy), fault);
+            if (known?.Contains(name.Value) ?? Id.IsValid(name.Value))
+                found.Add(new(id(name.Value), name.At));
+            else
+                SayUnknown(
+                    sheet,
+                    name,
+                    (known ?? Nothing).Order(StringComparer.Ordinal),
+                    kind,
+                    RemedyFor(name.Value, remedy),
+                    fault
+                );
         }
 
         return found.DistinctBy(m => m.Value).ToSeries();
     }
 
-    private static void SayUnknown(Sheet sheet, Mention<string> name, IEnumerable<string> known, string kind, string remedy, RuleId? fault = null) => sheet.Fault(
-        fault ?? Faults.IdUnknown, name.At, $"There is no {kind} {Quote.Of(name.Value)} in this practice.",
-        Nearest.Ask(name.Value, known, remedy), name.Value.Length);
+    private static void SayUnknown(
+        Sheet sheet,
+        Mention<string> name,
+        IEnumerable<string> known,
+        string kind,
+        string remedy,
+        RuleId? fault = null
+    ) =>
+        sheet.Fault(
+            fault ?? Faults.IdUnknown,
+            name.At,
+            $"There is no {kind} {Quote.Of(name.Value)} in this practice.",
+            Nearest.Ask(name.Value, known, remedy),
+            name.Value.Length
+        );
 
-    private static string RemedyFor(string name, string remedy) => Id.IsValid(name)
-        ? $"{remedy.Replace("{0}", name, StringComparison.Ordinal)}, or take its name out here."
-        : "Take its name out here; a name that can be used has small letters, digits and hyphens only.";
+    private static string RemedyFor(string name, string remedy) =>
+        Id.IsValid(name)
+            ? $"{remedy.Replace("{0}", name, StringComparison.Ordinal)}, or take its name out here."
+            : "Take its name out here; a name that can be used has small letters, digits and hyphens only.";
 }

@@ -2,14 +2,19 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>The motions that come with Gradus, and those of the practice's own <c>motions.yaml</c>, which add to them or replace one of
-/// the same name.</summary>
+/// <summary>The motions that come with Gradus, and those of the practice's own <c>motions.yaml</c>, which add to them or replace
+/// one of the same name.</summary>
 internal static class MotionReader
 {
     private const string File = "motions.yaml";
 
     private static readonly (string, Limb)[] Limbs = [("leg", Limb.Leg), ("arm", Limb.Arm), ("trunk", Limb.Trunk)];
-    private static readonly (string, MotionUnit)[] Units = [("deg", MotionUnit.Degrees), ("cm", MotionUnit.Centimetres), ("none", MotionUnit.None)];
+    private static readonly (string, MotionUnit)[] Units =
+    [
+        ("deg", MotionUnit.Degrees),
+        ("cm", MotionUnit.Centimetres),
+        ("none", MotionUnit.None),
+    ];
     private static readonly string[] LegWords = ["hip", "knee", "ankle", "foot", "toe"];
     private static readonly string[] ArmWords = ["shoulder", "elbow", "forearm", "wrist", "hand", "finger"];
 
@@ -18,9 +23,11 @@ internal static class MotionReader
     public static IReadOnlyDictionary<string, Motion> Read(Sheet? own, Findings findings)
     {
         var motions = new Dictionary<string, Motion>(StringComparer.Ordinal);
-        foreach (var motion in In(Embedded.Sheet(File, findings), BuiltInMotion)) motions[motion.Name] = motion;
+        foreach (var motion in In(Embedded.Sheet(File, findings), BuiltInMotion))
+            motions[motion.Name] = motion;
         var named = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var motion in own is null ? [] : In(own, fields => OwnMotion(fields, named))) motions[motion.Name] = motion;
+        foreach (var motion in own is null ? [] : In(own, fields => OwnMotion(fields, named)))
+            motions[motion.Name] = motion;
         return motions;
     }
 
@@ -28,8 +35,17 @@ internal static class MotionReader
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
-            sheet.Fault(Faults.ValueWrong, node.At, $"This file is a list of motions, but here is {node.Kind}.", "Begin each motion on its own line with a hyphen.");
-        return (node is YamlNode.Listing list ? list.Items : []).Select(item => Fields.Of(sheet, item, "a motion")).OfType<Fields>().Select(read).OfType<Motion>();
+            sheet.Fault(
+                Faults.ValueWrong,
+                node.At,
+                $"This file is a list of motions, but here is {node.Kind}.",
+                "Begin each motion on its own line with a hyphen."
+            );
+        return (node is YamlNode.Listing list ? list.Items : [])
+            .Select(item => Fields.Of(sheet, item, "a motion"))
+            .OfType<Fields>()
+            .Select(read)
+            .OfType<Motion>();
     }
 
     private static Motion? BuiltInMotion(Fields fields)
@@ -66,10 +82,22 @@ internal static class MotionReader
     {
         var id = fields.NeedMention("id");
         if (id is not null && !Id.IsValid(id.Value))
-            fields.Sheet.Fault(Faults.ValueWrong, id.At, $"{Quote.Of(id.Value)} cannot be an id.", "Use small letters, digits and hyphens, a letter first.", id.Value.Length);
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                id.At,
+                $"{Quote.Of(id.Value)} cannot be an id.",
+                "Use small letters, digits and hyphens, a letter first.",
+                id.Value.Length
+            );
         var name = fields.NeedMention("name");
         if (name is not null && !named.Add(name.Value))
-            fields.Sheet.Fault(Faults.ValueWrong, name.At, $"There are two motions {Quote.Of(name.Value)}.", "Give one of them another name, or take it out.", name.Value.Length);
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                name.At,
+                $"There are two motions {Quote.Of(name.Value)}.",
+                "Give one of them another name, or take it out.",
+                name.Value.Length
+            );
         var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
         var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? unit != MotionUnit.None;
         var how = fields.Text("how");
@@ -80,14 +108,22 @@ internal static class MotionReader
         return id is null || name is null
             ? null
             : new(
-                name.Value, paired, LimbOf(name.Value), unit, how, error is null ? [] : [new(error.Value, Source, Source, Source)],
-                reference is null ? [] : [new(reference.Value, Source, Source, Source)]);
+                name.Value,
+                paired,
+                LimbOf(name.Value),
+                unit,
+                how,
+                error is null ? [] : [new(error.Value, Source, Source, Source)],
+                reference is null ? [] : [new(reference.Value, Source, Source, Source)]
+            );
     }
 
     /// <summary>The limb that the name begins with; the trunk where it begins with none.</summary>
     private static Limb LimbOf(string name)
     {
         var first = name.Split(' ')[0];
-        return LegWords.Contains(first) ? Limb.Leg : ArmWords.Contains(first) ? Limb.Arm : Limb.Trunk;
+        return LegWords.Contains(first) ? Limb.Leg
+            : ArmWords.Contains(first) ? Limb.Arm
+            : Limb.Trunk;
     }
 }

@@ -6,7 +6,8 @@ internal static class PracticeCardReader
 {
     public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, MediaShelf media)
     {
-        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "the practice") is not { } fields) return null;
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "the practice") is not { } fields)
+            return null;
         var name = fields.NeedText("name");
         var coach = fields.NeedText("coach");
         var contact = ContactReader.In(fields);
@@ -16,7 +17,12 @@ internal static class PracticeCardReader
         fields.Done();
         var scope = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, exercises, media));
         if (!scope.Lines().Any())
-            sheet.Fault(Faults.KeyMissing, sheet.At(headed.BodyLine, 1), "Nothing says what these programmes are, and are not.", "Write below the header that they do not replace advice from a doctor or a physiotherapist.");
+            sheet.Fault(
+                Faults.KeyMissing,
+                sheet.At(headed.BodyLine, 1),
+                "Nothing says what these programmes are, and are not.",
+                "Write below the header that they do not replace advice from a doctor or a physiotherapist."
+            );
         return name is null || coach is null || contact is null || language is null
             ? null
             : new(name, coach, contact, language.Value, emergency, settings, scope, sheet.Whole);
@@ -24,12 +30,19 @@ internal static class PracticeCardReader
 
     private static Series<EmergencyText> EmergencyIn(Fields fields)
     {
-        if (fields.NeedGroup("emergency", "emergency") is not { } texts) return [];
+        if (fields.NeedGroup("emergency", "emergency") is not { } texts)
+            return [];
         var emergency = new List<EmergencyText>();
         foreach (var entry in texts.Entries)
         {
             if (!Country.IsCode(entry.Key))
-                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"{Quote.Of(entry.Key)} is no country.", "Write the two capital letters of the country, as GB or IE.", Math.Max(1, entry.Key.Length));
+                fields.Sheet.Fault(
+                    Faults.ValueWrong,
+                    entry.KeyAt,
+                    $"{Quote.Of(entry.Key)} is no country.",
+                    "Write the two capital letters of the country, as GB or IE.",
+                    Math.Max(1, entry.Key.Length)
+                );
             else if (Values.Text(fields.Sheet, entry.Key, entry.Value) is { } text)
                 emergency.Add(new(entry.Key, text.Value));
         }

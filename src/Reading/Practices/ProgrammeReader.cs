@@ -9,7 +9,8 @@ internal static class ProgrammeReader
 
     public static Programme? Read(Sheet sheet, KnownIds known, DoseSettings settings)
     {
-        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a programme") is not { } fields) return null;
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a programme") is not { } fields)
+            return null;
         var title = fields.NeedText("title");
         var start = fields.NeedDate("start");
         var weeks = fields.NeedWhole("weeks", 1, WeeksLimit);
@@ -18,23 +19,47 @@ internal static class ProgrammeReader
         var lighter = LighterIn(fields, span);
         var moveOn = MoveOnIn(fields).ToSeries();
         var uses = new UseReader(span, known, settings);
-        var sessions = fields.Groups("sessions", "a session", needed: true).Select(f => SessionReader.Read(f, uses)).OfType<ProgrammeSession>().ToSeries();
-        var alternates = fields.Groups("alternate", "an alternate session").Select(f => SessionReader.ReadAlternate(f, uses, sessions)).OfType<ProgrammeSession>().ToSeries();
-        foreach (var twice in sessions.Concat(alternates).GroupBy(s => s.Name, StringComparer.Ordinal).SelectMany(same => same.Skip(1)))
-            sheet.Fault(Faults.ValueWrong, twice.At, $"There is another session called {Quote.Of(twice.Name)}.", "Give one of them another name: the client chooses by it.");
+        var sessions = fields
+            .Groups("sessions", "a session", needed: true)
+            .Select(f => SessionReader.Read(f, uses))
+            .OfType<ProgrammeSession>()
+            .ToSeries();
+        var alternates = fields
+            .Groups("alternate", "an alternate session")
+            .Select(f => SessionReader.ReadAlternate(f, uses, sessions))
+            .OfType<ProgrammeSession>()
+            .ToSeries();
+        foreach (
+            var twice in sessions.Concat(alternates).GroupBy(s => s.Name, StringComparer.Ordinal).SelectMany(same => same.Skip(1))
+        )
+            sheet.Fault(
+                Faults.ValueWrong,
+                twice.At,
+                $"There is another session called {Quote.Of(twice.Name)}.",
+                "Give one of them another name: the client chooses by it."
+            );
         fields.Done();
-        var letter = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Media));
-        return title is null || start is null || weeks is null ? null : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole);
+        var letter = ProseReader.Read(
+            sheet,
+            headed.Body,
+            headed.BodyLine,
+            new(Placeholders: false, known.Exercises, known.Media)
+        );
+        return title is null || start is null || weeks is null
+            ? null
+            : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole);
     }
 
     /// <summary>For each stage that is named, when to go on from it.</summary>
     private static IEnumerable<StageCheck> MoveOnIn(Fields fields)
     {
-        if (fields.Group("move-on", "move-on") is not { } stages) yield break;
+        if (fields.Group("move-on", "move-on") is not { } stages)
+            yield break;
         foreach (var (word, stage) in ExerciseWords.Stages)
         {
             var conditions = stages.Texts(word).Select(t => t.Value).ToSeries();
-            if (conditions.Count > 0) yield return new(stage, conditions);
+            if (conditions.Count > 0)
+                yield return new(stage, conditions);
         }
 
         stages.Done();
@@ -43,13 +68,24 @@ internal static class ProgrammeReader
     private static Series<int> LighterIn(Fields fields, int weeks)
     {
         var written = fields.Take("lighter");
-        if (written is null) return [];
+        if (written is null)
+            return [];
         if (written is not YamlNode.Listing list)
         {
-            fields.Sheet.Fault(Faults.ValueWrong, written.At, $"'lighter' is a list of weeks, but here is {written.Kind}.", "Write it in square brackets: lighter: [4].");
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                written.At,
+                $"'lighter' is a list of weeks, but here is {written.Kind}.",
+                "Write it in square brackets: lighter: [4]."
+            );
             return [];
         }
 
-        return list.Items.Select(item => Values.Whole(fields.Sheet, "lighter", item, 1, weeks)).OfType<int>().Distinct().Order().ToSeries();
+        return list
+            .Items.Select(item => Values.Whole(fields.Sheet, "lighter", item, 1, weeks))
+            .OfType<int>()
+            .Distinct()
+            .Order()
+            .ToSeries();
     }
 }

@@ -12,7 +12,12 @@ internal static partial class SessionReader
     [GeneratedRegex(@"^([1-7]) a week, a day between\z", RegexOptions.CultureInvariant)]
     private static partial Regex TimesAWeek();
 
-    private static readonly (string, AlternateKind)[] Kinds = [("short", AlternateKind.Short), ("travel", AlternateKind.Travel), ("flare", AlternateKind.Flare)];
+    private static readonly (string, AlternateKind)[] Kinds =
+    [
+        ("short", AlternateKind.Short),
+        ("travel", AlternateKind.Travel),
+        ("flare", AlternateKind.Flare),
+    ];
 
     public static ProgrammeSession? Read(Fields fields, UseReader uses)
     {
@@ -35,22 +40,42 @@ internal static partial class SessionReader
         if (insteadOf is not null && replaced is null)
         {
             fields.Sheet.Fault(
-                Faults.IdUnknown, insteadOf.At, $"There is no session {Quote.Of(insteadOf.Value)} in this programme.",
-                Nearest.Ask(insteadOf.Value, sessions.Select(s => s.Name), "Write the name of the session that it stands in for."), insteadOf.Value.Length);
+                Faults.IdUnknown,
+                insteadOf.At,
+                $"There is no session {Quote.Of(insteadOf.Value)} in this programme.",
+                Nearest.Ask(
+                    insteadOf.Value,
+                    sessions.Select(s => s.Name),
+                    "Write the name of the session that it stands in for."
+                ),
+                insteadOf.Value.Length
+            );
         }
 
-        return name is null || kind is null || replaced is null ? null : new(name, replaced.Days, done, insteadOf, kind, fields.At);
+        return name is null || kind is null || replaced is null
+            ? null
+            : new(name, replaced.Days, done, insteadOf, kind, fields.At);
     }
 
     private static SessionDays? DaysIn(Fields fields)
     {
         var written = fields.Need("days");
-        if (written is YamlNode.Listing) return new SessionDays.On(WeekdayWords.Of(fields.Sheet, Values.Texts(fields.Sheet, "days", written)));
-        if (Values.Text(fields.Sheet, "days", written) is not { } text) return null;
-        if (text.Value == "before play") return new SessionDays.BeforePlay();
-        if (EveryDays().Match(text.Value) is { Success: true } every) return new SessionDays.EveryDays(Number(every));
-        if (TimesAWeek().Match(text.Value) is { Success: true } times) return new SessionDays.TimesAWeek(Number(times));
-        Values.Wrong(fields.Sheet, text, $"{Quote.Of(text.Value)} does not say when.", "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play.");
+        if (written is YamlNode.Listing)
+            return new SessionDays.On(WeekdayWords.Of(fields.Sheet, Values.Texts(fields.Sheet, "days", written)));
+        if (Values.Text(fields.Sheet, "days", written) is not { } text)
+            return null;
+        if (text.Value == "before play")
+            return new SessionDays.BeforePlay();
+        if (EveryDays().Match(text.Value) is { Success: true } every)
+            return new SessionDays.EveryDays(Number(every));
+        if (TimesAWeek().Match(text.Value) is { Success: true } times)
+            return new SessionDays.TimesAWeek(Number(times));
+        Values.Wrong(
+            fields.Sheet,
+            text,
+            $"{Quote.Of(text.Value)} does not say when.",
+            "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play."
+        );
         return null;
     }
 

@@ -7,13 +7,15 @@ internal static class SettingsReader
     public static PracticeSettings Read(Fields? fields)
     {
         var usual = PracticeSettings.Default;
-        if (fields is null) return usual;
+        if (fields is null)
+            return usual;
         var settings = new PracticeSettings(
             new(
                 Span("breath", 1) ?? usual.Dose.Breath,
                 Span("switch", 0) ?? usual.Dose.Switch,
                 Span("repetition", 1) ?? usual.Dose.Repetition,
-                Metres() ?? usual.Dose.Carry),
+                Metres() ?? usual.Dose.Carry
+            ),
             Span("get-ready", 0) ?? usual.GetReady,
             Span("transition", 0) ?? usual.Transition,
             Span("transition-change", 0) ?? usual.TransitionChange,
@@ -29,10 +31,19 @@ internal static class SettingsReader
             fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
             Span("stretch-target", 1) ?? usual.StretchTarget,
             Values.Span(fields.Sheet, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,
-            fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart);
+            fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart
+        );
         fields.Done();
-        if (settings.EaseOffAbove > settings.StopAbove && (fields.Take("ease-off-above") ?? fields.Take("stop-above")) is { } pain)
-            fields.Sheet.Fault(Faults.ValueWrong, pain.At, "Pain would have to be stopped for before it is eased off for.", "Let 'ease-off-above' be no more than 'stop-above'.");
+        if (
+            settings.EaseOffAbove > settings.StopAbove
+            && (fields.Take("ease-off-above") ?? fields.Take("stop-above")) is { } pain
+        )
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                pain.At,
+                "Pain would have to be stopped for before it is eased off for.",
+                "Let 'ease-off-above' be no more than 'stop-above'."
+            );
         return settings;
 
         Metres? Metres() => fields.Mention("carry") is { } carry ? MetresOf(fields.Sheet, carry) : null;
@@ -44,8 +55,15 @@ internal static class SettingsReader
     private static Metres? MetresOf(Sheet sheet, Mention<string> written)
     {
         var number = written.Value.EndsWith(" m", StringComparison.Ordinal) ? written.Value[..^2] : "";
-        if (number.Length == 1 && char.IsAsciiDigit(number[0]) && number != "0") return new(number[0] - '0');
-        sheet.Fault(Faults.ValueWrong, written.At, $"{Quote.Of(written.Value)} is no speed for 'carry'.", "Write the metres walked in a second, from 1 m to 9 m.", written.Value.Length);
+        if (number.Length == 1 && char.IsAsciiDigit(number[0]) && number != "0")
+            return new(number[0] - '0');
+        sheet.Fault(
+            Faults.ValueWrong,
+            written.At,
+            $"{Quote.Of(written.Value)} is no speed for 'carry'.",
+            "Write the metres walked in a second, from 1 m to 9 m.",
+            written.Value.Length
+        );
         return null;
     }
 }

@@ -8,7 +8,8 @@ internal static class SportReader
 
     public static Sport? Read(Sheet sheet, SportId id, KnownIds known)
     {
-        if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a sport") is not { } fields) return null;
+        if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a sport") is not { } fields)
+            return null;
         var name = fields.NeedText("name");
         var stance = fields.NeedText("stance");
         var roles = RolesIn(fields);
@@ -19,16 +20,29 @@ internal static class SportReader
 
     private static Series<Role> RolesIn(Fields fields)
     {
-        if (fields.NeedGroup("roles", "roles") is not { } group) return [];
+        if (fields.NeedGroup("roles", "roles") is not { } group)
+            return [];
         var roles = new List<Role>();
         foreach (var entry in group.Entries)
         {
             var shown = Spacing.Collapse(entry.Key);
             var name = shown.ToLowerInvariant();
             if (!CanName(name))
-                fields.Sheet.Fault(Faults.ValueWrong, entry.KeyAt, $"{Quote.Of(entry.Key)} cannot be the name of a role.", "Name one side as the sport does: weapon arm, rear leg.", entry.Key.Length);
+                fields.Sheet.Fault(
+                    Faults.ValueWrong,
+                    entry.KeyAt,
+                    $"{Quote.Of(entry.Key)} cannot be the name of a role.",
+                    "Name one side as the sport does: weapon arm, rear leg.",
+                    entry.Key.Length
+                );
             else if (roles.Any(r => r.Name == name))
-                fields.Sheet.Fault(Faults.KeyUnknown, entry.KeyAt, $"{Quote.Of(name)} stands here twice.", "Keep one of the two.", entry.Key.Length);
+                fields.Sheet.Fault(
+                    Faults.KeyUnknown,
+                    entry.KeyAt,
+                    $"{Quote.Of(name)} stands here twice.",
+                    "Keep one of the two.",
+                    entry.Key.Length
+                );
             else if (Values.Choice(fields.Sheet, entry.Key, entry.Value, SideWords) is { } side)
                 roles.Add(new(name, shown, side));
         }
@@ -36,9 +50,12 @@ internal static class SportReader
         return roles.ToSeries();
     }
 
-    /// <summary>Whether a dose could name a side so: its name ends at a comma, and what has a meaning of its own is no name.</summary>
+    /// <summary>Whether a dose could name a side so: its name ends at a comma, and what has a meaning of its own is no
+    /// name.</summary>
     private static bool CanName(string role) =>
-        role is not ("" or "left" or "right") && !role.Contains(',', StringComparison.Ordinal) && SideNames.TermOf(role) is SideTerm.On;
+        role is not ("" or "left" or "right")
+        && !role.Contains(',', StringComparison.Ordinal)
+        && SideNames.TermOf(role) is SideTerm.On;
 
     private static Demand? DemandIn(Fields fields, Series<Role> roles, KnownIds known)
     {
@@ -48,8 +65,12 @@ internal static class SportReader
         if (side is not null && side.Value is not ("left" or "right") && roles.All(r => r.Name != side.Value))
         {
             fields.Sheet.Fault(
-                Faults.IdUnknown, side.At, $"{Quote.Of(side.Value)} is no role of this sport.",
-                Nearest.Ask(side.Value, roles.Select(r => r.Name), "Write a name that stands under 'roles', or left or right."), side.Value.Length);
+                Faults.IdUnknown,
+                side.At,
+                $"{Quote.Of(side.Value)} is no role of this sport.",
+                Nearest.Ask(side.Value, roles.Select(r => r.Name), "Write a name that stands under 'roles', or left or right."),
+                side.Value.Length
+            );
         }
 
         var atLeast = Values.Number(fields.Sheet, "at-least", fields.Need("at-least"));

@@ -2,16 +2,19 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary><c>ID.LANG.md</c>: the title and the text of a caution or an exercise in another language. It is no second id.</summary>
+/// <summary><c>ID.LANG.md</c>: the title and the text of a caution or an exercise in another language. It is no second
+/// id.</summary>
 internal static class TranslationReader
 {
     /// <summary>The name of a translation's file, without its ending, as id and language.</summary>
-    private static (string Id, string Language) Parts(string name) => (name[..name.LastIndexOf('.')], name[(name.LastIndexOf('.') + 1)..]);
+    private static (string Id, string Language) Parts(string name) =>
+        (name[..name.LastIndexOf('.')], name[(name.LastIndexOf('.') + 1)..]);
 
     public static Translation? OfCaution(Sheet sheet, string name, KnownIds known)
     {
         var (id, language) = Parts(name);
-        if (!IsKnown(sheet, "cautions", id, known.Cautions) || HeadOf(sheet) is not { } head) return null;
+        if (!IsKnown(sheet, "cautions", id, known.Cautions) || HeadOf(sheet) is not { } head)
+            return null;
         var body = CautionReader.BodyOf(sheet, head.Headed, known);
         return head.Title is null ? null : new Translation.OfCaution(new(id), language, head.Title, body, sheet.Whole);
     }
@@ -19,23 +22,33 @@ internal static class TranslationReader
     public static Translation? OfExercise(Sheet sheet, string name, KnownIds known)
     {
         var (id, language) = Parts(name);
-        if (!IsKnown(sheet, "exercises", id, known.Exercises) || HeadOf(sheet) is not { } head) return null;
+        if (!IsKnown(sheet, "exercises", id, known.Exercises) || HeadOf(sheet) is not { } head)
+            return null;
         var text = ExerciseReader.TextOf(sheet, head.Headed, known);
         return head.Title is null ? null : new Translation.OfExercise(new(id), language, head.Title, text, sheet.Whole);
     }
 
     private static bool IsKnown(Sheet sheet, string part, string id, IReadOnlySet<string> ids)
     {
-        if (ids.Contains(id)) return true;
+        if (ids.Contains(id))
+            return true;
         sheet.Fault(
-            Faults.FileNameWrong, sheet.Whole, $"This would be the translation of {part}/{id}.md, which there is not.",
-            Nearest.Ask(id, ids.Order(StringComparer.Ordinal), "Give it the name of the file that it translates, with the language before .md."));
+            Faults.FileNameWrong,
+            sheet.Whole,
+            $"This would be the translation of {part}/{id}.md, which there is not.",
+            Nearest.Ask(
+                id,
+                ids.Order(StringComparer.Ordinal),
+                "Give it the name of the file that it translates, with the language before .md."
+            )
+        );
         return false;
     }
 
     private static (Headed Headed, string? Title)? HeadOf(Sheet sheet)
     {
-        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a translation") is not { } fields) return null;
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a translation") is not { } fields)
+            return null;
         var title = fields.NeedText("title");
         fields.Done();
         return (headed, title);

@@ -6,10 +6,17 @@ namespace Gradus.Reading;
 /// <param name="weeks">How many weeks the programme has.</param>
 internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings)
 {
-    private static readonly (string, Domain.Version)[] Versions = [("easier", Domain.Version.Easier), ("harder", Domain.Version.Harder)];
+    private static readonly (string, Domain.Version)[] Versions =
+    [
+        ("easier", Domain.Version.Easier),
+        ("harder", Domain.Version.Harder),
+    ];
 
     public Series<ProgrammeUse> Read(Fields session) =>
-        session.Groups("do", "a use of an exercise", needed: true).SelectMany(item => item.Has("rounds") ? Round(item) : One(item, null)).ToSeries();
+        session
+            .Groups("do", "a use of an exercise", needed: true)
+            .SelectMany(item => item.Has("rounds") ? Round(item) : One(item, null))
+            .ToSeries();
 
     private List<ProgrammeUse> Round(Fields fields)
     {
@@ -25,12 +32,22 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
     private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds)
     {
         var exercise = known.ExerciseOf(fields.Sheet, fields.NeedMention("use"));
-        var side = fields.Mention("side") is { } named ? named with { Value = Spacing.Collapse(named.Value).ToLowerInvariant() } : null;
+        var side = fields.Mention("side") is { } named
+            ? named with
+            {
+                Value = Spacing.Collapse(named.Value).ToLowerInvariant(),
+            }
+            : null;
         var (lines, versions) = WeeksIn(fields);
         var from = fields.Whole("from-week", 1, weeks);
         var until = fields.Whole("until-week", 1, weeks);
         if (from > until)
-            fields.Sheet.Fault(Faults.ValueWrong, fields.Take("until-week")?.At ?? fields.At, $"This ends with week {until}, before it begins in week {from}.", "Correct 'from-week' or 'until-week'.");
+            fields.Sheet.Fault(
+                Faults.ValueWrong,
+                fields.Take("until-week")?.At ?? fields.At,
+                $"This ends with week {until}, before it begins in week {from}.",
+                "Correct 'from-week' or 'until-week'."
+            );
         var moveOn = fields.Texts("move-on").Select(m => m.Value).ToSeries();
         var keep = fields.Flag("keep-when-short");
         fields.Done();
@@ -39,7 +56,8 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
 
     private (Series<WeekLine> Lines, Series<WeekVersion> Versions) WeeksIn(Fields fields)
     {
-        if (fields.Group("by-week", "by-week") is not { } byWeek) return ([], []);
+        if (fields.Group("by-week", "by-week") is not { } byWeek)
+            return ([], []);
         var lines = new List<WeekLine>();
         var versions = new List<WeekVersion>();
         foreach (var entry in byWeek.Entries)
@@ -47,15 +65,23 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
             var week = Values.Whole(byWeek.Sheet, "by-week", entry.Name, 1, weeks);
             if (entry.Value is YamlNode.Map map && Fields.Of(byWeek.Sheet, map, "a week") is { } version && version.Has("use"))
             {
-                if (version.NeedChoice("use", Versions) is { } which && week is not null) versions.Add(new(week.Value, which, entry.KeyAt));
+                if (version.NeedChoice("use", Versions) is { } which && week is not null)
+                    versions.Add(new(week.Value, which, entry.KeyAt));
                 version.Done();
                 continue;
             }
 
             var dose = DoseReader.Read(byWeek.Sheet, entry.Key, entry.Value, settings);
             if (dose?.Dose is { IsSettled: false })
-                byWeek.Sheet.Fault(Faults.ValueWrong, dose.At, "The dose of a week has single numbers, but here is a range.", "Write the one number for that week; ranges belong to the exercise.", dose.Line.Length);
-            else if (week is not null && dose is not null) lines.Add(new(week.Value, dose));
+                byWeek.Sheet.Fault(
+                    Faults.ValueWrong,
+                    dose.At,
+                    "The dose of a week has single numbers, but here is a range.",
+                    "Write the one number for that week; ranges belong to the exercise.",
+                    dose.Line.Length
+                );
+            else if (week is not null && dose is not null)
+                lines.Add(new(week.Value, dose));
         }
 
         return (lines.OrderBy(l => l.Week).ToSeries(), versions.OrderBy(v => v.Week).ToSeries());

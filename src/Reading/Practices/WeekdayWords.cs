@@ -7,8 +7,13 @@ internal static class WeekdayWords
 {
     private static readonly (string Word, DayOfWeek Day)[] Days =
     [
-        ("Mon", DayOfWeek.Monday), ("Tue", DayOfWeek.Tuesday), ("Wed", DayOfWeek.Wednesday), ("Thu", DayOfWeek.Thursday),
-        ("Fri", DayOfWeek.Friday), ("Sat", DayOfWeek.Saturday), ("Sun", DayOfWeek.Sunday),
+        ("Mon", DayOfWeek.Monday),
+        ("Tue", DayOfWeek.Tuesday),
+        ("Wed", DayOfWeek.Wednesday),
+        ("Thu", DayOfWeek.Thursday),
+        ("Fri", DayOfWeek.Friday),
+        ("Sat", DayOfWeek.Saturday),
+        ("Sun", DayOfWeek.Sunday),
     ];
 
     /// <summary>The days in the order of the week, from Monday.</summary>
@@ -18,8 +23,16 @@ internal static class WeekdayWords
         foreach (var unknown in names.Where(n => !all.Contains(n.Value)))
         {
             sheet.Fault(
-                Faults.ValueWrong, unknown.At, $"{Quote.Of(unknown.Value)} is not how a day is written here.",
-                Nearest.Ask(unknown.Value.Length > 3 ? unknown.Value[..3] : unknown.Value, all, $"Write one of: {string.Join(", ", all)}."), unknown.Value.Length);
+                Faults.ValueWrong,
+                unknown.At,
+                $"{Quote.Of(unknown.Value)} is not how a day is written here.",
+                Nearest.Ask(
+                    unknown.Value.Length > 3 ? unknown.Value[..3] : unknown.Value,
+                    all,
+                    $"Write one of: {string.Join(", ", all)}."
+                ),
+                unknown.Value.Length
+            );
         }
 
         return Days.Where(d => names.Any(n => n.Value == d.Word)).Select(d => d.Day).ToSeries();

@@ -17,16 +17,29 @@ internal static class ZoneReader
     public static Zone Of(string name, Programme programme)
     {
         var (from, until) = (Instant(programme.Start.AddDays(-DaysAround)), Instant(programme.End.AddDays(DaysAround)));
-        var offsets = DateTimeZoneProviders.Tzdb[name].GetZoneIntervals(from, until)
-            .Select(i => new ZoneOffset(i.HasStart && i.Start > from ? i.Start.ToDateTimeUtc() : from.ToDateTimeUtc(), i.WallOffset.Seconds));
+        var offsets = DateTimeZoneProviders
+            .Tzdb[name]
+            .GetZoneIntervals(from, until)
+            .Select(i => new ZoneOffset(
+                i.HasStart && i.Start > from ? i.Start.ToDateTimeUtc() : from.ToDateTimeUtc(),
+                i.WallOffset.Seconds
+            ));
         return new(name, offsets.ToSeries());
     }
 
     public static Mention<string>? In(Fields fields)
     {
-        if (fields.NeedMention("zone") is not { } zone) return null;
-        if (Names.Contains(zone.Value)) return zone;
-        fields.Sheet.Fault(Faults.ValueWrong, zone.At, $"{Quote.Of(zone.Value)} is no time zone.", Help(zone.Value), zone.Value.Length);
+        if (fields.NeedMention("zone") is not { } zone)
+            return null;
+        if (Names.Contains(zone.Value))
+            return zone;
+        fields.Sheet.Fault(
+            Faults.ValueWrong,
+            zone.At,
+            $"{Quote.Of(zone.Value)} is no time zone.",
+            Help(zone.Value),
+            zone.Value.Length
+        );
         return null;
     }
 
@@ -36,9 +49,15 @@ internal static class ZoneReader
     private static string Help(string written)
     {
         var known = Names.Order(StringComparer.Ordinal).ToArray();
-        var place = known.FirstOrDefault(name => string.Equals(name[(name.LastIndexOf('/') + 1)..], written.Replace(' ', '_'), StringComparison.OrdinalIgnoreCase));
+        var place = known.FirstOrDefault(name =>
+            string.Equals(name[(name.LastIndexOf('/') + 1)..], written.Replace(' ', '_'), StringComparison.OrdinalIgnoreCase)
+        );
         return place is null
-            ? Nearest.Ask(written, known, "Write the part of the world and the place that the zone is called after, as Europe/London.")
+            ? Nearest.Ask(
+                written,
+                known,
+                "Write the part of the world and the place that the zone is called after, as Europe/London."
+            )
             : $"Did you mean '{place}'?";
     }
 }

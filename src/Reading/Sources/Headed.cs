@@ -12,8 +12,11 @@ internal sealed record Headed(string Header, int HeaderLine, string Body, int Bo
         if (lines[0].TrimEnd() != "---")
         {
             sheet.Fault(
-                Faults.FileUnreadable, sheet.At(1, 1), "The file does not begin with a header.",
-                "Make the first line three hyphens, ---, with the keys below it and three hyphens after them.");
+                Faults.FileUnreadable,
+                sheet.At(1, 1),
+                "The file does not begin with a header.",
+                "Make the first line three hyphens, ---, with the keys below it and three hyphens after them."
+            );
             return null;
         }
 
@@ -21,8 +24,12 @@ internal sealed record Headed(string Header, int HeaderLine, string Body, int Bo
         if (end < 0)
         {
             sheet.Fault(
-                Faults.FileUnreadable, sheet.At(1, 1), "The header is never closed.",
-                "Put a line of three hyphens, ---, after the last key.", 3);
+                Faults.FileUnreadable,
+                sheet.At(1, 1),
+                "The header is never closed.",
+                "Put a line of three hyphens, ---, after the last key.",
+                3
+            );
             return null;
         }
 

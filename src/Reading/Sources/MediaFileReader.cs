@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>A file of the practice → a picture or a clip without what else it says, or findings. What is too heavy is not even read.</summary>
+/// <summary>A file of the practice → a picture or a clip without what else it says, or findings. What is too heavy is not even
+/// read.</summary>
 internal static class MediaFileReader
 {
     /// <summary>Above this a picture is slow to open on a phone, in bytes.</summary>
@@ -23,49 +24,89 @@ internal static class MediaFileReader
     public static MediaFile? ReadPicture(SourceFolder folder, MediaMention mention, string path)
     {
         var size = Size(folder, path);
-        if (IsTooHeavy(mention, path, size, TooHeavyPicture, SmallerPicture)) return null;
+        if (IsTooHeavy(mention, path, size, TooHeavyPicture, SmallerPicture))
+            return null;
         if (Read(folder, path) is not { Kind: MediaKind.Jpeg or MediaKind.Png or MediaKind.WebP } file)
         {
-            mention.Fault(Faults.PictureMissing, $"{Quote.Of(path)} is no JPEG, PNG or WebP picture.", "Save it again as one of these.");
+            mention.Fault(
+                Faults.PictureMissing,
+                $"{Quote.Of(path)} is no JPEG, PNG or WebP picture.",
+                "Save it again as one of these."
+            );
             return null;
         }
 
-        if (IsDamaged(mention, path, file)) return null;
+        if (IsDamaged(mention, path, file))
+            return null;
         if (file.Sideways)
-            mention.Warn(Faults.PictureSideways, $"{Quote.Of(path)} asks to be turned, which browsers do not do with a WebP picture.", "Turn it in a program for pictures, and save it again.");
-        if (size > HeavyPicture) mention.Warn(Faults.PictureTooHeavy, $"{Quote.Of(path)} has {size / 1024} KiB, which is slow to open on a phone.", SmallerPicture);
+            mention.Warn(
+                Faults.PictureSideways,
+                $"{Quote.Of(path)} asks to be turned, which browsers do not do with a WebP picture.",
+                "Turn it in a program for pictures, and save it again."
+            );
+        if (size > HeavyPicture)
+            mention.Warn(
+                Faults.PictureTooHeavy,
+                $"{Quote.Of(path)} has {size / 1024} KiB, which is slow to open on a phone.",
+                SmallerPicture
+            );
         return file;
     }
 
     public static MediaFile? ReadClip(SourceFolder folder, MediaMention mention, string path)
     {
         var size = Size(folder, path);
-        if (IsTooHeavy(mention, path, size, TooHeavyClip, SmallerClip)) return null;
-        var file = path.EndsWith(".mp4", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".webm", StringComparison.OrdinalIgnoreCase) ? Read(folder, path) : null;
+        if (IsTooHeavy(mention, path, size, TooHeavyClip, SmallerClip))
+            return null;
+        var file =
+            path.EndsWith(".mp4", StringComparison.OrdinalIgnoreCase)
+            || path.EndsWith(".webm", StringComparison.OrdinalIgnoreCase)
+                ? Read(folder, path)
+                : null;
         if (file is not { Kind: MediaKind.Mp4 or MediaKind.WebM })
         {
-            mention.Fault(Faults.ClipMissing, $"{Quote.Of(path)} is no MP4 or WebM clip.", "Save it again as one of these, with the ending .mp4 or .webm.");
+            mention.Fault(
+                Faults.ClipMissing,
+                $"{Quote.Of(path)} is no MP4 or WebM clip.",
+                "Save it again as one of these, with the ending .mp4 or .webm."
+            );
             return null;
         }
 
-        if (IsDamaged(mention, path, file)) return null;
-        if (size > HeavyClip) mention.Warn(Faults.PictureTooHeavy, $"{Quote.Of(path)} has {size / 1024} KiB, which is slow to open on a phone.", SmallerClip);
+        if (IsDamaged(mention, path, file))
+            return null;
+        if (size > HeavyClip)
+            mention.Warn(
+                Faults.PictureTooHeavy,
+                $"{Quote.Of(path)} has {size / 1024} KiB, which is slow to open on a phone.",
+                SmallerClip
+            );
         return file;
     }
 
     /// <summary>The page stays whole: what is seen stands on it in words.</summary>
     private static bool IsTooHeavy(MediaMention mention, string path, long size, int limit, string smaller)
     {
-        if (size <= limit) return false;
+        if (size <= limit)
+            return false;
         mention.Warn(
-            Faults.PictureTooHeavy, $"{Quote.Of(path)} has {size / 1024 / 1024} MiB, and the most is {limit / 1024 / 1024}: pages say in words what it shows, and do not show it.", smaller);
+            Faults.PictureTooHeavy,
+            $"{Quote.Of(path)} has {size / 1024 / 1024} MiB, and the most is {limit / 1024 / 1024}: pages say in words "
+                + "what it shows, and do not show it.",
+            smaller
+        );
         return true;
     }
 
     private static bool IsDamaged(MediaMention mention, string path, MediaFile file)
     {
-        if (file.Trouble is not { } trouble) return false;
-        mention.Fault(file.Kind is MediaKind.Mp4 or MediaKind.WebM ? Faults.ClipMissing : Faults.PictureMissing, $"{Quote.Of(path)} {trouble}.", "Copy it again from where it came from, or save it again.");
+        if (file.Trouble is not { } trouble)
+            return false;
+        mention.Fault(
+            file.Kind is MediaKind.Mp4 or MediaKind.WebM ? Faults.ClipMissing : Faults.PictureMissing,
+            $"{Quote.Of(path)} {trouble}.",
+            "Copy it again from where it came from, or save it again."
+        );
         return true;
     }
 

@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>The pictures and the clips of a practice, each read once, when a text first shows it, and kept without what cameras and programs note in them.</summary>
+/// <summary>The pictures and the clips of a practice, each read once, when a text first shows it, and kept without what cameras
+/// and programs note in them.</summary>
 internal sealed class MediaShelf(SourceFolder folder, Findings findings)
 {
     private readonly SortedDictionary<string, Picture> pictures = new(StringComparer.Ordinal);
@@ -15,23 +16,30 @@ internal sealed class MediaShelf(SourceFolder folder, Findings findings)
     public Series<Clip> Clips => clips.Values.ToSeries();
 
     /// <summary>The picture at an address, as a text writes it; null (and a finding) where there is none to show.</summary>
-    public Picture? FindPicture(MediaMention mention) => PathOf(mention, Faults.PictureMissing) is { } path ? FindPicture(mention, path) : null;
+    public Picture? FindPicture(MediaMention mention) =>
+        PathOf(mention, Faults.PictureMissing) is { } path ? FindPicture(mention, path) : null;
 
-    /// <summary>The clip at an address, as a text writes it, with its still and its captions; null (and a finding) where there is none to show.</summary>
+    /// <summary>The clip at an address, as a text writes it, with its still and its captions; null (and a finding) where there is
+    /// none to show.</summary>
     public Clip? FindClip(MediaMention mention)
     {
-        if (PathOf(mention, Faults.ClipMissing) is not { } path) return null;
-        if (clips.TryGetValue(path, out var known)) return known;
+        if (PathOf(mention, Faults.ClipMissing) is not { } path)
+            return null;
+        if (clips.TryGetValue(path, out var known))
+            return known;
         var still = StillOf(mention, path);
-        if (MediaFileReader.ReadClip(folder, mention, path) is not { } file || still is null) return null;
+        if (MediaFileReader.ReadClip(folder, mention, path) is not { } file || still is null)
+            return null;
         SeeThatPathsDiffer(mention, Faults.ClipMissing, path, clips.Keys);
         return clips[path] = new(path, file.Bytes, file.Width, file.Height, file.Sounds, still, CaptionsBeside(path).ToSeries());
     }
 
     private Picture? FindPicture(MediaMention mention, string path)
     {
-        if (pictures.TryGetValue(path, out var known)) return known;
-        if (MediaFileReader.ReadPicture(folder, mention, path) is not { } file) return null;
+        if (pictures.TryGetValue(path, out var known))
+            return known;
+        if (MediaFileReader.ReadPicture(folder, mention, path) is not { } file)
+            return null;
         SeeThatPathsDiffer(mention, Faults.PictureMissing, path, pictures.Keys);
         return pictures[path] = new(path, file.Bytes, file.Width, file.Height);
     }
@@ -39,24 +47,41 @@ internal sealed class MediaShelf(SourceFolder folder, Findings findings)
     private static void SeeThatPathsDiffer(MediaMention mention, RuleId fault, string path, IEnumerable<string> others)
     {
         if (others.FirstOrDefault(other => string.Equals(other, path, StringComparison.OrdinalIgnoreCase)) is { } alike)
-            mention.Fault(fault, $"{Quote.Of(path)} and {Quote.Of(alike)} differ in capital letters alone, so some phones would show one for both.", $"Give one of the two {(mention.IsClip ? "clips" : "pictures")} another name.");
+            mention.Fault(
+                fault,
+                $"{Quote.Of(path)} and {Quote.Of(alike)} differ in capital letters alone, so some phones would show one "
+                    + "for both.",
+                $"Give one of the two {(mention.IsClip ? "clips" : "pictures")} another name."
+            );
     }
 
     private Picture? StillOf(MediaMention mention, string clip)
     {
         var name = clip[..clip.LastIndexOf('.')];
-        if (new[] { ".jpg", ".jpeg", ".png", ".webp" }.Select(ending => name + ending).FirstOrDefault(folder.Has) is { } still) return FindPicture(mention, still);
+        if (new[] { ".jpg", ".jpeg", ".png", ".webp" }.Select(ending => name + ending).FirstOrDefault(folder.Has) is { } still)
+            return FindPicture(mention, still);
         mention.Fault(
-            Faults.ClipWithoutStill, $"There is no still for {Quote.Of(clip)}: a picture that stands for it until it plays, and on paper.",
-            $"Save one moment of it as {Path.GetFileName(name)}.jpg, .png or .webp beside it.");
+            Faults.ClipWithoutStill,
+            $"There is no still for {Quote.Of(clip)}: a picture that stands for it until it plays, and on paper.",
+            $"Save one moment of it as {Path.GetFileName(name)}.jpg, .png or .webp beside it."
+        );
         return null;
     }
 
     private IEnumerable<Captions> CaptionsBeside(string clip)
     {
         var (before, after) = (clip[..(clip.LastIndexOf('.') + 1)], ".vtt");
-        foreach (var path in folder.Paths.Where(p => p.StartsWith(before, StringComparison.Ordinal) && p.EndsWith(after, StringComparison.Ordinal) && p.Length > before.Length + after.Length))
-            yield return new(path[before.Length..^after.Length], Sheet.Of(folder, path, findings) is { } sheet ? CaptionsReader.Read(sheet) : []);
+        foreach (
+            var path in folder.Paths.Where(p =>
+                p.StartsWith(before, StringComparison.Ordinal)
+                && p.EndsWith(after, StringComparison.Ordinal)
+                && p.Length > before.Length + after.Length
+            )
+        )
+            yield return new(
+                path[before.Length..^after.Length],
+                Sheet.Of(folder, path, findings) is { } sheet ? CaptionsReader.Read(sheet) : []
+            );
     }
 
     /// <summary>The path inside the practice of a file that is there; null (and a finding) otherwise.</summary>
@@ -65,27 +90,49 @@ internal sealed class MediaShelf(SourceFolder folder, Findings findings)
         var thing = mention.IsClip ? "clip" : "picture";
         if (PathFrom(mention.Sheet.Path, mention.Address) is not { } path || OfSomebodyElse(path, mention.Sheet.Path))
         {
-            mention.Fault(Faults.AddressRefused, $"A {thing} cannot come from {Quote.Of(mention.Address)}.", $"Put it beside this file, or elsewhere in the practice, and write the way to it: {(mention.IsClip ? "ankle-rock.mp4" : "ankle-rock.jpg")}.");
+            mention.Fault(
+                Faults.AddressRefused,
+                $"A {thing} cannot come from {Quote.Of(mention.Address)}.",
+                "Put it beside this file, or elsewhere in the practice, and write the way to it: "
+                    + $"{(mention.IsClip ? "ankle-rock.mp4" : "ankle-rock.jpg")}."
+            );
             return null;
         }
 
-        if (folder.Has(path)) return path;
-        var near = folder.Paths.Where(p => Path.GetDirectoryName(p) == Path.GetDirectoryName(path)).Select(p => Path.GetFileName(p));
-        mention.Fault(missing, $"There is no {thing} {Quote.Of(path)}.", Nearest.Ask(Path.GetFileName(path), near, "Put it there, or take it out of the text."));
+        if (folder.Has(path))
+            return path;
+        var near = folder
+            .Paths.Where(p => Path.GetDirectoryName(p) == Path.GetDirectoryName(path))
+            .Select(p => Path.GetFileName(p));
+        mention.Fault(
+            missing,
+            $"There is no {thing} {Quote.Of(path)}.",
+            Nearest.Ask(Path.GetFileName(path), near, "Put it there, or take it out of the text.")
+        );
         return null;
     }
 
     /// <summary>Null where the address leads out of the practice, or anywhere else.</summary>
     private static string? PathFrom(string sheet, string address)
     {
-        if (address.Length == 0 || address.Contains(':', StringComparison.Ordinal) || address.StartsWith('/') || address.Contains('\\', StringComparison.Ordinal)) return null;
+        if (
+            address.Length == 0
+            || address.Contains(':', StringComparison.Ordinal)
+            || address.StartsWith('/')
+            || address.Contains('\\', StringComparison.Ordinal)
+        )
+            return null;
         var parts = sheet.Split('/')[..^1].ToList();
         foreach (var part in Uri.UnescapeDataString(address).Split('/'))
         {
-            if (part is "" or ".") continue;
-            if (part != "..") parts.Add(part);
-            else if (parts.Count > 0) parts.RemoveAt(parts.Count - 1);
-            else return null;
+            if (part is "" or ".")
+                continue;
+            if (part != "..")
+                parts.Add(part);
+            else if (parts.Count > 0)
+                parts.RemoveAt(parts.Count - 1);
+            else
+                return null;
         }
 
         return string.Join('/', parts);

@@ -36,7 +36,10 @@ internal sealed class Sheet
             return Refused("This file cannot be opened.", "Look at who may read it, and whether another program holds it.");
         var limit = path.EndsWith(".csv", StringComparison.Ordinal) ? TableLimit : TextLimit;
         if (bytes.Length > limit)
-            return Refused($"This file has {(bytes.Length + 1023) / 1024} KiB; the most that is read is {limit / 1024} KiB.", "Shorten it, or take out what was pasted in by mistake.");
+            return Refused(
+                $"This file has {(bytes.Length + 1023) / 1024} KiB; the most that is read is {limit / 1024} KiB.",
+                "Shorten it, or take out what was pasted in by mistake."
+            );
         try
         {
             var text = Lines(Strict.GetString(bytes).TrimStart('\uFEFF'));
@@ -90,7 +93,8 @@ internal sealed class Sheet
         return Math.Max(1, Math.Min(quoted && length < rest ? length + 2 : length, rest));
     }
 
-    /// <summary>The line separators that no editor counts are blanks, so that lines are numbered as the author sees them.</summary>
+    /// <summary>The line separators that no editor counts are blanks, so that lines are numbered as the author sees
+    /// them.</summary>
     private static string Lines(string text) =>
         text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Replace('\u2028', ' ').Replace('\u2029', ' ');
 }

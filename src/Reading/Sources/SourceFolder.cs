@@ -24,11 +24,14 @@ public sealed class SourceFolder
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     public static SourceFolder Open(string folder)
     {
-        if (!Directory.Exists(folder)) throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
+        if (!Directory.Exists(folder))
+            throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
         var files = new SortedDictionary<string, (Func<long>, Func<byte[]>)>(StringComparer.Ordinal);
         var options = new EnumerationOptions
         {
-            RecurseSubdirectories = true, MaxRecursionDepth = 8, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
+            RecurseSubdirectories = true,
+            MaxRecursionDepth = 8,
+            AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
         };
         foreach (var path in Directory.EnumerateFiles(folder, "*", options))
             files[Inside(folder, path)] = (() => new FileInfo(path).Length, () => File.ReadAllBytes(path));
@@ -39,13 +42,19 @@ public sealed class SourceFolder
     public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents)
     {
         var files = new SortedDictionary<string, (Func<long>, Func<byte[]>)>(StringComparer.Ordinal);
-        foreach (var (path, bytes) in contents) files[path] = (() => bytes.Length, () => bytes);
+        foreach (var (path, bytes) in contents)
+            files[path] = (() => bytes.Length, () => bytes);
         return new(files, []);
     }
 
     private static IEnumerable<string> LinksIn(string folder)
     {
-        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 8, AttributesToSkip = FileAttributes.Hidden };
+        var options = new EnumerationOptions
+        {
+            RecurseSubdirectories = true,
+            MaxRecursionDepth = 8,
+            AttributesToSkip = FileAttributes.Hidden,
+        };
         return new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
         {
             ShouldIncludePredicate = (ref FileSystemEntry entry) => entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
@@ -72,10 +81,11 @@ public sealed class SourceFolder
         select name;
 
     /// <summary>The names of the folders directly in a folder, in ordinal order.</summary>
-    public IEnumerable<string> Folders(string folder) => Paths
-        .Where(path => path.StartsWith(folder + "/", StringComparison.Ordinal))
-        .Select(path => path[(folder.Length + 1)..].Split('/'))
-        .Where(parts => parts.Length > 1)
-        .Select(parts => parts[0])
-        .Distinct(StringComparer.Ordinal);
+    public IEnumerable<string> Folders(string folder) =>
+        Paths
+            .Where(path => path.StartsWith(folder + "/", StringComparison.Ordinal))
+            .Select(path => path[(folder.Length + 1)..].Split('/'))
+            .Where(parts => parts.Length > 1)
+            .Select(parts => parts[0])
+            .Distinct(StringComparer.Ordinal);
 }

@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>The keys of one group, taken one by one; whatever nobody took is unknown. Every mistake is a finding, and reading goes on.</summary>
+/// <summary>The keys of one group, taken one by one; whatever nobody took is unknown. Every mistake is a finding, and reading
+/// goes on.</summary>
 internal sealed class Fields
 {
     private readonly YamlNode.Map map;
@@ -27,9 +28,15 @@ internal sealed class Fields
     /// <param name="group">What the group is called in a sentence: "an exercise", "a session".</param>
     public static Fields? Of(Sheet sheet, YamlNode? node, string group)
     {
-        if (node is YamlNode.Map map) return new(sheet, map, group);
+        if (node is YamlNode.Map map)
+            return new(sheet, map, group);
         if (node is not null)
-            sheet.Fault(Faults.ValueWrong, node.At, $"Here should stand the keys of {group}, but there is {node.Kind}.", "Write each key on its own line, with a colon and its value.");
+            sheet.Fault(
+                Faults.ValueWrong,
+                node.At,
+                $"Here should stand the keys of {group}, but there is {node.Kind}.",
+                "Write each key on its own line, with a colon and its value."
+            );
         return null;
     }
 
@@ -49,7 +56,8 @@ internal sealed class Fields
     public YamlNode? Need(string key)
     {
         var value = Take(key);
-        if (value is null) missing.Add(key);
+        if (value is null)
+            missing.Add(key);
         return value;
     }
 
@@ -57,9 +65,11 @@ internal sealed class Fields
 
     public string? NeedText(string key) => Values.Text(Sheet, key, Need(key))?.Value;
 
-    public Mention<string>? Mention(string key) => Values.Text(Sheet, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
+    public Mention<string>? Mention(string key) =>
+        Values.Text(Sheet, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
 
-    public Mention<string>? NeedMention(string key) => Values.Text(Sheet, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
+    public Mention<string>? NeedMention(string key) =>
+        Values.Text(Sheet, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
 
     public int? Whole(string key, int least, int most) => Values.Whole(Sheet, key, Take(key), least, most);
 
@@ -86,34 +96,51 @@ internal sealed class Fields
     public IEnumerable<Fields> Groups(string key, string item, bool needed = false)
     {
         var value = needed ? Need(key) : Take(key);
-        if (value is null) yield break;
+        if (value is null)
+            yield break;
         if (value is not YamlNode.Listing list)
         {
-            Sheet.Fault(Faults.ValueWrong, value.At, $"'{key}' is a list, but here is {value.Kind}.", "Begin each item on its own line with a hyphen.");
+            Sheet.Fault(
+                Faults.ValueWrong,
+                value.At,
+                $"'{key}' is a list, but here is {value.Kind}.",
+                "Begin each item on its own line with a hyphen."
+            );
             yield break;
         }
 
         foreach (var node in list.Items)
-            if (Of(Sheet, node, item) is { } fields) yield return fields;
+            if (Of(Sheet, node, item) is { } fields)
+                yield return fields;
     }
 
     public Fields? Group(string key, string name) => Of(Sheet, Take(key), name);
 
     public Fields? NeedGroup(string key, string name) => Of(Sheet, Need(key), name);
 
-    /// <summary>Says every key that nobody took, and every key that is missing. One that is there with a slip of the pen is one mistake,
-    /// and is said once.</summary>
+    /// <summary>Says every key that nobody took, and every key that is missing. One that is there with a slip of the pen is one
+    /// mistake, and is said once.</summary>
     public void Done()
     {
         foreach (var entry in map.Entries.Where(e => !known.Contains(e.Key)))
         {
             Sheet.Fault(
-                Faults.KeyUnknown, entry.KeyAt, $"{Quote.Of(entry.Key)} is no key of {group}.",
-                Nearest.Ask(entry.Key, known, $"Take it out. The keys here are: {string.Join(", ", known)}."), entry.Key.Length);
-            if (Nearest.To(entry.Key, known) is { } meant) missing.Remove(meant);
+                Faults.KeyUnknown,
+                entry.KeyAt,
+                $"{Quote.Of(entry.Key)} is no key of {group}.",
+                Nearest.Ask(entry.Key, known, $"Take it out. The keys here are: {string.Join(", ", known)}."),
+                entry.Key.Length
+            );
+            if (Nearest.To(entry.Key, known) is { } meant)
+                missing.Remove(meant);
         }
 
         foreach (var key in missing)
-            Sheet.Fault(Faults.KeyMissing, map.Entries.Count > 0 ? map.Entries[0].KeyAt : map.At, $"'{key}' is missing: {group} needs it.", $"Add a line '{key}:' with its value.");
+            Sheet.Fault(
+                Faults.KeyMissing,
+                map.Entries.Count > 0 ? map.Entries[0].KeyAt : map.At,
+                $"'{key}' is missing: {group} needs it.",
+                $"Add a line '{key}:' with its value."
+            );
     }
 }

@@ -24,59 +24,106 @@ internal static partial class Values
 
     public static YamlNode.Text? Text(Sheet sheet, string key, YamlNode? node)
     {
-        if (node is null) return null;
+        if (node is null)
+            return null;
         if (node is not YamlNode.Text text)
         {
-            sheet.Fault(Faults.ValueWrong, node.At, $"{Quote.Of(key)} is a text, but here is {node.Kind}.", "Write it on one line; put it in quotation marks if it holds a colon, a bracket or a brace.");
+            sheet.Fault(
+                Faults.ValueWrong,
+                node.At,
+                $"{Quote.Of(key)} is a text, but here is {node.Kind}.",
+                "Write it on one line; put it in quotation marks if it holds a colon, a bracket or a brace."
+            );
             return null;
         }
 
         if (IsCut(sheet, text))
         {
-            var behind = text.End.Column + sheet.Line(text.End.Line)[(text.End.Column - 1)..].IndexOf('#', StringComparison.Ordinal);
+            var behind =
+                text.End.Column + sheet.Line(text.End.Line)[(text.End.Column - 1)..].IndexOf('#', StringComparison.Ordinal);
             sheet.Fault(
-                Faults.ValueWrong, text.End with { Column = behind }, $"{Quote.Of(key)} ends before the #, because a # after a space begins a comment.",
-                "Put the text in quotation marks if the # belongs to it, or a space behind the # if it is a comment.", int.MaxValue);
+                Faults.ValueWrong,
+                text.End with
+                {
+                    Column = behind,
+                },
+                $"{Quote.Of(key)} ends before the #, because a # after a space begins a comment.",
+                "Put the text in quotation marks if the # belongs to it, or a space behind the # if it is a comment.",
+                int.MaxValue
+            );
             return null;
         }
 
-        if (Spacing.Collapse(text.Value) is { Length: > 0 } value) return text with { Value = value };
-        sheet.Fault(Faults.ValueWrong, text.At, $"{Quote.Of(key)} has no value.", "Write it after the colon; a key that is not needed can be taken out.");
+        if (Spacing.Collapse(text.Value) is { Length: > 0 } value)
+            return text with { Value = value };
+        sheet.Fault(
+            Faults.ValueWrong,
+            text.At,
+            $"{Quote.Of(key)} has no value.",
+            "Write it after the colon; a key that is not needed can be taken out."
+        );
         return null;
     }
 
     /// <summary>Whether a # cuts off what was probably meant: a comment has a space behind its #.</summary>
     private static bool IsCut(Sheet sheet, YamlNode.Text text)
     {
-        var behind = sheet.Line(text.End.Line).AsSpan(Math.Min(sheet.Line(text.End.Line).Length, text.End.Column - 1)).TrimStart();
+        var behind = sheet
+            .Line(text.End.Line)
+            .AsSpan(Math.Min(sheet.Line(text.End.Line).Length, text.End.Column - 1))
+            .TrimStart();
         return text.IsPlain && behind.Length > 1 && behind[0] == '#' && !char.IsWhiteSpace(behind[1]);
     }
 
     public static Series<Mention<string>> Texts(Sheet sheet, string key, YamlNode? node)
     {
-        if (node is null) return [];
+        if (node is null)
+            return [];
         if (node is not YamlNode.Listing list)
         {
-            sheet.Fault(Faults.ValueWrong, node.At, $"{Quote.Of(key)} is a list, but here is {node.Kind}.", $"Write it in square brackets: {key}: [one, another].");
+            sheet.Fault(
+                Faults.ValueWrong,
+                node.At,
+                $"{Quote.Of(key)} is a list, but here is {node.Kind}.",
+                $"Write it in square brackets: {key}: [one, another]."
+            );
             return [];
         }
 
-        return list.Items.Select(item => Text(sheet, key, item)).OfType<YamlNode.Text>().Select(t => new Mention<string>(t.Value, t.At)).ToSeries();
+        return list
+            .Items.Select(item => Text(sheet, key, item))
+            .OfType<YamlNode.Text>()
+            .Select(t => new Mention<string>(t.Value, t.At))
+            .ToSeries();
     }
 
     public static decimal? Number(Sheet sheet, string key, YamlNode? node)
     {
-        if (Text(sheet, key, node) is not { } text) return null;
-        if (NumberOf(text) is { } number) return number;
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no number for {Quote.Of(key)}.", "Write digits only, with a point before decimals and no zero in front: 15 or 4.5.");
+        if (Text(sheet, key, node) is not { } text)
+            return null;
+        if (NumberOf(text) is { } number)
+            return number;
+        Wrong(
+            sheet,
+            text,
+            $"{Quote.Of(text.Value)} is no number for {Quote.Of(key)}.",
+            "Write digits only, with a point before decimals and no zero in front: 15 or 4.5."
+        );
         return null;
     }
 
     public static int? Whole(Sheet sheet, string key, YamlNode? node, int least, int most)
     {
-        if (Text(sheet, key, node) is not { } text) return null;
-        if (NumberOf(text) is { } number && number == decimal.Truncate(number) && number >= least && number <= most) return (int)number;
-        Wrong(sheet, text, $"{Quote.Of(key)} is {Quote.Of(text.Value)}, but it can only be a whole number from {least} to {most}.", "Write one of these numbers, in digits only.");
+        if (Text(sheet, key, node) is not { } text)
+            return null;
+        if (NumberOf(text) is { } number && number == decimal.Truncate(number) && number >= least && number <= most)
+            return (int)number;
+        Wrong(
+            sheet,
+            text,
+            $"{Quote.Of(key)} is {Quote.Of(text.Value)}, but it can only be a whole number from {least} to {most}.",
+            "Write one of these numbers, in digits only."
+        );
         return null;
     }
 
@@ -86,15 +133,26 @@ internal static partial class Values
 
     public static DateOnly? Date(Sheet sheet, string key, YamlNode? node)
     {
-        if (Text(sheet, key, node) is not { } text) return null;
-        if (DayOf(text.Value) is { } date) return date;
-        SayNoDate(sheet, text.Value, text.At, $"{Quote.Of(text.Value)} is no date.", "Write year, month and day with hyphens, as 2026-12-07.");
+        if (Text(sheet, key, node) is not { } text)
+            return null;
+        if (DayOf(text.Value) is { } date)
+            return date;
+        SayNoDate(
+            sheet,
+            text.Value,
+            text.At,
+            $"{Quote.Of(text.Value)} is no date.",
+            "Write year, month and day with hyphens, as 2026-12-07."
+        );
         return null;
     }
 
     /// <summary>A day from <see cref="FirstYear"/> to <see cref="LastYear"/>; null where it is none of these.</summary>
     public static DateOnly? DayOf(string written) =>
-        DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && IsYear(day.Year) ? day : null;
+        DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+        && IsYear(day.Year)
+            ? day
+            : null;
 
     public static bool IsYear(int year) => year is >= FirstYear and <= LastYear;
 
@@ -116,45 +174,83 @@ internal static partial class Values
     public static T? Choice<T>(Sheet sheet, string key, YamlNode? node, IReadOnlyList<(string Word, T Value)> words)
         where T : struct
     {
-        if (Text(sheet, key, node) is not { } text) return null;
+        if (Text(sheet, key, node) is not { } text)
+            return null;
         foreach (var (word, value) in words)
-            if (string.Equals(word, text.Value, StringComparison.Ordinal)) return value;
+            if (string.Equals(word, text.Value, StringComparison.Ordinal))
+                return value;
         var all = words.Select(w => w.Word).ToArray();
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is nothing that can stand for {Quote.Of(key)}.", Nearest.Ask(text.Value, all, $"Write one of: {string.Join(", ", all)}."));
+        Wrong(
+            sheet,
+            text,
+            $"{Quote.Of(text.Value)} is nothing that can stand for {Quote.Of(key)}.",
+            Nearest.Ask(text.Value, all, $"Write one of: {string.Join(", ", all)}.")
+        );
         return null;
     }
 
     /// <summary>"10 s", "2 min" or "1 min 30 s", up to 15 minutes.</summary>
     public static Seconds? Span(Sheet sheet, string key, YamlNode? node, int least, int mostMinutes = 15)
     {
-        if (Text(sheet, key, node) is not { } text) return null;
+        if (Text(sheet, key, node) is not { } text)
+            return null;
         var shape = SpanShape().Match(text.Value);
         var seconds = (60 * Part("min")) + Part("s");
-        if (shape.Success && seconds >= least && seconds <= 60 * mostMinutes) return new(seconds);
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no time for {Quote.Of(key)}.", $"Write a number and s or min, from {least} s to {mostMinutes} min, as 10 s.");
+        if (shape.Success && seconds >= least && seconds <= 60 * mostMinutes)
+            return new(seconds);
+        Wrong(
+            sheet,
+            text,
+            $"{Quote.Of(text.Value)} is no time for {Quote.Of(key)}.",
+            $"Write a number and s or min, from {least} s to {mostMinutes} min, as 10 s."
+        );
         return null;
 
-        int Part(string name) => shape.Groups[name] is { Success: true } part ? int.Parse(part.ValueSpan, CultureInfo.InvariantCulture) : 0;
+        int Part(string name) =>
+            shape.Groups[name] is { Success: true } part ? int.Parse(part.ValueSpan, CultureInfo.InvariantCulture) : 0;
     }
 
     /// <summary>"60 %", as 60.</summary>
     public static int? Percent(Sheet sheet, string key, YamlNode? node, int most = 100)
     {
-        if (Text(sheet, key, node) is not { } text) return null;
+        if (Text(sheet, key, node) is not { } text)
+            return null;
         var number = text.Value.EndsWith('%') ? text.Value[..^1].TrimEnd() : "";
-        if (NumberShape().IsMatch(number) && decimal.Parse(number, CultureInfo.InvariantCulture) is >= 1 and var percent && percent <= most && percent == decimal.Truncate(percent))
+        if (
+            NumberShape().IsMatch(number)
+            && decimal.Parse(number, CultureInfo.InvariantCulture) is >= 1 and var percent
+            && percent <= most
+            && percent == decimal.Truncate(percent)
+        )
             return (int)percent;
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no share for {Quote.Of(key)}.", $"Write a whole number from 1 to {most} and a per cent sign, as 60 %.");
+        Wrong(
+            sheet,
+            text,
+            $"{Quote.Of(text.Value)} is no share for {Quote.Of(key)}.",
+            $"Write a whole number from 1 to {most} and a per cent sign, as 60 %."
+        );
         return null;
     }
 
     /// <summary>"180 days", up to ten years.</summary>
     public static int? Days(Sheet sheet, string key, YamlNode? node)
     {
-        if (Text(sheet, key, node) is not { } text) return null;
+        if (Text(sheet, key, node) is not { } text)
+            return null;
         var number = text.Value.EndsWith(" days", StringComparison.Ordinal) ? text.Value[..^5] : "";
-        if (number.Length is > 0 and < 5 && number.All(char.IsAsciiDigit) && number[0] != '0' && int.Parse(number, CultureInfo.InvariantCulture) is <= 3650 and var days) return days;
-        Wrong(sheet, text, $"{Quote.Of(text.Value)} is no number of days for {Quote.Of(key)}.", "Write a whole number and days, as 180 days.");
+        if (
+            number.Length is > 0 and < 5
+            && number.All(char.IsAsciiDigit)
+            && number[0] != '0'
+            && int.Parse(number, CultureInfo.InvariantCulture) is <= 3650 and var days
+        )
+            return days;
+        Wrong(
+            sheet,
+            text,
+            $"{Quote.Of(text.Value)} is no number of days for {Quote.Of(key)}.",
+            "Write a whole number and days, as 180 days."
+        );
         return null;
     }
 

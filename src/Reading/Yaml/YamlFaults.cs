@@ -10,7 +10,8 @@ internal static class YamlFaults
     /// <summary>Where to look: at the tab itself, where one is the trouble.</summary>
     public static Location Place(string said, Sheet sheet, Location place)
     {
-        if (!said.Contains("tab", StringComparison.Ordinal)) return place;
+        if (!said.Contains("tab", StringComparison.Ordinal))
+            return place;
         var lines = sheet.Text.Split('\n');
         var line = Array.FindIndex(lines, Math.Max(0, place.Line - 1), text => text.TrimStart(' ').StartsWith('\t'));
         return line < 0 ? place : sheet.At(line + 1, lines[line].IndexOf('\t', StringComparison.Ordinal) + 1);
@@ -18,9 +19,18 @@ internal static class YamlFaults
 
     public static (string Message, string Help) Of(string said)
     {
-        if (Says("tab")) return ("A tab stands here where only spaces can.", "Put spaces in its place.");
-        if (Says("quoted scalar") && Says("end of stream")) return ("A quotation mark opens here and nothing closes it.", "Put one at the end of the text, or take this one out.");
-        return (Unreadable, "Look at this line and the one above it: a space missing after a colon, a text with a colon in it that needs quotation marks, a quotation mark that is not closed, or spaces that do not line up.");
+        if (Says("tab"))
+            return ("A tab stands here where only spaces can.", "Put spaces in its place.");
+        if (Says("quoted scalar") && Says("end of stream"))
+            return (
+                "A quotation mark opens here and nothing closes it.",
+                "Put one at the end of the text, or take this one out."
+            );
+        return (
+            Unreadable,
+            "Look at this line and the one above it: a space missing after a colon, a text with a colon in it that needs "
+                + "quotation marks, a quotation mark that is not closed, or spaces that do not line up."
+        );
 
         bool Says(string words) => said.Contains(words, StringComparison.Ordinal);
     }

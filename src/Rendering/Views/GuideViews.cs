@@ -7,7 +7,12 @@ namespace Gradus.Rendering;
 /// <param name="Versions">This session and those that the client may do in its place.</param>
 /// <param name="Regions">Where it may hurt.</param>
 /// <param name="AskFirst">Whom to ask on a day without training.</param>
-internal sealed record GuideView(Series<AttributeView> Phrases, Series<VersionView> Versions, Series<RegionView> Regions, string AskFirst);
+internal sealed record GuideView(
+    Series<AttributeView> Phrases,
+    Series<VersionView> Versions,
+    Series<RegionView> Regions,
+    string AskFirst
+);
 
 /// <param name="Kind">short, travel or flare; empty for the session of the programme.</param>
 /// <param name="Lengths">Its seconds in each week, for a script: "1=610 2=727".</param>

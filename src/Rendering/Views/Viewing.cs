@@ -8,34 +8,36 @@ internal static class Viewing
 {
     /// <param name="policy">What a page may load.</param>
     /// <param name="at">How a page is addressed.</param>
-    public static SiteView Site(Plan plan, string policy, IEnumerable<string> scripts, Func<string, string> at, string here) => new(
-        policy,
-        plan.Words.Language,
-        plan.Words.Direction,
-        plan.Words.Say("site-of", ("name", plan.ClientName)),
-        plan.ClientName,
-        plan.Publisher.Practice,
-        plan.Publisher.Coach,
-        plan.Publisher.Contact.Email,
-        plan.Publisher.Contact.Phone,
-        PhoneLink(plan.Publisher.Contact),
-        plan.Words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice)),
-        plan.Emergency,
-        plan.GoodUntil.Sentence,
-        DateView.Of(plan.GoodUntil.Day, plan.Words).Iso,
-        plan.GoodUntil.Past,
-        ProseHtml.Of(plan.Publisher.Scope, 3, here, plan.Words),
-        [
-            new(at(Plan.HomePath), plan.Words.Say("home")),
-            new(at(Plan.BeforeYouStartPath), plan.Words.Say("before-you-start")),
-            new(at(Plan.WeeksPath), plan.Words.Say("your-weeks")),
-        ],
-        plan.Course.Attributes().Select(a => new AttributeView(a.Name, a.Value)).ToSeries(),
-        plan.Weeks.Select(w => WeekNow(w.Number, plan)).ToSeries(),
-        plan.Words.Say("begins-on", ("date", plan.Words.Date(plan.Programme.Start))),
-        plan.Words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)),
-        plan.Words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)),
-        scripts.ToSeries());
+    public static SiteView Site(Plan plan, string policy, IEnumerable<string> scripts, Func<string, string> at, string here) =>
+        new(
+            policy,
+            plan.Words.Language,
+            plan.Words.Direction,
+            plan.Words.Say("site-of", ("name", plan.ClientName)),
+            plan.ClientName,
+            plan.Publisher.Practice,
+            plan.Publisher.Coach,
+            plan.Publisher.Contact.Email,
+            plan.Publisher.Contact.Phone,
+            PhoneLink(plan.Publisher.Contact),
+            plan.Words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice)),
+            plan.Emergency,
+            plan.GoodUntil.Sentence,
+            DateView.Of(plan.GoodUntil.Day, plan.Words).Iso,
+            plan.GoodUntil.Past,
+            ProseHtml.Of(plan.Publisher.Scope, 3, here, plan.Words),
+            [
+                new(at(Plan.HomePath), plan.Words.Say("home")),
+                new(at(Plan.BeforeYouStartPath), plan.Words.Say("before-you-start")),
+                new(at(Plan.WeeksPath), plan.Words.Say("your-weeks")),
+            ],
+            plan.Course.Attributes().Select(a => new AttributeView(a.Name, a.Value)).ToSeries(),
+            plan.Weeks.Select(w => WeekNow(w.Number, plan)).ToSeries(),
+            plan.Words.Say("begins-on", ("date", plan.Words.Date(plan.Programme.Start))),
+            plan.Words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)),
+            plan.Words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)),
+            scripts.ToSeries()
+        );
 
     private static WeekNowView WeekNow(int week, Plan plan)
     {
@@ -51,18 +53,20 @@ internal static class Viewing
     /// <summary>A telephone number as a link has it: digits, and the plus.</summary>
     public static string PhoneLink(Contact contact) => string.Concat(contact.Phone.Where(c => char.IsAsciiDigit(c) || c == '+'));
 
-    public static HomeView Home(Plan plan, Func<string, string> at, string here) => new(
-        at(Plan.BeforeYouStartPath),
-        at(Plan.WeeksPath),
-        plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => c.Title).ToSeries(),
-        plan.Programme.Title,
-        plan.Words.Say("weeks-count", ("n", plan.Programme.Weeks)),
-        DateView.Of(plan.Programme.Start, plan.Words),
-        DateView.Of(plan.Programme.End, plan.Words),
-        Stances(plan),
-        plan.Dates.Count > 0 ? at(Plan.CalendarPath) : "",
-        ProseHtml.Of(plan.Programme.Letter, 3, here, plan.Words),
-        [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
+    public static HomeView Home(Plan plan, Func<string, string> at, string here) =>
+        new(
+            at(Plan.BeforeYouStartPath),
+            at(Plan.WeeksPath),
+            plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => c.Title).ToSeries(),
+            plan.Programme.Title,
+            plan.Words.Say("weeks-count", ("n", plan.Programme.Weeks)),
+            DateView.Of(plan.Programme.Start, plan.Words),
+            DateView.Of(plan.Programme.End, plan.Words),
+            Stances(plan),
+            plan.Dates.Count > 0 ? at(Plan.CalendarPath) : "",
+            ProseHtml.Of(plan.Programme.Letter, 3, here, plan.Words),
+            [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]
+        );
 
     public static BeforeView Before(Plan plan, string here)
     {
@@ -74,38 +78,58 @@ internal static class Viewing
             words.Say("health-on", ("date", words.Date(plan.Health.Answered))),
             [.. plan.Health.Answers.Select(a => new AnswerView(a.Question, a.Reply))],
             [.. plan.Health.Clearances.Select(c => Clearance(c, words))],
-            Cautions(plan, plan.Exercises.Select(e => e.Id), here));
+            Cautions(plan, plan.Exercises.Select(e => e.Id), here)
+        );
     }
 
     private static Series<StanceView> Stances(Plan plan) =>
-        [.. plan.Stances.Select(s => new StanceView(s.Sport, s.Question, s.Answer, [.. s.Roles.Select(r => r.Sentence)], s.Sentences))];
+        [
+            .. plan.Stances.Select(s => new StanceView(
+                s.Sport,
+                s.Question,
+                s.Answer,
+                [.. s.Roles.Select(r => r.Sentence)],
+                s.Sentences
+            )),
+        ];
 
-    public static SessionView Session(Plan plan, PlannedSession session, string here) => new(
-        Number(session.Number),
-        session.Name,
-        session.Days,
-        Lengths(session, plan.Words),
-        session.Equipment,
-        Cautions(plan, session.Exercises, here),
-        [.. session.Uses.Select(u => Use(plan, u, here))],
-        [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
-        Grids(plan, session),
-        ViewingGuide.Of(plan, session));
+    public static SessionView Session(Plan plan, PlannedSession session, string here) =>
+        new(
+            Number(session.Number),
+            session.Name,
+            session.Days,
+            Lengths(session, plan.Words),
+            session.Equipment,
+            Cautions(plan, session.Exercises, here),
+            [.. session.Uses.Select(u => Use(plan, u, here))],
+            [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
+            Grids(plan, session),
+            ViewingGuide.Of(plan, session)
+        );
 
-    public static ExerciseView Exercise(Plan plan, PlannedExercise exercise, string here) => new(
-        exercise.Title,
-        exercise.Trains,
-        exercise.Stage,
-        exercise.Position,
-        exercise.Equipment,
-        ProseHtml.Of(exercise.Text.Why, 3, here, plan.Words),
-        ProseHtml.Of(exercise.Text.SetUp, 3, here, plan.Words),
-        ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
-        ProseHtml.Of(exercise.Text.More, 2, here, plan.Words),
-        Cautions(plan, [exercise.Id], here),
-        [.. exercise.Uses.Select(u => new ExerciseUseView(
-            new(plan.Sessions[u.Session - 1].Path, u.SessionName), u.Sides, u.Notes, u.MoveOn, Doses(u, plan.Words)))],
-        [.. Version(exercise.Easier, "easier-version", plan), .. Version(exercise.Harder, "harder-version", plan)]);
+    public static ExerciseView Exercise(Plan plan, PlannedExercise exercise, string here) =>
+        new(
+            exercise.Title,
+            exercise.Trains,
+            exercise.Stage,
+            exercise.Position,
+            exercise.Equipment,
+            ProseHtml.Of(exercise.Text.Why, 3, here, plan.Words),
+            ProseHtml.Of(exercise.Text.SetUp, 3, here, plan.Words),
+            ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
+            ProseHtml.Of(exercise.Text.More, 2, here, plan.Words),
+            Cautions(plan, [exercise.Id], here),
+            [
+                .. exercise.Uses.Select(u => new ExerciseUseView(
+                    new(plan.Sessions[u.Session - 1].Path, u.SessionName),
+                    u.Sides,
+                    u.Notes,
+                    u.MoveOn,
+                    Doses(u, plan.Words)
+                )),
+            ],
+            [.. Version(exercise.Easier, "easier-version", plan), .. Version(exercise.Harder, "harder-version", plan)]
+        );
 
     private static IEnumerable<LinkView> Version(ExerciseId? id, string key, Plan plan) =>
         id is null ? [] : [new(plan.Exercise(id).Path, plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)))];
@@ -118,20 +142,39 @@ internal static class Viewing
         return new(Groups(plan, exercises, here), [.. notWith]);
     }
 
-    private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises, string here) => plan.CautionsFor(exercises)
-        .GroupBy(c => c.Kind)
-        .Select(kind => new CautionGroupView(
-            Kebab.Of(kind.Key.ToString()),
-            plan.Words.Say("kind-" + Kebab.Of(kind.Key.ToString())),
-            [.. kind.Select(c => new CautionView(c.Id.Text, c.Title, ProseHtml.Of(c.Body, 5, here, plan.Words), BelongsTo(plan, c)))]))
-        .ToSeries();
+    private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises, string here) =>
+        plan.CautionsFor(exercises)
+            .GroupBy(c => c.Kind)
+            .Select(kind => new CautionGroupView(
+                Kebab.Of(kind.Key.ToString()),
+                plan.Words.Say("kind-" + Kebab.Of(kind.Key.ToString())),
+                [
+                    .. kind.Select(c => new CautionView(
+                        c.Id.Text,
+                        c.Title,
+                        ProseHtml.Of(c.Body, 5, here, plan.Words),
+                        BelongsTo(plan, c)
+                    )),
+                ]
+            ))
+            .ToSeries();
 
     private static string BelongsTo(Plan plan, PlannedCaution caution) =>
-        plan.Words.Say("belongs-to", ("exercises", plan.Words.Joined([.. caution.Exercises.Select(e => plan.Exercise(e).Title)], "comma")));
+        plan.Words.Say(
+            "belongs-to",
+            ("exercises", plan.Words.Joined([.. caution.Exercises.Select(e => plan.Exercise(e).Title)], "comma"))
+        );
 
-    private static SessionCardView Card(Plan plan, PlannedSession session) => new(
-        session.Path, Number(session.Number), session.Name, session.Days, session.WeekdayNumbers(), Lengths(session, plan.Words),
-        [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]);
+    private static SessionCardView Card(Plan plan, PlannedSession session) =>
+        new(
+            session.Path,
+            Number(session.Number),
+            session.Name,
+            session.Days,
+            session.WeekdayNumbers(),
+            Lengths(session, plan.Words),
+            [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]
+        );
 
     private static Series<LengthView> Lengths(PlannedSession session, Words words) =>
         session.Weeks.Select(w => new LengthView(Numbers(w.Weeks), w.Heading, TimeView.Of(w.Total, w.About, words))).ToSeries();
@@ -140,37 +183,88 @@ internal static class Viewing
     private static Series<GridView> Grids(Plan plan, PlannedSession session)
     {
         const int Columns = 12;
-        var weeks = session.Weeks.SelectMany(w => w.Weeks).Order().Select(w => new GridWeekView(plan.Words.Say("week", ("week", w)), Math.Clamp(TimesIn(w), 1, Columns))).ToArray();
+        var weeks = session
+            .Weeks.SelectMany(w => w.Weeks)
+            .Order()
+            .Select(w => new GridWeekView(plan.Words.Say("week", ("week", w)), Math.Clamp(TimesIn(w), 1, Columns)))
+            .ToArray();
         var sheets = new List<List<GridWeekView>>();
         foreach (var week in weeks)
         {
-            if (sheets is not [.., var last] || last.Sum(w => w.Times) + week.Times > Columns) sheets.Add([week]);
-            else last.Add(week);
+            if (sheets is not [.., var last] || last.Sum(w => w.Times) + week.Times > Columns)
+                sheets.Add([week]);
+            else
+                last.Add(week);
         }
 
         return sheets.Select(s => new GridView(s.ToSeries(), Enumerable.Repeat("", s.Sum(w => w.Times)).ToSeries())).ToSeries();
 
-        int TimesIn(int week) => session.InsteadOf is not null ? 1 : plan.Weeks.FirstOrDefault(w => w.Number == week)?.Sessions.FirstOrDefault(s => s.Session == session.Number)?.Times ?? 2;
+        int TimesIn(int week) =>
+            session.InsteadOf is not null
+                ? 1
+                : plan.Weeks.FirstOrDefault(w => w.Number == week)
+                    ?.Sessions.FirstOrDefault(s => s.Session == session.Number)
+                    ?.Times
+                    ?? 2;
     }
 
-    private static ClearanceView Clearance(PlannedClearance clearance, Words words) => new(
-        clearance.Condition,
-        words.Say("cleared", ("by", clearance.By), ("from", words.Date(clearance.On)), ("until", words.Date(clearance.Until))),
-        [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]);
+    private static ClearanceView Clearance(PlannedClearance clearance, Words words) =>
+        new(
+            clearance.Condition,
+            words.Say(
+                "cleared",
+                ("by", clearance.By),
+                ("from", words.Date(clearance.On)),
+                ("until", words.Date(clearance.Until))
+            ),
+            [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]
+        );
 
-    private static UseView Use(Plan plan, PlannedUse use, string here) => new(
-        use.Exercise.Text, string.Join(' ', use.Loads), use.Title, plan.Exercise(use.Exercise).Path, use.Sides, use.Notes, use.MoveOn, Groups(plan, [use.Exercise], here), ProseHtml.Of(use.Text.SetUp, 5, here, plan.Words), ProseHtml.Of(use.Text.Do, 5, here, plan.Words), ProseHtml.Of(use.Text.More, 4, here, plan.Words), Doses(use, plan.Words));
+    private static UseView Use(Plan plan, PlannedUse use, string here) =>
+        new(
+            use.Exercise.Text,
+            string.Join(' ', use.Loads),
+            use.Title,
+            plan.Exercise(use.Exercise).Path,
+            use.Sides,
+            use.Notes,
+            use.MoveOn,
+            Groups(plan, [use.Exercise], here),
+            ProseHtml.Of(use.Text.SetUp, 5, here, plan.Words),
+            ProseHtml.Of(use.Text.Do, 5, here, plan.Words),
+            ProseHtml.Of(use.Text.More, 4, here, plan.Words),
+            Doses(use, plan.Words)
+        );
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
-        [.. use.Doses.Select(d => new DoseView(Numbers(d.Weeks), words.Weeks(d.Weeks), d.Words, d.Change, TimeView.Of(d.Seconds, d.About, words)))];
+        [
+            .. use.Doses.Select(d => new DoseView(
+                Numbers(d.Weeks),
+                words.Weeks(d.Weeks),
+                d.Words,
+                d.Change,
+                TimeView.Of(d.Seconds, d.About, words)
+            )),
+        ];
 
-    private static WeeksView Weeks(PlannedWeeks weeks, Words words) => new(
-        "weeks-" + string.Join('-', weeks.Weeks),
-        Numbers(weeks.Weeks),
-        weeks.Heading,
-        TimeView.Of(weeks.Total, weeks.About, words),
-        [.. weeks.Steps.Select(s => new StepView(Kebab.Of(s.Kind.ToString()), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words), Data(s)))]);
+    private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>
+        new(
+            "weeks-" + string.Join('-', weeks.Weeks),
+            Numbers(weeks.Weeks),
+            weeks.Heading,
+            TimeView.Of(weeks.Total, weeks.About, words),
+            [
+                .. weeks.Steps.Select(s => new StepView(
+                    Kebab.Of(s.Kind.ToString()),
+                    s.Words,
+                    s.Detail,
+                    TimeView.Of(s.Seconds, false, words),
+                    Data(s)
+                )),
+            ]
+        );
 
     /// <summary>As one piece: a session has hundreds of steps.</summary>
-    private static Html Data(Step step) => new(string.Concat(step.Attributes().Where(a => a.Value.Length > 0).Select(a => $" {a.Name}=\"{Html.Escape(a.Value)}\"")));
+    private static Html Data(Step step) =>
+        new(string.Concat(step.Attributes().Where(a => a.Value.Length > 0).Select(a => $" {a.Name}=\"{Html.Escape(a.Value)}\"")));
 }

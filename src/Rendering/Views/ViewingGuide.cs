@@ -10,9 +10,25 @@ internal static class ViewingGuide
         var words = plan.Words;
         return new(
             Phrases(words).Select(p => new AttributeView("data-" + p.Name, p.Said)).ToSeries(),
-            [.. plan.VersionsOf(session).Select(s => new VersionView(FormattableString.Invariant($"{s.Number}"), s.Path, s.Name, s.KindName(), s.Lengths()))],
-            [.. Region.All.Select(r => new RegionView(Kebab.OfWords(r.Name), words.Say("region-" + Kebab.OfWords(r.Name)), r.IsSided))],
-            words.Say("guide-ask-first", ("coach", plan.Publisher.Coach)));
+            [
+                .. plan.VersionsOf(session)
+                    .Select(s => new VersionView(
+                        FormattableString.Invariant($"{s.Number}"),
+                        s.Path,
+                        s.Name,
+                        s.KindName(),
+                        s.Lengths()
+                    )),
+            ],
+            [
+                .. Region.All.Select(r => new RegionView(
+                    Kebab.OfWords(r.Name),
+                    words.Say("region-" + Kebab.OfWords(r.Name)),
+                    r.IsSided
+                )),
+            ],
+            words.Say("guide-ask-first", ("coach", plan.Publisher.Coach))
+        );
     }
 
     private static IEnumerable<(string Name, string Said)> Phrases(Words words)
@@ -22,7 +38,10 @@ internal static class ViewingGuide
         yield return ("one-second", words.Say("seconds", ("n", 1)));
         yield return ("one-minute", words.Say("minutes", ("n", 1)));
         yield return ("step-begins", words.Say("guide-step-begins", ("what", "{what}"), ("time", "{time}")));
-        yield return ("effort-begins", words.Say("guide-effort-begins", ("what", "{what}"), ("effort", "{effort}"), ("time", "{time}")));
+        yield return (
+            "effort-begins",
+            words.Say("guide-effort-begins", ("what", "{what}"), ("effort", "{effort}"), ("time", "{time}"))
+        );
         yield return ("effort-next", words.Say("guide-effort-next", ("effort", "{effort}"), ("time", "{time}")));
         yield return ("waits", words.Say("guide-waits", ("what", "{what}")));
         yield return ("next", words.Say("guide-next", ("what", "{what}")));

@@ -12,27 +12,52 @@ internal static class ViewingIntakeSheet
         var words = sheet.Words;
         (string, object) coach = ("coach", sheet.Coach);
         return new(
-            words.Language, words.Direction, policy, style, script, IntakeSheet.AnswersFile,
-            sheet.Practice, sheet.Coach, sheet.Contact.Email, sheet.Contact.Phone, Viewing.PhoneLink(sheet.Contact),
+            words.Language,
+            words.Direction,
+            policy,
+            style,
+            script,
+            IntakeSheet.AnswersFile,
+            sheet.Practice,
+            sheet.Coach,
+            sheet.Contact.Email,
+            sheet.Contact.Phone,
+            Viewing.PhoneLink(sheet.Contact),
             words.Say("written-by", coach, ("practice", sheet.Practice)),
             words.Say("intake-for", coach, ("practice", sheet.Practice)),
             words.Say("intake-to-coach", coach),
             words.Say("intake-send", coach),
             words.Say("intake-print", coach),
             words.Say("intake-hand-over", coach),
-            [.. sheet.Questions.Select((q, i) => new IntakeQuestionView(i + 1, q.Id.Text, q.Question, q.Replies == IntakeReplies.YesOrNoBySide, q.Replies == IntakeReplies.Pains))],
+            [
+                .. sheet.Questions.Select(
+                    (q, i) =>
+                        new IntakeQuestionView(
+                            i + 1,
+                            q.Id.Text,
+                            q.Question,
+                            q.Replies == IntakeReplies.YesOrNoBySide,
+                            q.Replies == IntakeReplies.Pains
+                        )
+                ),
+            ],
             Places(words),
             words.Say("intake-saved", ("file", IntakeSheet.AnswersFile)),
-            string.Join('\n', Enumerable.Range(1, sheet.Questions.Count).Select(n => words.Say("intake-left-open", ("n", n)))));
+            string.Join('\n', Enumerable.Range(1, sheet.Questions.Count).Select(n => words.Say("intake-left-open", ("n", n))))
+        );
     }
 
     private static PlacesView Places(Words words)
     {
-        RegionView[] regions = [.. Region.All.Select(r => new RegionView(r.Name, words.Say("region-" + Kebab.OfWords(r.Name)), r.IsSided))];
+        RegionView[] regions =
+        [
+            .. Region.All.Select(r => new RegionView(r.Name, words.Say("region-" + Kebab.OfWords(r.Name)), r.IsSided)),
+        ];
         return new(
             [.. Enumerable.Range(1, MostPlaces).Select(n => words.Say("intake-place", ("number", n)))],
             [.. Enumerable.Range(1, 10)],
             [.. regions],
-            words.Say("intake-regions", ("regions", words.Joined([.. regions.Select(r => r.Words)], "comma"))));
+            words.Say("intake-regions", ("regions", words.Joined([.. regions.Select(r => r.Words)], "comma")))
+        );
     }
 }

@@ -8,19 +8,29 @@ internal static class ViewingWeeks
 {
     private const int BarWidth = 1000;
 
-    public static ProgrammeWeeksView Of(Plan plan) => new(
-        plan.Words.Say("minutes-you-have", ("n", plan.Programme.Minutes)),
-        [.. plan.Weeks.Select(w => Week(plan, w))],
-        [.. plan.Sessions.SelectMany(s => s.Weeks.Select(w => Shares(plan, s, w)))],
-        [.. plan.Programme.MoveOn.Select(c => new CheckView(c.Heading, c.Conditions))]);
+    public static ProgrammeWeeksView Of(Plan plan) =>
+        new(
+            plan.Words.Say("minutes-you-have", ("n", plan.Programme.Minutes)),
+            [.. plan.Weeks.Select(w => Week(plan, w))],
+            [.. plan.Sessions.SelectMany(s => s.Weeks.Select(w => Shares(plan, s, w)))],
+            [.. plan.Programme.MoveOn.Select(c => new CheckView(c.Heading, c.Conditions))]
+        );
 
-    private static WeekView Week(Plan plan, PlannedWeek week) => new(
-        $"week-{week.Number}",
-        week.Number.ToString(CultureInfo.InvariantCulture),
-        week.Heading,
-        [.. week.Sessions.Select(s => new WeekSessionView(new(plan.Sessions[s.Session - 1].Path, s.Name), s.When, TimeView.Of(s.Seconds, s.About, plan.Words)))],
-        TimeView.Of(week.Total, week.About, plan.Words),
-        week.Sessions.Any(s => s.Times is null));
+    private static WeekView Week(Plan plan, PlannedWeek week) =>
+        new(
+            $"week-{week.Number}",
+            week.Number.ToString(CultureInfo.InvariantCulture),
+            week.Heading,
+            [
+                .. week.Sessions.Select(s => new WeekSessionView(
+                    new(plan.Sessions[s.Session - 1].Path, s.Name),
+                    s.When,
+                    TimeView.Of(s.Seconds, s.About, plan.Words)
+                )),
+            ],
+            TimeView.Of(week.Total, week.About, plan.Words),
+            week.Sessions.Any(s => s.Times is null)
+        );
 
     private static SharesView Shares(Plan plan, PlannedSession session, PlannedWeeks weeks)
     {
@@ -29,8 +39,12 @@ internal static class ViewingWeeks
             new(session.Path, session.Name),
             weeks.Heading,
             ShareWords.Of(session, weeks, words),
-            Time(shares.Work), Time(shares.Rest), Time(shares.Moving), TimeView.Of(weeks.Total, weeks.About, words),
-            Bar(("work", shares.Work), ("rest", shares.Rest), ("moving", shares.Moving)));
+            Time(shares.Work),
+            Time(shares.Rest),
+            Time(shares.Moving),
+            TimeView.Of(weeks.Total, weeks.About, words),
+            Bar(("work", shares.Work), ("rest", shares.Rest), ("moving", shares.Moving))
+        );
 
         TimeView Time(Seconds span) => TimeView.Of(span, false, words);
     }
@@ -42,12 +56,14 @@ internal static class ViewingWeeks
         var (drawn, before) = (new List<BarView>(), 0);
         foreach (var (kind, span) in parts)
         {
-            if (span > Seconds.Zero) drawn.Add(new(kind, At(before, whole), At(span.Value, whole)));
+            if (span > Seconds.Zero)
+                drawn.Add(new(kind, At(before, whole), At(span.Value, whole)));
             before += span.Value;
         }
 
         return drawn.ToSeries();
     }
 
-    private static string At(int seconds, int whole) => ((decimal)BarWidth * seconds / whole).ToString("0.0", CultureInfo.InvariantCulture);
+    private static string At(int seconds, int whole) =>
+        ((decimal)BarWidth * seconds / whole).ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -9,9 +9,30 @@ namespace Gradus.Rendering;
 /// <param name="Begins">What is said before the first week.</param>
 /// <param name="Scripts">Those that the pages ask for, in the order in which they need each other.</param>
 internal sealed record SiteView(
-    string Policy, string Language, string Direction, string Title, string Name, string Practice, string Coach, string Email, string Phone, string PhoneLink, string WrittenBy,
-    string Emergency, string GoodUntil, string GoodUntilDay, string GoodUntilPast, Html Scope, Series<LinkView> Pages,
-    Series<AttributeView> Course, Series<WeekNowView> WeeksNow, string Begins, string AfterBreak, string AfterLongBreak, Series<string> Scripts);
+    string Policy,
+    string Language,
+    string Direction,
+    string Title,
+    string Name,
+    string Practice,
+    string Coach,
+    string Email,
+    string Phone,
+    string PhoneLink,
+    string WrittenBy,
+    string Emergency,
+    string GoodUntil,
+    string GoodUntilDay,
+    string GoodUntilPast,
+    Html Scope,
+    Series<LinkView> Pages,
+    Series<AttributeView> Course,
+    Series<WeekNowView> WeeksNow,
+    string Begins,
+    string AfterBreak,
+    string AfterLongBreak,
+    Series<string> Scripts
+);
 
 internal sealed record AttributeView(string Name, string Value);
 
@@ -50,27 +71,64 @@ internal sealed record HomeView(
     string Before,
     string Weeks,
     Series<string> Stops,
-    string Title, string Length, DateView Start, DateView End, Series<StanceView> Stances, string Calendar, Html Letter, Series<SessionCardView> Sessions);
+    string Title,
+    string Length,
+    DateView Start,
+    DateView End,
+    Series<StanceView> Stances,
+    string Calendar,
+    Html Letter,
+    Series<SessionCardView> Sessions
+);
 
 /// <param name="Weekdays">Its fixed days, 1 for Monday to 7 for Sunday.</param>
 /// <param name="Instead">The sessions that the client may choose in its place.</param>
-internal sealed record SessionCardView(string Path, string Number, string Name, string Days, string Weekdays, Series<LengthView> Lengths, Series<SessionCardView> Instead);
+internal sealed record SessionCardView(
+    string Path,
+    string Number,
+    string Name,
+    string Days,
+    string Weekdays,
+    Series<LengthView> Lengths,
+    Series<SessionCardView> Instead
+);
 
 /// <summary>How long a session is in some weeks.</summary>
 /// <param name="Weeks">Their numbers, for a script.</param>
 internal sealed record LengthView(string Weeks, string Heading, TimeView Time);
 
-internal sealed record ProgrammeWeeksView(string Minutes, Series<WeekView> Weeks, Series<SharesView> Shares, Series<CheckView> MoveOn);
+internal sealed record ProgrammeWeeksView(
+    string Minutes,
+    Series<WeekView> Weeks,
+    Series<SharesView> Shares,
+    Series<CheckView> MoveOn
+);
 
 /// <param name="Total">Of the sessions that have their number of times.</param>
 /// <param name="More">Whether some sessions come on top, as often as the client plays.</param>
-internal sealed record WeekView(string Id, string Number, string Heading, Series<WeekSessionView> Sessions, TimeView Total, bool More);
+internal sealed record WeekView(
+    string Id,
+    string Number,
+    string Heading,
+    Series<WeekSessionView> Sessions,
+    TimeView Total,
+    bool More
+);
 
 internal sealed record WeekSessionView(LinkView Session, string When, TimeView Once);
 
 /// <summary>Where the time of a session goes, in figures and as a bar.</summary>
 /// <param name="Sentence">The bar in words.</param>
-internal sealed record SharesView(LinkView Session, string Weeks, string Sentence, TimeView Work, TimeView Rest, TimeView Moving, TimeView Total, Series<BarView> Bar);
+internal sealed record SharesView(
+    LinkView Session,
+    string Weeks,
+    string Sentence,
+    TimeView Work,
+    TimeView Rest,
+    TimeView Moving,
+    TimeView Total,
+    Series<BarView> Bar
+);
 
 /// <param name="Kind">work, rest or moving.</param>
 /// <param name="From">Where it begins, in units of a picture 1000 wide, to a tenth.</param>
@@ -83,8 +141,14 @@ internal sealed record CheckView(string Heading, Series<string> Conditions);
 internal sealed record StanceView(string Sport, string Question, string Answer, Series<string> Roles, Series<string> Sentences);
 
 internal sealed record BeforeView(
-    Series<StanceView> Stances, Series<string> Agreed, DateView Answered, string AnsweredSentence,
-    Series<AnswerView> Answers, Series<ClearanceView> Clearances, CautionsView Cautions);
+    Series<StanceView> Stances,
+    Series<string> Agreed,
+    DateView Answered,
+    string AnsweredSentence,
+    Series<AnswerView> Answers,
+    Series<ClearanceView> Clearances,
+    CautionsView Cautions
+);
 
 internal sealed record AnswerView(string Question, string Reply);
 
@@ -101,8 +165,17 @@ internal sealed record NotWithView(string Exercise, Series<string> Sentences);
 
 /// <param name="Grids">What is filled in on paper, as many weeks side by side as a sheet is wide.</param>
 internal sealed record SessionView(
-    string Number, string Name, string Days, Series<LengthView> Lengths, Series<string> Equipment, CautionsView Cautions, Series<UseView> Uses,
-    Series<WeeksView> Weeks, Series<GridView> Grids, GuideView Guide);
+    string Number,
+    string Name,
+    string Days,
+    Series<LengthView> Lengths,
+    Series<string> Equipment,
+    CautionsView Cautions,
+    Series<UseView> Uses,
+    Series<WeeksView> Weeks,
+    Series<GridView> Grids,
+    GuideView Guide
+);
 
 /// <param name="Cells">One for each time the session is done, all empty.</param>
 internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells);
@@ -113,7 +186,19 @@ internal sealed record GridWeekView(string Heading, int Times);
 /// <param name="Id">Of the exercise.</param>
 /// <param name="Loads">Regions of the body, for a script.</param>
 internal sealed record UseView(
-    string Id, string Loads, string Title, string Path, string Sides, Series<string> Notes, Series<string> MoveOn, Series<CautionGroupView> Cautions, Html SetUp, Html Doing, Html More, Series<DoseView> Doses);
+    string Id,
+    string Loads,
+    string Title,
+    string Path,
+    string Sides,
+    Series<string> Notes,
+    Series<string> MoveOn,
+    Series<CautionGroupView> Cautions,
+    Html SetUp,
+    Html Doing,
+    Html More,
+    Series<DoseView> Doses
+);
 
 /// <param name="In">The numbers of the weeks, for a script.</param>
 /// <param name="Change">What is other than before.</param>
@@ -128,7 +213,24 @@ internal sealed record StepView(string Kind, string Words, string Detail, TimeVi
 
 /// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
 internal sealed record ExerciseView(
-    string Title, string Trains, string Stage, string Position, Series<string> Equipment, Html Why, Html SetUp, Html Doing, Html More,
-    CautionsView Cautions, Series<ExerciseUseView> Uses, Series<LinkView> Versions);
+    string Title,
+    string Trains,
+    string Stage,
+    string Position,
+    Series<string> Equipment,
+    Html Why,
+    Html SetUp,
+    Html Doing,
+    Html More,
+    CautionsView Cautions,
+    Series<ExerciseUseView> Uses,
+    Series<LinkView> Versions
+);
 
-internal sealed record ExerciseUseView(LinkView Session, string Sides, Series<string> Notes, Series<string> MoveOn, Series<DoseView> Doses);
+internal sealed record ExerciseUseView(
+    LinkView Session,
+    string Sides,
+    Series<string> Notes,
+    Series<string> MoveOn,
+    Series<DoseView> Doses
+);

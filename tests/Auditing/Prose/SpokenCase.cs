@@ -11,43 +11,55 @@ internal sealed record SpokenCase(string Verdict, string Line, string Figures, s
 {
     public Dose Dose { get; } = Assert.IsType<DoseReading.Understood>(DoseLine.Read(Line, DoseSettings.Default)).Dose;
 
-    public static Series<SpokenCase> In(string file) => File.ReadLines(Repository.Path("tests", "Auditing", "Prose", file))
-        .Where(line => line.Length > 0 && line[0] != '#')
-        .Select(line => line.Split('\t'))
-        .Select(cells => new SpokenCase(cells[0], cells[1], cells[2], cells[3]))
-        .ToSeries();
+    public static Series<SpokenCase> In(string file) =>
+        File.ReadLines(Repository.Path("tests", "Auditing", "Prose", file))
+            .Where(line => line.Length > 0 && line[0] != '#')
+            .Select(line => line.Split('\t'))
+            .Select(cells => new SpokenCase(cells[0], cells[1], cells[2], cells[3]))
+            .ToSeries();
 
     /// <summary>The figures that belong to the dose, as this sentence is read.</summary>
-    public string Read() => string.Join("; ", Judged(Sentence).Select(j => (j.Verdict.Agreement == SpokenAgreement.Disagrees ? "!" : "") + Written(j.Figure)));
+    public string Read() =>
+        string.Join(
+            "; ",
+            Judged(Sentence).Select(j => (j.Verdict.Agreement == SpokenAgreement.Disagrees ? "!" : "") + Written(j.Figure))
+        );
 
     public string Result() => VerdictOf(Sentence);
 
     /// <summary>The verdict on another sentence beside the same dose.</summary>
-    public string VerdictOf(string sentence) => Judged(sentence).Select(j => j.Verdict.Agreement).Append(SpokenAgreement.NotADose).Min() switch
-    {
-        SpokenAgreement.Disagrees => "disagrees",
-        SpokenAgreement.Agrees => "agrees",
-        _ => "not-a-dose",
-    };
+    public string VerdictOf(string sentence) =>
+        Judged(sentence).Select(j => j.Verdict.Agreement).Append(SpokenAgreement.NotADose).Min() switch
+        {
+            SpokenAgreement.Disagrees => "disagrees",
+            SpokenAgreement.Agrees => "agrees",
+            _ => "not-a-dose",
+        };
 
     public IEnumerable<(SpokenFigure Figure, SpokenVerdict Verdict)> Judged(string sentence) =>
-        SpokenFigures.In(sentence).Select(f => (f, SpokenVerdict.Against(f, Dose))).Where(j => j.Item2.Agreement != SpokenAgreement.NotADose);
+        SpokenFigures
+            .In(sentence)
+            .Select(f => (f, SpokenVerdict.Against(f, Dose)))
+            .Where(j => j.Item2.Agreement != SpokenAgreement.NotADose);
 
     private static string Written(SpokenFigure figure)
     {
         var (kind, number) = (KindOf(figure.Kind), figure.Number);
-        return figure.Kind == SpokenKind.Side ? $"side {figure.Side.ToString().ToLowerInvariant()}" : figure.Bound switch
-        {
-            SpokenBound.AtLeast => string.Create(CultureInfo.InvariantCulture, $"{kind} >={number.Low}"),
-            SpokenBound.AtMost => string.Create(CultureInfo.InvariantCulture, $"{kind} <={number.High}"),
-            _ => $"{kind} {number}",
-        };
+        return figure.Kind == SpokenKind.Side
+            ? $"side {figure.Side.ToString().ToLowerInvariant()}"
+            : figure.Bound switch
+            {
+                SpokenBound.AtLeast => string.Create(CultureInfo.InvariantCulture, $"{kind} >={number.Low}"),
+                SpokenBound.AtMost => string.Create(CultureInfo.InvariantCulture, $"{kind} <={number.High}"),
+                _ => $"{kind} {number}",
+            };
     }
 
-    private static string KindOf(SpokenKind kind) => kind switch
-    {
-        SpokenKind.Repetitions or SpokenKind.Efforts => "reps",
-        SpokenKind.Percent => "effort",
-        _ => kind.ToString().ToLowerInvariant(),
-    };
+    private static string KindOf(SpokenKind kind) =>
+        kind switch
+        {
+            SpokenKind.Repetitions or SpokenKind.Efforts => "reps",
+            SpokenKind.Percent => "effort",
+            _ => kind.ToString().ToLowerInvariant(),
+        };
 }

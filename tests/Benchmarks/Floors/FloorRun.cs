@@ -20,10 +20,19 @@ internal static class FloorRun
         {
             string[] paths = [.. Directory.GetFiles(Path.Combine(published, client.Id)).Order(StringComparer.Ordinal)];
             var files = laps.Time(Stages.WritingAgain, () => paths.Select(File.ReadAllBytes).ToArray());
-            string[] pages = [.. files.Zip(paths).Where(f => f.Second.EndsWith(".html", StringComparison.Ordinal)).Select(f => Encoding.UTF8.GetString(f.First))];
+            string[] pages =
+            [
+                .. files
+                    .Zip(paths)
+                    .Where(f => f.Second.EndsWith(".html", StringComparison.Ordinal))
+                    .Select(f => Encoding.UTF8.GetString(f.First)),
+            ];
             var views = pages.Select(form.Like).ToArray();
             var bare = laps.Time(Stages.Rendering, () => views.Sum(view => form.Fill(view).Length));
-            SameSites.Expect(Math.Abs(bare - pages.Sum(p => p.Length)) < 0.03 * bare, "the bare pages are of other size than the finished ones");
+            SameSites.Expect(
+                Math.Abs(bare - pages.Sum(p => p.Length)) < 0.03 * bare,
+                "the bare pages are of other size than the finished ones"
+            );
             laps.Time(Stages.Auditing, () => pages.Sum(page => Parser.ParseDocument(page).All.Length));
             laps.Time(Stages.Writing, () => Write(files, paths, Path.Combine(target, client.Id)));
         }
@@ -40,7 +49,8 @@ internal static class FloorRun
     private static int Write(byte[][] files, string[] paths, string folder)
     {
         Directory.CreateDirectory(folder);
-        foreach (var (bytes, path) in files.Zip(paths)) File.WriteAllBytes(Path.Combine(folder, Path.GetFileName(path)), bytes);
+        foreach (var (bytes, path) in files.Zip(paths))
+            File.WriteAllBytes(Path.Combine(folder, Path.GetFileName(path)), bytes);
         return files.Length;
     }
 }

@@ -17,7 +17,8 @@ internal sealed class Draws(ulong start)
     public IReadOnlyList<T> Some<T>(IReadOnlyList<T> all, int count)
     {
         var left = Enumerable.Range(0, all.Count).ToList();
-        while (left.Count > count) left.RemoveAt(Below(left.Count));
+        while (left.Count > count)
+            left.RemoveAt(Below(left.Count));
         return [.. left.Select(i => all[i])];
     }
 

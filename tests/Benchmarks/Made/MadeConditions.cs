@@ -6,13 +6,40 @@ internal static class MadeConditions
     public const string ClearedFirst = "raised-blood-pressure";
 
     public static readonly string[] Regions =
-        ["neck", "upper-back", "lower-back", "chest", "shoulder", "elbow", "wrist", "hand", "hip", "knee", "ankle", "foot"];
+    [
+        "neck",
+        "upper-back",
+        "lower-back",
+        "chest",
+        "shoulder",
+        "elbow",
+        "wrist",
+        "hand",
+        "hip",
+        "knee",
+        "ankle",
+        "foot",
+    ];
 
-    /// <summary>What everybody is asked (format.md, Conditions) comes with Gradus, and its questions are not written again.</summary>
+    /// <summary>What everybody is asked (format.md, Conditions) comes with Gradus, and its questions are not written
+    /// again.</summary>
     private static readonly string[] Always =
     [
-        "heart-metabolic-kidney", "signs-or-symptoms", ClearedFirst, "bone-thinning", "joint-replacement", "recent-surgery",
-        "recent-injury", "very-mobile-joints", "pregnancy-or-birth", "blood-thinners", "eye-pressure-or-retina", "hernia", "seizures", "falls", "numb-feet",
+        "heart-metabolic-kidney",
+        "signs-or-symptoms",
+        ClearedFirst,
+        "bone-thinning",
+        "joint-replacement",
+        "recent-surgery",
+        "recent-injury",
+        "very-mobile-joints",
+        "pregnancy-or-birth",
+        "blood-thinners",
+        "eye-pressure-or-retina",
+        "hernia",
+        "seizures",
+        "falls",
+        "numb-feet",
     ];
 
     private static readonly string[] Own = ["hot-swollen-joint", .. Regions.Select(InjuryOf)];
@@ -24,11 +51,17 @@ internal static class MadeConditions
 
     public static bool IsSided(string region) => region is not ("neck" or "upper-back" or "lower-back" or "chest");
 
-    public static string Yaml() => string.Concat(Own.Take(1).Select(id => Entry(id, "whole body", sided: false)).Concat(Regions.Select(r => Entry(InjuryOf(r), r, IsSided(r)))));
+    public static string Yaml() =>
+        string.Concat(
+            Own.Take(1)
+                .Select(id => Entry(id, "whole body", sided: false))
+                .Concat(Regions.Select(r => Entry(InjuryOf(r), r, IsSided(r))))
+        );
 
     private static string Entry(string id, string where, bool sided)
     {
         var name = id.Replace('-', ' ');
-        return $"- id: {id}\n  name: {name}, now or in the last 12 weeks\n  question: Has anything been said to you of {name} in the last 12 weeks?\n  where: {where}\n{(sided ? "  sided: yes\n" : "")}";
+        return $"- id: {id}\n  name: {name}, now or in the last 12 weeks\n  question: Has anything been said to you of "
+            + $"{name} in the last 12 weeks?\n  where: {where}\n{(sided ? "  sided: yes\n" : "")}";
     }
 }

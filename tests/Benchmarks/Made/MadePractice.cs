@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Gradus.Tests.Benchmarks;
 
-/// <summary>A practice of any size that never was: valid, and the same in every run. Its first clients are the same whatever its size.</summary>
+/// <summary>A practice of any size that never was: valid, and the same in every run. Its first clients are the same whatever its
+/// size.</summary>
 /// <param name="Files">Every file by its path in the practice.</param>
 internal sealed record MadePractice(int Clients, SortedDictionary<string, string> Files)
 {
@@ -15,22 +16,33 @@ internal sealed record MadePractice(int Clients, SortedDictionary<string, string
     {
         var files = new SortedDictionary<string, string>(StringComparer.Ordinal)
         {
-            ["practice.md"] = MadeCard.Practice, ["sports/epee.yaml"] = MadeCard.Sport, ["conditions.yaml"] = MadeConditions.Yaml(),
+            ["practice.md"] = MadeCard.Practice,
+            ["sports/epee.yaml"] = MadeCard.Sport,
+            ["conditions.yaml"] = MadeConditions.Yaml(),
         };
-        foreach (var caution in MadeCautions.All) files[$"cautions/{caution.Id}.md"] = caution.Text;
-        foreach (var exercise in MadeExercises.All) files[$"exercises/{exercise.Id}.md"] = exercise.Text;
+        foreach (var caution in MadeCautions.All)
+            files[$"cautions/{caution.Id}.md"] = caution.Text;
+        foreach (var exercise in MadeExercises.All)
+            files[$"exercises/{exercise.Id}.md"] = exercise.Text;
         for (var number = 0; number < clients; number++)
-            foreach (var (path, text) in MadeClient.Files(number)) files[path] = text;
+            foreach (var (path, text) in MadeClient.Files(number))
+                files[path] = text;
         return new(clients, files);
     }
 
-    public IEnumerable<KeyValuePair<string, byte[]>> Contents() => Files.Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)));
+    public IEnumerable<KeyValuePair<string, byte[]>> Contents() =>
+        Files.Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)));
 
     /// <summary>The Markdown of every file that has a header, below it.</summary>
     public string[] Bodies() => [.. Headed().Select(parts => parts.Body)];
 
     /// <summary>The YAML of every file, headers and whole files.</summary>
-    public string[] Yaml() => [.. Headed().Select(parts => parts.Header).Concat(Files.Where(f => f.Key.EndsWith(".yaml", StringComparison.Ordinal)).Select(f => f.Value))];
+    public string[] Yaml() =>
+        [
+            .. Headed()
+                .Select(parts => parts.Header)
+                .Concat(Files.Where(f => f.Key.EndsWith(".yaml", StringComparison.Ordinal)).Select(f => f.Value)),
+        ];
 
     private IEnumerable<(string Header, string Body)> Headed() =>
         from file in Files

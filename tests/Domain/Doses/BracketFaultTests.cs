@@ -83,5 +83,6 @@ public sealed class BracketFaultTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Every_fault_of_brackets_says_where_it_is_and_what_to_do(string line, string expected) => Assert.Equal(expected, FaultTable.Show(line));
+    public void Every_fault_of_brackets_says_where_it_is_and_what_to_do(string line, string expected) =>
+        Assert.Equal(expected, FaultTable.Show(line));
 }

@@ -2,17 +2,21 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Formula, steps and a slow count of the seconds agree over generated doses, and the comparison notices each planted mistake.</summary>
+/// <summary>Formula, steps and a slow count of the seconds agree over generated doses, and the comparison notices each planted
+/// mistake.</summary>
 public sealed class DoseArithmeticTests(ITestOutputHelper output)
 {
     private static readonly Lazy<GeneratedLine[]> Lines = new(() => GeneratedLines.Take(2500, seed: 51).ToArray());
 
-    private static readonly Lazy<(Dose Dose, DoseSettings Settings)[]> Doses = new(() => (
-        from line in Lines.Value
-        let dose = DoseOf.Line(line.Text)
-        from settled in new[] { dose.Low(), DoseGrowth.At(dose, 2, 1, 4), dose.High() }
-        from settings in new[] { DoseOf.Usual, DoseOf.Unusual }
-        select (settled, settings)).ToArray());
+    private static readonly Lazy<(Dose Dose, DoseSettings Settings)[]> Doses = new(() =>
+        (
+            from line in Lines.Value
+            let dose = DoseOf.Line(line.Text)
+            from settled in new[] { dose.Low(), DoseGrowth.At(dose, 2, 1, 4), dose.High() }
+            from settings in new[] { DoseOf.Usual, DoseOf.Unusual }
+            select (settled, settings)
+        ).ToArray()
+    );
 
     [Fact]
     public void The_closed_formula_the_steps_and_a_slow_count_give_the_same_seconds()
@@ -30,7 +34,10 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
     [Fact]
     public void Each_planted_mistake_in_adding_up_is_noticed()
     {
-        var doses = Doses.Value.Take(3000).Select(d => (d.Dose, d.Settings, Right: DoseMeasures.Of(d.Dose, d.Settings).Seconds.Value)).ToArray();
+        var doses = Doses
+            .Value.Take(3000)
+            .Select(d => (d.Dose, d.Settings, Right: DoseMeasures.Of(d.Dose, d.Settings).Seconds.Value))
+            .ToArray();
         foreach (var slip in Enum.GetValues<Slip>().Where(s => s != Slip.None))
         {
             var noticed = doses.Count(d => NaiveClock.Count(d.Dose, d.Settings, slip) != d.Right);
@@ -48,7 +55,8 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
             var steps = Timeline.Of(dose, settings).Steps.OfType<TimelineStep.Work>().ToArray();
             var times = dose.Terms.Side is SideTerm.Both ? 2 : 1;
             AssertSame(StepSum.Of(steps, times), measures.Total);
-            if (dose.Terms.Side is not (SideTerm.Each or SideTerm.Alternate)) continue;
+            if (dose.Terms.Side is not (SideTerm.Each or SideTerm.Alternate))
+                continue;
             AssertSame(StepSum.Of(steps.Where(s => s.Side == DoseSide.First), 1), measures.First);
             AssertSame(StepSum.Of(steps.Where(s => s.Side == DoseSide.Second), 1), measures.Second);
             Assert.Equal(WorkMeasures.None, measures.Unsided);
@@ -63,7 +71,10 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
             var noticed = Doses.Value.Count(d =>
             {
                 var steps = Timeline.Of(d.Dose, d.Settings).Steps.OfType<TimelineStep.Work>();
-                return !AreSame(StepSum.Of(steps, d.Dose.Terms.Side is SideTerm.Both ? 2 : 1, slip), DoseMeasures.Of(d.Dose, d.Settings).Total);
+                return !AreSame(
+                    StepSum.Of(steps, d.Dose.Terms.Side is SideTerm.Both ? 2 : 1, slip),
+                    DoseMeasures.Of(d.Dose, d.Settings).Total
+                );
             });
             output.WriteLine($"{slip}: noticed in {noticed} of {Doses.Value.Length} doses");
             Assert.True(noticed > 0, $"{slip} was never noticed");
@@ -78,7 +89,9 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
             var steps = Timeline.Of(dose, settings).Steps;
             Assert.All(steps, step => Assert.True(step.Seconds > Seconds.Zero));
             Assert.All(new[] { steps[0], steps[^1] }, step => Assert.IsType<TimelineStep.Work>(step));
-            Assert.All(steps, step => Assert.Equal(dose.Terms.Side is SideTerm.Each or SideTerm.Alternate, step.Side is not null));
+            Assert.All(steps, step =>
+                Assert.Equal(dose.Terms.Side is SideTerm.Each or SideTerm.Alternate, step.Side is not null)
+            );
         }
     }
 
@@ -87,5 +100,6 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
 
     /// <summary>Efforts of a ramp may be thirds; they are added here to far more places than are ever shown.</summary>
     private static bool AreSame(WorkMeasures one, WorkMeasures other) =>
-        one with { EffortSeconds = 0 } == other with { EffortSeconds = 0 } && Math.Abs(one.EffortSeconds - other.EffortSeconds) < 1e-15m;
+        one with { EffortSeconds = 0 } == other with { EffortSeconds = 0 }
+        && Math.Abs(one.EffortSeconds - other.EffortSeconds) < 1e-15m;
 }

@@ -8,7 +8,16 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
     [InlineData("2-3 x hold 30-60 s, rest 20 s, each side", "2x30 2x36 2x42 3x48 3x54 3x60")]
     [InlineData("1-10 x hold 1-2 s", "1x1 3x1 5x1 6x2 8x2 10x2")]
     public void Each_number_grows_on_its_own_and_a_half_goes_up(string line, string weeks) =>
-        Assert.Equal(weeks, string.Join(" ", Enumerable.Range(3, 6).Select(week => Grown(line, week, 3, 8)).Select(d => $"{d.Sets}x{d.Parts[0].Actions[0].Amount.Number}")));
+        Assert.Equal(
+            weeks,
+            string.Join(
+                " ",
+                Enumerable
+                    .Range(3, 6)
+                    .Select(week => Grown(line, week, 3, 8))
+                    .Select(d => $"{d.Sets}x{d.Parts[0].Actions[0].Amount.Number}")
+            )
+        );
 
     [Theory]
     [InlineData("1-2 x hold 30 s", 2, 3, "2 x hold 30 s")]
@@ -25,10 +34,15 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
     public void A_ramp_grows_in_steps_of_its_own_number_of_steps() =>
         Assert.Equal(
             [
-                "1 x press 10 s at 20 to 60% in 5 steps", "1 x press 15 s at 22 to 68% in 5 steps", "1 x press 15 s at 24 to 76% in 5 steps",
-                "1 x press 20 s at 26 to 84% in 5 steps", "1 x press 20 s at 28 to 92% in 5 steps", "1 x press 25 s at 30 to 100% in 5 steps",
+                "1 x press 10 s at 20 to 60% in 5 steps",
+                "1 x press 15 s at 22 to 68% in 5 steps",
+                "1 x press 15 s at 24 to 76% in 5 steps",
+                "1 x press 20 s at 26 to 84% in 5 steps",
+                "1 x press 20 s at 28 to 92% in 5 steps",
+                "1 x press 25 s at 30 to 100% in 5 steps",
             ],
-            Enumerable.Range(1, 6).Select(week => Grown("press 10-25 s at 20-30 to 60-100% in 5 steps", week, 1, 6).ToString()));
+            Enumerable.Range(1, 6).Select(week => Grown("press 10-25 s at 20-30 to 60-100% in 5 steps", week, 1, 6).ToString())
+        );
 
     [Fact]
     public void A_rest_that_has_nothing_to_act_on_yet_falls_away_in_silence()
@@ -58,10 +72,13 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
             {
                 Assert.True(week.IsSettled);
                 Assert.Equal(week, DoseOf.Line(week.ToString()));
-                Assert.All(week.Actions.Where(a => a.Effort is Effort.Ramp), a => Assert.Equal(0, a.Amount.Number.Low % ((Effort.Ramp)a.Effort!).Steps));
+                Assert.All(week.Actions.Where(a => a.Effort is Effort.Ramp), a =>
+                    Assert.Equal(0, a.Amount.Number.Low % ((Effort.Ramp)a.Effort!).Steps)
+                );
             }
 
-            foreach (var (before, after) in weeks.Zip(weeks.Skip(1))) Assert.All(Numbers(before).Zip(Numbers(after)), pair => Assert.True(pair.First <= pair.Second));
+            foreach (var (before, after) in weeks.Zip(weeks.Skip(1)))
+                Assert.All(Numbers(before).Zip(Numbers(after)), pair => Assert.True(pair.First <= pair.Second));
         }
 
         GeneratedLines.ShowSpread(lines, output);
@@ -71,7 +88,8 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
     public void The_comparison_notices_growth_that_rounds_down_or_forgets_the_ramp()
     {
         var doses = GeneratedLines.Take(1500, seed: 9).Select(line => DoseOf.Line(line.Text)).ToArray();
-        int Noticed(Func<Count, int> pick) => doses.Count(d => !Numbers(DoseGrowth.At(d, 2, 1, 3)).SequenceEqual(Numbers(d, pick)));
+        int Noticed(Func<Count, int> pick) =>
+            doses.Count(d => !Numbers(DoseGrowth.At(d, 2, 1, 3)).SequenceEqual(Numbers(d, pick)));
         var (down, forgetful) = (Noticed(c => (c.Low + c.High) / 2), Noticed(c => (c.Low + c.High + 1) / 2));
         output.WriteLine($"rounding down: {down}, ramps grown like other spans: {forgetful}");
         Assert.True(down > forgetful && forgetful > 0);
@@ -91,10 +109,14 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
     [Fact]
     public void A_lighter_week_drops_a_rest_that_has_nothing_to_act_on_and_keeps_the_rest_of_plus()
     {
-        Assert.Equal("1 x hold 30 s, each side", DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side"), 60).ToString());
+        Assert.Equal(
+            "1 x hold 30 s, each side",
+            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side"), 60).ToString()
+        );
         Assert.Equal(
             "1 x hold 30 s, rest 20 s, each side, plus 1 x on left",
-            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side, plus 1 x on left"), 60).ToString());
+            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side, plus 1 x on left"), 60).ToString()
+        );
         Assert.Throws<ArgumentException>(() => DoseGrowth.Lighter(DoseOf.Line("2-3 x hold 30 s"), 60));
         Assert.Throws<ArgumentOutOfRangeException>(() => DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s"), 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s"), 101));
@@ -105,11 +127,11 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
     private static IEnumerable<int> Numbers(Dose dose) => Numbers(dose, count => count.Low);
 
     private static IEnumerable<int> Numbers(Dose dose, Func<Count, int> pick) =>
-    [
-        pick(dose.Sets),
-        .. dose.Parts.Select(p => pick(p.Times)),
-        .. dose.Actions.SelectMany(a => new[] { pick(a.Times ?? new(1)), pick(a.Amount.Number) }),
-        .. dose.Actions.Select(a => a.Effort).OfType<Effort.Steady>().Select(e => pick(e.Percent)),
-        .. dose.Actions.Select(a => a.Effort).OfType<Effort.Ramp>().SelectMany(e => new[] { pick(e.First), pick(e.Last) }),
-    ];
+        [
+            pick(dose.Sets),
+            .. dose.Parts.Select(p => pick(p.Times)),
+            .. dose.Actions.SelectMany(a => new[] { pick(a.Times ?? new(1)), pick(a.Amount.Number) }),
+            .. dose.Actions.Select(a => a.Effort).OfType<Effort.Steady>().Select(e => pick(e.Percent)),
+            .. dose.Actions.Select(a => a.Effort).OfType<Effort.Ramp>().SelectMany(e => new[] { pick(e.First), pick(e.Last) }),
+        ];
 }

@@ -8,11 +8,27 @@ public sealed class DoseInheritanceTests
     [InlineData("2 x hold 30 s", "2-3 x hold 30-60 s, rest 20 s, each side", "2 x hold 30 s, rest 20 s, each side")]
     [InlineData("3 x hold 45 s, rest 30 s", "2-3 x hold 30-60 s, rest 20 s, each side", "3 x hold 45 s, rest 30 s, each side")]
     [InlineData("1 x hold 45 s", "2-3 x hold 30-60 s, rest 20 s, each side", "1 x hold 45 s, each side")]
-    [InlineData("2 x hold 30 s, on left", "2 x hold 30 s, rest 5 s, switch 20 s, each side, plus 1 x on left", "2 x hold 30 s, rest 5 s, on left")]
-    [InlineData("2 x hold 30 s, alternate sides", "2 x hold 30 s, switch 20 s, each side, plus 1 x on left", "2 x hold 30 s, switch 20 s, alternate sides")]
+    [InlineData(
+        "2 x hold 30 s, on left",
+        "2 x hold 30 s, rest 5 s, switch 20 s, each side, plus 1 x on left",
+        "2 x hold 30 s, rest 5 s, on left"
+    )]
+    [InlineData(
+        "2 x hold 30 s, alternate sides",
+        "2 x hold 30 s, switch 20 s, each side, plus 1 x on left",
+        "2 x hold 30 s, switch 20 s, alternate sides"
+    )]
     [InlineData("2 x hold 30 s", "2 x hold 30 s, each side, plus 1 x on left", "2 x hold 30 s, each side, plus 1 x on left")]
-    [InlineData("2 x move 8 reps", "2 x move 6-8 reps, tempo 3-1-1-0, load 8 kg, leave 2", "2 x move 8 reps, tempo 3-1-1-0, load 8 kg, leave 2")]
-    [InlineData("2 x move 8 reps, tempo 2-0-2-0, load 10 kg, leave 0", "2 x move 8 reps, tempo 3-1-1-0, load 8 kg, leave 2", "2 x move 8 reps, tempo 2-0-2-0, load 10 kg, leave 0")]
+    [InlineData(
+        "2 x move 8 reps",
+        "2 x move 6-8 reps, tempo 3-1-1-0, load 8 kg, leave 2",
+        "2 x move 8 reps, tempo 3-1-1-0, load 8 kg, leave 2"
+    )]
+    [InlineData(
+        "2 x move 8 reps, tempo 2-0-2-0, load 10 kg, leave 0",
+        "2 x move 8 reps, tempo 3-1-1-0, load 8 kg, leave 2",
+        "2 x move 8 reps, tempo 2-0-2-0, load 10 kg, leave 0"
+    )]
     [InlineData("2 x move 30 s", "2 x move 6-8 reps, tempo 3-1-1-0, load 8 kg, leave 2", "2 x move 30 s, load 8 kg")]
     [InlineData("2 x raise 8 s", "2 x 2-3 x raise 8 s, pause 2 s", "2 x raise 8 s")]
     [InlineData("2-4 x hold 30 s", "2 x hold 30 s, rest 20 s", "2-4 x hold 30 s, rest 20 s")]
@@ -20,7 +36,11 @@ public sealed class DoseInheritanceTests
         Assert.Equal(expected, DoseInheritance.Complete(DoseOf.Line(line), DoseOf.Line(exercise)).ToString());
 
     [Theory]
-    [InlineData("2 x hold 30 s, rest 20 s, switch 15 s, each side, plus 1 x on left", "on rear leg", "2 x hold 30 s, rest 20 s, on rear leg")]
+    [InlineData(
+        "2 x hold 30 s, rest 20 s, switch 15 s, each side, plus 1 x on left",
+        "on rear leg",
+        "2 x hold 30 s, rest 20 s, on rear leg"
+    )]
     [InlineData("1 x hold 30 s, rest 20 s, each side, plus 1 x on left", "on rear leg", "1 x hold 30 s, on rear leg")]
     [InlineData("2 x hold 30 s, switch 15 s, alternate sides", "each side", "2 x hold 30 s, each side")]
     [InlineData("2 x hold 30 s, on left", "both sides", "2 x hold 30 s, both sides")]

@@ -74,10 +74,12 @@ public sealed class DoseJsonTests
     [Theory]
     [InlineData(
         "1-2 x hold 30-60 s, rest 20 s, alternate sides",
-        """{"low":{"seconds":70,"about":false,"stretchSeconds":60,"contractionSeconds":0,"effortSeconds":0,"reps":0,"steps":[{"kind":"hold","side":"first","seconds":30,"effort":null},{"kind":"switch","side":"second","seconds":10,"effort":null},{"kind":"hold","side":"second","seconds":30,"effort":null}]},"high":{"seconds":280,"about":false,"stretchSeconds":240,"contractionSeconds":0,"effortSeconds":0,"reps":0,"steps":[{"kind":"hold","side":"first","seconds":60,"effort":null},{"kind":"switch","side":"second","seconds":10,"effort":null},{"kind":"hold","side":"second","seconds":60,"effort":null},{"kind":"rest","side":"first","seconds":20,"effort":null},{"kind":"hold","side":"first","seconds":60,"effort":null},{"kind":"switch","side":"second","seconds":10,"effort":null},{"kind":"hold","side":"second","seconds":60,"effort":null}]}}""")]
+        """{"low":{"seconds":70,"about":false,"stretchSeconds":60,"contractionSeconds":0,"effortSeconds":0,"reps":0,"steps":[{"kind":"hold","side":"first","seconds":30,"effort":null},{"kind":"switch","side":"second","seconds":10,"effort":null},{"kind":"hold","side":"second","seconds":30,"effort":null}]},"high":{"seconds":280,"about":false,"stretchSeconds":240,"contractionSeconds":0,"effortSeconds":0,"reps":0,"steps":[{"kind":"hold","side":"first","seconds":60,"effort":null},{"kind":"switch","side":"second","seconds":10,"effort":null},{"kind":"hold","side":"second","seconds":60,"effort":null},{"kind":"rest","side":"first","seconds":20,"effort":null},{"kind":"hold","side":"first","seconds":60,"effort":null},{"kind":"switch","side":"second","seconds":10,"effort":null},{"kind":"hold","side":"second","seconds":60,"effort":null}]}}"""
+    )]
     [InlineData(
         "press 4-8 s at 10 to 15% in 4 steps",
-        """{"low":{"seconds":4,"about":false,"stretchSeconds":0,"contractionSeconds":4,"effortSeconds":0.5,"reps":0,"steps":[{"kind":"press","side":null,"seconds":1,"effort":10},{"kind":"press","side":null,"seconds":1,"effort":11.67},{"kind":"press","side":null,"seconds":1,"effort":13.33},{"kind":"press","side":null,"seconds":1,"effort":15}]},"high":{"seconds":8,"about":false,"stretchSeconds":0,"contractionSeconds":8,"effortSeconds":1,"reps":0,"steps":[{"kind":"press","side":null,"seconds":2,"effort":10},{"kind":"press","side":null,"seconds":2,"effort":11.67},{"kind":"press","side":null,"seconds":2,"effort":13.33},{"kind":"press","side":null,"seconds":2,"effort":15}]}}""")]
+        """{"low":{"seconds":4,"about":false,"stretchSeconds":0,"contractionSeconds":4,"effortSeconds":0.5,"reps":0,"steps":[{"kind":"press","side":null,"seconds":1,"effort":10},{"kind":"press","side":null,"seconds":1,"effort":11.67},{"kind":"press","side":null,"seconds":1,"effort":13.33},{"kind":"press","side":null,"seconds":1,"effort":15}]},"high":{"seconds":8,"about":false,"stretchSeconds":0,"contractionSeconds":8,"effortSeconds":1,"reps":0,"steps":[{"kind":"press","side":null,"seconds":2,"effort":10},{"kind":"press","side":null,"seconds":2,"effort":11.67},{"kind":"press","side":null,"seconds":2,"effort":13.33},{"kind":"press","side":null,"seconds":2,"effort":15}]}}"""
+    )]
     public void Every_number_is_the_one_worked_out_by_hand(string line, string json) => Assert.Equal(json, Compact(Write(line)));
 
     [Theory]
@@ -89,29 +91,31 @@ public sealed class DoseJsonTests
         Assert.Contains($"\"effortSeconds\": {shown},", Write(line), StringComparison.Ordinal);
 
     [Fact]
-    public void Weeks_show_how_the_dose_grows() => Assert.EndsWith(
-        """
-          "weeks": [
-            {
-              "week": 1,
-              "dose": "1 x move 6 reps, each side",
-              "seconds": 58
-            },
-            {
-              "week": 2,
-              "dose": "2 x move 7 reps, rest 30 s, each side",
-              "seconds": 182
-            },
-            {
-              "week": 3,
-              "dose": "2 x move 8 reps, rest 30 s, each side",
-              "seconds": 198
+    public void Weeks_show_how_the_dose_grows() =>
+        Assert.EndsWith(
+            """
+              "weeks": [
+                {
+                  "week": 1,
+                  "dose": "1 x move 6 reps, each side",
+                  "seconds": 58
+                },
+                {
+                  "week": 2,
+                  "dose": "2 x move 7 reps, rest 30 s, each side",
+                  "seconds": 182
+                },
+                {
+                  "week": 3,
+                  "dose": "2 x move 8 reps, rest 30 s, each side",
+                  "seconds": 198
+                }
+              ]
             }
-          ]
-        }
-        """,
-        Write("1-2 x move 6-8 reps, rest 30 s, each side", 3),
-        StringComparison.Ordinal);
+            """,
+            Write("1-2 x move 6-8 reps, rest 30 s, each side", 3),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Reps_without_a_tempo_are_about_and_both_sides_count_them_twice()
@@ -128,7 +132,10 @@ public sealed class DoseJsonTests
     public void Text_with_quotes_and_letters_of_other_alphabets_stays_readable_and_valid()
     {
         using var json = JsonDocument.Parse(Write("2 x move 8 reps, load \"grüne\" <Hantel> \\ 5 kg", 1));
-        Assert.Equal("2 x move 8 reps, load \"grüne\" <Hantel> \\ 5 kg", json.RootElement.GetProperty("weeks")[0].GetProperty("dose").GetString());
+        Assert.Equal(
+            "2 x move 8 reps, load \"grüne\" <Hantel> \\ 5 kg",
+            json.RootElement.GetProperty("weeks")[0].GetProperty("dose").GetString()
+        );
         Assert.Throws<ArgumentOutOfRangeException>(() => Write("hold 30 s", 0));
     }
 
@@ -143,12 +150,17 @@ public sealed class DoseJsonTests
             foreach (var end in new[] { "low", "high" })
             {
                 var dose = json.RootElement.GetProperty(end);
-                Assert.Equal(dose.GetProperty("seconds").GetInt32(), dose.GetProperty("steps").EnumerateArray().Sum(s => s.GetProperty("seconds").GetInt32()));
+                Assert.Equal(
+                    dose.GetProperty("seconds").GetInt32(),
+                    dose.GetProperty("steps").EnumerateArray().Sum(s => s.GetProperty("seconds").GetInt32())
+                );
             }
 
             var weeks = json.RootElement.GetProperty("weeks").EnumerateArray().ToArray();
             Assert.Equal([1, 2, 3], weeks.Select(w => w.GetProperty("week").GetInt32()));
-            Assert.All(weeks, w => Assert.Equal(w.GetProperty("seconds").GetInt32(), DoseOf.Seconds(w.GetProperty("dose").GetString()!)));
+            Assert.All(weeks, w =>
+                Assert.Equal(w.GetProperty("seconds").GetInt32(), DoseOf.Seconds(w.GetProperty("dose").GetString()!))
+            );
         }
     }
 

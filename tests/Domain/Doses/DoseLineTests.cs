@@ -39,7 +39,10 @@ public sealed class DoseLineTests
     [InlineData("carry 20 m at effort 0", "1 x carry 20 m at effort 0")]
     [InlineData("carry20mateffort5", "1 x carry 20 m at effort 5")]
     [InlineData("2xmove8repsateffort5,tempo3-1-X-0,leave2", "2 x move 8 reps at effort 5, tempo 3-1-x-0, leave 2")]
-    [InlineData("2 x move 8 reps, leave 0, load  a  Rucksack ,on  Front  Leg", "2 x move 8 reps, on front leg, load a Rucksack, leave 0")]
+    [InlineData(
+        "2 x move 8 reps, leave 0, load  a  Rucksack ,on  Front  Leg",
+        "2 x move 8 reps, on front leg, load a Rucksack, leave 0"
+    )]
     [InlineData("hold 30 s,onleft", "1 x hold 30 s, on left")]
     [InlineData("hold 30 s, each side, plus1xonleft", "1 x hold 30 s, each side, plus 1 x on left")]
     [InlineData("hold 30 s, load 8–10 kg × 2", "1 x hold 30 s, load 8–10 kg × 2")]
@@ -104,7 +107,15 @@ public sealed class DoseLineTests
     {
         var refused = Assert.IsType<DoseReading.Refused>(DoseLine.Read(line, DoseOf.Usual));
         Assert.Equal(
-            new DoseFault(DoseFaultKind.Unreadable, 0, 1, "Here a dose is missing.", "Write what is done and how much, as in 3 x hold 30 s."), refused.Fault);
+            new DoseFault(
+                DoseFaultKind.Unreadable,
+                0,
+                1,
+                "Here a dose is missing.",
+                "Write what is done and how much, as in 3 x hold 30 s."
+            ),
+            refused.Fault
+        );
     }
 
     [Theory]

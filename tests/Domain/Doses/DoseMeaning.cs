@@ -39,12 +39,14 @@ internal sealed record TermMeaning(string Name, decimal[] Numbers, string Words)
     }
 }
 
-/// <summary>What a line says, bounds and all not yet looked at, and the law of <c>dose.md</c> over it, written a second time.</summary>
+/// <summary>What a line says, bounds and all not yet looked at, and the law of <c>dose.md</c> over it, written a second
+/// time.</summary>
 internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<TermMeaning> Terms)
 {
     private static readonly string[] SideTerms = ["each", "alternate", "both", "on"];
 
-    public string Text => $"{Sets}: {string.Concat(Parts)}{string.Concat(Terms.Select(t => t.ToString()).Order(StringComparer.Ordinal))}";
+    public string Text =>
+        $"{Sets}: {string.Concat(Parts)}{string.Concat(Terms.Select(t => t.ToString()).Order(StringComparer.Ordinal))}";
 
     private IEnumerable<ActionMeaning> Actions => Parts.SelectMany(p => p.Actions);
 
@@ -79,38 +81,63 @@ internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<Term
             && IsLawfulEffort(action);
     }
 
-    private static bool IsLawfulEffort(ActionMeaning action) => action.Effort switch
-    {
-        null => true,
-        _ when action.Verb is "hold" or "breathe" => false,
-        { Kind: "felt" } felt => felt.First.AreWithin(0, 10),
-        _ when action.Verb is "move" or "carry" => false,
-        { Kind: "steady" } steady => steady.First.AreWithin(1, 100),
-        var ramp => ramp.First.AreWithin(1, 100) && ramp.Last.AreWithin(1, 100) && ramp.Steps is >= 2 and <= 20
-            && action.Amount.Low % ramp.Steps == 0 && action.Amount.High % ramp.Steps == 0,
-    };
+    private static bool IsLawfulEffort(ActionMeaning action) =>
+        action.Effort switch
+        {
+            null => true,
+            _ when action.Verb is "hold" or "breathe" => false,
+            { Kind: "felt" } felt => felt.First.AreWithin(0, 10),
+            _ when action.Verb is "move" or "carry" => false,
+            { Kind: "steady" } steady => steady.First.AreWithin(1, 100),
+            var ramp => ramp.First.AreWithin(1, 100)
+                && ramp.Last.AreWithin(1, 100)
+                && ramp.Steps is >= 2 and <= 20
+                && action.Amount.Low % ramp.Steps == 0
+                && action.Amount.High % ramp.Steps == 0,
+        };
 
-    private static bool IsLawful(TermMeaning term) => term.Name switch
-    {
-        "rest" or "pause" or "switch" => term.Numbers[0] is >= 0 and <= 900,
-        "plus" => term.Numbers[0] is >= 1 and <= 100 && CanBeShown(term.Words),
-        "leave" => term.Numbers[0] is >= 0 and <= 100,
-        "tempo" => term.Numbers.Sum(Math.Abs) is >= 1 and <= 4 * 3600,
-        "on" or "load" => CanBeShown(term.Words) && !Regex.IsMatch(term.Name + term.Words, "^(one|ones|once|only|onto|loads|loaded|loading)(?!\\p{L})", RegexOptions.IgnoreCase),
-        _ => true,
-    };
+    private static bool IsLawful(TermMeaning term) =>
+        term.Name switch
+        {
+            "rest" or "pause" or "switch" => term.Numbers[0] is >= 0 and <= 900,
+            "plus" => term.Numbers[0] is >= 1 and <= 100 && CanBeShown(term.Words),
+            "leave" => term.Numbers[0] is >= 0 and <= 100,
+            "tempo" => term.Numbers.Sum(Math.Abs) is >= 1 and <= 4 * 3600,
+            "on" or "load" => CanBeShown(term.Words)
+                && !Regex.IsMatch(
+                    term.Name + term.Words,
+                    "^(one|ones|once|only|onto|loads|loaded|loading)(?!\\p{L})",
+                    RegexOptions.IgnoreCase
+                ),
+            _ => true,
+        };
 
-    private static bool CanBeShown(string words) => !Regex.Replace(words, "\\s", "").Any(c => char.IsControl(c) || char.IsSurrogate(c));
+    private static bool CanBeShown(string words) =>
+        !Regex.Replace(words, "\\s", "").Any(c => char.IsControl(c) || char.IsSurrogate(c));
 
     private decimal HighSeconds()
     {
         decimal Term(string name, decimal otherwise) => Terms.FirstOrDefault(t => t.Name == name)?.Numbers[0] ?? otherwise;
         var repetition = Terms.FirstOrDefault(t => t.Name == "tempo")?.Numbers.Sum(Math.Abs) ?? 4;
         var (rest, pause, change) = (Term("rest", 0), Term("pause", 0), Term("switch", 10));
-        var work = Parts.Sum(p => (p.Rounds?.High ?? 1) * p.Actions.Sum(a =>
-            ((a.Times?.High ?? 1) * a.Amount.High * a.Unit switch { "breaths" => 10, "reps" => repetition, _ => 1 }) + (((a.Times?.High ?? 1) - 1) * pause)));
+        var work = Parts.Sum(p =>
+            (p.Rounds?.High ?? 1)
+            * p.Actions.Sum(a =>
+                (
+                    (a.Times?.High ?? 1)
+                    * a.Amount.High
+                    * a.Unit switch
+                    {
+                        "breaths" => 10,
+                        "reps" => repetition,
+                        _ => 1,
+                    }
+                ) + (((a.Times?.High ?? 1) - 1) * pause)
+            )
+        );
         var one = (Sets.High * work) + ((Sets.High - 1) * rest);
-        if (Has("each")) return (2 * one) + change + (Term("plus", 0) * (rest + work));
+        if (Has("each"))
+            return (2 * one) + change + (Term("plus", 0) * (rest + work));
         return Has("alternate") ? (Sets.High * ((2 * work) + change)) + ((Sets.High - 1) * Math.Max(rest, change)) : one;
     }
 
@@ -120,13 +147,20 @@ internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<Term
 
     private static Ends Of(Count count) => new(count.Low, count.High);
 
-    private static PartMeaning Of(DosePart part) => part is DosePart.Group(var times, var actions)
-        ? new(Of(times), actions.Select(Of).ToList())
-        : new(null, part.Actions.Select(Of).ToList());
+    private static PartMeaning Of(DosePart part) =>
+        part is DosePart.Group(var times, var actions)
+            ? new(Of(times), actions.Select(Of).ToList())
+            : new(null, part.Actions.Select(Of).ToList());
 
     private static ActionMeaning Of(DoseAction action)
     {
-        var unit = action.Amount switch { Amount.Span => "s", Amount.Breaths => "breaths", Amount.Reps => "reps", _ => "m" };
+        var unit = action.Amount switch
+        {
+            Amount.Span => "s",
+            Amount.Breaths => "breaths",
+            Amount.Reps => "reps",
+            _ => "m",
+        };
         var effort = action.Effort switch
         {
             Effort.Steady(var percent) => new EffortMeaning("steady", Of(percent), Of(percent), 0),
@@ -134,19 +168,34 @@ internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<Term
             Effort.Felt(var rating) => new EffortMeaning("felt", Of(new Count(rating)), Of(new Count(rating)), 0),
             _ => null,
         };
-        return new(action.Times is null ? null : Of(action.Times), action.Verb.ToString().ToLowerInvariant(), unit, Of(action.Amount.Number), effort);
+        return new(
+            action.Times is null ? null : Of(action.Times),
+            action.Verb.ToString().ToLowerInvariant(),
+            unit,
+            Of(action.Amount.Number),
+            effort
+        );
     }
 
     private static IEnumerable<TermMeaning> TermsOf(DoseTerms terms)
     {
-        if (terms.Rest is { } rest) yield return new("rest", [rest.Value], "");
-        if (terms.Pause is { } pause) yield return new("pause", [pause.Value], "");
-        if (terms.Switch is { } change) yield return new("switch", [change.Value], "");
-        if (terms.Side is SideTerm.On(var name)) yield return new("on", [], name);
-        else if (terms.Side is { } side) yield return new(side.GetType().Name.ToLowerInvariant(), [], "");
-        if (terms.Plus is { } plus) yield return new("plus", [plus.Sets], plus.Side);
-        if (terms.Tempo is { } t) yield return new("tempo", [t.Lower ?? -1, t.PauseLow ?? -1, t.Raise ?? -1, t.PauseHigh ?? -1], "");
-        if (terms.Load is { } load) yield return new("load", [], load);
-        if (terms.Leave is { } leave) yield return new("leave", [leave], "");
+        if (terms.Rest is { } rest)
+            yield return new("rest", [rest.Value], "");
+        if (terms.Pause is { } pause)
+            yield return new("pause", [pause.Value], "");
+        if (terms.Switch is { } change)
+            yield return new("switch", [change.Value], "");
+        if (terms.Side is SideTerm.On(var name))
+            yield return new("on", [], name);
+        else if (terms.Side is { } side)
+            yield return new(side.GetType().Name.ToLowerInvariant(), [], "");
+        if (terms.Plus is { } plus)
+            yield return new("plus", [plus.Sets], plus.Side);
+        if (terms.Tempo is { } t)
+            yield return new("tempo", [t.Lower ?? -1, t.PauseLow ?? -1, t.Raise ?? -1, t.PauseHigh ?? -1], "");
+        if (terms.Load is { } load)
+            yield return new("load", [], load);
+        if (terms.Leave is { } leave)
+            yield return new("leave", [leave], "");
     }
 }

@@ -28,10 +28,25 @@ public sealed class DoseMeasuresTests
     [InlineData("2 x 3 x press 5 s at 40%, both sides", 0, 60, 0, "24", 12)]
     [InlineData("2 x 3 x press 5 s at 40%, on left", 0, 30, 0, "12", 6)]
     public void The_measures_of_a_dose_are_those_worked_out_by_hand(
-        string line, int stretch, int contraction, int unrated, string effort, int reps)
+        string line,
+        int stretch,
+        int contraction,
+        int unrated,
+        string effort,
+        int reps
+    )
     {
         var measures = DoseOf.Measures(line);
-        Assert.Equal(new WorkMeasures(new(stretch), new(contraction), new(unrated), decimal.Parse(effort, CultureInfo.InvariantCulture), reps), measures.Total);
+        Assert.Equal(
+            new WorkMeasures(
+                new(stretch),
+                new(contraction),
+                new(unrated),
+                decimal.Parse(effort, CultureInfo.InvariantCulture),
+                reps
+            ),
+            measures.Total
+        );
         Assert.Equal(effort, (measures.EffortSeconds / 1.0000000000000000000000000000m).ToString(CultureInfo.InvariantCulture));
     }
 

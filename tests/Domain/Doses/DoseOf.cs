@@ -10,12 +10,16 @@ internal static class DoseOf
     /// <summary>A practice that counts everything in another way.</summary>
     public static readonly DoseSettings Unusual = new(new(9), new(7), new(3), new(2));
 
-    public static Dose Line(string line) => DoseLine.Read(line, Usual) switch
-    {
-        DoseReading.Understood(var dose) => dose,
-        DoseReading.Refused(var fault) => throw new ArgumentException($"{line}: {fault.Column} {fault.Message}", nameof(line)),
-        _ => throw new ArgumentException(line, nameof(line)),
-    };
+    public static Dose Line(string line) =>
+        DoseLine.Read(line, Usual) switch
+        {
+            DoseReading.Understood(var dose) => dose,
+            DoseReading.Refused(var fault) => throw new ArgumentException(
+                $"{line}: {fault.Column} {fault.Message}",
+                nameof(line)
+            ),
+            _ => throw new ArgumentException(line, nameof(line)),
+        };
 
     public static DoseMeasures Measures(string line) => DoseMeasures.Of(Line(line), Usual);
 

@@ -32,7 +32,8 @@ public sealed class DoseTimeTests
     [InlineData("3 x hold 30 s, rest 20 s, alternate sides, switch 0 s", (3 * 60) + (2 * 20))]
     [InlineData("3 x hold 30 s, rest 20 s, both sides", 130)]
     [InlineData("3 x hold 30 s, rest 20 s, on left", 130)]
-    public void The_seconds_of_a_dose_are_those_added_up_by_hand(string line, int seconds) => Assert.Equal(seconds, DoseOf.Seconds(line));
+    public void The_seconds_of_a_dose_are_those_added_up_by_hand(string line, int seconds) =>
+        Assert.Equal(seconds, DoseOf.Seconds(line));
 
     [Theory]
     [InlineData("3 x move 10 reps", true)]
@@ -43,7 +44,8 @@ public sealed class DoseTimeTests
     [InlineData("carry 20 m", true)]
     [InlineData("hold 5 breaths", false)]
     [InlineData("(hold 30 s then carry 20 m)", true)]
-    public void A_total_with_an_average_in_it_is_about(string line, bool isAbout) => Assert.Equal(isAbout, DoseOf.Measures(line).About);
+    public void A_total_with_an_average_in_it_is_about(string line, bool isAbout) =>
+        Assert.Equal(isAbout, DoseOf.Measures(line).About);
 
     [Fact]
     public void The_practice_says_how_long_a_breath_a_switch_a_repetition_and_a_metre_are()

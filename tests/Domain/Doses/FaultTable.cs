@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Bad lines as a coach sees them: the line, the place under it, what is wrong, what to do. Rows stand between empty lines.</summary>
+/// <summary>Bad lines as a coach sees them: the line, the place under it, what is wrong, what to do. Rows stand between empty
+/// lines.</summary>
 internal static class FaultTable
 {
     public static TheoryData<string, string> Rows(string table)

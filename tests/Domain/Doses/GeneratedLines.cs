@@ -9,12 +9,50 @@ internal static class GeneratedLines
     /// <summary>Every kind that a sample must hold.</summary>
     public static readonly string[] Kinds =
     [
-        "no sets", "sets", "range of sets", "bare", "brackets", "one action in brackets", "group", "repetitions", "range",
-        "hold", "breathe", "press", "pull", "raise", "move", "carry",
-        "seconds", "minutes", "minutes and seconds", "time to time", "breaths", "reps", "metres",
-        "steady", "ramp", "felt",
-        "rest", "pause", "switch", "each side", "per side", "alternate sides", "both sides", "on", "plus", "tempo", "fast beat", "load", "leave",
-        "glued", "capitals", "sign for x", "en dash", "white space",
+        "no sets",
+        "sets",
+        "range of sets",
+        "bare",
+        "brackets",
+        "one action in brackets",
+        "group",
+        "repetitions",
+        "range",
+        "hold",
+        "breathe",
+        "press",
+        "pull",
+        "raise",
+        "move",
+        "carry",
+        "seconds",
+        "minutes",
+        "minutes and seconds",
+        "time to time",
+        "breaths",
+        "reps",
+        "metres",
+        "steady",
+        "ramp",
+        "felt",
+        "rest",
+        "pause",
+        "switch",
+        "each side",
+        "per side",
+        "alternate sides",
+        "both sides",
+        "on",
+        "plus",
+        "tempo",
+        "fast beat",
+        "load",
+        "leave",
+        "glued",
+        "capitals",
+        "sign for x",
+        "en dash",
+        "white space",
     ];
 
     /// <summary>As many lawful lines; the law is that of <see cref="DoseMeaning"/>.</summary>
@@ -25,14 +63,18 @@ internal static class GeneratedLines
 
         IEnumerable<GeneratedLine> Endless()
         {
-            while (true) yield return new LineMaker(dice).Make();
+            while (true)
+                yield return new LineMaker(dice).Make();
         }
     }
 
     /// <summary>How often each kind stands in the lines.</summary>
     public static IReadOnlyDictionary<string, int> Spread(IEnumerable<GeneratedLine> lines)
     {
-        var all = lines.SelectMany(line => line.Kinds).GroupBy(kind => kind, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        var all = lines
+            .SelectMany(line => line.Kinds)
+            .GroupBy(kind => kind, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         return Kinds.ToDictionary(kind => kind, kind => all.GetValueOrDefault(kind), StringComparer.Ordinal);
     }
 

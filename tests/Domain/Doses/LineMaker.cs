@@ -11,8 +11,10 @@ internal sealed class LineMaker(Dice dice)
     public GeneratedLine Make()
     {
         var several = Sets();
-        if (dice.OneIn(3)) Brackets();
-        else Bare(several is not null);
+        if (dice.OneIn(3))
+            Brackets();
+        else
+            Bare(several is not null);
         var terms = new TermMaker(dice, kinds).Make(several == true, hasTimes, hasReps).ToArray();
         foreach (var term in terms.OrderBy(_ => dice.Between(0, 99)))
         {
@@ -34,7 +36,8 @@ internal sealed class LineMaker(Dice dice)
 
         var first = tokens.Count;
         var high = Count(5, "sets");
-        if (tokens.Count - first > 1) kinds.Add("range of sets");
+        if (tokens.Count - first > 1)
+            kinds.Add("range of sets");
         tokens.Add("x");
         return high > 1;
     }
@@ -42,7 +45,8 @@ internal sealed class LineMaker(Dice dice)
     private void Bare(bool isCounted)
     {
         kinds.Add("bare");
-        if (isCounted && dice.OneIn(2)) Times();
+        if (isCounted && dice.OneIn(2))
+            Times();
         Action();
     }
 
@@ -53,12 +57,16 @@ internal sealed class LineMaker(Dice dice)
         var parts = dice.Between(1, 3);
         for (var i = 0; i < parts; i++)
         {
-            if (i > 0) tokens.Add("then");
-            if (dice.OneIn(3)) Group();
+            if (i > 0)
+                tokens.Add("then");
+            if (dice.OneIn(3))
+                Group();
             else
             {
-                if (parts == 1) kinds.Add("one action in brackets");
-                if (dice.OneIn(2)) Times();
+                if (parts == 1)
+                    kinds.Add("one action in brackets");
+                if (dice.OneIn(2))
+                    Times();
                 Action();
             }
         }
@@ -73,8 +81,10 @@ internal sealed class LineMaker(Dice dice)
         var actions = dice.Between(1, 3);
         for (var i = 0; i < actions; i++)
         {
-            if (i > 0) tokens.Add("then");
-            if (dice.OneIn(2)) Times();
+            if (i > 0)
+                tokens.Add("then");
+            if (dice.OneIn(2))
+                Times();
             Action();
         }
 
@@ -109,21 +119,28 @@ internal sealed class LineMaker(Dice dice)
         tokens.Add(verb);
         kinds.Add(verb);
         var isContraction = verb is "press" or "pull" or "raise";
-        if (isContraction && dice.OneIn(3)) Ramp();
+        if (isContraction && dice.OneIn(3))
+            Ramp();
         else
         {
             Amount(verb);
-            if (isContraction && dice.OneIn(2)) Steady();
-            else if (verb is not ("hold" or "breathe") && dice.OneIn(4)) Felt();
+            if (isContraction && dice.OneIn(2))
+                Steady();
+            else if (verb is not ("hold" or "breathe") && dice.OneIn(4))
+                Felt();
         }
     }
 
     private void Amount(string verb)
     {
-        if (verb == "carry") Counted(60, "metres", "m");
-        else if (verb == "move" && dice.OneIn(2)) Counted(15, "reps", "reps");
-        else if (verb is "hold" or "breathe" && dice.OneIn(2)) Counted(12, "breaths", "breaths");
-        else if (dice.OneIn(4)) Counted(5, "minutes", "min");
+        if (verb == "carry")
+            Counted(60, "metres", "m");
+        else if (verb == "move" && dice.OneIn(2))
+            Counted(15, "reps", "reps");
+        else if (verb is "hold" or "breathe" && dice.OneIn(2))
+            Counted(12, "breaths", "breaths");
+        else if (dice.OneIn(4))
+            Counted(5, "minutes", "min");
         else if (dice.OneIn(3))
         {
             kinds.Add("minutes and seconds");
@@ -132,9 +149,15 @@ internal sealed class LineMaker(Dice dice)
         else if (dice.OneIn(3))
         {
             kinds.Add("time to time");
-            tokens.AddRange([$"{dice.Between(1, 60)}", "s", "-", .. dice.Pick<string[]>(["1", "min"], ["2", "min", "30", "s"], ["80", "s"])]);
+            tokens.AddRange([
+                $"{dice.Between(1, 60)}",
+                "s",
+                "-",
+                .. dice.Pick<string[]>(["1", "min"], ["2", "min", "30", "s"], ["80", "s"]),
+            ]);
         }
-        else Counted(90, "seconds", "s");
+        else
+            Counted(90, "seconds", "s");
         hasReps |= tokens[^1] == "reps";
     }
 
@@ -162,10 +185,12 @@ internal sealed class LineMaker(Dice dice)
         var steps = dice.Between(2, 20);
         var low = dice.Between(1, 3);
         tokens.Add($"{steps * low}");
-        if (dice.OneIn(2)) tokens.AddRange(["-", $"{steps * dice.Between(low, 5)}"]);
+        if (dice.OneIn(2))
+            tokens.AddRange(["-", $"{steps * dice.Between(low, 5)}"]);
         tokens.AddRange(["s", "at"]);
         Count(100, "ramp");
-        if (dice.OneIn(2)) tokens.Add("%");
+        if (dice.OneIn(2))
+            tokens.Add("%");
         tokens.Add("to");
         Count(100, "ramp");
         tokens.AddRange(["%", "in", $"{steps}", "steps"]);

@@ -11,24 +11,32 @@ internal sealed class LineWriter(Dice dice, HashSet<string> kinds)
 
     public string Write(IReadOnlyList<string> tokens)
     {
-        if (isGlued) kinds.Add("glued");
-        return string.Concat(tokens.Select((token, i) => (i == 0 && isTidy ? "" : Gap()) + Written(token))) + (isTidy ? "" : Gap());
+        if (isGlued)
+            kinds.Add("glued");
+        return string.Concat(tokens.Select((token, i) => (i == 0 && isTidy ? "" : Gap()) + Written(token)))
+            + (isTidy ? "" : Gap());
     }
 
     private string Gap()
     {
-        if (isGlued) return "";
-        if (isTidy) return " ";
-        if (!dice.OneIn(3)) return dice.Pick("", " ");
+        if (isGlued)
+            return "";
+        if (isTidy)
+            return " ";
+        if (!dice.OneIn(3))
+            return dice.Pick("", " ");
         kinds.Add("white space");
         return dice.Pick(Gaps);
     }
 
     private string Written(string token)
     {
-        if (isTidy) return token;
-        if (token == "x" && dice.OneIn(3)) return Marked("sign for x", "×");
-        if (token == "-" && dice.OneIn(3)) return Marked("en dash", "–");
+        if (isTidy)
+            return token;
+        if (token == "x" && dice.OneIn(3))
+            return Marked("sign for x", "×");
+        if (token == "-" && dice.OneIn(3))
+            return Marked("en dash", "–");
         return isShouted && !token.Contains("kg", StringComparison.Ordinal) ? Marked("capitals", Capitals(token)) : token;
     }
 

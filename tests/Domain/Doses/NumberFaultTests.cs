@@ -93,5 +93,6 @@ public sealed class NumberFaultTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Every_fault_of_a_number_says_where_it_is_and_what_to_do(string line, string expected) => Assert.Equal(expected, FaultTable.Show(line));
+    public void Every_fault_of_a_number_says_where_it_is_and_what_to_do(string line, string expected) =>
+        Assert.Equal(expected, FaultTable.Show(line));
 }

@@ -42,7 +42,8 @@ public sealed class OneReadingTests(ITestOutputHelper output)
             Assert.Equal(dose, DoseOf.Line(printed));
             Assert.Equal(printed, DosePrinter.Print(DoseOf.Line(printed)));
             Assert.Matches("^[0-9]", printed);
-            foreach (var end in new[] { dose.Low(), dose.High() }) Assert.Equal(end, DoseOf.Line(DosePrinter.Print(end)));
+            foreach (var end in new[] { dose.Low(), dose.High() })
+                Assert.Equal(end, DoseOf.Line(DosePrinter.Print(end)));
         }
     }
 
@@ -68,7 +69,9 @@ public sealed class OneReadingTests(ITestOutputHelper output)
                 Assert.True(lawful.Count == 0, $"refused ({fault.Message}), though lawful: {text}");
                 Assert.InRange(fault.Column, 0, text.Length);
                 Assert.InRange(fault.Column + fault.Length, fault.Column + 1, Math.Max(text.Length, fault.Column + 1));
-                Assert.All(new[] { fault.Message, fault.Help }, sentence => Assert.EndsWith(".", sentence, StringComparison.Ordinal));
+                Assert.All(new[] { fault.Message, fault.Help }, sentence =>
+                    Assert.EndsWith(".", sentence, StringComparison.Ordinal)
+                );
                 refused++;
             }
 
@@ -87,9 +90,13 @@ public sealed class OneReadingTests(ITestOutputHelper output)
         Assert.IsType<DoseReading.Refused>(DoseLine.Read(new string('9', length), DoseSettings.Default));
         Assert.IsType<DoseReading.Refused>(DoseLine.Read(new string('(', length), DoseSettings.Default));
         Assert.IsType<DoseReading.Refused>(DoseLine.Read("hold 30 s" + new string(',', length), DoseSettings.Default));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read($"hold {new string('9', length)}-{new string('9', length)} min", DoseSettings.Default));
+        Assert.IsType<DoseReading.Refused>(
+            DoseLine.Read($"hold {new string('9', length)}-{new string('9', length)} min", DoseSettings.Default)
+        );
         var spaced = new string(' ', length);
-        Assert.IsType<DoseReading.Understood>(DoseLine.Read($"{spaced}3{spaced}x{spaced}hold 30 s{spaced}", DoseSettings.Default));
+        Assert.IsType<DoseReading.Understood>(
+            DoseLine.Read($"{spaced}3{spaced}x{spaced}hold 30 s{spaced}", DoseSettings.Default)
+        );
         var many = string.Join(" then ", Enumerable.Repeat("hold 1 s", 14_400));
         Assert.IsType<DoseReading.Understood>(DoseLine.Read($"({many})", DoseSettings.Default));
         Assert.IsType<DoseReading.Refused>(DoseLine.Read($"({many} then hold 1 s)", DoseSettings.Default));

@@ -103,5 +103,6 @@ public sealed class SideFaultTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Every_fault_of_a_side_says_where_it_is_and_what_to_do(string line, string expected) => Assert.Equal(expected, FaultTable.Show(line));
+    public void Every_fault_of_a_side_says_where_it_is_and_what_to_do(string line, string expected) =>
+        Assert.Equal(expected, FaultTable.Show(line));
 }

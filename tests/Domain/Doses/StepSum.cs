@@ -21,25 +21,40 @@ internal static class StepSum
     public static WorkMeasures Of(IEnumerable<TimelineStep.Work> work, int times, MeasureSlip slip = MeasureSlip.None)
     {
         var steps = work.ToArray();
-        var contractions = steps.Where(s => s.Kind is StepKind.Press or StepKind.Pull or StepKind.Raise || (slip == MeasureSlip.MoveIsContraction && s.Kind == StepKind.Move)).ToArray();
-        var stretches = steps.Where(s => s.Kind is StepKind.Hold || (s.Kind is StepKind.Breathe && slip != MeasureSlip.BreathingIsNoStretch));
+        var contractions = steps
+            .Where(s =>
+                s.Kind is StepKind.Press or StepKind.Pull or StepKind.Raise
+                || (slip == MeasureSlip.MoveIsContraction && s.Kind == StepKind.Move)
+            )
+            .ToArray();
+        var stretches = steps.Where(s =>
+            s.Kind is StepKind.Hold || (s.Kind is StepKind.Breathe && slip != MeasureSlip.BreathingIsNoStretch)
+        );
         var effort = contractions.Sum(s => s.Seconds.Value * EffortOf(s, slip) / 100);
-        var all = new WorkMeasures(Sum(stretches), Sum(contractions), Sum(contractions.Where(s => s.EffortPercent is null)), effort, steps.Sum(s => Reps(s, slip)));
+        var all = new WorkMeasures(
+            Sum(stretches),
+            Sum(contractions),
+            Sum(contractions.Where(s => s.EffortPercent is null)),
+            effort,
+            steps.Sum(s => Reps(s, slip))
+        );
         return all * (slip == MeasureSlip.BothSidesOnce ? 1 : times);
     }
 
     private static Seconds Sum(IEnumerable<TimelineStep.Work> steps) => new(steps.Sum(s => s.Seconds.Value));
 
-    private static decimal EffortOf(TimelineStep.Work step, MeasureSlip slip) => step.Action.Effort switch
-    {
-        Effort.Ramp(var first, _, _) when slip == MeasureSlip.RampAtItsFirstEffort => first.Low,
-        _ => step.EffortPercent ?? (slip == MeasureSlip.UnratedAtFullEffort ? 100 : 0),
-    };
+    private static decimal EffortOf(TimelineStep.Work step, MeasureSlip slip) =>
+        step.Action.Effort switch
+        {
+            Effort.Ramp(var first, _, _) when slip == MeasureSlip.RampAtItsFirstEffort => first.Low,
+            _ => step.EffortPercent ?? (slip == MeasureSlip.UnratedAtFullEffort ? 100 : 0),
+        };
 
     /// <summary>The reps of one step: of a ramp, those of its first step only.</summary>
     private static int Reps(TimelineStep.Work step, MeasureSlip slip)
     {
-        if (step.RampStep > 1) return 0;
+        if (step.RampStep > 1)
+            return 0;
         if (step.Action.Amount is Amount.Reps(var reps))
             return slip == MeasureSlip.CountBeforeRepsForgotten && step.Repetition > 1 ? 0 : reps.Low;
         return step.Action.Times is not null || slip == MeasureSlip.UncountedIsOneRep ? 1 : 0;

@@ -168,5 +168,6 @@ public sealed class TermFaultTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Every_fault_of_a_term_says_where_it_is_and_what_to_do(string line, string expected) => Assert.Equal(expected, FaultTable.Show(line));
+    public void Every_fault_of_a_term_says_where_it_is_and_what_to_do(string line, string expected) =>
+        Assert.Equal(expected, FaultTable.Show(line));
 }

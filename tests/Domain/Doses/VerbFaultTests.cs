@@ -53,5 +53,6 @@ public sealed class VerbFaultTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Every_verb_with_an_amount_that_is_not_its_own_says_the_verb_that_was_meant(string line, string expected) => Assert.Equal(expected, FaultTable.Show(line));
+    public void Every_verb_with_an_amount_that_is_not_its_own_says_the_verb_that_was_meant(string line, string expected) =>
+        Assert.Equal(expected, FaultTable.Show(line));
 }

@@ -173,5 +173,6 @@ public sealed class WorkFaultTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Every_fault_of_sets_verbs_and_brackets_says_where_it_is_and_what_to_do(string line, string expected) => Assert.Equal(expected, FaultTable.Show(line));
+    public void Every_fault_of_sets_verbs_and_brackets_says_where_it_is_and_what_to_do(string line, string expected) =>
+        Assert.Equal(expected, FaultTable.Show(line));
 }

@@ -5,11 +5,12 @@ namespace Gradus.Tests.Domain;
 
 public sealed class ReachTests
 {
-    private static readonly LittlePractice Two = Club.Empty
-        .Exercise("sway", "hold 30 s, each side", "easier: nod", signs: "sharp-stab, calf-pull")
+    private static readonly LittlePractice Two = Club
+        .Empty.Exercise("sway", "hold 30 s, each side", "easier: nod", signs: "sharp-stab, calf-pull")
         .Exercise("brace", "hold 20 s, each side", signs: "sharp-stab, slow-breath")
         .Exercise("nod", "hold 20 s, each side")
-        .Member("ansel", ["- use: sway"]).Member("tamsin", ["- use: brace\n- use: nod\n  from-week: 2"], weeks: 2);
+        .Member("ansel", ["- use: sway"])
+        .Member("tamsin", ["- use: brace\n- use: nod\n  from-week: 2"], weeks: 2);
 
     [Theory]
     [InlineData("practice.md", "ansel tamsin")]
@@ -26,12 +27,16 @@ public sealed class ReachTests
     [InlineData("clients/ansel/programme.md", "ansel")]
     [InlineData("clients/ans/client.yaml", "")]
     [InlineData("clients/ansel", "")]
-    public void An_error_in_a_file_touches_those_whose_plan_is_made_from_it(string file, string touched) => Assert.Equal(touched, Touched(Two, file));
+    public void An_error_in_a_file_touches_those_whose_plan_is_made_from_it(string file, string touched) =>
+        Assert.Equal(touched, Touched(Two, file));
 
     [Fact]
     public void The_file_of_every_sport_touches_those_who_play_it()
     {
-        var two = Two.With("sports/tennis.yaml", "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right }\n")
+        var two = Two.With(
+                "sports/tennis.yaml",
+                "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right }\n"
+            )
             .Edit("clients/tamsin/client.yaml", "sport: epee\nstance: right", "sports: { tennis: left, epee: right }");
         Assert.Equal(("ansel tamsin", "tamsin"), (Touched(two, "sports/epee.yaml"), Touched(two, "sports/tennis.yaml")));
     }
@@ -39,7 +44,10 @@ public sealed class ReachTests
     [Fact]
     public void A_caution_that_attaches_touches_those_whose_exercises_it_fits()
     {
-        var attached = Two.With("cautions/extra.md", "---\ntitle: Extra\nkind: stop\nattaches-to: { property: balance }\n---\nEnd.\n")
+        var attached = Two.With(
+                "cautions/extra.md",
+                "---\ntitle: Extra\nkind: stop\nattaches-to: { property: balance }\n---\nEnd.\n"
+            )
             .Edit("exercises/brace.md", "not-with: [calf-strain]", "not-with: [calf-strain]\nproperties: [balance]");
         Assert.Equal("tamsin", Touched(attached, "cautions/extra.md"));
     }
@@ -79,13 +87,19 @@ public sealed class ReachTests
     {
         Finding[] found =
         [
-            At(Level.Note, "a.md", 1), At(Level.Error, "b.md", 2), At(Level.Error, "b.md", 1), At(Level.Warning, "a.md", 3), At(Level.Error, "B.md", 9), At(Level.Error, "b.md", 1),
+            At(Level.Note, "a.md", 1),
+            At(Level.Error, "b.md", 2),
+            At(Level.Error, "b.md", 1),
+            At(Level.Warning, "a.md", 3),
+            At(Level.Error, "B.md", 9),
+            At(Level.Error, "b.md", 1),
         ];
         var findings = new Findings();
         findings.AddRange(found);
         Assert.Equal(
             ["Error B.md:9:1", "Error b.md:1:1", "Error b.md:2:1", "Warning a.md:3:1", "Note a.md:1:1"],
-            findings.InOrder().Select(f => $"{f.Level} {f.At}"));
+            findings.InOrder().Select(f => $"{f.Level} {f.At}")
+        );
         Assert.Equal(6, findings.Count);
     }
 
@@ -96,7 +110,8 @@ public sealed class ReachTests
         return findings;
     }
 
-    private static Finding At(Level level, string file, int line) => new(new("some-rule"), level, null, new(file, line, 1), "It is wrong.", "Mend it.");
+    private static Finding At(Level level, string file, int line) =>
+        new(new("some-rule"), level, null, new(file, line, 1), "It is wrong.", "Mend it.");
 
     private static string Touched(LittlePractice practice, string file)
     {

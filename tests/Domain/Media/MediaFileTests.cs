@@ -19,10 +19,21 @@ public sealed class MediaFileTests
     [InlineData("sideways.webp", MediaKind.WebP, 40, 20, false, true, "Exif, XMP")]
     [InlineData("silent.mp4", MediaKind.Mp4, 48, 64, false, false, "what a camera or a program noted in it")]
     [InlineData("sounding.webm", MediaKind.WebM, 64, 48, true, false, "words about it")]
-    public void A_file_is_read_with_its_size_as_it_is_shown_and_what_it_tells(string name, MediaKind kind, int width, int height, bool sounds, bool sideways, string tells)
+    public void A_file_is_read_with_its_size_as_it_is_shown_and_what_it_tells(
+        string name,
+        MediaKind kind,
+        int width,
+        int height,
+        bool sounds,
+        bool sideways,
+        string tells
+    )
     {
         var file = Read(Bytes(name));
-        Assert.Equal((null, kind, width, height, sounds, sideways), (file.Trouble, file.Kind, file.Width, file.Height, file.Sounds, file.Sideways));
+        Assert.Equal(
+            (null, kind, width, height, sounds, sideways),
+            (file.Trouble, file.Kind, file.Width, file.Height, file.Sounds, file.Sideways)
+        );
         Assert.Equal(tells.Split(", ").Order(StringComparer.Ordinal), file.Tells.Order(StringComparer.Ordinal));
     }
 
@@ -40,7 +51,8 @@ public sealed class MediaFileTests
         Assert.Equal(after, again.Bytes.ToArray());
     }
 
-    /// <summary>What is shown: the scan of a JPEG, the data of a PNG, a WebP and an MP4, the blocks of a WebM; and in a clip nothing may move.</summary>
+    /// <summary>What is shown: the scan of a JPEG, the data of a PNG, a WebP and an MP4, the blocks of a WebM; and in a clip
+    /// nothing may move.</summary>
     [Theory]
     [InlineData("upright.jpg", "\u00ff\u00da", "\u00ff\u00d9")]
     [InlineData("upright.png", "IDAT", "IEND")]
@@ -68,7 +80,10 @@ public sealed class MediaFileTests
         Assert.DoesNotContain(Told, word => after.Contains(word, StringComparison.OrdinalIgnoreCase));
         Assert.DoesNotContain("Error", after, StringComparison.Ordinal);
         Assert.DoesNotContain("Warning", after, StringComparison.Ordinal);
-        Assert.Equal(name.StartsWith("upright", StringComparison.Ordinal), after.Contains("Orientation : 6", StringComparison.Ordinal));
+        Assert.Equal(
+            name.StartsWith("upright", StringComparison.Ordinal),
+            after.Contains("Orientation : 6", StringComparison.Ordinal)
+        );
     }
 
     [Theory]
@@ -76,14 +91,18 @@ public sealed class MediaFileTests
     public void A_file_that_is_cut_off_or_damaged_anywhere_is_refused_or_read_and_never_throws(string name)
     {
         var bytes = Bytes(name);
-        var refused = Enumerable.Range(0, bytes.Length).Count(length => MediaFile.Of(bytes.AsMemory(0, length)) is null or { Trouble: not null });
+        var refused = Enumerable
+            .Range(0, bytes.Length)
+            .Count(length => MediaFile.Of(bytes.AsMemory(0, length)) is null or { Trouble: not null });
         var chance = new Reading.Chance(21);
         var troubles = 0;
         for (var n = 0; n < 4000; n++)
         {
             var damaged = bytes.ToArray();
-            for (var k = 1 + chance.Below(5); k > 0; k--) damaged[chance.Below(damaged.Length)] = (byte)chance.Below(256);
-            if (MediaFile.Of(damaged) is null or { Trouble: not null }) troubles++;
+            for (var k = 1 + chance.Below(5); k > 0; k--)
+                damaged[chance.Below(damaged.Length)] = (byte)chance.Below(256);
+            if (MediaFile.Of(damaged) is null or { Trouble: not null })
+                troubles++;
         }
 
         Assert.True(refused > bytes.Length / 3, $"only {refused} of {bytes.Length} cuts were noticed");
@@ -93,7 +112,32 @@ public sealed class MediaFileTests
     [Fact]
     public void A_comment_in_a_gif_is_left_out_and_its_repeating_stays()
     {
-        byte[] head = [.. "GIF89a"u8, 1, 0, 1, 0, 0x80, 0, 0, 0, 0, 0, 255, 255, 255, 0x21, 0xFF, 11, .. "NETSCAPE2.0"u8, 3, 1, 0, 0, 0];
+        byte[] head =
+        [
+            .. "GIF89a"u8,
+            1,
+            0,
+            1,
+            0,
+            0x80,
+            0,
+            0,
+            0,
+            0,
+            0,
+            255,
+            255,
+            255,
+            0x21,
+            0xFF,
+            11,
+            .. "NETSCAPE2.0"u8,
+            3,
+            1,
+            0,
+            0,
+            0,
+        ];
         byte[] tail = [0x2C, 0, 0, 0, 0, 1, 0, 1, 0, 0, 2, 2, 0x4C, 1, 0, 0x3B];
         var file = Read([.. head, 0x21, 0xFE, 9, .. "Mill Lane"u8, 0, .. tail, 7, 7]);
         Assert.Equal(["a comment", "what stands behind its end"], file.Tells);
@@ -143,8 +187,16 @@ public sealed class MediaFileTests
         try
         {
             File.WriteAllBytes(path, bytes);
-            using var tool = Process.Start(new ProcessStartInfo("exiftool", ["-a", "-u", "-n", "-G1", "-s", "-x", "System:all", "-x", "ExifTool:ExifToolVersion", path]) { RedirectStandardOutput = true, RedirectStandardError = true })
-                ?? throw new InvalidOperationException("exiftool did not start");
+            using var tool = Process.Start(
+                new ProcessStartInfo(
+                    "exiftool",
+                    ["-a", "-u", "-n", "-G1", "-s", "-x", "System:all", "-x", "ExifTool:ExifToolVersion", path]
+                )
+                {
+                    RedirectStandardOutput = true,
+                    RedirectStandardError = true,
+                }
+            ) ?? throw new InvalidOperationException("exiftool did not start");
             var error = tool.StandardError.ReadToEndAsync();
             var said = tool.StandardOutput.ReadToEnd() + error.Result;
             return string.Join('\n', said.Split('\n').Select(line => Spacing.Collapse(line)));

@@ -30,7 +30,10 @@ public sealed class FilledTextTests
     [InlineData("{side}", "hold 30 s, each side", "working leg")]
     public void A_placeholder_is_filled_with_the_range_over_the_weeks(string placeholder, string dose, string said)
     {
-        var plan = Club.Empty.Exercise("sway", dose, body: $"## Do\nIt is {placeholder}.").Member("ansel", ["- use: sway"], weeks: 8).Plan("ansel");
+        var plan = Club
+            .Empty.Exercise("sway", dose, body: $"## Do\nIt is {placeholder}.")
+            .Member("ansel", ["- use: sway"], weeks: 8)
+            .Plan("ansel");
         Assert.Equal([$"It is {said}."], plan.Sessions[0].Uses[0].Text.Do.Lines());
         Assert.Equal([$"It is {said}."], plan.Exercise(new("sway")).Text.Do.Lines());
     }
@@ -38,7 +41,16 @@ public sealed class FilledTextTests
     [Fact]
     public void A_use_says_its_own_figures_and_the_exercise_those_of_all_its_uses()
     {
-        var plan = Sway("{hold}, {sets} sets, {side}").Member("ansel", ["- use: sway\n  side: front leg\n  by-week: { 1: 2 x hold 30 s, 2: 2 x hold 40 s }", "- use: sway\n  side: front leg\n  by-week: { 1: 3 x hold 60 s }"], weeks: 2).Plan("ansel");
+        var plan = Sway("{hold}, {sets} sets, {side}")
+            .Member(
+                "ansel",
+                [
+                    "- use: sway\n  side: front leg\n  by-week: { 1: 2 x hold 30 s, 2: 2 x hold 40 s }",
+                    "- use: sway\n  side: front leg\n  by-week: { 1: 3 x hold 60 s }",
+                ],
+                weeks: 2
+            )
+            .Plan("ansel");
         Assert.Equal(["30 to 40 seconds, 2 sets, right leg"], plan.Sessions[0].Uses[0].Text.Do.Lines());
         Assert.Equal(["1 minute, 3 sets, right leg"], plan.Sessions[1].Uses[0].Text.Do.Lines());
         Assert.Equal(["30 to 60 seconds, 2 to 3 sets, right leg"], plan.Exercises[0].Text.Do.Lines());
@@ -54,8 +66,14 @@ public sealed class FilledTextTests
     [Fact]
     public void Placeholders_are_filled_wherever_the_text_stands_and_inside_emphasis()
     {
-        var plan = Club.Empty.Exercise("sway", "2 x hold 30 s, rest 20 s, each side", body: "Hold {hold}.\n\n## Set up\n- For **{hold}**.\n\n## Do\nGo.\n\n## Later\n> Rest {rest}.")
-            .Member("ansel", ["- use: sway"]).Plan("ansel");
+        var plan = Club
+            .Empty.Exercise(
+                "sway",
+                "2 x hold 30 s, rest 20 s, each side",
+                body: "Hold {hold}.\n\n## Set up\n- For **{hold}**.\n\n## Do\nGo.\n\n## Later\n> Rest {rest}."
+            )
+            .Member("ansel", ["- use: sway"])
+            .Plan("ansel");
         var text = plan.Exercises[0].Text;
         Assert.Equal(["Hold 30 seconds."], text.Why.Lines());
         Assert.Equal(["For 30 seconds."], text.SetUp.Lines());
@@ -65,10 +83,13 @@ public sealed class FilledTextTests
     [Fact]
     public void A_link_leads_to_an_exercise_only_where_the_client_does_it()
     {
-        const string Letter = "See the [sway](../../exercises/sway.md), the *[nod](../../exercises/nod.md)* and the [club](https://example.org/).";
-        var practice = Club.Empty
-            .Exercise("sway", "hold 30 s, each side", body: "## Do\nFirst the [nod](nod.md).").Exercise("nod", "hold 10 s", trains: "cervical flexion", body: "## Do\nThen the [sway](../exercises/sway.md).")
-            .Member("ansel", ["- use: sway"], letter: Letter).Member("tamsin", ["- use: sway\n- use: nod"], letter: Letter);
+        const string Letter =
+            "See the [sway](../../exercises/sway.md), the *[nod](../../exercises/nod.md)* and the [club](https://example.org/).";
+        var practice = Club
+            .Empty.Exercise("sway", "hold 30 s, each side", body: "## Do\nFirst the [nod](nod.md).")
+            .Exercise("nod", "hold 10 s", trains: "cervical flexion", body: "## Do\nThen the [sway](../exercises/sway.md).")
+            .Member("ansel", ["- use: sway"], letter: Letter)
+            .Member("tamsin", ["- use: sway\n- use: nod"], letter: Letter);
         Assert.Equal(["sway", "https://example.org/"], Links(practice.Plan("ansel").Programme.Letter));
         Assert.Equal(["sway", "nod", "https://example.org/"], Links(practice.Plan("tamsin").Programme.Letter));
         Assert.Equal(["See the sway, the nod and the club."], practice.Plan("ansel").Programme.Letter.Lines());
@@ -78,12 +99,19 @@ public sealed class FilledTextTests
         Assert.Equal(["sway"], Links(practice.Plan("tamsin").Exercises[1].Text.Do));
     }
 
-    private static LittlePractice Sway(string text) => Club.Empty.Exercise("sway", "2-3 x hold 30-60 s, rest 20 s, each side", body: $"## Do\n{text}");
+    private static LittlePractice Sway(string text) =>
+        Club.Empty.Exercise("sway", "2-3 x hold 30-60 s, rest 20 s, each side", body: $"## Do\n{text}");
 
-    private static IEnumerable<string> Links(Prose prose) => prose.Inlines().Select(i => i switch
-    {
-        Inline.ExerciseLink link => link.Exercise.Text,
-        Inline.Link link => link.Address,
-        _ => "",
-    }).Where(address => address.Length > 0);
+    private static IEnumerable<string> Links(Prose prose) =>
+        prose
+            .Inlines()
+            .Select(i =>
+                i switch
+                {
+                    Inline.ExerciseLink link => link.Exercise.Text,
+                    Inline.Link link => link.Address,
+                    _ => "",
+                }
+            )
+            .Where(address => address.Length > 0);
 }

@@ -8,7 +8,8 @@ public sealed class LoadsTests
 {
     private const string EveryDay = "[Mon, Tue, Wed, Thu, Fri]";
 
-    /// <summary>Reference values, section 1: 3 x 20 s in 5 sessions are 5.0 min a week, 4 x 30 s are 10.0 (computed), of each side.</summary>
+    /// <summary>Reference values, section 1: 3 x 20 s in 5 sessions are 5.0 min a week, 4 x 30 s are 10.0 (computed), of each
+    /// side.</summary>
     [Theory]
     [InlineData("3 x hold 20 s, rest 10 s, each side", 300)]
     [InlineData("4 x hold 30 s, rest 10 s, each side", 600)]
@@ -21,8 +22,9 @@ public sealed class LoadsTests
         Assert.All(loads, l => Assert.Equal((seconds, 5, 5), (l.Work.StretchSeconds.Value, l.Sessions, l.Days)));
     }
 
-    /// <summary>Reference values, section 2 (Clinical Hypertension 2023, 29, doi 10.1186/s40885-022-00232-3, Table 4: seen; sums computed): handgrip 4 × 2 min at 30 %, rest 3 min,
-    /// 3 days: 8 min of work, 17 min a session, 51 min a week; wall squat with 2 min rest 14 and 42.</summary>
+    /// <summary>Reference values, section 2 (Clinical Hypertension 2023, 29, doi 10.1186/s40885-022-00232-3, Table 4: seen; sums
+    /// computed): handgrip 4 × 2 min at 30 %, rest 3 min, 3 days: 8 min of work, 17 min a session, 51 min a week; wall squat with
+    /// 2 min rest 14 and 42.</summary>
     [Theory]
     [InlineData("4 x press 2 min at 30%, rest 3 min, on left", 17, 51)]
     [InlineData("4 x press 2 min at 30%, rest 2 min, on left", 14, 42)]
@@ -38,9 +40,11 @@ public sealed class LoadsTests
 
     /// <summary>Reference values, section 9: ten per cent a week for 8 weeks is × 2.1436 (computed).</summary>
     [Fact]
-    public void Ten_per_cent_a_week() => Assert.Equal(2.1436m, decimal.Round(Enumerable.Repeat(1.1m, 8).Aggregate(1m, (all, step) => all * step), 4));
+    public void Ten_per_cent_a_week() =>
+        Assert.Equal(2.1436m, decimal.Round(Enumerable.Repeat(1.1m, 8).Aggregate(1m, (all, step) => all * step), 4));
 
-    /// <summary>Reference values, section 7: seconds a breath are 60 / rate: 4 a minute 15 s, 6 a minute 10 s, 10 a minute 6 s (computed).</summary>
+    /// <summary>Reference values, section 7: seconds a breath are 60 / rate: 4 a minute 15 s, 6 a minute 10 s, 10 a minute 6 s
+    /// (computed).</summary>
     [Theory]
     [InlineData(15, 4)]
     [InlineData(10, 6)]
@@ -49,7 +53,9 @@ public sealed class LoadsTests
     {
         Assert.Equal(60 / rate, seconds);
         var practice = Practice($"breathe {rate} breaths, on left", "[Mon]").Settings($"{{ breath: {seconds} s }}").Read();
-        var load = Assert.Single(Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), practice.Card.Settings.Dose));
+        var load = Assert.Single(
+            Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), practice.Card.Settings.Dose)
+        );
         Assert.Equal(60, load.Work.StretchSeconds.Value);
     }
 
@@ -67,7 +73,12 @@ public sealed class LoadsTests
 
     [Fact]
     public void One_side_more_counts_on_that_side() =>
-        Assert.Equal([(Side.Left, 60), (Side.Right, 90)], Load("2 x hold 30 s, each side, plus 1 x on right", "[Mon]").OrderBy(l => l.Side).Select(l => (l.Side!.Value, l.Work.StretchSeconds.Value)));
+        Assert.Equal(
+            [(Side.Left, 60), (Side.Right, 90)],
+            Load("2 x hold 30 s, each side, plus 1 x on right", "[Mon]")
+                .OrderBy(l => l.Side)
+                .Select(l => (l.Side!.Value, l.Work.StretchSeconds.Value))
+        );
 
     [Fact]
     public void Sessions_before_play_come_on_top_and_are_in_no_figure()
@@ -78,13 +89,20 @@ public sealed class LoadsTests
 
     [Fact]
     public void Days_that_the_client_chooses_count_as_days_of_their_own() =>
-        Assert.Equal((3, 3, 90), Assert.Single(Load("hold 30 s, on left", "3 a week, a day between")) is var l ? (l.Sessions, l.Days, l.Work.StretchSeconds.Value) : default);
+        Assert.Equal(
+            (3, 3, 90),
+            Assert.Single(Load("hold 30 s, on left", "3 a week, a day between")) is var l
+                ? (l.Sessions, l.Days, l.Work.StretchSeconds.Value)
+                : default
+        );
 
     [Fact]
     public void Two_sessions_on_one_day_are_two_sessions_and_one_day()
     {
         var practice = Club.Empty.Exercise("sway", "hold 30 s, on left").Member("ansel", ["- use: sway", "- use: sway"]).Read();
-        var load = Assert.Single(Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), DoseSettings.Default));
+        var load = Assert.Single(
+            Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), DoseSettings.Default)
+        );
         Assert.Equal((2, 1, 60), (load.Sessions, load.Days, load.Work.StretchSeconds.Value));
     }
 
@@ -95,5 +113,8 @@ public sealed class LoadsTests
     }
 
     private static LittlePractice Practice(string dose, string days, int weeks = 1, string trains = "ankle dorsiflexion") =>
-        Club.Empty.Exercise("sway", dose, trains: trains).Member("ansel", ["- use: sway"], weeks).Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}");
+        Club
+            .Empty.Exercise("sway", dose, trains: trains)
+            .Member("ansel", ["- use: sway"], weeks)
+            .Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}");
 }

@@ -8,12 +8,13 @@ public sealed partial class MirrorTests
 {
     private static readonly string[] Sessions =
     [
-        "- use: sway\n  side: rear leg\n  by-week:\n    1: 2 x hold 30 s\n    2: 3 x hold 40 s\n- use: brace\n- use: reach\n  side: weapon arm",
+        "- use: sway\n  side: rear leg\n  by-week:\n    1: 2 x hold 30 s\n    2: 3 x hold 40 s\n- use: brace\n- use: "
+            + "reach\n  side: weapon arm",
         "- use: front\n- use: sway\n  side: front leg",
     ];
 
-    private static readonly LittlePractice Both = Club.Empty
-        .Exercise("sway", "2-3 x hold 30-60 s, rest 20 s, each side", body: "## Do\nLean on the {side} for {hold}.")
+    private static readonly LittlePractice Both = Club
+        .Empty.Exercise("sway", "2-3 x hold 30-60 s, rest 20 s, each side", body: "## Do\nLean on the {side} for {hold}.")
         .Exercise("brace", "2 x press 10 s at 50%, rest 20 s, each side, plus 1 x on rear leg")
         .Exercise("front", "2 x raise 5 s, rest 10 s, on front leg")
         .Exercise("reach", "2 x hold 20 s, rest 10 s, each side", trains: "shoulder flexion")
@@ -38,24 +39,38 @@ public sealed partial class MirrorTests
     {
         Assert.Equal(Said(Right, swap: false).Select(WithoutSides), Said(Left, swap: false).Select(WithoutSides));
         Assert.Equal(Right.Cautions, Left.Cautions);
-        Assert.Equal(Right.Sessions.Select(s => s.Weeks.Select(w => w.Total)), Left.Sessions.Select(s => s.Weeks.Select(w => w.Total)));
+        Assert.Equal(
+            Right.Sessions.Select(s => s.Weeks.Select(w => w.Total)),
+            Left.Sessions.Select(s => s.Weeks.Select(w => w.Total))
+        );
     }
 
     [Fact]
     public void Which_side_is_which_is_said_for_the_stance()
     {
-        Assert.Equal([("weapon arm", "right"), ("free arm", "left"), ("front leg", "right"), ("rear leg", "left")], Right.Stances[0].Roles.Select(r => (r.Role, r.Side)));
-        Assert.Equal([("weapon arm", "left"), ("free arm", "right"), ("front leg", "left"), ("rear leg", "right")], Left.Stances[0].Roles.Select(r => (r.Role, r.Side)));
+        Assert.Equal(
+            [("weapon arm", "right"), ("free arm", "left"), ("front leg", "right"), ("rear leg", "left")],
+            Right.Stances[0].Roles.Select(r => (r.Role, r.Side))
+        );
+        Assert.Equal(
+            [("weapon arm", "left"), ("free arm", "right"), ("front leg", "left"), ("rear leg", "right")],
+            Left.Stances[0].Roles.Select(r => (r.Role, r.Side))
+        );
         Assert.Equal(("Your answer: the right.", "Your answer: the left."), (Right.Stances[0].Answer, Left.Stances[0].Answer));
     }
 
-    /// <summary>All that is said of sides, one line for each thing. "each leg, left leg first" names the order, which is left first for both.</summary>
+    /// <summary>All that is said of sides, one line for each thing. "each leg, left leg first" names the order, which is left
+    /// first for both.</summary>
     private static IEnumerable<string> Said(Plan plan, bool swap)
     {
         var lines = new List<string>();
         foreach (var session in plan.Sessions)
         {
-            lines.AddRange(session.Weeks.SelectMany(w => w.Steps.Select(s => $"{w.Heading} {s.Kind} {s.Exercise} {s.Side} {s.Seconds} {s.Words} {s.Detail}")));
+            lines.AddRange(
+                session.Weeks.SelectMany(w =>
+                    w.Steps.Select(s => $"{w.Heading} {s.Kind} {s.Exercise} {s.Side} {s.Seconds} {s.Words} {s.Detail}")
+                )
+            );
             foreach (var use in session.Uses)
             {
                 lines.Add($"{use.Exercise} {use.Sides}");
@@ -69,15 +84,17 @@ public sealed partial class MirrorTests
         return swap ? lines.Select(Swapped) : lines;
     }
 
-    private static string Swapped(string line) => SideWord().Replace(line, m => m.Value switch
-    {
-        "left" => "right",
-        "right" => "left",
-        "Left" => "Right",
-        "LEFT" => "RIGHT",
-        "RIGHT" => "LEFT",
-        _ => "Left",
-    });
+    private static string Swapped(string line) =>
+        SideWord()
+            .Replace(line, m => m.Value switch
+                {
+                    "left" => "right",
+                    "right" => "left",
+                    "Left" => "Right",
+                    "LEFT" => "RIGHT",
+                    "RIGHT" => "LEFT",
+                    _ => "Left",
+                });
 
     private static string WithoutSides(string line) => SideWord().Replace(line, "?");
 }

@@ -5,11 +5,20 @@ namespace Gradus.Tests.Domain;
 
 public sealed class PlayingTests
 {
-    /// <summary>The épée of Sluice Lane, a racket game whose front leg is the one opposite the racket, and a sport that says its roles for somebody whose left side leads.</summary>
-    private static readonly LittlePractice Summer = Club.Empty
-        .Exercise("sway", "2 x hold 30 s, rest 20 s, each side")
-        .With("sports/court-tennis.yaml", "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right, front leg: left, rear leg: right }\n")
-        .With("sports/archery.yaml", "name: Archery\nstance: Which hand draws the string?\nroles: { bow arm: left, draw arm: right, arm: right, archery arm: left }\n");
+    /// <summary>The épée of Sluice Lane, a racket game whose front leg is the one opposite the racket, and a sport that says its
+    /// roles for somebody whose left side leads.</summary>
+    private static readonly LittlePractice Summer = Club
+        .Empty.Exercise("sway", "2 x hold 30 s, rest 20 s, each side")
+        .With(
+            "sports/court-tennis.yaml",
+            "name: Court tennis\nstance: Which hand holds the racket?\nroles: { racket arm: right, front leg: left, rear "
+                + "leg: right }\n"
+        )
+        .With(
+            "sports/archery.yaml",
+            "name: Archery\nstance: Which hand draws the string?\nroles: { bow arm: left, draw arm: right, arm: right, "
+                + "archery arm: left }\n"
+        );
 
     // "?" is a name that does not say which side. Each row: how the client plays, the name, the side.
     [Theory]
@@ -58,7 +67,11 @@ public sealed class PlayingTests
     [Theory]
     [InlineData("epee: left", "weapon arm, free arm, front leg, rear leg, left, right")]
     [InlineData("court-tennis: left", "racket arm, front leg, rear leg, left, right")]
-    [InlineData("epee: left, court-tennis: right", "weapon arm, free arm, epee front leg, epee rear leg, racket arm, court-tennis front leg, court-tennis rear leg, left, right")]
+    [InlineData(
+        "epee: left, court-tennis: right",
+        "weapon arm, free arm, epee front leg, epee rear leg, racket arm, court-tennis front leg, court-tennis rear leg, "
+            + "left, right"
+    )]
     [InlineData("archery: left", "bow arm, draw arm, arm, archery archery arm, left, right")]
     public void The_names_that_may_be_written_all_say_one_side(string sports, string names)
     {
@@ -83,7 +96,11 @@ public sealed class PlayingTests
     [InlineData("epee: left", "epee front leg", "left leg, your front leg")]
     [InlineData("epee: left, archery: right", "front leg", "left leg, your front leg")]
     [InlineData("epee: left, archery: right", "epee front leg", "left leg, your front leg")]
-    public void The_client_reads_the_role_without_the_id_and_with_the_sport_where_two_have_it(string sports, string side, string said)
+    public void The_client_reads_the_role_without_the_id_and_with_the_sport_where_two_have_it(
+        string sports,
+        string side,
+        string said
+    )
     {
         var plan = With(sports, side).Plan("ansel");
         Assert.Equal(said, plan.Sessions[0].Uses[0].Sides);
@@ -99,9 +116,15 @@ public sealed class PlayingTests
     [InlineData("1 x hold 30 s, each side, plus 1 x on court-tennis front leg", "L L R")]
     public void A_dose_names_a_role_of_one_of_two_sports(string dose, string held)
     {
-        var plan = Summer.Exercise("sway", dose).Member("ansel", ["- use: sway"])
-            .Edit("clients/ansel/client.yaml", "sport: epee\nstance: right", "sports: { epee: right, court-tennis: right }").Plan("ansel");
-        Assert.Equal(held, string.Join(' ', plan.Only().Steps.Where(s => s.Kind == StepKind.Hold).Select(s => s.Side == Side.Left ? "L" : "R")));
+        var plan = Summer
+            .Exercise("sway", dose)
+            .Member("ansel", ["- use: sway"])
+            .Edit("clients/ansel/client.yaml", "sport: epee\nstance: right", "sports: { epee: right, court-tennis: right }")
+            .Plan("ansel");
+        Assert.Equal(
+            held,
+            string.Join(' ', plan.Only().Steps.Where(s => s.Kind == StepKind.Hold).Select(s => s.Side == Side.Left ? "L" : "R"))
+        );
     }
 
     private static Playing Playing(string sports)
@@ -110,6 +133,8 @@ public sealed class PlayingTests
         return Gradus.Domain.Playing.Of(practice, practice.Clients.Single());
     }
 
-    private static LittlePractice With(string sports, string side) => Summer.Member("ansel", [$"- use: sway\n  side: {side}"])
-        .Edit("clients/ansel/client.yaml", "sport: epee\nstance: right", $"sports: {{ {sports} }}");
+    private static LittlePractice With(string sports, string side) =>
+        Summer
+            .Member("ansel", [$"- use: sway\n  side: {side}"])
+            .Edit("clients/ansel/client.yaml", "sport: epee\nstance: right", $"sports: {{ {sports} }}");
 }

@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Kincaid JP et al. 1975, Research Branch Report 8-75; the counts are those of reference-values.md, section 10.</summary>
+/// <summary>Kincaid JP et al. 1975, Research Branch Report 8-75; the counts are those of reference-values.md, section
+/// 10.</summary>
 public sealed class ReadabilityTests
 {
     private static readonly Location At = new("exercises/sway.md", 12, 1);
@@ -14,7 +15,10 @@ public sealed class ReadabilityTests
     [InlineData(100, 5, 150, "9.91")]
     [InlineData(100, 8, 140, "5.805")]
     public void The_grade_follows_from_three_counts(int words, int sentences, int syllables, string grade) =>
-        Assert.Equal(decimal.Parse(grade, System.Globalization.CultureInfo.InvariantCulture), Math.Round(Readability.GradeOf(words, sentences, syllables), 4));
+        Assert.Equal(
+            decimal.Parse(grade, System.Globalization.CultureInfo.InvariantCulture),
+            Math.Round(Readability.GradeOf(words, sentences, syllables), 4)
+        );
 
     [Theory]
     [InlineData("The cat sat on the mat.", 6, 1, 6)]
@@ -41,7 +45,13 @@ public sealed class ReadabilityTests
     [Fact]
     public void The_hardest_sentence_is_the_one_without_which_the_text_is_easiest()
     {
-        var read = Readability.Of([Paragraph("Unhurried. Keep the heel on the floor. Considerable limitations of movement necessitate compensation in every repetition. Rest a while.", 3)]);
+        var read = Readability.Of([
+            Paragraph(
+                "Unhurried. Keep the heel on the floor. Considerable limitations of movement necessitate compensation in "
+                    + "every repetition. Rest a while.",
+                3
+            ),
+        ]);
         Assert.Equal("Considerable limitations of movement necessitate compensation in every repetition", read.Hardest()?.Text);
     }
 
@@ -60,5 +70,6 @@ public sealed class ReadabilityTests
         Assert.NotNull(read.Hardest());
     }
 
-    private static Gradus.Domain.Prose Paragraph(string text, int line) => new([new Block.Paragraph([new Inline.Plain(text)], At with { Line = line })]);
+    private static Gradus.Domain.Prose Paragraph(string text, int line) =>
+        new([new Block.Paragraph([new Inline.Plain(text)], At with { Line = line })]);
 }

@@ -2,13 +2,25 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Counted as the words are said in any English dictionary. tests/Browser holds thousands of words against another counter.</summary>
+/// <summary>Counted as the words are said in any English dictionary. tests/Browser holds thousands of words against another
+/// counter.</summary>
 public sealed class SyllablesTests
 {
     [Theory]
-    [InlineData(1, "the calf knee hold lunge press breathe eyes fire bend stretched tied worked shoes goes does once please toes hours judged piste")]
-    [InlineData(2, "ankle ankles metre going trying being doing muscle table safely careful someone sideways evening every quiet rested ended changes presses wednesday handled client")]
-    [InlineData(3, "area idea easier studying everything physical usual piano period video museum continue carefully another exercise")]
+    [InlineData(
+        1,
+        "the calf knee hold lunge press breathe eyes fire bend stretched tied worked shoes goes does once please toes "
+            + "hours judged piste"
+    )]
+    [InlineData(
+        2,
+        "ankle ankles metre going trying being doing muscle table safely careful someone sideways evening every quiet "
+            + "rested ended changes presses wednesday handled client"
+    )]
+    [InlineData(
+        3,
+        "area idea easier studying everything physical usual piano period video museum continue carefully another exercise"
+    )]
     [InlineData(4, "dorsiflexion experience repetition everybody material variety")]
     [InlineData(5, "physiotherapy examination university individual")]
     public void A_word_has_its_syllables(int syllables, string words) =>
@@ -24,5 +36,6 @@ public sealed class SyllablesTests
     [InlineData("", 1)]
     [InlineData("don't", 1)]
     [InlineData("fencers'", 2)]
-    public void Accents_signs_and_figures_are_no_trouble(string word, int syllables) => Assert.Equal(syllables, Syllables.Of(word));
+    public void Accents_signs_and_figures_are_no_trouble(string word, int syllables) =>
+        Assert.Equal(syllables, Syllables.Of(word));
 }

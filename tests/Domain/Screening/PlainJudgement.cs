@@ -23,52 +23,71 @@ public enum ScreeningSlip
     OnlyTheFirstSideLooked,
 }
 
-/// <summary>The judgement a second time, sentence by sentence from format.md, Conditions, and design.md, promise 3. The use lasts from
-/// 11 to 24 January 2027 and presses at 50 %.</summary>
+/// <summary>The judgement a second time, sentence by sentence from format.md, Conditions, and design.md, promise 3. The use lasts
+/// from 11 to 24 January 2027 and presses at 50 %.</summary>
 internal static class PlainJudgement
 {
     public static string Of(ScreeningCase asked, ScreeningSlip slip)
     {
         // "Not asked is not no. Not asked blocks."
-        if (asked.Answer == "" && slip != ScreeningSlip.NotAskedIsNo) return "not asked";
-        if (asked.Answer is "" or "no") return "allowed";
-        if (!Meets(asked, slip)) return "allowed";
+        if (asked.Answer == "" && slip != ScreeningSlip.NotAskedIsNo)
+            return "not asked";
+        if (asked.Answer is "" or "no")
+            return "allowed";
+        if (!Meets(asked, slip))
+            return "allowed";
 
         // "not-with: yes forbids, clearance or not."
         var frees = slip == ScreeningSlip.ClearanceFreesNotWith && asked.Clearance != "none";
-        if (asked.List == "not-with" && !frees) return "forbidden";
+        if (asked.List == "not-with" && !frees)
+            return "forbidden";
 
         // "clear-first: yes forbids until a clearance is in force." "A page does not outlive its clearance."
         return asked.Clearance switch
         {
             "none" => slip == ScreeningSlip.ClearanceNotNeeded ? "allowed" : "not cleared",
-            "starts a day late" or "ends a day early" => slip == ScreeningSlip.ClearanceHeldAgainstToday ? "allowed" : "clearance short",
+            "starts a day late" or "ends a day early" => slip == ScreeningSlip.ClearanceHeldAgainstToday
+                ? "allowed"
+                : "clearance short",
             "limit broken" => slip == ScreeningSlip.LimitForgotten ? "allowed" : "beyond limit",
             _ => "allowed",
         };
     }
 
-    /// <summary>"A sided yes forbids where the use loads where on that side; if loads does not name where, any side; yes without a side is
-    /// both. ankle is the working side, other ankle the other."</summary>
+    /// <summary>"A sided yes forbids where the use loads where on that side; if loads does not name where, any side; yes without
+    /// a side is both. ankle is the working side, other ankle the other."</summary>
     private static bool Meets(ScreeningCase asked, ScreeningSlip slip)
     {
-        if (slip == ScreeningSlip.SideOfTheAnswerForgotten) return true;
+        if (slip == ScreeningSlip.SideOfTheAnswerForgotten)
+            return true;
         string[] hurt = asked.Answer switch
         {
             "yes, left" => ["left"],
             "yes, right" => ["right"],
             _ => slip == ScreeningSlip.YesWithoutSideIsLeft ? ["left"] : ["left", "right"],
         };
-        string[] working = asked.Side == "each side" ? slip == ScreeningSlip.OnlyTheFirstSideLooked ? ["left"] : ["left", "right"] : [asked.Side];
+        string[] working =
+            asked.Side == "each side"
+                ? slip == ScreeningSlip.OnlyTheFirstSideLooked
+                    ? ["left"]
+                    : ["left", "right"]
+                : [asked.Side];
         var parts = asked.Loads.Split(", ");
-        if (!parts.Any(part => part is "ankle" or "other ankle")) return slip != ScreeningSlip.UnnamedRegionIsSafe;
+        if (!parts.Any(part => part is "ankle" or "other ankle"))
+            return slip != ScreeningSlip.UnnamedRegionIsSafe;
 
         // "What is loaded, not only what is trained": the ankle that an exercise trains is loaded too.
         var loaded = working.ToList();
         foreach (var side in working)
         {
-            if (parts.Contains("ankle")) loaded.Add(side);
-            if (parts.Contains("other ankle")) loaded.Add(slip == ScreeningSlip.OtherIsTheWorkingSide ? side : side == "right" ? "left" : "right");
+            if (parts.Contains("ankle"))
+                loaded.Add(side);
+            if (parts.Contains("other ankle"))
+                loaded.Add(
+                    slip == ScreeningSlip.OtherIsTheWorkingSide ? side
+                    : side == "right" ? "left"
+                    : "right"
+                );
         }
 
         return loaded.Intersect(hurt).Any();

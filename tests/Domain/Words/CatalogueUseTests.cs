@@ -21,18 +21,36 @@ public sealed partial class CatalogueUseTests
         .. Enum.GetNames<Stage>().Select(s => "stage-" + s.ToLowerInvariant()),
         .. Enum.GetNames<Position>().Select(p => "position-" + Kebab.Of(p)),
         .. Enum.GetNames<CautionKind>().Select(k => "kind-" + Kebab.Of(k)),
-        .. from limb in new[] { "leg", "arm", "trunk" } from form in new[] { "left", "right", "each", "in-turn", "both", "working" } select $"{form}-{limb}",
+        .. from limb in new[] { "leg", "arm", "trunk" }
+        from form in new[] { "left", "right", "each", "in-turn", "both", "working" }
+        select $"{form}-{limb}",
         .. Enum.GetNames<AlternateKind>().Select(k => "instead-of-" + k.ToLowerInvariant()),
         .. Enum.GetNames<Stage>().Select(s => "stage-name-" + s.ToLowerInvariant()),
-        .. from thing in new[] { "sets", "rounds", "times", "breaths", "reps", "metres" } from way in new[] { "more", "fewer" } select $"change-{thing}-{way}",
-        .. from thing in Enum.GetNames<Verb>().Select(v => v.ToLowerInvariant()).Concat(["rest", "pause", "switch"]) from way in new[] { "longer", "shorter" } select $"change-{thing}-{way}",
+        .. from thing in new[] { "sets", "rounds", "times", "breaths", "reps", "metres" }
+        from way in new[] { "more", "fewer" }
+        select $"change-{thing}-{way}",
+        .. from thing in Enum.GetNames<Verb>().Select(v => v.ToLowerInvariant()).Concat(["rest", "pause", "switch"])
+        from way in new[] { "longer", "shorter" }
+        select $"change-{thing}-{way}",
         .. Region.All.Select(r => "region-" + Kebab.OfWords(r.Name)),
-        .. from side in new[] { "left", "right" } from limb in new[] { "arm", "leg", "hand", "foot", "other" } select $"capital-{side}-{limb}",
+        .. from side in new[] { "left", "right" }
+        from limb in new[] { "arm", "leg", "hand", "foot", "other" }
+        select $"capital-{side}-{limb}",
         .. from limb in new[] { "arm", "leg", "hand", "foot" } select $"limb-{limb}",
-        .. from said in new[] { "is", "means" } from limb in new[] { "arm", "leg", "hand", "foot", "other" } select $"role-{said}-{limb}",
-        .. from condition in Practice.Conditions where condition.IsAlwaysAsked from said in new[] { "condition", "question" } select $"{said}-{condition.Id}",
-        .. MotionName().Matches(File.ReadAllText(Repository.Path("src", "Reading", "Motions", "motions.yaml"))).Select(m => "motion-" + Kebab.OfWords(m.Groups[1].Value)),
-        "left", "right", "stance", "stance-in-sport",
+        .. from said in new[] { "is", "means" }
+        from limb in new[] { "arm", "leg", "hand", "foot", "other" }
+        select $"role-{said}-{limb}",
+        .. from condition in Practice.Conditions
+        where condition.IsAlwaysAsked
+        from said in new[] { "condition", "question" }
+        select $"{said}-{condition.Id}",
+        .. MotionName()
+            .Matches(File.ReadAllText(Repository.Path("src", "Reading", "Motions", "motions.yaml")))
+            .Select(m => "motion-" + Kebab.OfWords(m.Groups[1].Value)),
+        "left",
+        "right",
+        "stance",
+        "stance-in-sport",
     ];
 
     [GeneratedRegex("""Say\(\s*"([a-z0-9-]+)"[,)]""")]
@@ -71,9 +89,13 @@ public sealed partial class CatalogueUseTests
     [Fact]
     public void Every_word_of_the_catalogue_is_said_somewhere()
     {
-        var used = Named(Repository.Files("src", ".cs"), Text()).Concat(Named(Repository.Files("themes/plain", ".html"), InTemplate()).Select(InCatalogue)).Concat(Composed);
+        var used = Named(Repository.Files("src", ".cs"), Text())
+            .Concat(Named(Repository.Files("themes/plain", ".html"), InTemplate()).Select(InCatalogue))
+            .Concat(Composed);
         var beginnings = Named(Repository.Files("src", ".cs"), Beginning()).Distinct().ToArray();
-        Assert.DoesNotContain(English.Keys.Except(used), key => !beginnings.Any(b => key.StartsWith(b, StringComparison.Ordinal)));
+        Assert.DoesNotContain(English.Keys.Except(used), key =>
+            !beginnings.Any(b => key.StartsWith(b, StringComparison.Ordinal))
+        );
     }
 
     private static string InCatalogue(string key) => key.Replace('_', '-');

@@ -8,13 +8,32 @@ public sealed class PluralTests
 {
     /// <summary>Three forms, and no language: from right to left, with a comma before the tenths.</summary>
     private static readonly Words Made = new(
-        new("zz", IsRightToLeft: true, ",", [new("one", Rule("n % 10 = 1 and n % 100 != 11")), new("few", Rule("n % 10 = 2..4 and n % 100 != 12..14 or n = 100,7"))]),
+        new(
+            "zz",
+            IsRightToLeft: true,
+            ",",
+            [
+                new("one", Rule("n % 10 = 1 and n % 100 != 11")),
+                new("few", Rule("n % 10 = 2..4 and n % 100 != 12..14 or n = 100,7")),
+            ]
+        ),
         new Dictionary<string, Phrase>
         {
-            ["sets"] = new("{n} many", new Dictionary<string, string> { ["one"] = "{n} one", ["few"] = "{n} few" }.ToFrozenDictionary()),
-            ["range"] = new("{low} to {high} many", new Dictionary<string, string> { ["one"] = "{low} to {high} one", ["few"] = "{low} to {high} few" }.ToFrozenDictionary()),
+            ["sets"] = new(
+                "{n} many",
+                new Dictionary<string, string> { ["one"] = "{n} one", ["few"] = "{n} few" }.ToFrozenDictionary()
+            ),
+            ["range"] = new(
+                "{low} to {high} many",
+                new Dictionary<string, string>
+                {
+                    ["one"] = "{low} to {high} one",
+                    ["few"] = "{low} to {high} few",
+                }.ToFrozenDictionary()
+            ),
             ["plain"] = new("<{said}>"),
-        }.ToFrozenDictionary());
+        }.ToFrozenDictionary()
+    );
 
     [Theory]
     [InlineData(0, "0 many")]

@@ -5,7 +5,8 @@ namespace Gradus.Tests.Domain;
 
 public sealed class WordsTests
 {
-    private static readonly Words English = LittlePractice.Golden.Read().Words.In("en") ?? throw new InvalidOperationException("No English.");
+    private static readonly Words English = LittlePractice.Golden.Read().Words.In("en")
+        ?? throw new InvalidOperationException("No English.");
 
     [Theory]
     [InlineData(0, "0 seconds")]
@@ -39,8 +40,7 @@ public sealed class WordsTests
     }
 
     [Fact]
-    public void A_date_has_weekday_and_month_in_words() =>
-        Assert.Equal("Monday 7 December 2026", English.Date(new(2026, 12, 7)));
+    public void A_date_has_weekday_and_month_in_words() => Assert.Equal("Monday 7 December 2026", English.Date(new(2026, 12, 7)));
 
     [Theory]
     [InlineData(2, 2, "2")]

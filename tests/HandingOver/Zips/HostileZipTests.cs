@@ -5,7 +5,9 @@ namespace Gradus.Tests.HandingOver;
 /// <summary>Zips made to reach out of the client's folder, to hide from the auditor, or to fill the memory.</summary>
 public sealed class HostileZipTests : IDisposable
 {
-    private const int Link = 0xa1ff, Device = 0x61b6, Folder = 0x41ed;
+    private const int Link = 0xa1ff,
+        Device = 0x61b6,
+        Folder = 0x41ed;
     private readonly TemporaryFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -35,8 +37,16 @@ public sealed class HostileZipTests : IDisposable
     [Fact]
     public void A_name_that_would_steer_or_fill_a_terminal_is_not_printed_as_it_is()
     {
-        Assert.EndsWith("holds 'rufus/?[31m?log.html', which is no safe path.", Refusal(HandMadeZip.With("rufus/\u001b[31m\nlog.html")).Sentence, StringComparison.Ordinal);
-        Assert.EndsWith("aaa…', which is no safe path.", Refusal(HandMadeZip.With("../" + new string('a', 60_000))).Sentence, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "holds 'rufus/?[31m?log.html', which is no safe path.",
+            Refusal(HandMadeZip.With("rufus/\u001b[31m\nlog.html")).Sentence,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "aaa…', which is no safe path.",
+            Refusal(HandMadeZip.With("../" + new string('a', 60_000))).Sentence,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -46,7 +56,11 @@ public sealed class HostileZipTests : IDisposable
     [InlineData("Rufus/log.html")]
     [InlineData("rufus2/log.html")]
     public void What_lies_outside_the_clients_folder_is_refused(string name) =>
-        Assert.EndsWith($"holds '{name}' outside the folder 'rufus'.", Refusal(HandMadeZip.With(name)).Sentence, StringComparison.Ordinal);
+        Assert.EndsWith(
+            $"holds '{name}' outside the folder 'rufus'.",
+            Refusal(HandMadeZip.With(name)).Sentence,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("rufus/index.html")]
@@ -56,7 +70,11 @@ public sealed class HostileZipTests : IDisposable
 
     [Fact]
     public void A_file_inside_another_file_is_refused() =>
-        Assert.EndsWith("holds 'rufus/INDEX.html/log.html' inside another file.", Refusal(HandMadeZip.With("rufus/INDEX.html/log.html")).Sentence, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "holds 'rufus/INDEX.html/log.html' inside another file.",
+            Refusal(HandMadeZip.With("rufus/INDEX.html/log.html")).Sentence,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(Link)]
@@ -64,7 +82,11 @@ public sealed class HostileZipTests : IDisposable
     [InlineData(Folder)]
     [InlineData(0)]
     public void A_link_or_a_device_is_refused(int mode) =>
-        Assert.EndsWith("holds 'rufus/log.html', which is a link or no plain file.", Refusal(HandMadeZip.With("rufus/log.html", "/etc", mode)).Sentence, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "holds 'rufus/log.html', which is a link or no plain file.",
+            Refusal(HandMadeZip.With("rufus/log.html", "/etc", mode)).Sentence,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void An_entry_that_needs_a_password_is_refused()
@@ -90,7 +112,8 @@ public sealed class HostileZipTests : IDisposable
         var remark = new string('r', 60_000);
         var zip = HandMadeZip.Of(archive =>
         {
-            for (var n = 0; n < 180; n++) archive.CreateEntry($"rufus/{n}").Comment = remark;
+            for (var n = 0; n < 180; n++)
+                archive.CreateEntry($"rufus/{n}").Comment = remark;
         });
 
         Assert.EndsWith("holds more than 10000 files.", Refusal(zip).Sentence, StringComparison.Ordinal);

@@ -30,10 +30,14 @@ public sealed class PublishedZipTests : IDisposable
     {
         Publication.Write(ExampleSite.Edition("first"), folder["sites"]);
 
-        Assert.Equal(PublishedSite.Read(folder["sites/rufus"], ExampleSite.Rufus).Files(), PublishedSite.ReadZip(Zip, ExampleSite.Rufus).Files());
+        Assert.Equal(
+            PublishedSite.Read(folder["sites/rufus"], ExampleSite.Rufus).Files(),
+            PublishedSite.ReadZip(Zip, ExampleSite.Rufus).Files()
+        );
     }
 
-    /// <summary>Programs that unpack do not agree on how far they read on in what is compressed, nor where two places say two things.</summary>
+    /// <summary>Programs that unpack do not agree on how far they read on in what is compressed, nor where two places say two
+    /// things.</summary>
     [Fact]
     public void A_zip_that_somebody_squeezed_is_refused()
     {
@@ -53,13 +57,16 @@ public sealed class PublishedZipTests : IDisposable
     [Fact]
     public void A_page_that_is_no_text_is_refused()
     {
-        File.WriteAllBytes(Zip, HandMadeZip.Of(zip =>
-        {
-            var entry = zip.CreateEntry("rufus/log.html", CompressionLevel.NoCompression);
-            entry.ExternalAttributes = HandMadeZip.PlainFile << 16;
-            using var content = entry.Open();
-            content.Write([0xc3, 0x28]);
-        }));
+        File.WriteAllBytes(
+            Zip,
+            HandMadeZip.Of(zip =>
+            {
+                var entry = zip.CreateEntry("rufus/log.html", CompressionLevel.NoCompression);
+                entry.ExternalAttributes = HandMadeZip.PlainFile << 16;
+                using var content = entry.Open();
+                content.Write([0xc3, 0x28]);
+            })
+        );
 
         Assert.Equal($"'{Zip}/log.html' is not UTF-8 text.", Refusal().Sentence);
     }
@@ -71,14 +78,20 @@ public sealed class PublishedZipTests : IDisposable
         Directory.CreateDirectory(folder["sites/ivo.zip"]);
 
         Assert.Equal($"There is no published site in '{folder["nowhere.zip"]}'.", Refusal(folder["nowhere.zip"]).Sentence);
-        Assert.Equal($"'{folder["sites/maud.zip"]}' is a link and may lead out of the site.", Refusal(folder["sites/maud.zip"]).Sentence);
+        Assert.Equal(
+            $"'{folder["sites/maud.zip"]}' is a link and may lead out of the site.",
+            Refusal(folder["sites/maud.zip"]).Sentence
+        );
         Assert.Equal($"'{folder["sites/ivo.zip"]}' is a folder, not a zip.", Refusal(folder["sites/ivo.zip"]).Sentence);
     }
 
     [Fact]
     public void A_pipe_is_not_waited_for()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() && TemporaryFolder.Run("mkfifo", folder["pipe.zip"]).Exit == 0, "No pipe can be made here.");
+        Assert.SkipUnless(
+            OperatingSystem.IsLinux() && TemporaryFolder.Run("mkfifo", folder["pipe.zip"]).Exit == 0,
+            "No pipe can be made here."
+        );
 
         Assert.Contains("is no zip", Refusal(folder["pipe.zip"]).Sentence, StringComparison.Ordinal);
     }
@@ -86,10 +99,12 @@ public sealed class PublishedZipTests : IDisposable
     [Fact]
     public void Ten_thousand_files_are_read_and_one_more_is_not()
     {
-        static byte[] Holding(int files) => HandMadeZip.Of(zip =>
-        {
-            for (var n = 0; n < files; n++) HandMadeZip.Add(zip, "rufus/" + n.ToString(CultureInfo.InvariantCulture), "");
-        });
+        static byte[] Holding(int files) =>
+            HandMadeZip.Of(zip =>
+            {
+                for (var n = 0; n < files; n++)
+                    HandMadeZip.Add(zip, "rufus/" + n.ToString(CultureInfo.InvariantCulture), "");
+            });
         File.WriteAllBytes(Zip, Holding(10_000));
         Assert.Equal(10_000, PublishedSite.ReadZip(Zip, ExampleSite.Rufus).Assets.Count);
 
@@ -124,7 +139,8 @@ public sealed class PublishedZipTests : IDisposable
         Assert.Contains("is no zip", Refusal().Sentence, StringComparison.Ordinal);
     }
 
-    /// <summary>Only what no program that unpacks takes for content may differ: on which system an entry was made, and who may read it.</summary>
+    /// <summary>Only what no program that unpacks takes for content may differ: on which system an entry was made, and who may
+    /// read it.</summary>
     [Fact]
     public void A_zip_with_any_one_byte_changed_gives_the_same_site_or_is_refused()
     {
@@ -137,8 +153,10 @@ public sealed class PublishedZipTests : IDisposable
                 var changed = (byte[])whole.Clone();
                 changed[at] ^= change;
                 File.WriteAllBytes(Zip, changed);
-                if (TryRead() is not { } site) refused++;
-                else Assert.Equal(ExampleSite.Edition("first").Files(), site.Files());
+                if (TryRead() is not { } site)
+                    refused++;
+                else
+                    Assert.Equal(ExampleSite.Edition("first").Files(), site.Files());
             }
         }
         Assert.InRange(refused, whole.Length * 3 * 9 / 10, whole.Length * 3 - 1);
@@ -158,5 +176,6 @@ public sealed class PublishedZipTests : IDisposable
 
     private HandOverException Refusal() => Refusal(Zip);
 
-    private static HandOverException Refusal(string zip) => Assert.Throws<HandOverException>(() => PublishedSite.ReadZip(zip, ExampleSite.Rufus));
+    private static HandOverException Refusal(string zip) =>
+        Assert.Throws<HandOverException>(() => PublishedSite.ReadZip(zip, ExampleSite.Rufus));
 }

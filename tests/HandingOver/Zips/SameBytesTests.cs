@@ -24,12 +24,18 @@ public sealed class SameBytesTests : IDisposable
     public void A_zip_made_in_another_zone_and_language_is_the_same()
     {
         var here = ZipOf(ExampleSite.Long(0), "here");
-        foreach (var (zone, ahead) in (ReadOnlySpan<(string, string)>)[("Pacific/Kiritimati", "14:00:00"), ("Pacific/Pago_Pago", "-11:00:00")])
+        foreach (
+            var (zone, ahead) in (ReadOnlySpan<(string, string)>)
+                [("Pacific/Kiritimati", "14:00:00"), ("Pacific/Pago_Pago", "-11:00:00")]
+        )
         {
             var target = folder[ahead];
             using (var elsewhere = new PublishingProcess("zip once", target, ("TZ", zone), ("LC_ALL", "tr_TR.UTF-8")))
             {
-                Assert.SkipUnless(elsewhere.Zone == ahead, "The zones of the world are not on this machine: install the Debian package 'tzdata'.");
+                Assert.SkipUnless(
+                    elsewhere.Zone == ahead,
+                    "The zones of the world are not on this machine: install the Debian package 'tzdata'."
+                );
             }
             Assert.Equal(here, File.ReadAllBytes(Path.Combine(target, "rufus.zip")));
         }
@@ -40,7 +46,8 @@ public sealed class SameBytesTests : IDisposable
     {
         var zip = ZipOf(ExampleSite.Edition("first"), "here");
         var onWindows = (byte[])zip.Clone();
-        for (var n = 0; n < 7; n++) onWindows[HandMadeZip.ListEntry(onWindows, n) + 5] = 0;
+        for (var n = 0; n < 7; n++)
+            onWindows[HandMadeZip.ListEntry(onWindows, n) + 5] = 0;
         Assert.NotEqual(zip, onWindows);
 
         Assert.Equal(zip, SiteZip.SaidToBeMadeOnUnix(onWindows));
@@ -52,7 +59,9 @@ public sealed class SameBytesTests : IDisposable
         ZipOf(ExampleSite.Edition("first"), "here");
         using var zip = ZipFile.OpenRead(folder["here/rufus.zip"]);
 
-        Assert.All(zip.Entries, entry => Assert.Equal(new DateTime(1980, 1, 1, 0, 0, 0, DateTimeKind.Unspecified), entry.LastWriteTime.DateTime));
+        Assert.All(zip.Entries, entry =>
+            Assert.Equal(new DateTime(1980, 1, 1, 0, 0, 0, DateTimeKind.Unspecified), entry.LastWriteTime.DateTime)
+        );
     }
 
     /// <summary>The check value that catalogues of checksums give for CRC-32: the sum of the nine digits.</summary>

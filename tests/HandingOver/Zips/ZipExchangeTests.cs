@@ -12,7 +12,11 @@ public sealed class ZipExchangeTests : IDisposable
     [Fact]
     public void A_reader_never_misses_the_zip_and_never_sees_half_of_one()
     {
-        using var reader = Watch((site, target) => Publication.WriteZip(site, target), publishes: 100, until: seen => seen.Torn > 0);
+        using var reader = Watch(
+            (site, target) => Publication.WriteZip(site, target),
+            publishes: 100,
+            until: seen => seen.Torn > 0
+        );
 
         Assert.True(reader.Rounds > 50, $"The reader looked only {reader.Rounds} times.");
         Assert.Equal(0, reader.Torn);
@@ -49,7 +53,8 @@ public sealed class ZipExchangeTests : IDisposable
         var target = folder["sites"];
         publish(ExampleSite.Long("odd"), target);
         var reader = new ZipReader(Path.Combine(target, "rufus.zip"));
-        for (var n = 0; n < publishes && !until(reader); n++) publish(ExampleSite.Long(n % 2 == 0 ? "even" : "odd"), target);
+        for (var n = 0; n < publishes && !until(reader); n++)
+            publish(ExampleSite.Long(n % 2 == 0 ? "even" : "odd"), target);
         reader.Dispose();
         return reader;
     }

@@ -20,7 +20,10 @@ public sealed class ZipFailureTests : IDisposable
 
         var failure = Refusal(large, target);
 
-        Assert.Equal($"There is no room left for '{target}/rufus.zip'. Free some space on that disk, and publish again.", failure.Message);
+        Assert.Equal(
+            $"There is no room left for '{target}/rufus.zip'. Free some space on that disk, and publish again.",
+            failure.Message
+        );
         AssertFirstStandsIn(target);
         Assert.Empty(TemporaryFolder.LeftoversIn(target));
         Assert.True(Publication.WriteZip(ExampleSite.Edition("second"), target).Changed);
@@ -35,7 +38,10 @@ public sealed class ZipFailureTests : IDisposable
 
         var failure = Refusal(ExampleSite.Edition("second"), target);
 
-        Assert.Equal($"'{target}' is on a disk that cannot be written. Name a folder on another disk with --to.", failure.Message);
+        Assert.Equal(
+            $"'{target}' is on a disk that cannot be written. Name a folder on another disk with --to.",
+            failure.Message
+        );
         AssertFirstStandsIn(target);
     }
 
@@ -46,19 +52,19 @@ public sealed class ZipFailureTests : IDisposable
         Publication.WriteZip(ExampleSite.Edition("first"), target);
 
         var failure = Assert.Throws<HandOverException>(() => Publication.WriteZip(ExampleSite.Edition("second"), target, places =>
-        {
-            // A file that is open for writing keeps a disk from turning; tmpfs is made to turn for this one folder only.
-            Assert.Equal(0, TemporaryFolder.Run("mount", "--bind", target.Root, target.Root).Exit);
-            Assert.Equal(0, TemporaryFolder.Run("mount", "-o", "remount,bind,ro", target.Root).Exit);
-            try
             {
-                NewFile.Put(places);
-            }
-            finally
-            {
-                TemporaryFolder.Run("umount", target.Root);
-            }
-        }));
+                // A file that is open for writing keeps a disk from turning; tmpfs is made to turn for this one folder only.
+                Assert.Equal(0, TemporaryFolder.Run("mount", "--bind", target.Root, target.Root).Exit);
+                Assert.Equal(0, TemporaryFolder.Run("mount", "-o", "remount,bind,ro", target.Root).Exit);
+                try
+                {
+                    NewFile.Put(places);
+                }
+                finally
+                {
+                    TemporaryFolder.Run("umount", target.Root);
+                }
+            }));
 
         Assert.Contains("is on a disk that cannot be written", failure.Sentence, StringComparison.Ordinal);
         AssertFirstStandsIn(target.Root);
@@ -71,10 +77,10 @@ public sealed class ZipFailureTests : IDisposable
         using var target = TargetFolder.Open(folder["sites"]);
 
         var failure = Assert.Throws<HandOverException>(() => Publication.WriteZip(ExampleSite.Edition("first"), target, places =>
-        {
-            Directory.Delete(target.Root, recursive: true);
-            NewFile.Put(places);
-        }));
+            {
+                Directory.Delete(target.Root, recursive: true);
+                NewFile.Put(places);
+            }));
 
         Assert.Contains("vanished", failure.Sentence, StringComparison.Ordinal);
         Assert.False(Directory.Exists(target.Root));
@@ -99,10 +105,10 @@ public sealed class ZipFailureTests : IDisposable
         Publication.WriteZip(ExampleSite.Edition("first"), target);
 
         Assert.Throws<HandOverException>(() => Publication.WriteZip(ExampleSite.Edition("second"), target, places =>
-        {
-            File.Delete(places.New);
-            NewFile.Put(places);
-        }));
+            {
+                File.Delete(places.New);
+                NewFile.Put(places);
+            }));
 
         AssertFirstStandsIn(target.Root);
         Assert.Empty(TemporaryFolder.LeftoversIn(target.Root));
@@ -116,7 +122,11 @@ public sealed class ZipFailureTests : IDisposable
 
         var failure = Refusal(ExampleSite.Edition("first"), folder["sites"]);
 
-        Assert.Equal($"'{folder["sites/rufus.zip"]}' is a folder where the client's zip should be. Move it away, or name another folder with --to.", failure.Message);
+        Assert.Equal(
+            $"'{folder["sites/rufus.zip"]}' is a folder where the client's zip should be. Move it away, or name another "
+                + "folder with --to.",
+            failure.Message
+        );
         Assert.Equal("mine", File.ReadAllText(folder["sites/rufus.zip/notes.md"]));
     }
 
@@ -127,19 +137,28 @@ public sealed class ZipFailureTests : IDisposable
         File.WriteAllText(folder["elsewhere.zip"], "mine");
         File.CreateSymbolicLink(folder["sites/rufus.zip"], folder["elsewhere.zip"]);
 
-        Assert.Equal($"'{folder["sites/rufus.zip"]}' is a link to another place.", Refusal(ExampleSite.Edition("first"), folder["sites"]).Sentence);
+        Assert.Equal(
+            $"'{folder["sites/rufus.zip"]}' is a link to another place.",
+            Refusal(ExampleSite.Edition("first"), folder["sites"]).Sentence
+        );
         Assert.Equal("mine", File.ReadAllText(folder["elsewhere.zip"]));
     }
 
-    public static TheoryData<string, byte[]> OtherFiles() => new()
-    {
-        { "a letter", "Dear Rufus, this is no zip."u8.ToArray() },
-        { "photographs", HandMadeZip.Of(zip => HandMadeZip.Add(zip, "photographs/piste.jpg", "mine")) },
-        { "a zip of his with no front page", HandMadeZip.Of(zip => HandMadeZip.Add(zip, "rufus/piste.jpg", "mine")) },
-        { "a site and something else", HandMadeZip.With("piste.jpg") },
-        { "a site squeezed by somebody else", HandMadeZip.Of(zip => HandMadeZip.Add(zip, "rufus/index.html", new string('a', 100), level: CompressionLevel.SmallestSize)) },
-        { "half a zip", HandMadeZip.With("rufus/piste.jpg")[..^30] },
-    };
+    public static TheoryData<string, byte[]> OtherFiles() =>
+        new()
+        {
+            { "a letter", "Dear Rufus, this is no zip."u8.ToArray() },
+            { "photographs", HandMadeZip.Of(zip => HandMadeZip.Add(zip, "photographs/piste.jpg", "mine")) },
+            { "a zip of his with no front page", HandMadeZip.Of(zip => HandMadeZip.Add(zip, "rufus/piste.jpg", "mine")) },
+            { "a site and something else", HandMadeZip.With("piste.jpg") },
+            {
+                "a site squeezed by somebody else",
+                HandMadeZip.Of(zip =>
+                    HandMadeZip.Add(zip, "rufus/index.html", new string('a', 100), level: CompressionLevel.SmallestSize)
+                )
+            },
+            { "half a zip", HandMadeZip.With("rufus/piste.jpg")[..^30] },
+        };
 
     [Theory]
     [MemberData(nameof(OtherFiles))]
@@ -165,7 +184,11 @@ public sealed class ZipFailureTests : IDisposable
 
     [Fact]
     public void A_path_that_is_too_long_is_said_to_be() =>
-        Assert.Contains("longer", Refusal(ExampleSite.Edition("first"), folder[new string('b', 300)]).Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            "longer",
+            Refusal(ExampleSite.Edition("first"), folder[new string('b', 300)]).Sentence,
+            StringComparison.Ordinal
+        );
 
     private static void AssertFirstStandsIn(string target) =>
         Assert.Equal(ExampleSite.Edition("first").FilesAsInZip(), ExampleSite.FilesInZip(Path.Combine(target, "rufus.zip")));

@@ -5,7 +5,8 @@ using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
 
-/// <summary>Zips laid out so that one program that unpacks them sees other files than the next, or more than they seem to hold.</summary>
+/// <summary>Zips laid out so that one program that unpacks them sees other files than the next, or more than they seem to
+/// hold.</summary>
 public sealed class ZipLayoutTests : IDisposable
 {
     private const string OtherLayout = "is damaged, or was packed anew by another program.";
@@ -16,14 +17,16 @@ public sealed class ZipLayoutTests : IDisposable
     [Fact]
     public void A_small_zip_that_unpacks_to_much_is_refused()
     {
-        var bomb = HandMadeZip.Of(zip => HandMadeZip.Add(zip, "rufus/film", new string('0', 8_000_000), level: CompressionLevel.SmallestSize));
+        var bomb = HandMadeZip.Of(zip =>
+            HandMadeZip.Add(zip, "rufus/film", new string('0', 8_000_000), level: CompressionLevel.SmallestSize)
+        );
 
         Assert.InRange(bomb.Length, 0, 20_000);
         Assert.EndsWith(OtherLayout, Refusal(bomb).Sentence, StringComparison.Ordinal);
     }
 
-    /// <summary>What the zip claims is as long as what it takes up, and the checksum is that of the part claimed: only what a program finds
-    /// that reads on to the end would give it away, and .NET does not read on.</summary>
+    /// <summary>What the zip claims is as long as what it takes up, and the checksum is that of the part claimed: only what a
+    /// program finds that reads on to the end would give it away, and .NET does not read on.</summary>
     [Fact]
     public void A_compressed_file_that_goes_on_after_its_claimed_end_is_refused()
     {
@@ -112,7 +115,8 @@ public sealed class ZipLayoutTests : IDisposable
         var places = new List<int>();
         for (var at = 0; at < zip.Length - name.Length; at++)
         {
-            if (zip.AsSpan(at).StartsWith(name)) places.Add(at);
+            if (zip.AsSpan(at).StartsWith(name))
+                places.Add(at);
         }
         return places;
     }

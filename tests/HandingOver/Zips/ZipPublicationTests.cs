@@ -30,7 +30,13 @@ public sealed class ZipPublicationTests : IDisposable
         Assert.Empty(result.Removed);
         Assert.Equal(6, result.Pages);
         Assert.Equal(site.Files().Values.Sum(hex => hex.Length / 2), result.Bytes);
-        Assert.Equal(["rufus.zip"], Directory.EnumerateFileSystemEntries(Target).Select(path => Path.GetFileName(path)).Where(name => name != ".gradus-lock"));
+        Assert.Equal(
+            ["rufus.zip"],
+            Directory
+                .EnumerateFileSystemEntries(Target)
+                .Select(path => Path.GetFileName(path))
+                .Where(name => name != ".gradus-lock")
+        );
     }
 
     [Fact]
@@ -105,11 +111,16 @@ public sealed class ZipPublicationTests : IDisposable
     {
         using (var target = TargetFolder.Open(Target))
         {
-            Parallel.ForEach(["rufus", "maud", "ivo"], client => Publication.WriteZip(ExampleSite.Edition("of " + client, client), target));
+            Parallel.ForEach(["rufus", "maud", "ivo"], client =>
+                Publication.WriteZip(ExampleSite.Edition("of " + client, client), target)
+            );
         }
 
         foreach (var client in (string[])["rufus", "maud", "ivo"])
-            Assert.Equal(ExampleSite.Edition("of " + client, client).FilesAsInZip(), ExampleSite.FilesInZip(Path.Combine(Target, client + ".zip")));
+            Assert.Equal(
+                ExampleSite.Edition("of " + client, client).FilesAsInZip(),
+                ExampleSite.FilesInZip(Path.Combine(Target, client + ".zip"))
+            );
     }
 
     [Fact]
@@ -118,11 +129,13 @@ public sealed class ZipPublicationTests : IDisposable
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such permissions.");
         const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         Publication.WriteZip(ExampleSite.Edition("first"), Target);
-        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(Zip, OwnerOnly);
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(Zip, OwnerOnly);
 
         Publication.WriteZip(ExampleSite.Edition("other"), Target);
 
-        if (!OperatingSystem.IsWindows()) Assert.Equal(OwnerOnly, File.GetUnixFileMode(Zip));
+        if (!OperatingSystem.IsWindows())
+            Assert.Equal(OwnerOnly, File.GetUnixFileMode(Zip));
     }
 
     [Fact]
@@ -142,7 +155,11 @@ public sealed class ZipPublicationTests : IDisposable
     [Fact]
     public void A_site_that_could_not_be_read_back_is_not_zipped()
     {
-        var many = new Site(ExampleSite.Rufus, ExampleSite.Edition("first").Pages, Enumerable.Range(0, PublishedSite.MostFiles).Select(n => new Asset($"{n}.png", default)));
+        var many = new Site(
+            ExampleSite.Rufus,
+            ExampleSite.Edition("first").Pages,
+            Enumerable.Range(0, PublishedSite.MostFiles).Select(n => new Asset($"{n}.png", default))
+        );
 
         var failure = Assert.Throws<HandOverException>(() => Publication.WriteZip(many, Target));
 

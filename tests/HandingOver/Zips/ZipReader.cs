@@ -31,7 +31,8 @@ internal sealed class ZipReader : IDisposable
     {
         while (!done)
         {
-            if (!IsWhole()) Torn++;
+            if (!IsWhole())
+                Torn++;
             Rounds++;
         }
     }

@@ -7,7 +7,8 @@ public readonly record struct Colour(double Red, double Green, double Blue, doub
 {
     public static readonly Colour Black = new(0, 0, 0, 1);
 
-    /// <summary>How bright it is beside white (WCAG 2.2, "relative luminance"); what can be seen through it is not asked.</summary>
+    /// <summary>How bright it is beside white (WCAG 2.2, "relative luminance"); what can be seen through it is not
+    /// asked.</summary>
     public double Luminance => (0.2126 * Linear(Red)) + (0.7152 * Linear(Green)) + (0.0722 * Linear(Blue));
 
     /// <summary>The contrast of two colours, from 1 to 21 (WCAG 2.2, "contrast ratio").</summary>
@@ -21,13 +22,21 @@ public readonly record struct Colour(double Red, double Green, double Blue, doub
     public Colour Over(Colour below)
     {
         var alpha = Alpha + (below.Alpha * (1 - Alpha));
-        if (alpha <= 0) return default;
+        if (alpha <= 0)
+            return default;
         var (mine, its) = (Alpha / alpha, below.Alpha * (1 - Alpha) / alpha);
-        return new((Red * mine) + (below.Red * its), (Green * mine) + (below.Green * its), (Blue * mine) + (below.Blue * its), alpha);
+        return new(
+            (Red * mine) + (below.Red * its),
+            (Green * mine) + (below.Green * its),
+            (Blue * mine) + (below.Blue * its),
+            alpha
+        );
     }
 
     /// <summary>As it is written in a style: "#4a5462".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"#{Byte(Red):x2}{Byte(Green):x2}{Byte(Blue):x2}") + (Alpha >= 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"{Byte(Alpha):x2}"));
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"#{Byte(Red):x2}{Byte(Green):x2}{Byte(Blue):x2}")
+        + (Alpha >= 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"{Byte(Alpha):x2}"));
 
     private static int Byte(double part) => (int)Math.Round(Math.Clamp(part, 0, 1) * 255, MidpointRounding.AwayFromZero);
 

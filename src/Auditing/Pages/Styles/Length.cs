@@ -6,7 +6,10 @@ namespace Gradus.Auditing;
 /// <summary>A length as a style says it → CSS pixels.</summary>
 internal static partial class Length
 {
-    [GeneratedRegex(@"\A(?<number>[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)(?<unit>[a-z%]*)\z", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"\A(?<number>[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)(?<unit>[a-z%]*)\z",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase
+    )]
     private static partial Regex Measure();
 
     /// <param name="size">The size of the letters, for em.</param>
@@ -15,8 +18,10 @@ internal static partial class Length
     public static double? Read(string value, double size, double root)
     {
         var said = value.Trim().ToLowerInvariant();
-        if (StyleValue.Function(said) is { } function) return OfFunction(function.Name, StyleValue.Split(function.Inside, ','), size, root);
-        if (Measure().Match(said) is not { Success: true } measure) return null;
+        if (StyleValue.Function(said) is { } function)
+            return OfFunction(function.Name, StyleValue.Split(function.Inside, ','), size, root);
+        if (Measure().Match(said) is not { Success: true } measure)
+            return null;
         var number = double.Parse(measure.Groups["number"].ValueSpan, NumberStyles.Float, CultureInfo.InvariantCulture);
         return measure.Groups["unit"].Value switch
         {

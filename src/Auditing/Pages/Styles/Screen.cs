@@ -7,12 +7,18 @@ namespace Gradus.Auditing;
 internal sealed partial record Screen(bool IsDark, int Pixels, bool WantsContrast)
 {
     /// <summary>As it is called in a sentence.</summary>
-    public string Name => $"{(IsDark ? "dark" : "light")}{(Pixels < 500 ? " and narrow" : "")}{(WantsContrast ? ", with more contrast" : "")}";
+    public string Name =>
+        $"{(IsDark ? "dark" : "light")}{(Pixels < 500 ? " and narrow" : "")}{(WantsContrast ? ", with more contrast" : "")}";
 
     /// <summary>The two that everybody has come first.</summary>
     public static readonly IReadOnlyList<Screen> All =
     [
-        new(false, 1280, false), new(true, 1280, false), new(false, 320, false), new(true, 320, false), new(false, 1280, true), new(true, 1280, true),
+        new(false, 1280, false),
+        new(true, 1280, false),
+        new(false, 320, false),
+        new(true, 320, false),
+        new(false, 1280, true),
+        new(true, 1280, true),
     ];
 
     [GeneratedRegex(@"\A\(\s*(?<name>[a-z-]+)\s*(?::\s*(?<value>[^()]+))?\)\z", RegexOptions.CultureInvariant)]
@@ -28,17 +34,23 @@ internal sealed partial record Screen(bool IsDark, int Pixels, bool WantsContras
     {
         var parts = StyleValue.Split(query, ' ').Where(p => p.Length > 0).ToList();
         var negated = parts is ["not", ..];
-        if (parts is ["not" or "only", ..]) parts.RemoveAt(0);
+        if (parts is ["not" or "only", ..])
+            parts.RemoveAt(0);
         var holds = parts.Contains("or") ? parts.Where(p => p != "or").Any(Part) : parts.Where(p => p != "and").All(Part);
         return holds != negated;
     }
 
     private bool Part(string part)
     {
-        if (part is "print" or "speech") return false;
-        if (!part.StartsWith('(')) return true;
-        if (Range().Match(part) is { Success: true } range) return Pixel(range.Groups["value"].Value) is not { } width || (range.Groups["sign"].Value[0] == '<' ? Pixels <= width : Pixels >= width);
-        if (Feature().Match(part) is not { Success: true } feature) return part.Length < 3 || One(part[1..^1]);
+        if (part is "print" or "speech")
+            return false;
+        if (!part.StartsWith('('))
+            return true;
+        if (Range().Match(part) is { Success: true } range)
+            return Pixel(range.Groups["value"].Value) is not { } width
+                || (range.Groups["sign"].Value[0] == '<' ? Pixels <= width : Pixels >= width);
+        if (Feature().Match(part) is not { Success: true } feature)
+            return part.Length < 3 || One(part[1..^1]);
         var value = feature.Groups["value"].Value.Trim();
         return feature.Groups["name"].Value switch
         {

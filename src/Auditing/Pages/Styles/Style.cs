@@ -8,13 +8,22 @@ internal sealed class Style
     {
         ["background"] = ["background-color", "background-image"],
         ["font"] = ["font-size", "font-weight", "line-height"],
-        ["padding"] = ["padding-top", "padding-bottom"], ["padding-block"] = ["padding-top", "padding-bottom"],
-        ["padding-block-start"] = ["padding-top"], ["padding-block-end"] = ["padding-bottom"],
-        ["border"] = ["border-top-width", "border-bottom-width"], ["border-width"] = ["border-top-width", "border-bottom-width"],
-        ["border-block"] = ["border-top-width", "border-bottom-width"], ["border-block-width"] = ["border-top-width", "border-bottom-width"],
-        ["border-top"] = ["border-top-width"], ["border-bottom"] = ["border-bottom-width"],
-        ["block-size"] = ["height"], ["min-block-size"] = ["min-height"], ["max-block-size"] = ["max-height"],
-        ["inline-size"] = ["width"], ["min-inline-size"] = ["min-width"], ["max-inline-size"] = ["max-width"],
+        ["padding"] = ["padding-top", "padding-bottom"],
+        ["padding-block"] = ["padding-top", "padding-bottom"],
+        ["padding-block-start"] = ["padding-top"],
+        ["padding-block-end"] = ["padding-bottom"],
+        ["border"] = ["border-top-width", "border-bottom-width"],
+        ["border-width"] = ["border-top-width", "border-bottom-width"],
+        ["border-block"] = ["border-top-width", "border-bottom-width"],
+        ["border-block-width"] = ["border-top-width", "border-bottom-width"],
+        ["border-top"] = ["border-top-width"],
+        ["border-bottom"] = ["border-bottom-width"],
+        ["block-size"] = ["height"],
+        ["min-block-size"] = ["min-height"],
+        ["max-block-size"] = ["max-height"],
+        ["inline-size"] = ["width"],
+        ["min-inline-size"] = ["min-width"],
+        ["max-inline-size"] = ["max-width"],
     };
 
     private readonly Style? around;
@@ -31,19 +40,37 @@ internal sealed class Style
         this.around = around;
         this.screen = screen;
         root = around?.root ?? this;
-        foreach (var one in declared) Put(one.Name, one.Value);
+        foreach (var one in declared)
+            Put(one.Name, one.Value);
         Scheme = Said("color-scheme") ?? around?.Scheme ?? scheme;
         Size = SizeOf(Said("font-size"));
         Weight = WeightOf(Said("font-weight"));
         Colour = Inherited("color", around?.Colour ?? Colour.Black, around?.OpenColour, out var openColour);
         OpenColour = openColour;
         var openLetters = OpenColour;
-        Letters = IsFilled ? Inherited("-webkit-text-fill-color", around?.IsFilled == true ? around.Letters : Colour, OpenColour, out openLetters) : Colour;
+        Letters = IsFilled
+            ? Inherited(
+                "-webkit-text-fill-color",
+                around?.IsFilled == true ? around.Letters : Colour,
+                OpenColour,
+                out openLetters
+            )
+            : Colour;
         OwnGround = GroundOf(Said("background-color"), out var openGround);
         Line = LineOf(Said("line-height"));
         IsGone = Said("display") == "none";
-        Fade = Length.Read((Said("opacity") ?? "1").TrimEnd('%') + "px", 16, 16) is { } part ? Math.Clamp((Said("opacity") ?? "").EndsWith('%') ? part / 100 : part, 0, 1) : 1;
-        var picture = Said("background-image") is { } image && (image.Contains("url(", StringComparison.Ordinal) || image.Contains("gradient(", StringComparison.Ordinal) || image.Contains("image", StringComparison.Ordinal)) ? image : null;
+        Fade = Length.Read((Said("opacity") ?? "1").TrimEnd('%') + "px", 16, 16) is { } part
+            ? Math.Clamp((Said("opacity") ?? "").EndsWith('%') ? part / 100 : part, 0, 1)
+            : 1;
+        var picture =
+            Said("background-image") is { } image
+            && (
+                image.Contains("url(", StringComparison.Ordinal)
+                || image.Contains("gradient(", StringComparison.Ordinal)
+                || image.Contains("image", StringComparison.Ordinal)
+            )
+                ? image
+                : null;
         OpenGround = picture ?? openGround ?? (OwnGround.Alpha >= 1 ? null : around?.OpenGround);
         Open = openLetters ?? OpenGround;
         Below = around?.Ground ?? new ColourReader(IsDark, Colour.Black).Read("canvas") ?? default;
@@ -63,7 +90,8 @@ internal sealed class Style
     public bool IsGone { get; }
 
     /// <summary>Whether it stands in a line beside others, and so is no taller than its letters and its own edges.</summary>
-    public bool IsInLine => Said("display") == "inline" && around?.Said("display") is not ("flex" or "inline-flex" or "grid" or "inline-grid");
+    public bool IsInLine =>
+        Said("display") == "inline" && around?.Said("display") is not ("flex" or "inline-flex" or "grid" or "inline-grid");
 
     /// <summary>How much is seen of it, from 0 to 1.</summary>
     public double Fade { get; }
@@ -78,7 +106,8 @@ internal sealed class Style
     /// <summary>What its text stands on.</summary>
     public Colour Ground { get; }
 
-    /// <summary>What cannot be worked out of its letters or of what they stand on, as the style says it; null where everything is known.</summary>
+    /// <summary>What cannot be worked out of its letters or of what they stand on, as the style says it; null where everything is
+    /// known.</summary>
     public string? Open { get; }
 
     private string? OpenColour { get; }
@@ -94,13 +123,15 @@ internal sealed class Style
 
     private bool IsDark => screen.IsDark && Scheme.Split(' ').Contains("dark");
 
-    /// <summary>Its letters and what they stand on, as they are seen: where something is faded, what is behind shines through both.</summary>
+    /// <summary>Its letters and what they stand on, as they are seen: where something is faded, what is behind shines through
+    /// both.</summary>
     public (Colour Text, Colour Ground) Pair()
     {
         var (text, ground) = (Letters.Over(Ground), Ground);
         for (var faded = this; faded is not null; faded = faded.around)
         {
-            if (faded.Fade >= 1) continue;
+            if (faded.Fade >= 1)
+                continue;
             text = (text with { Alpha = faded.Fade }).Over(faded.Below);
             ground = (ground with { Alpha = faded.Fade }).Over(faded.Below);
         }
@@ -111,7 +142,8 @@ internal sealed class Style
     /// <summary>A value of its own, variables filled in; null where nothing says it.</summary>
     public string? Said(string name)
     {
-        if (!said.TryGetValue(name, out var own) || StyleValue.Filled(own.Value, Variable) is not { } value) return null;
+        if (!said.TryGetValue(name, out var own) || StyleValue.Filled(own.Value, Variable) is not { } value)
+            return null;
         return own.Name == name ? value.Trim() : StyleShorthand.Part(own.Name, value.Trim(), name);
     }
 
@@ -122,14 +154,21 @@ internal sealed class Style
 
     /// <summary>A variable is filled in where it is written, and passed on so; one that rests on itself is not there.</summary>
     private string? Variable(string name, int depth) =>
-        variables.TryGetValue(name, out var value) ? depth > 20 ? null : StyleValue.Filled(value, inner => Variable(inner, depth + 1)) : around?.Variable(name, depth);
+        variables.TryGetValue(name, out var value)
+            ? depth > 20
+                ? null
+                : StyleValue.Filled(value, inner => Variable(inner, depth + 1))
+            : around?.Variable(name, depth);
 
     private void Put(string name, string value)
     {
-        if (name.StartsWith("--", StringComparison.Ordinal)) variables[name] = value;
+        if (name.StartsWith("--", StringComparison.Ordinal))
+            variables[name] = value;
         else if (Longer.TryGetValue(name, out var parts))
-            foreach (var part in parts) said[part] = (Longer[name] is [_] && !name.StartsWith("border-", StringComparison.Ordinal) ? part : name, value);
-        else said[name] = (name, value);
+            foreach (var part in parts)
+                said[part] = (Longer[name] is [_] && !name.StartsWith("border-", StringComparison.Ordinal) ? part : name, value);
+        else
+            said[name] = (name, value);
     }
 
     /// <param name="open">What is said and cannot be worked out.</param>
@@ -137,17 +176,29 @@ internal sealed class Style
     {
         open = outerOpen;
         var value = Said(name);
-        if (value is null || value.ToLowerInvariant() is "inherit" or "unset" or "revert" or "revert-layer") return outer;
-        var read = new ColourReader(IsDark, name == "color" ? outer : Colour).Read(value.Equals("initial", StringComparison.OrdinalIgnoreCase) ? name == "color" ? "canvastext" : "currentcolor" : value);
-        open = read is null ? value : value.Equals("currentcolor", StringComparison.OrdinalIgnoreCase) ? outerOpen : null;
+        if (value is null || value.ToLowerInvariant() is "inherit" or "unset" or "revert" or "revert-layer")
+            return outer;
+        var read = new ColourReader(IsDark, name == "color" ? outer : Colour).Read(
+            value.Equals("initial", StringComparison.OrdinalIgnoreCase)
+                ? name == "color"
+                    ? "canvastext"
+                    : "currentcolor"
+                : value
+        );
+        open =
+            read is null ? value
+            : value.Equals("currentcolor", StringComparison.OrdinalIgnoreCase) ? outerOpen
+            : null;
         return read ?? outer;
     }
 
     private Colour GroundOf(string? value, out string? open)
     {
         open = null;
-        if (value is null || value.ToLowerInvariant() is "initial" or "unset" or "revert" or "revert-layer" or "none" or "") return default;
-        if (value.Equals("inherit", StringComparison.OrdinalIgnoreCase)) return around?.OwnGround ?? default;
+        if (value is null || value.ToLowerInvariant() is "initial" or "unset" or "revert" or "revert-layer" or "none" or "")
+            return default;
+        if (value.Equals("inherit", StringComparison.OrdinalIgnoreCase))
+            return around?.OwnGround ?? default;
         var read = new ColourReader(IsDark, Colour).Read(value);
         open = read is null ? value : null;
         return read ?? default;
@@ -181,8 +232,12 @@ internal sealed class Style
             null or "inherit" or "unset" => outer,
             "normal" or "initial" => 400,
             "bold" => 700,
-            "bolder" => outer < 350 ? 400 : outer < 550 ? 700 : 900,
-            "lighter" => outer < 550 ? 100 : outer < 750 ? 400 : 700,
+            "bolder" => outer < 350 ? 400
+            : outer < 550 ? 700
+            : 900,
+            "lighter" => outer < 550 ? 100
+            : outer < 750 ? 400
+            : 700,
             var said => Length.Read(said + "px", 16, 16) ?? outer,
         };
     }
@@ -191,10 +246,19 @@ internal sealed class Style
     private double? LineOf(string? value)
     {
         var own = value is null or "inherit" or "unset" ? null : value;
-        LineFactor = own is null ? around?.LineFactor : own == "normal" ? null : Length.Read(own.TrimEnd('%') + "px", 16, 16) is { } number && double.IsFinite(number) ? (own.EndsWith('%') ? null : number) : null;
-        if (LineFactor is { } factor) return factor * Size;
-        if (own is null) return around?.Line is { } passed && around.LineFactor is null ? passed : null;
-        return own.EndsWith('%') && Length.Read(own[..^1] + "px", 16, 16) is { } percent ? percent / 100 * Size : Length.Read(own, Size, root.Size);
+        LineFactor =
+            own is null ? around?.LineFactor
+            : own == "normal" ? null
+            : Length.Read(own.TrimEnd('%') + "px", 16, 16) is { } number && double.IsFinite(number)
+                ? (own.EndsWith('%') ? null : number)
+            : null;
+        if (LineFactor is { } factor)
+            return factor * Size;
+        if (own is null)
+            return around?.Line is { } passed && around.LineFactor is null ? passed : null;
+        return own.EndsWith('%') && Length.Read(own[..^1] + "px", 16, 16) is { } percent
+            ? percent / 100 * Size
+            : Length.Read(own, Size, root.Size);
     }
 
     private double? LineFactor { get; set; }

@@ -4,7 +4,8 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Auditing;
 
-/// <summary>What stands in a style, read as CSS Syntax 3 has it. The library we have for styles drops what it does not know, such as a colour that is newer than it.</summary>
+/// <summary>What stands in a style, read as CSS Syntax 3 has it. The library we have for styles drops what it does not know, such
+/// as a colour that is newer than it.</summary>
 internal abstract partial record StylePart
 {
     /// <param name="Value">Without "!important".</param>
@@ -21,7 +22,10 @@ internal abstract partial record StylePart
     [GeneratedRegex(@"\s*!\s*important\s*\z", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Important();
 
-    [GeneratedRegex(@"\\(?:(?<code>[0-9a-fA-F]{1,6})(?:\r\n|\s)?|(?<letter>[^\n\r\f0-9a-fA-F])|(?<end>\r\n|[\n\r\f]))", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\\(?:(?<code>[0-9a-fA-F]{1,6})(?:\r\n|\s)?|(?<letter>[^\n\r\f0-9a-fA-F])|(?<end>\r\n|[\n\r\f]))",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex Escape();
 
     public static IReadOnlyList<StylePart> In(string style)
@@ -30,13 +34,17 @@ internal abstract partial record StylePart
         return Read(WithoutComments(style), ref at, 0);
     }
 
-    /// <summary>A text with every escape of CSS undone: <c>\75rl(</c> is <c>url(</c>, and the end of a line that is escaped is nothing.</summary>
-    public static string Unescaped(string text) => text.Contains('\\', StringComparison.Ordinal) ? Escape().Replace(text, Letter) : text;
+    /// <summary>A text with every escape of CSS undone: <c>\75rl(</c> is <c>url(</c>, and the end of a line that is escaped is
+    /// nothing.</summary>
+    public static string Unescaped(string text) =>
+        text.Contains('\\', StringComparison.Ordinal) ? Escape().Replace(text, Letter) : text;
 
     private static string Letter(Match escape)
     {
-        if (escape.Groups["end"].Success) return "";
-        if (!escape.Groups["code"].Success) return escape.Groups["letter"].Value;
+        if (escape.Groups["end"].Success)
+            return "";
+        if (!escape.Groups["code"].Success)
+            return escape.Groups["letter"].Value;
         var code = int.Parse(escape.Groups["code"].ValueSpan, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
         return code is 0 or > 0x10FFFF or (>= 0xD800 and <= 0xDFFF) ? "\uFFFD" : char.ConvertFromUtf32(code);
     }
@@ -51,9 +59,12 @@ internal abstract partial record StylePart
             var head = style[begun..end].Trim();
             at = end + 1;
             var sign = end < style.Length ? style[end] : '}';
-            if (sign == '{' && depth < DepthLimit) parts.Add(new Block(head, Read(style, ref at, depth + 1)));
-            else if (head.Length > 0 && Said(head) is { } said) parts.Add(said);
-            if (sign == '}' && depth > 0) return parts;
+            if (sign == '{' && depth < DepthLimit)
+                parts.Add(new Block(head, Read(style, ref at, depth + 1)));
+            else if (head.Length > 0 && Said(head) is { } said)
+                parts.Add(said);
+            if (sign == '}' && depth > 0)
+                return parts;
         }
 
         return parts;
@@ -61,13 +72,19 @@ internal abstract partial record StylePart
 
     private static StylePart? Said(string head)
     {
-        if (head.StartsWith('@')) return new Statement(head);
+        if (head.StartsWith('@'))
+            return new Statement(head);
         var colon = head.IndexOf(':', StringComparison.Ordinal);
-        if (colon < 1) return null;
+        if (colon < 1)
+            return null;
         var name = Unescaped(head[..colon].Trim());
         var value = Unescaped(head[(colon + 1)..].Trim());
         var important = Important().Match(value);
-        return new Declared(name.StartsWith("--", StringComparison.Ordinal) ? name : name.ToLowerInvariant(), important.Success ? value[..important.Index] : value, important.Success);
+        return new Declared(
+            name.StartsWith("--", StringComparison.Ordinal) ? name : name.ToLowerInvariant(),
+            important.Success ? value[..important.Index] : value,
+            important.Success
+        );
     }
 
     /// <summary>Where ';', '{' or '}' stands that ends what begins there: in no quotes and no round or square brackets.</summary>
@@ -78,13 +95,24 @@ internal abstract partial record StylePart
         {
             switch (style[i])
             {
-                case '\\': i++; break;
-                case '"' or '\'': i = EndOfQuote(style, i); break;
-                case '(' or '[': depth++; break;
-                case ')' or ']': depth = Math.Max(0, depth - 1); break;
-                case '{' or '}': return i;
-                case ';' when depth == 0: return i;
-                default: break;
+                case '\\':
+                    i++;
+                    break;
+                case '"' or '\'':
+                    i = EndOfQuote(style, i);
+                    break;
+                case '(' or '[':
+                    depth++;
+                    break;
+                case ')' or ']':
+                    depth = Math.Max(0, depth - 1);
+                    break;
+                case '{' or '}':
+                    return i;
+                case ';' when depth == 0:
+                    return i;
+                default:
+                    break;
             }
         }
 
@@ -96,8 +124,10 @@ internal abstract partial record StylePart
     {
         for (var i = from + 1; i < style.Length; i++)
         {
-            if (style[i] == '\\') i++;
-            else if (style[i] == style[from] || style[i] is '\n' or '\r' or '\f') return i;
+            if (style[i] == '\\')
+                i++;
+            else if (style[i] == style[from] || style[i] is '\n' or '\r' or '\f')
+                return i;
         }
 
         return style.Length;
@@ -105,11 +135,15 @@ internal abstract partial record StylePart
 
     public static string WithoutComments(string style)
     {
-        if (!style.Contains("/*", StringComparison.Ordinal)) return style;
+        if (!style.Contains("/*", StringComparison.Ordinal))
+            return style;
         var kept = new StringBuilder(style.Length);
         for (var i = 0; i < style.Length; i++)
         {
-            var until = style[i] is '"' or '\'' ? Math.Min(EndOfQuote(style, i), style.Length - 1) : style[i] == '\\' ? Math.Min(i + 1, style.Length - 1) : i;
+            var until =
+                style[i] is '"' or '\'' ? Math.Min(EndOfQuote(style, i), style.Length - 1)
+                : style[i] == '\\' ? Math.Min(i + 1, style.Length - 1)
+                : i;
             if (style[i] == '/' && i + 1 < style.Length && style[i + 1] == '*')
             {
                 var end = style.IndexOf("*/", i + 2, StringComparison.Ordinal);

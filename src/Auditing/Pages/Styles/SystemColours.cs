@@ -1,6 +1,7 @@
 namespace Gradus.Auditing;
 
-/// <summary>The colours that a browser gives by itself (CSS Color 4, 6.2), as Chromium 156 has them in a light and in a dark page.</summary>
+/// <summary>The colours that a browser gives by itself (CSS Color 4, 6.2), as Chromium 156 has them in a light and in a dark
+/// page.</summary>
 internal static class SystemColours
 {
     private static readonly Dictionary<string, (string Light, string Dark)> Known = new(StringComparer.OrdinalIgnoreCase)
@@ -20,5 +21,6 @@ internal static class SystemColours
     };
 
     /// <summary>The colour of that name as it is written in a style; null where a browser has none of its own by it.</summary>
-    public static string? Find(string name, bool dark) => Known.TryGetValue(name, out var colour) ? (dark ? colour.Dark : colour.Light) : null;
+    public static string? Find(string name, bool dark) =>
+        Known.TryGetValue(name, out var colour) ? (dark ? colour.Dark : colour.Light) : null;
 }

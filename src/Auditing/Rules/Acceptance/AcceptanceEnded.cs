@@ -9,7 +9,13 @@ public sealed class AcceptanceEnded : IAcceptanceRule
         where !ended.IsRefused && !ended.Holds(today) && ended.Fits.Count > 0
         let acceptance = ended.Acceptance
         select new Finding(
-            RuleId.Of(GetType()), Level.Warning, null, acceptance.At,
-            $"{acceptance.By} accepted '{acceptance.Rule}' in {acceptance.File} until {acceptance.Until.Iso()}; that day is past.",
-            "Look at it again: put it right, or write a later day and the reason that holds now.", acceptance.Rule.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Warning,
+            null,
+            acceptance.At,
+            $"{acceptance.By} accepted '{acceptance.Rule}' in {acceptance.File} until {acceptance.Until.Iso()}; that day "
+                + "is past.",
+            "Look at it again: put it right, or write a later day and the reason that holds now.",
+            acceptance.Rule.Text.Length
+        );
 }

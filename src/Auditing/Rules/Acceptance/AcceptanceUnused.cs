@@ -10,8 +10,15 @@ public sealed class AcceptanceUnused : IAcceptanceRule
         where !unused.IsRefused && unused.Fits.Count == 0 && !IsOnPage(unused.Acceptance.File)
         let acceptance = unused.Acceptance
         select new Finding(
-            RuleId.Of(GetType()), Level.Note, null, acceptance.At, $"'{acceptance.Rule}' is accepted in {acceptance.File}, but is not found there.",
-            "Take the entry out, or correct the name of the file; it is written as findings name it.", acceptance.Rule.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Note,
+            null,
+            acceptance.At,
+            $"'{acceptance.Rule}' is accepted in {acceptance.File}, but is not found there.",
+            "Take the entry out, or correct the name of the file; it is written as findings name it.",
+            acceptance.Rule.Text.Length
+        );
 
-    private static bool IsOnPage(string file) => file.EndsWith(".html", StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
+    private static bool IsOnPage(string file) =>
+        file.EndsWith(".html", StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
 }

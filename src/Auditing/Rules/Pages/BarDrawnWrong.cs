@@ -9,16 +9,27 @@ public sealed class BarDrawnWrong : ISiteRule
 
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
-        if (site.Page(Plan.WeeksPath) is not { } page) yield break;
+        if (site.Page(Plan.WeeksPath) is not { } page)
+            yield break;
         foreach (var session in plan.Sessions)
         {
             foreach (var weeks in session.Weeks)
             {
                 var sentence = ShareWords.Of(session, weeks, plan.Words);
                 if (page.Bars.FirstOrDefault(b => b.Label == sentence) is not { } bar)
-                    yield return Wrong(plan, page.At, $"There is no picture that says \"{sentence}\".", "Show one for each session and its weeks, and give it that sentence as its label.");
+                    yield return Wrong(
+                        plan,
+                        page.At,
+                        $"There is no picture that says \"{sentence}\".",
+                        "Show one for each session and its weeks, and give it that sentence as its label."
+                    );
                 else if (Fault(bar, weeks.Shares) is { } fault)
-                    yield return Wrong(plan, bar.At, $"In the picture of '{session.Name}', {weeks.Heading}, {fault}.", "Draw each part as long as its share of the time, one behind the other.");
+                    yield return Wrong(
+                        plan,
+                        bar.At,
+                        $"In the picture of '{session.Name}', {weeks.Heading}, {fault}.",
+                        "Draw each part as long as its share of the time, one behind the other."
+                    );
             }
         }
     }
@@ -26,15 +37,20 @@ public sealed class BarDrawnWrong : ISiteRule
     private static string? Fault(BarSeen bar, TimeShares shares)
     {
         Seconds[] parts = [.. new[] { shares.Work, shares.Rest, shares.Moving }.Where(s => s > Seconds.Zero)];
-        if (bar.Parts.Count != parts.Length) return $"there are {bar.Parts.Count} parts and not {parts.Length}";
+        if (bar.Parts.Count != parts.Length)
+            return $"there are {bar.Parts.Count} parts and not {parts.Length}";
         var whole = bar.Parts.Sum(p => p.Width ?? 0);
-        if (whole <= 0) return "nothing has a length";
-        if (bar.Length is not { } length || Math.Abs(whole - length) > length * Tolerance) return "the parts together are not as long as the picture";
+        if (whole <= 0)
+            return "nothing has a length";
+        if (bar.Length is not { } length || Math.Abs(whole - length) > length * Tolerance)
+            return "the parts together are not as long as the picture";
         var before = 0;
         foreach (var (drawn, span) in bar.Parts.Zip(parts))
         {
-            if (drawn is not { From: { } from, Width: { } width }) return "a part has no place or no length";
-            if (Far(from, before) || Far(width, span.Value)) return $"the part of {span.Value} seconds has a wrong place or length";
+            if (drawn is not { From: { } from, Width: { } width })
+                return "a part has no place or no length";
+            if (Far(from, before) || Far(width, span.Value))
+                return $"the part of {span.Value} seconds has a wrong place or length";
             before += span.Value;
         }
 
@@ -43,5 +59,6 @@ public sealed class BarDrawnWrong : ISiteRule
         bool Far(decimal drawn, int seconds) => Math.Abs((drawn / whole) - ((decimal)seconds / shares.Total.Value)) > Tolerance;
     }
 
-    private Finding Wrong(Plan plan, Location at, string message, string help) => new(RuleId.Of(GetType()), Level.Error, plan.Client, at, message, help);
+    private Finding Wrong(Plan plan, Location at, string message, string help) =>
+        new(RuleId.Of(GetType()), Level.Error, plan.Client, at, message, help);
 }

@@ -4,7 +4,15 @@ namespace Gradus.Auditing;
 
 public sealed class CautionAltered : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) => site.Sightings.OfType<Sighting.Altered>().Select(altered => new Finding(
-        RuleId.Of(GetType()), Level.Error, plan.Client, altered.At, $"Here {altered.What} is not as the coach wrote it: {altered.How}.",
-        "Show it whole and in its own words, under the name of its kind, with the exercises it belongs to."));
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        site
+            .Sightings.OfType<Sighting.Altered>()
+            .Select(altered => new Finding(
+                RuleId.Of(GetType()),
+                Level.Error,
+                plan.Client,
+                altered.At,
+                $"Here {altered.What} is not as the coach wrote it: {altered.How}.",
+                "Show it whole and in its own words, under the name of its kind, with the exercises it belongs to."
+            ));
 }

@@ -4,7 +4,15 @@ namespace Gradus.Auditing;
 
 public sealed class CautionHidden : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) => site.Sightings.OfType<Sighting.Hidden>().Select(hidden => new Finding(
-        RuleId.Of(GetType()), Level.Error, plan.Client, hidden.At, $"Here {hidden.What} is on the page, but not for everybody: it is hidden by {hidden.By}.",
-        "Show it to everybody: on the screen, in print and to a screen reader."));
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        site
+            .Sightings.OfType<Sighting.Hidden>()
+            .Select(hidden => new Finding(
+                RuleId.Of(GetType()),
+                Level.Error,
+                plan.Client,
+                hidden.At,
+                $"Here {hidden.What} is on the page, but not for everybody: it is hidden by {hidden.By}.",
+                "Show it to everybody: on the screen, in print and to a screen reader."
+            ));
 }

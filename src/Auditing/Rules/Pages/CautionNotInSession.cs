@@ -15,18 +15,29 @@ public sealed class CautionNotInSession : ISiteRule
     private static IEnumerable<Finding> Missing(Plan plan, PlannedSession session, GuideSeen guide)
     {
         foreach (var caution in plan.CautionsFor(session.Exercises).Where(c => !Holds(guide.Before, c)))
-            yield return Wrong(plan, guide, $"Who is led through this session does not get \"{caution.Title}\" to read before the start.", "Let the first element of the class 'cautions' hold every caution of the session; the guided session shows that one.");
+            yield return Wrong(
+                plan,
+                guide,
+                $"Who is led through this session does not get \"{caution.Title}\" to read before the start.",
+                "Let the first element of the class 'cautions' hold every caution of the session; the guided session "
+                    + "shows that one."
+            );
         foreach (var exercise in session.Exercises)
         {
             var during = guide.During.Where(d => d.Exercise == exercise.Text).SelectMany(d => d.Lines).ToSeries();
             foreach (var caution in plan.CautionsFor([exercise]).Where(c => !Holds(during, c)))
                 yield return Wrong(
-                    plan, guide, $"Who is led through this session does not get \"{caution.Title}\" during '{plan.Exercise(exercise).Title}'.",
-                    $"Let the article with data-about=\"{exercise}\" hold the cautions of the exercise; the guided session shows that article beside its steps.");
+                    plan,
+                    guide,
+                    $"Who is led through this session does not get \"{caution.Title}\" during '{plan.Exercise(exercise).Title}'.",
+                    $"Let the article with data-about=\"{exercise}\" hold the cautions of the exercise; the guided "
+                        + "session shows that article beside its steps."
+                );
         }
     }
 
     private static bool Holds(Series<string> lines, PlannedCaution caution) => caution.Lines().All(lines.Contains);
 
-    private static Finding Wrong(Plan plan, GuideSeen guide, string message, string help) => new(RuleId.Of(typeof(CautionNotInSession)), Level.Error, plan.Client, guide.At, message, help);
+    private static Finding Wrong(Plan plan, GuideSeen guide, string message, string help) =>
+        new(RuleId.Of(typeof(CautionNotInSession)), Level.Error, plan.Client, guide.At, message, help);
 }

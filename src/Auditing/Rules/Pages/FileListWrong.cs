@@ -8,7 +8,12 @@ public sealed class FileListWrong : ISiteRule
     {
         if (site.Texts.FirstOrDefault(t => t.Path == FileList.Path) is { } list && list.Text != site.FileList)
             yield return new(
-                RuleId.Of(GetType()), Level.Error, plan.Client, Location.Whole(list.Path), "This list does not name the edition and the files of this site as they are.",
-                "Publish the site again: with a wrong list a browser keeps an old copy, or none, for when there is no network.");
+                RuleId.Of(GetType()),
+                Level.Error,
+                plan.Client,
+                Location.Whole(list.Path),
+                "This list does not name the edition and the files of this site as they are.",
+                "Publish the site again: with a wrong list a browser keeps an old copy, or none, for when there is no network."
+            );
     }
 }

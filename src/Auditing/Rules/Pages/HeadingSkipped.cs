@@ -9,14 +9,25 @@ public sealed class HeadingSkipped : ISiteRule
     private IEnumerable<Finding> On(Plan plan, PageReading page)
     {
         var headings = page.Shape.Headings;
-        if (headings.All(h => h.Level != 1)) yield return Wrong(plan, page.At, "This page has no heading of level 1.", "Write the page's own title as h1.");
+        if (headings.All(h => h.Level != 1))
+            yield return Wrong(plan, page.At, "This page has no heading of level 1.", "Write the page's own title as h1.");
         foreach (var second in headings.Where(h => h.Level == 1).Skip(1))
-            yield return Wrong(plan, second.At, $"'{second.Text}' is a second heading of level 1.", "Use h1 once, for the page's own title, and h2 for its parts.");
+            yield return Wrong(
+                plan,
+                second.At,
+                $"'{second.Text}' is a second heading of level 1.",
+                "Use h1 once, for the page's own title, and h2 for its parts."
+            );
         foreach (var (before, heading) in headings.Zip(headings.Skip(1)).Where(pair => pair.Second.Level > pair.First.Level + 1))
             yield return Wrong(
-                plan, heading.At, $"'{heading.Text}' is a heading of level {heading.Level}, but the one before it, '{before.Text}', is of level {before.Level}.",
-                $"Make it h{before.Level + 1}: people who hear the page go from heading to heading.");
+                plan,
+                heading.At,
+                $"'{heading.Text}' is a heading of level {heading.Level}, but the one before it, '{before.Text}', is of "
+                    + $"level {before.Level}.",
+                $"Make it h{before.Level + 1}: people who hear the page go from heading to heading."
+            );
     }
 
-    private Finding Wrong(Plan plan, Location at, string message, string help) => new(RuleId.Of(GetType()), Level.Warning, plan.Client, at, message, help);
+    private Finding Wrong(Plan plan, Location at, string message, string help) =>
+        new(RuleId.Of(GetType()), Level.Warning, plan.Client, at, message, help);
 }

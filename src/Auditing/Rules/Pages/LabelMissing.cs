@@ -8,6 +8,12 @@ public sealed class LabelMissing : ISiteRule
         from page in site.Pages
         from nameless in page.Shape.Nameless
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, plan.Client, nameless.At, $"Somebody who hears this page comes upon {nameless.What}, and is told no name.",
-            "Give it words: text inside it, 'alt' for a picture, a label for a field, 'aria-label' or 'aria-labelledby' for a part of the page.");
+            RuleId.Of(GetType()),
+            Level.Error,
+            plan.Client,
+            nameless.At,
+            $"Somebody who hears this page comes upon {nameless.What}, and is told no name.",
+            "Give it words: text inside it, 'alt' for a picture, a label for a field, 'aria-label' or 'aria-labelledby' "
+                + "for a part of the page."
+        );
 }

@@ -10,15 +10,26 @@ public sealed class ScriptOrStyleFromAuthor : ISiteRule
         foreach (var page in site.Pages)
         {
             // Where all pages are one, the style stands in it, because it has no other file.
-            foreach (var written in page.Shape.Written.Where(w => !site.IsInOne || w.What != "the element 'style'")) yield return Wrong(written.At, $"{written.What}, which Gradus did not write");
+            foreach (var written in page.Shape.Written.Where(w => !site.IsInOne || w.What != "the element 'style'"))
+                yield return Wrong(written.At, $"{written.What}, which Gradus did not write");
             foreach (var script in page.Shape.Scripts)
             {
-                if (script.Source is { } address && (!own.Contains(address) || script.Text.Length > 0)) yield return Wrong(script.At, $"the script '{address}', which is none of Gradus's own");
-                else if (script.Source is null && !(site.IsInOne && OwnScripts.Hold(script.Text))) yield return Wrong(script.At, "the element 'script', which Gradus did not write");
+                if (script.Source is { } address && (!own.Contains(address) || script.Text.Length > 0))
+                    yield return Wrong(script.At, $"the script '{address}', which is none of Gradus's own");
+                else if (script.Source is null && !(site.IsInOne && OwnScripts.Hold(script.Text)))
+                    yield return Wrong(script.At, "the element 'script', which Gradus did not write");
             }
         }
 
-        Finding Wrong(Location at, string what) => new(
-            RuleId.Of(GetType()), Level.Warning, plan.Client, at, $"This page has {what}.", "Put styles into a style file of the theme, and leave scripts out: nobody can tell what they do on a client's phone.");
+        Finding Wrong(Location at, string what) =>
+            new(
+                RuleId.Of(GetType()),
+                Level.Warning,
+                plan.Client,
+                at,
+                $"This page has {what}.",
+                "Put styles into a style file of the theme, and leave scripts out: nobody can tell what they do on a "
+                    + "client's phone."
+            );
     }
 }

@@ -9,13 +9,27 @@ public sealed class StepAltered : ISiteRule
         foreach (var pair in StepPair.Of(plan, site).Where(p => p.OtherSide is null))
         {
             if (pair.Seen.Text != pair.Expected)
-                yield return Wrong(pair, $"This step says \"{pair.Seen.Text}\"; in the plan it is \"{pair.Expected}\".", "Show each step's words, its detail and its time, and nothing else.");
+                yield return Wrong(
+                    pair,
+                    $"This step says \"{pair.Seen.Text}\"; in the plan it is \"{pair.Expected}\".",
+                    "Show each step's words, its detail and its time, and nothing else."
+                );
 
             // A theme may do without the script that reads these; then it writes none of them.
-            if (pair.Seen.Attributes.Any(a => a.Value.Length > 0) && pair.Seen.Attributes.Zip(pair.Step.Attributes()).FirstOrDefault(a => a.First != a.Second) is { First.Name: not null } other)
-                yield return Wrong(pair, $"This step tells the script that leads through the session {other.First.Name}=\"{other.First.Value}\"; in the plan it is \"{other.Second.Value}\".", "Write step.data as it is.");
+            if (
+                pair.Seen.Attributes.Any(a => a.Value.Length > 0)
+                && pair.Seen.Attributes.Zip(pair.Step.Attributes()).FirstOrDefault(a => a.First != a.Second)
+                    is { First.Name: not null } other
+            )
+                yield return Wrong(
+                    pair,
+                    "This step tells the script that leads through the session "
+                        + $"{other.First.Name}=\"{other.First.Value}\"; in the plan it is \"{other.Second.Value}\".",
+                    "Write step.data as it is."
+                );
         }
 
-        Finding Wrong(StepPair pair, string message, string help) => new(RuleId.Of(GetType()), Level.Error, plan.Client, pair.Seen.At, message, help);
+        Finding Wrong(StepPair pair, string message, string help) =>
+            new(RuleId.Of(GetType()), Level.Error, plan.Client, pair.Seen.At, message, help);
     }
 }

@@ -14,15 +14,27 @@ public sealed class TargetTooSmall : ISiteRule
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
         from page in site.Pages
         from target in page.Targets
-        let fault = target.IsInSentence ? null : target.Sizes.Select(size => Fault(target.IsButton ? LeastOfButton : Least, size)).FirstOrDefault(f => f is not null)
+        let fault = target.IsInSentence
+            ? null
+            : target.Sizes.Select(size => Fault(target.IsButton ? LeastOfButton : Least, size)).FirstOrDefault(f => f is not null)
         where fault is not null
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, plan.Client, target.At, $"{char.ToUpperInvariant(target.What[0])}{target.What[1..]} {fault}.",
-            "Give it a 'min-block-size', or more 'padding-block', in the theme's style.");
+            RuleId.Of(GetType()),
+            Level.Error,
+            plan.Client,
+            target.At,
+            $"{char.ToUpperInvariant(target.What[0])}{target.What[1..]} {fault}.",
+            "Give it a 'min-block-size', or more 'padding-block', in the theme's style."
+        );
 
     private static string? Fault(double least, TargetSize size) =>
-        size.Height < least ? Said("high", size.Height.Value, least, size.Screen) : size.Width < least ? Said("wide", size.Width.Value, least, size.Screen) : null;
+        size.Height < least ? Said("high", size.Height.Value, least, size.Screen)
+        : size.Width < least ? Said("wide", size.Width.Value, least, size.Screen)
+        : null;
 
     private static string Said(string which, double pixels, double least, string screen) =>
-        string.Create(CultureInfo.InvariantCulture, $"is {Math.Floor(pixels * 10) / 10:0.#} px {which} on a {screen} screen, where {least:0} is the least");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"is {Math.Floor(pixels * 10) / 10:0.#} px {which} on a {screen} screen, where {least:0} is the least"
+        );
 }

@@ -10,7 +10,9 @@ public sealed class AgreementMissing : IClientRule
         if (client.Born.IsIn(AgeBand.Under18, client.Programme) && client.Agreed.Guardian is null)
         {
             yield return Wrong(
-                $"{client.Name} is under 18 when the programme begins, and no parent or guardian has agreed to it.", "Ask a parent or guardian, and write the day under 'agreed' in client.yaml: guardian: 2026-12-07.");
+                $"{client.Name} is under 18 when the programme begins, and no parent or guardian has agreed to it.",
+                "Ask a parent or guardian, and write the day under 'agreed' in client.yaml: guardian: 2026-12-07."
+            );
         }
 
         if (client.Agreed.Training > today || client.Agreed.Guardian > today)
@@ -18,7 +20,10 @@ public sealed class AgreementMissing : IClientRule
         if (client.Agreed.Training > start || client.Agreed.Guardian > start)
         {
             yield return Wrong(
-                $"The programme begins on {start.Iso()}, before {(client.Agreed.Training > start ? client.Name : "a parent or guardian")} agreed to it.", "Correct the day under 'agreed' in client.yaml, or the start of the programme.");
+                $"The programme begins on {start.Iso()}, before "
+                    + $"{(client.Agreed.Training > start ? client.Name : "a parent or guardian")} agreed to it.",
+                "Correct the day under 'agreed' in client.yaml, or the start of the programme."
+            );
         }
 
         Finding Wrong(string message, string help) => new(RuleId.Of(GetType()), Level.Error, client.Id, client.At, message, help);

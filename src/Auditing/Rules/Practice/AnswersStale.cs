@@ -6,17 +6,44 @@ public sealed class AnswersStale : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
-        var (until, programme, days) = (Validity.AnswersUntil(practice, client), client.Programme, practice.Card.Settings.AnswersLast);
+        var (until, programme, days) = (
+            Validity.AnswersUntil(practice, client),
+            client.Programme,
+            practice.Card.Settings.AnswersLast
+        );
         if (client.Answered > today)
-            yield return Wrong(Level.Error, $"{client.Name} is said to have answered on {client.Answered.Iso()}, which is still to come.");
+            yield return Wrong(
+                Level.Error,
+                $"{client.Name} is said to have answered on {client.Answered.Iso()}, which is still to come."
+            );
         else if (until < programme.Start)
-            yield return Wrong(Level.Error, $"{client.Name} answered on {client.Answered.Iso()}, and this practice takes answers to be good for {days} days: not one day of the programme, which begins on {programme.Start.Iso()}, is covered.");
+            yield return Wrong(
+                Level.Error,
+                $"{client.Name} answered on {client.Answered.Iso()}, and this practice takes answers to be good for "
+                    + $"{days} days: not one day of the programme, which begins on {programme.Start.Iso()}, is covered."
+            );
         else if (until < today && today <= programme.End)
-            yield return Wrong(Level.Error, $"{client.Name} answered on {client.Answered.Iso()}, and this practice takes answers to be good for {days} days: since {until.AddDays(1).Iso()} the programme, which goes on until {programme.End.Iso()}, has none.");
+            yield return Wrong(
+                Level.Error,
+                $"{client.Name} answered on {client.Answered.Iso()}, and this practice takes answers to be good for "
+                    + $"{days} days: since {until.AddDays(1).Iso()} the programme, which goes on until "
+                    + $"{programme.End.Iso()}, has none."
+            );
         else if (until < programme.End)
-            yield return Wrong(Level.Warning, $"{client.Name} answered on {client.Answered.Iso()}, and this practice takes answers to be good for {days} days: from {until.AddDays(1).Iso()} on the programme has none.");
+            yield return Wrong(
+                Level.Warning,
+                $"{client.Name} answered on {client.Answered.Iso()}, and this practice takes answers to be good for "
+                    + $"{days} days: from {until.AddDays(1).Iso()} on the programme has none."
+            );
 
-        Finding Wrong(Level level, string message) => new(
-            RuleId.Of(GetType()), level, client.Id, client.At, message, "Ask again, and write the new date under 'answered' and what is now true under 'answers' in client.yaml.");
+        Finding Wrong(Level level, string message) =>
+            new(
+                RuleId.Of(GetType()),
+                level,
+                client.Id,
+                client.At,
+                message,
+                "Ask again, and write the new date under 'answered' and what is now true under 'answers' in client.yaml."
+            );
     }
 }

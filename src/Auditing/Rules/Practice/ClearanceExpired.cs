@@ -6,20 +6,42 @@ public sealed class ClearanceExpired : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
-        var shorts = uses.SelectMany(use => Screening.Of(practice, client, use).OfType<Objection.ClearanceShort>().Select(objection => (use, objection))).ToArray();
+        var shorts = uses.SelectMany(use =>
+                Screening.Of(practice, client, use).OfType<Objection.ClearanceShort>().Select(objection => (use, objection))
+            )
+            .ToArray();
         foreach (var (use, objection) in shorts.Where(s => s.objection.Need == ClearanceNeed.None))
-            yield return Wrong(client, objection, $"{client.Name} does '{use.Exercise.Title}' from {objection.From.Iso()} to {objection.Until.Iso()}");
-        foreach (var asked in shorts.Where(s => s.objection.Need != ClearanceNeed.None).GroupBy(s => (s.objection.Need, s.objection.Condition)))
+            yield return Wrong(
+                client,
+                objection,
+                $"{client.Name} does '{use.Exercise.Title}' from {objection.From.Iso()} to {objection.Until.Iso()}"
+            );
+        foreach (
+            var asked in shorts
+                .Where(s => s.objection.Need != ClearanceNeed.None)
+                .GroupBy(s => (s.objection.Need, s.objection.Condition))
+        )
         {
             var (from, until) = (asked.Min(a => a.objection.From), asked.Max(a => a.objection.Until));
-            yield return Wrong(client, asked.First().objection, asked.Key.Need == ClearanceNeed.BeforeVigorous
-                ? $"{client.Name} works hard in '{asked.First().use.Exercise.Title}' from {from.Iso()} to {until.Iso()}, which needs one that is not older than {PreParticipation.VigorousMonths} months"
-                : $"{client.Name} trains from {from.Iso()} to {until.Iso()}, and needs one on every day");
+            yield return Wrong(
+                client,
+                asked.First().objection,
+                asked.Key.Need == ClearanceNeed.BeforeVigorous
+                    ? $"{client.Name} works hard in '{asked.First().use.Exercise.Title}' from {from.Iso()} to "
+                        + $"{until.Iso()}, which needs one that is not older than {PreParticipation.VigorousMonths} months"
+                    : $"{client.Name} trains from {from.Iso()} to {until.Iso()}, and needs one on every day"
+            );
         }
     }
 
-    private Finding Wrong(Client client, Objection.ClearanceShort objection, string against) => new(
-        RuleId.Of(GetType()), Level.Error, client.Id, objection.Clearance.At,
-        $"The clearance for {objection.Condition.Name} holds from {objection.Clearance.On.Iso()} to {objection.Clearance.Until.Iso()}, but {against}.",
-        "Ask for a new clearance and write its dates here, or let the exercise end before the clearance does.");
+    private Finding Wrong(Client client, Objection.ClearanceShort objection, string against) =>
+        new(
+            RuleId.Of(GetType()),
+            Level.Error,
+            client.Id,
+            objection.Clearance.At,
+            $"The clearance for {objection.Condition.Name} holds from {objection.Clearance.On.Iso()} to "
+                + $"{objection.Clearance.Until.Iso()}, but {against}.",
+            "Ask for a new clearance and write its dates here, or let the exercise end before the clearance does."
+        );
 }

@@ -6,27 +6,52 @@ public sealed class ClearanceMissing : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
-        var missing = uses.SelectMany(use => Screening.Of(practice, client, use).OfType<Objection.NotCleared>().Select(objection => (use, objection))).ToArray();
+        var missing = uses.SelectMany(use =>
+                Screening.Of(practice, client, use).OfType<Objection.NotCleared>().Select(objection => (use, objection))
+            )
+            .ToArray();
         foreach (var (use, objection) in missing.Where(m => m.objection.Need == ClearanceNeed.None))
         {
             yield return new(
-                RuleId.Of(GetType()), Level.Error, client.Id, use.At,
-                $"'{use.Exercise.Title}' needs a clearance for {objection.Condition.Name}: {client.Name} answered yes, and there is none.",
-                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml.", use.Exercise.Id.Text.Length);
+                RuleId.Of(GetType()),
+                Level.Error,
+                client.Id,
+                use.At,
+                $"'{use.Exercise.Title}' needs a clearance for {objection.Condition.Name}: {client.Name} answered yes, "
+                    + "and there is none.",
+                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml.",
+                use.Exercise.Id.Text.Length
+            );
         }
 
-        foreach (var asked in missing.Where(m => m.objection.Need != ClearanceNeed.None).GroupBy(m => (m.objection.Need, m.objection.Condition)))
+        foreach (
+            var asked in missing
+                .Where(m => m.objection.Need != ClearanceNeed.None)
+                .GroupBy(m => (m.objection.Need, m.objection.Condition))
+        )
         {
             var (need, (use, objection)) = (asked.Key.Need, asked.First());
             yield return need == ClearanceNeed.BeforeVigorous
                 ? new(
-                    RuleId.Of(GetType()), Level.Error, client.Id, use.At,
-                    $"'{use.Exercise.Title}' is hard work: with {objection.Condition.Name} it needs a clearance of the last {PreParticipation.VigorousMonths} months, and there is none.",
-                    "Choose an effort below 70 % (7 of 10), and write it in the dose; or write the clearance of a clinician under 'clearances' in client.yaml.", use.Exercise.Id.Text.Length)
+                    RuleId.Of(GetType()),
+                    Level.Error,
+                    client.Id,
+                    use.At,
+                    $"'{use.Exercise.Title}' is hard work: with {objection.Condition.Name} it needs a clearance of the "
+                        + $"last {PreParticipation.VigorousMonths} months, and there is none.",
+                    "Choose an effort below 70 % (7 of 10), and write it in the dose; or write the clearance of a "
+                        + "clinician under 'clearances' in client.yaml.",
+                    use.Exercise.Id.Text.Length
+                )
                 : new(
-                    RuleId.Of(GetType()), Level.Error, client.Id, objection.Answer.At,
-                    $"{client.Name} answered yes to {objection.Condition.Name}: {(need == ClearanceNeed.StopUntilCleared ? "all training stops until a clinician has cleared it" : "a clinician's clearance comes before any training")}, and there is none.",
-                    "Send nothing until a clinician has cleared it; then write that under 'clearances' in client.yaml.");
+                    RuleId.Of(GetType()),
+                    Level.Error,
+                    client.Id,
+                    objection.Answer.At,
+                    $"{client.Name} answered yes to {objection.Condition.Name}: "
+                        + $"{(need == ClearanceNeed.StopUntilCleared ? "all training stops until a clinician has cleared it" : "a clinician's clearance comes before any training")}, and there is none.",
+                    "Send nothing until a clinician has cleared it; then write that under 'clearances' in client.yaml."
+                );
         }
     }
 }

@@ -11,9 +11,16 @@ public sealed class ClipWithoutCaptions : IClientRule
         where clip.CaptionsIn(client.Language) is null
         let file = Path.GetFileName(Clip.CaptionsPath(clip.Path, client.Language))
         select new Finding(
-            RuleId.Of(GetType()), clip.Sounds ? Level.Error : Level.Warning, client.Id, shown.At,
-            $"The clip '{clip.Path}' has no captions in the language that {client.Name} reads ({client.Language}){(clip.Sounds ? ", and it has sound" : "")}.",
-            clip.Sounds ? $"Write {file} beside it, with what is said and when." : $"Write {file} beside it: it can say what to watch for.");
+            RuleId.Of(GetType()),
+            clip.Sounds ? Level.Error : Level.Warning,
+            client.Id,
+            shown.At,
+            $"The clip '{clip.Path}' has no captions in the language that {client.Name} reads "
+                + $"({client.Language}){(clip.Sounds ? ", and it has sound" : "")}.",
+            clip.Sounds
+                ? $"Write {file} beside it, with what is said and when."
+                : $"Write {file} beside it: it can say what to watch for."
+        );
 
     private static IEnumerable<Inline.Clip> ClipsOf(Practice practice, ExerciseId exercise, string language) =>
         (practice.In(language).Find(exercise)?.Text.Instructions ?? []).SelectMany(p => p.Inlines()).OfType<Inline.Clip>();

@@ -12,7 +12,13 @@ public sealed class ControlBeforeGain : ICountingRule
         group trained.Key.Side by (trained.Key.Motion, gain.Use, control.Use, Gain: gain.From, Control: control.From) into sides
         let late = sides.Key
         select new Finding(
-            RuleId.Of(GetType()), Level.Warning, client.Id, late.Item3.At,
-            $"'{late.Item3.Exercise.Title}' controls or loads {Trained.Named(late.Motion, sides)} from week {late.Control}, and '{late.Item2.Exercise.Title}' gains it only from week {late.Gain}.",
-            "Gain the range first: begin the one earlier or the other later, or accept this if the range is there already.", late.Item3.Exercise.Id.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Warning,
+            client.Id,
+            late.Item3.At,
+            $"'{late.Item3.Exercise.Title}' controls or loads {Trained.Named(late.Motion, sides)} from week "
+                + $"{late.Control}, and '{late.Item2.Exercise.Title}' gains it only from week {late.Gain}.",
+            "Gain the range first: begin the one earlier or the other later, or accept this if the range is there already.",
+            late.Item3.Exercise.Id.Text.Length
+        );
 }

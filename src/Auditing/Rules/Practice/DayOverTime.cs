@@ -8,24 +8,38 @@ public sealed class DayOverTime : ICountingRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
         var programme = client.Programme;
-        var done = from session in programme.Sessions.Index()
-                   from weeks in SessionTimes.Of([.. uses.Where(u => u.Session == session.Index + 1)], programme.Weeks, practice.Card.Settings)
-                   from week in weeks.Weeks
-                   from date in programme.DatesOf(session.Item.Days, week)
-                   select new Done(date, week, session.Item, weeks.Total);
+        var done =
+            from session in programme.Sessions.Index()
+            from weeks in SessionTimes.Of(
+                [.. uses.Where(u => u.Session == session.Index + 1)],
+                programme.Weeks,
+                practice.Card.Settings
+            )
+            from week in weeks.Weeks
+            from date in programme.DatesOf(session.Item.Days, week)
+            select new Done(date, week, session.Item, weeks.Total);
         return from day in done.GroupBy(d => d.Date).Select(d => new Day([.. d]))
-               where day.Sessions.Length > 1 && day.Total > client.Minutes * 60
-               group day by day.Date.DayOfWeek into same
-               select Wrong(client, same.OrderByDescending(d => d.Total).ThenBy(d => d.Date).First());
+            where day.Sessions.Length > 1 && day.Total > client.Minutes * 60
+            group day by day.Date.DayOfWeek into same
+            select Wrong(client, same.OrderByDescending(d => d.Total).ThenBy(d => d.Date).First());
     }
 
     private Finding Wrong(Client client, Day day)
     {
-        var minutes = string.Create(CultureInfo.InvariantCulture, $"{day.Total / 60} min{(day.Total % 60 == 0 ? "" : $" {day.Total % 60} s")}");
+        var minutes = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{day.Total / 60} min{(day.Total % 60 == 0 ? "" : $" {day.Total % 60} s")}"
+        );
         return new(
-            RuleId.Of(GetType()), Level.Warning, client.Id, day.Sessions[1].Session.At,
-            $"On {day.Date.DayOfWeek} of week {day.Sessions[0].Week} the sessions {string.Join(" and ", day.Sessions.Select(d => $"'{d.Session.Name}'"))} take {minutes} together, but {client.Name} has {client.Minutes} minutes.",
-            "Move one of them to another day, or make both shorter.");
+            RuleId.Of(GetType()),
+            Level.Warning,
+            client.Id,
+            day.Sessions[1].Session.At,
+            $"On {day.Date.DayOfWeek} of week {day.Sessions[0].Week} the sessions "
+                + $"{string.Join(" and ", day.Sessions.Select(d => $"'{d.Session.Name}'"))} take {minutes} together, but "
+                + $"{client.Name} has {client.Minutes} minutes.",
+            "Move one of them to another day, or make both shorter."
+        );
     }
 
     private sealed record Done(DateOnly Date, int Week, ProgrammeSession Session, Seconds Total);

@@ -9,6 +9,12 @@ public sealed class DoseTooLong : IClientRule
         let week = use.Weeks.FirstOrDefault(w => DoseBounds.IsTooLong(w.Dose, practice.Card.Settings.Dose))
         where week is not null
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, client.Id, week.At, $"'{use.Exercise.Title}' takes more than 4 hours in week {week.Week}: {DosePrinter.Print(week.Dose)}.",
-            "Lower the sets, the time or the rest; what the line does not name comes from the exercise.", week.Line?.Line.Length ?? 1);
+            RuleId.Of(GetType()),
+            Level.Error,
+            client.Id,
+            week.At,
+            $"'{use.Exercise.Title}' takes more than 4 hours in week {week.Week}: {DosePrinter.Print(week.Dose)}.",
+            "Lower the sets, the time or the rest; what the line does not name comes from the exercise.",
+            week.Line?.Line.Length ?? 1
+        );
 }

@@ -4,5 +4,6 @@ namespace Gradus.Auditing;
 
 public sealed class DoseUnreadable : IPracticeRule
 {
-    public IEnumerable<Finding> Check(Practice practice) => DoseFaults.Of(practice, DoseFaultKind.Unreadable, RuleId.Of(GetType()));
+    public IEnumerable<Finding> Check(Practice practice) =>
+        DoseFaults.Of(practice, DoseFaultKind.Unreadable, RuleId.Of(GetType()));
 }

@@ -10,7 +10,13 @@ public sealed class EffortAboveYouthLimit : IClientRule
         where beyond is not null
         let most = practice.Card.Settings.YouthEffort
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, client.Id, use.At,
-            $"{client.Name} is under 18, and this practice asks for {most} % of the hardest at most; '{use.Exercise.Title}' asks for more in week {beyond.Week}, or does not say how hard it is.",
-            $"Write a dose with an effort of {most} % at most; it is now '{DosePrinter.Print(beyond.Dose)}'.", use.Exercise.Id.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Error,
+            client.Id,
+            use.At,
+            $"{client.Name} is under 18, and this practice asks for {most} % of the hardest at most; "
+                + $"'{use.Exercise.Title}' asks for more in week {beyond.Week}, or does not say how hard it is.",
+            $"Write a dose with an effort of {most} % at most; it is now '{DosePrinter.Print(beyond.Dose)}'.",
+            use.Exercise.Id.Text.Length
+        );
 }

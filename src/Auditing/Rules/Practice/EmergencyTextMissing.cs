@@ -6,9 +6,16 @@ public sealed class EmergencyTextMissing : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
-        if (practice.Card.EmergencyIn(client.Country.Value) is not null) yield break;
+        if (practice.Card.EmergencyIn(client.Country.Value) is not null)
+            yield break;
         yield return new(
-            RuleId.Of(GetType()), Level.Error, client.Id, client.Country.At, $"Nothing says what {client.Name} should do in an emergency in {client.Country.Value}.",
-            $"Add a line '{client.Country.Value}:' under 'emergency' in practice.md.", client.Country.Value.Length);
+            RuleId.Of(GetType()),
+            Level.Error,
+            client.Id,
+            client.Country.At,
+            $"Nothing says what {client.Name} should do in an emergency in {client.Country.Value}.",
+            $"Add a line '{client.Country.Value}:' under 'emergency' in practice.md.",
+            client.Country.Value.Length
+        );
     }
 }

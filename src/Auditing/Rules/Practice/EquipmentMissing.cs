@@ -11,9 +11,14 @@ public sealed class EquipmentMissing : IClientRule
         group use by thing into needed
         let use = needed.First()
         select new Finding(
-            RuleId.Of(GetType()), Level.Warning, client.Id, use.At, $"'{use.Exercise.Title}' needs '{needed.Key}', which is not among what {client.Name} has.",
+            RuleId.Of(GetType()),
+            Level.Warning,
+            client.Id,
+            use.At,
+            $"'{use.Exercise.Title}' needs '{needed.Key}', which is not among what {client.Name} has.",
             Nearest.To(needed.Key, client.Equipment) is { } near
                 ? $"If it is what client.yaml calls '{near}', write both in the same words."
                 : "Add it to 'equipment' in client.yaml if it is there, or choose another exercise.",
-            use.Exercise.Id.Text.Length);
+            use.Exercise.Id.Text.Length
+        );
 }

@@ -8,6 +8,11 @@ public sealed class ExerciseWithoutContraindication : IPracticeRule
         from exercise in practice.Exercises
         where exercise.NotWith.Count == 0
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, null, exercise.At, $"'{exercise.Title}' does not say who must leave it out.",
-            "Add to its 'not-with' at least one condition.");
+            RuleId.Of(GetType()),
+            Level.Error,
+            null,
+            exercise.At,
+            $"'{exercise.Title}' does not say who must leave it out.",
+            "Add to its 'not-with' at least one condition."
+        );
 }

@@ -8,6 +8,11 @@ public sealed class ExerciseWithoutExpectSign : IPracticeRule
         from exercise in practice.Exercises
         where !SignKinds.Has(practice, exercise, CautionKind.Expect)
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, null, exercise.At, $"'{exercise.Title}' does not say what it is normal to feel.",
-            "Add to its 'signs' at least one caution whose kind is expect.");
+            RuleId.Of(GetType()),
+            Level.Error,
+            null,
+            exercise.At,
+            $"'{exercise.Title}' does not say what it is normal to feel.",
+            "Add to its 'signs' at least one caution whose kind is expect."
+        );
 }

@@ -8,6 +8,11 @@ public sealed class ExerciseWithoutStopSign : IPracticeRule
         from exercise in practice.Exercises
         where !SignKinds.Has(practice, exercise, CautionKind.Stop)
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, null, exercise.At, $"'{exercise.Title}' names no sign to stop for.",
-            "Add to its 'signs' at least one caution whose kind is stop.");
+            RuleId.Of(GetType()),
+            Level.Error,
+            null,
+            exercise.At,
+            $"'{exercise.Title}' names no sign to stop for.",
+            "Add to its 'signs' at least one caution whose kind is stop."
+        );
 }

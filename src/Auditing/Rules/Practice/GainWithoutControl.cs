@@ -13,7 +13,13 @@ public sealed class GainWithoutControl : ICountingRule
         where gain is not null && gain.Until - gain.From + 1 >= Weeks && trained.All(t => t.Stage is Stage.Prepare or Stage.Gain)
         group trained.Key.Side by (trained.Key.Motion, gain.Use) into sides
         select new Finding(
-            RuleId.Of(GetType()), Level.Note, client.Id, sides.Key.Use.At,
-            $"'{sides.Key.Use.Exercise.Title}' gains {Trained.Named(sides.Key.Motion, sides)} for {Weeks} weeks or longer, and nothing in the programme makes that range strong or controls it.",
-            "Add an exercise of the stage strengthen, control or load for it, now or in the next programme.", sides.Key.Use.Exercise.Id.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Note,
+            client.Id,
+            sides.Key.Use.At,
+            $"'{sides.Key.Use.Exercise.Title}' gains {Trained.Named(sides.Key.Motion, sides)} for {Weeks} weeks or "
+                + "longer, and nothing in the programme makes that range strong or controls it.",
+            "Add an exercise of the stage strengthen, control or load for it, now or in the next programme.",
+            sides.Key.Use.Exercise.Id.Text.Length
+        );
 }

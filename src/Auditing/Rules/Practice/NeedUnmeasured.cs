@@ -11,7 +11,13 @@ public sealed class NeedUnmeasured : IClientRule
         let first = unmeasured.First()
         let exercise = first.Use.Exercise
         select new Finding(
-            RuleId.Of(GetType()), Level.Note, client.Id, first.Use.At,
-            $"'{exercise.Title}' needs {first.InUnit(first.Range.AtLeast)} of {first.Motion.Name}, but {client.Name}'s {first.Name} was never measured.",
-            "Measure it before the exercise is done, and write it in readings.csv.", exercise.Id.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Note,
+            client.Id,
+            first.Use.At,
+            $"'{exercise.Title}' needs {first.InUnit(first.Range.AtLeast)} of {first.Motion.Name}, but {client.Name}'s "
+                + $"{first.Name} was never measured.",
+            "Measure it before the exercise is done, and write it in readings.csv.",
+            exercise.Id.Text.Length
+        );
 }

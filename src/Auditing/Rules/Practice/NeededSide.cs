@@ -11,7 +11,8 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
     public string Name => Side is { } side ? $"{side.Word()} {Motion.Name}" : Motion.Name;
 
     /// <summary>"90 deg", as readings.csv has it.</summary>
-    public string InUnit(decimal value) => FormattableString.Invariant($"{value} {(Motion.Unit == MotionUnit.Centimetres ? "cm" : "deg")}");
+    public string InUnit(decimal value) =>
+        FormattableString.Invariant($"{value} {(Motion.Unit == MotionUnit.Centimetres ? "cm" : "deg")}");
 
     /// <summary>All of them, in the order of the uses. A use that is done in no week needs nothing.</summary>
     /// <param name="today">A reading of a later day does not count yet.</param>
@@ -24,7 +25,10 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
         select new NeededSide(use, range, motion, side, Latest(client, motion, side, today));
 
     /// <summary>Of one day the smallest, which is the one that it is safe to build on.</summary>
-    private static RangeReading? Latest(Client client, Motion motion, Side? side, DateOnly today) => client.Readings
-        .Where(r => r.Motion.Name == motion.Name && r.Side == side && r.Date <= today)
-        .OrderByDescending(r => r.Date).ThenBy(r => r.Value).FirstOrDefault();
+    private static RangeReading? Latest(Client client, Motion motion, Side? side, DateOnly today) =>
+        client
+            .Readings.Where(r => r.Motion.Name == motion.Name && r.Side == side && r.Date <= today)
+            .OrderByDescending(r => r.Date)
+            .ThenBy(r => r.Value)
+            .FirstOrDefault();
 }

@@ -6,10 +6,16 @@ public sealed class ProgrammeOver : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
     {
-        if (client.Programme.End >= today) yield break;
+        if (client.Programme.End >= today)
+            yield break;
         var end = client.Programme.End.Iso();
         yield return new(
-            RuleId.Of(GetType()), Level.Note, client.Id, client.Programme.At, $"{client.Name}'s programme ended on {end}.",
-            "Measure again and write the next one, or move the client's folder out of the practice.");
+            RuleId.Of(GetType()),
+            Level.Note,
+            client.Id,
+            client.Programme.At,
+            $"{client.Name}'s programme ended on {end}.",
+            "Measure again and write the next one, or move the client's folder out of the practice."
+        );
     }
 }

@@ -11,7 +11,13 @@ public sealed class RangeBelowNeed : IClientRule
         let exercise = needed.Use.Exercise
         let day = reading.Date.Iso()
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, client.Id, needed.Use.At,
-            $"'{exercise.Title}' needs {needed.InUnit(needed.Range.AtLeast)} of {needed.Motion.Name}, but {client.Name}'s {needed.Name} was {needed.InUnit(reading.Value)} on {day}.",
-            "Choose an exercise that needs less, until a new reading in readings.csv shows the range.", exercise.Id.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Error,
+            client.Id,
+            needed.Use.At,
+            $"'{exercise.Title}' needs {needed.InUnit(needed.Range.AtLeast)} of {needed.Motion.Name}, but "
+                + $"{client.Name}'s {needed.Name} was {needed.InUnit(reading.Value)} on {day}.",
+            "Choose an exercise that needs less, until a new reading in readings.csv shows the range.",
+            exercise.Id.Text.Length
+        );
 }

@@ -24,13 +24,22 @@ public sealed class ReadingTooHard : IPracticeRule
         let hardest = read.Hardest()
         where hardest is not null
         select new Finding(
-            RuleId.Of(GetType()), Level.Note, text.Client, hardest.At,
-            string.Create(CultureInfo.InvariantCulture, $"{text.What} reads at grade {grade:0.0}, and the limit is {practice.Card.Settings.ReadingGrade}; its hardest sentence is \"{Quoted(hardest.Text)}\"."),
-            "Write shorter sentences and shorter words, that sentence first.");
+            RuleId.Of(GetType()),
+            Level.Note,
+            text.Client,
+            hardest.At,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{text.What} reads at grade {grade:0.0}, and the limit is {practice.Card.Settings.ReadingGrade}; its "
+                    + $"hardest sentence is \"{Quoted(hardest.Text)}\"."
+            ),
+            "Write shorter sentences and shorter words, that sentence first."
+        );
 
     private static string Quoted(string sentence)
     {
-        if (sentence.Length <= LongestQuote) return sentence;
+        if (sentence.Length <= LongestQuote)
+            return sentence;
         var end = sentence.LastIndexOf(' ', LongestQuote);
         return sentence[..(end > 0 ? end : LongestQuote)] + " …";
     }
@@ -43,7 +52,8 @@ public sealed class ReadingTooHard : IPracticeRule
             yield return ($"The text of '{exercise.Title}'", [exercise.Text.Why, .. exercise.Text.Instructions], null);
         foreach (var caution in read.Cautions.Where(c => isEnglish || practice.Find(c.Id, English) is not null))
             yield return ($"The text of the caution '{caution.Title}'", [caution.Body], null);
-        if (!isEnglish) yield break;
+        if (!isEnglish)
+            yield break;
         yield return ("What practice.md says of the programmes", [practice.Card.Scope], null);
         foreach (var client in practice.Clients.Where(c => c.Language == English))
             yield return ($"The letter to {client.Name}", [client.Programme.Letter], client.Id);

@@ -9,6 +9,11 @@ public sealed class RoundWithOneUse : IClientRule
         from block in session.Do.Where(u => u.Rounds is not null).GroupBy(u => u.Rounds)
         where block.Count() == 1
         select new Finding(
-            RuleId.Of(GetType()), Level.Warning, client.Id, block.First().Rounds?.At ?? session.At, "These rounds have one use, so there is nothing to take turns with.",
-            "Add another use under 'of', or write the use by itself, with its sets in its dose.");
+            RuleId.Of(GetType()),
+            Level.Warning,
+            client.Id,
+            block.First().Rounds?.At ?? session.At,
+            "These rounds have one use, so there is nothing to take turns with.",
+            "Add another use under 'of', or write the use by itself, with its sets in its dose."
+        );
 }

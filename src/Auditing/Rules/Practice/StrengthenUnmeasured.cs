@@ -6,12 +6,21 @@ public sealed class StrengthenUnmeasured : ICountingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
         from trained in Trained.Of(client, uses, practice.Card.Settings.Dose)
-        where trained.Stage == Stage.Strengthen && trained.Motion.Unit != MotionUnit.None
+        where
+            trained.Stage == Stage.Strengthen
+            && trained.Motion.Unit != MotionUnit.None
             && !client.Readings.Any(r => r.Motion.Name == trained.Motion.Name && r.Side == trained.Side)
         group trained by trained.Motion into motion
         let use = motion.First().Use
         select new Finding(
-            RuleId.Of(GetType()), Level.Note, client.Id, use.At,
-            $"'{use.Exercise.Title}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and readings.csv has no reading of it.",
-            "Measure the range before it is loaded, and write the reading down; then the next one can tell whether something came of it.", use.Exercise.Id.Text.Length);
+            RuleId.Of(GetType()),
+            Level.Note,
+            client.Id,
+            use.At,
+            $"'{use.Exercise.Title}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
+                + "readings.csv has no reading of it.",
+            "Measure the range before it is loaded, and write the reading down; then the next one can tell whether "
+                + "something came of it.",
+            use.Exercise.Id.Text.Length
+        );
 }

@@ -4,5 +4,6 @@ namespace Gradus.Auditing;
 
 public sealed class TermWithoutEffect : IPracticeRule
 {
-    public IEnumerable<Finding> Check(Practice practice) => DoseFaults.Of(practice, DoseFaultKind.TermWithoutEffect, RuleId.Of(GetType()));
+    public IEnumerable<Finding> Check(Practice practice) =>
+        DoseFaults.Of(practice, DoseFaultKind.TermWithoutEffect, RuleId.Of(GetType()));
 }

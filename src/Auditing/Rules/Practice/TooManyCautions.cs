@@ -11,10 +11,16 @@ public sealed class TooManyCautions : IClientRule
         from session in client.Programme.AllSessions.Index()
         where !session.Item.IsShortened
         let own = uses.Where(u => u.Session == session.Index + 1).Select(u => u.Exercise).Distinct()
-        let signs = own.SelectMany(e => practice.CautionsOf(e, client)).Distinct().Count(id => practice.Find(id)?.Kind == CautionKind.Stop)
+        let signs = own.SelectMany(e => practice.CautionsOf(e, client))
+            .Distinct()
+            .Count(id => practice.Find(id)?.Kind == CautionKind.Stop)
         where signs > Most
         select new Finding(
-            RuleId.Of(GetType()), Level.Warning, client.Id, session.Item.At,
+            RuleId.Of(GetType()),
+            Level.Warning,
+            client.Id,
+            session.Item.At,
             $"The session '{session.Item.Name}' has {signs} stop signs, and nobody keeps more than {Most} in mind.",
-            "Let its exercises share their signs, make one of those that say nearly the same, or divide the session.");
+            "Let its exercises share their signs, make one of those that say nearly the same, or divide the session."
+        );
 }

@@ -10,12 +10,14 @@ internal sealed record Trained(Motion Motion, Side? Side, Use Use, int From, int
 
     /// <summary>Everything that the programme's own sessions train.</summary>
     public static Series<Trained> Of(Client client, Series<Use> uses, DoseSettings settings) =>
-        (from use in uses
-         where use.Session <= client.Programme.Sessions.Count
-         from week in use.Weeks
-         from side in Loads.SidesOf(week, settings)
-         group week.Week by (use, side.Side) into weeks
-         select new Trained(weeks.Key.use.Exercise.Trains, weeks.Key.Side, weeks.Key.use, weeks.Min(), weeks.Max())).ToSeries();
+        (
+            from use in uses
+            where use.Session <= client.Programme.Sessions.Count
+            from week in use.Weeks
+            from side in Loads.SidesOf(week, settings)
+            group week.Week by (use, side.Side) into weeks
+            select new Trained(weeks.Key.use.Exercise.Trains, weeks.Key.Side, weeks.Key.use, weeks.Min(), weeks.Max())
+        ).ToSeries();
 
     /// <summary>"ankle dorsiflexion, left", "ankle dorsiflexion, left and right", "spine flexion".</summary>
     public static string Named(Motion motion, IEnumerable<Side?> sides)

@@ -8,12 +8,19 @@ public sealed class UnderDosedStretch : ICountingRule
     {
         var settings = practice.Card.Settings;
         return from use in uses
-               where use.Exercise.Stage == Stage.Gain && use.Session <= client.Programme.Sessions.Count && use.Weeks.Count > 0
-               let most = use.Weeks.Max(w => Loads.SidesOf(w, settings.Dose).Max(s => s.Work.StretchSeconds))
-               where most > Seconds.Zero && most < settings.StretchTarget
-               select new Finding(
-                   RuleId.Of(GetType()), Level.Note, client.Id, use.At,
-                   $"'{use.Exercise.Title}' never stretches a side longer than {most} in a session; this practice aims at {settings.StretchTarget}.",
-                   $"Give it more sets or longer holds in the later weeks. {PublishedFigures.StretchInASession.Cited}; 'stretch-target' in practice.md changes the aim.", use.Exercise.Id.Text.Length);
+            where use.Exercise.Stage == Stage.Gain && use.Session <= client.Programme.Sessions.Count && use.Weeks.Count > 0
+            let most = use.Weeks.Max(w => Loads.SidesOf(w, settings.Dose).Max(s => s.Work.StretchSeconds))
+            where most > Seconds.Zero && most < settings.StretchTarget
+            select new Finding(
+                RuleId.Of(GetType()),
+                Level.Note,
+                client.Id,
+                use.At,
+                $"'{use.Exercise.Title}' never stretches a side longer than {most} in a session; this practice aims at "
+                    + $"{settings.StretchTarget}.",
+                $"Give it more sets or longer holds in the later weeks. {PublishedFigures.StretchInASession.Cited}; "
+                    + "'stretch-target' in practice.md changes the aim.",
+                use.Exercise.Id.Text.Length
+            );
     }
 }

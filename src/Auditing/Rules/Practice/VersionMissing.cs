@@ -12,6 +12,11 @@ public sealed class VersionMissing : IClientRule
         let word = version.Version == Domain.Version.Easier ? "easier" : "harder"
         where (word == "easier" ? exercise.Easier : exercise.Harder) is null
         select new Finding(
-            RuleId.Of(GetType()), Level.Error, client.Id, version.At, $"Week {version.Week} takes the {word} version of '{exercise.Title}', which has none.",
-            $"Name one under '{word}' in {exercise.At.File}, or write a dose for that week.");
+            RuleId.Of(GetType()),
+            Level.Error,
+            client.Id,
+            version.At,
+            $"Week {version.Week} takes the {word} version of '{exercise.Title}', which has none.",
+            $"Name one under '{word}' in {exercise.At.File}, or write a dose for that week."
+        );
 }

@@ -15,7 +15,13 @@ public sealed class CalendarAgainstPlanTests
 
     private const string Title = "SUMMARY:Exercises\\, session 1";
 
-    private static readonly string[] Events = [.. Text(FinishedSite.Site).Split("BEGIN:VEVENT\r\n").Skip(1).Select(e => "BEGIN:VEVENT\r\n" + e.Split("END:VCALENDAR")[0])];
+    private static readonly string[] Events =
+    [
+        .. Text(FinishedSite.Site)
+            .Split("BEGIN:VEVENT\r\n")
+            .Skip(1)
+            .Select(e => "BEGIN:VEVENT\r\n" + e.Split("END:VCALENDAR")[0]),
+    ];
 
     public static readonly Series<PlantedFault> Faults =
     [
@@ -41,8 +47,16 @@ public sealed class CalendarAgainstPlanTests
         Plant("a session twice", Events[0], Events[0] + Events[0]),
         Plant("the last session twice", Events[^1], Events[^1] + Events[^1]),
         Plant("sessions in another order", Events[0] + Events[1], Events[1] + Events[0]),
-        Plant("a session too many", "END:VCALENDAR", "BEGIN:VEVENT\r\nDTSTART;VALUE=DATE:20270101\r\nEND:VEVENT\r\nEND:VCALENDAR"),
-        Plant("something to do beside the sessions", "END:VCALENDAR", "BEGIN:VTODO\r\nSUMMARY:Show the ankle\r\nEND:VTODO\r\nEND:VCALENDAR"),
+        Plant(
+            "a session too many",
+            "END:VCALENDAR",
+            "BEGIN:VEVENT\r\nDTSTART;VALUE=DATE:20270101\r\nEND:VEVENT\r\nEND:VCALENDAR"
+        ),
+        Plant(
+            "something to do beside the sessions",
+            "END:VCALENDAR",
+            "BEGIN:VTODO\r\nSUMMARY:Show the ankle\r\nEND:VTODO\r\nEND:VCALENDAR"
+        ),
         Plant("a calendar with a name", "VERSION:2.0", "VERSION:2.0\r\nX-WR-CALNAME:Tess and her ankle"),
         Plant("a name for calendars that is somebody's", "UID:", "UID:tess-"),
         Plant("a line torn in two", Title, "SUMMARY:Exercises\\, se\r\nssion 1"),
@@ -52,13 +66,38 @@ public sealed class CalendarAgainstPlanTests
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Plant("folded at another place", Title, "SUMMARY:Exerc\r\n ises\\, session 1") with { Rules = "" },
-        Plant("folded with a tab", Title, "SUMMARY:Exerc\r\n\tises\\, session 1") with { Rules = "" },
-        Plant("folded twice, in a name too", Title, "SUMM\r\n ARY:Exerc\r\n ises\\, session 1") with { Rules = "" },
-        Plant("names in small letters", "SUMMARY:", "summary:") with { Rules = "" },
-        Plant("beginnings in small letters", "BEGIN:VEVENT", "begin:vevent") with { Rules = "" },
-        Plant("another line end", "\r\nSUMMARY", "\nSUMMARY") with { Rules = "" },
-        Plant("another order within a session", $"UID:{FinishedSite.Plan.Dates[0].Uid}\r\n{Stamp}\r\n", $"{Stamp}\r\nUID:{FinishedSite.Plan.Dates[0].Uid}\r\n") with { Rules = "" },
+        Plant("folded at another place", Title, "SUMMARY:Exerc\r\n ises\\, session 1") with
+        {
+            Rules = "",
+        },
+        Plant("folded with a tab", Title, "SUMMARY:Exerc\r\n\tises\\, session 1") with
+        {
+            Rules = "",
+        },
+        Plant("folded twice, in a name too", Title, "SUMM\r\n ARY:Exerc\r\n ises\\, session 1") with
+        {
+            Rules = "",
+        },
+        Plant("names in small letters", "SUMMARY:", "summary:") with
+        {
+            Rules = "",
+        },
+        Plant("beginnings in small letters", "BEGIN:VEVENT", "begin:vevent") with
+        {
+            Rules = "",
+        },
+        Plant("another line end", "\r\nSUMMARY", "\nSUMMARY") with
+        {
+            Rules = "",
+        },
+        Plant(
+            "another order within a session",
+            $"UID:{FinishedSite.Plan.Dates[0].Uid}\r\n{Stamp}\r\n",
+            $"{Stamp}\r\nUID:{FinishedSite.Plan.Dates[0].Uid}\r\n"
+        ) with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -70,7 +109,11 @@ public sealed class CalendarAgainstPlanTests
     [Fact]
     public void A_site_without_its_calendar_is_not_whole()
     {
-        var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages, FinishedSite.Site.Assets.Where(a => a.Path != Plan.CalendarPath));
+        var site = new Site(
+            FinishedSite.Site.Client,
+            FinishedSite.Site.Pages,
+            FinishedSite.Site.Assets.Where(a => a.Path != Plan.CalendarPath)
+        );
         Assert.Contains(FinishedSite.Audit(site), f => f.Rule.Text == "calendar-against-plan");
     }
 
@@ -88,13 +131,27 @@ public sealed class CalendarAgainstPlanTests
         var plan = Plan.For(practice, practice.Find(new ClientId("bram"))!);
         var site = SiteRenderer.Render(plan, new Theme("little", LittlePractice.Theme.Select(Bytes)), [])!;
         Assert.Contains(said, Text(site), StringComparison.Ordinal);
-        var faulty = new Site(site.Client, site.Pages, site.Assets.Select(a => a.Path == Plan.CalendarPath ? a with { Bytes = Encoding.UTF8.GetBytes(Text(site).Replace(said, instead, StringComparison.Ordinal)) } : a));
+        var faulty = new Site(
+            site.Client,
+            site.Pages,
+            site.Assets.Select(a =>
+                a.Path == Plan.CalendarPath
+                    ? a with
+                    {
+                        Bytes = Encoding.UTF8.GetBytes(Text(site).Replace(said, instead, StringComparison.Ordinal)),
+                    }
+                    : a
+            )
+        );
         Assert.Equal(found ? ["calendar-against-plan"] : [], RuleBook.Audit(plan, faulty, []).Select(f => f.Rule.Text));
     }
 
-    private static PlantedFault Plant(string kind, string said, string instead) => new(kind, Plan.CalendarPath, said, instead, "calendar-against-plan");
+    private static PlantedFault Plant(string kind, string said, string instead) =>
+        new(kind, Plan.CalendarPath, said, instead, "calendar-against-plan");
 
-    private static string Text(Site site) => Encoding.UTF8.GetString(site.Assets.First(a => a.Path == Plan.CalendarPath).Bytes.Span);
+    private static string Text(Site site) =>
+        Encoding.UTF8.GetString(site.Assets.First(a => a.Path == Plan.CalendarPath).Bytes.Span);
 
-    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) => KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
+    private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) =>
+        KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));
 }

@@ -5,23 +5,44 @@ namespace Gradus.Tests.Auditing;
 public sealed class CautionAfterInstructionTests
 {
     private const string Page = "session-1.html";
-    private const string Sign = "<h2>Stop at once</h2>\n<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Goes with: Wall calf stretch, Calf press</p>\n";
+    private const string Sign =
+        "<h2>Stop at once</h2>\n<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Goes with: Wall calf "
+        + "stretch, Calf press</p>\n";
     private const string Before = "<section class=\"cautions\">\n" + Sign;
 
     public static readonly Series<PlantedFault> Faults =
     [
         Moved("behind the set-up of an exercise", "<p>Lean on a wall with one foot behind you.</p>"),
-        Moved("behind an instruction in prose", "<ol>\n<li>Sink forward until the calf is tight.</li>\n<li>Stay there for 30 to 45 seconds.</li>\n</ol>"),
+        Moved(
+            "behind an instruction in prose",
+            "<ol>\n<li>Sink forward until the calf is tight.</li>\n<li>Stay there for 30 to 45 seconds.</li>\n</ol>"
+        ),
         Moved("behind a step", "<ol><li>Get ready: Wall calf stretch, left leg</li></ol>"),
-        Moved("behind a dose", "<p>Weeks 1 and 2: 2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your rear leg. Rest 30 seconds between sets.</p>"),
-        Moved("behind an instruction that is only printed", "<style>@media screen { .p { display: none } }</style><p class=\"p\">Sink forward until the calf is tight.</p>") with { Rules = "caution-after-instruction policy-weak script-or-style-from-author" },
+        Moved(
+            "behind a dose",
+            "<p>Weeks 1 and 2: 2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your "
+                + "rear leg. Rest 30 seconds between sets.</p>"
+        ),
+        Moved(
+            "behind an instruction that is only printed",
+            "<style>@media screen { .p { display: none } }</style><p class=\"p\">Sink forward until the calf is tight.</p>"
+        ) with
+        {
+            Rules = "caution-after-instruction policy-weak script-or-style-from-author",
+        },
         Moved("behind an instruction for where no scripts run", "<noscript>Let go slowly.</noscript>"),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Moved("behind the titles of the exercises", "<ul><li>Wall calf stretch</li><li>Calf press</li></ul>") with { Rules = "" },
-        Moved("behind words that only begin like an instruction", "<p>Let go slowly.x</p>") with { Rules = "" },
+        Moved("behind the titles of the exercises", "<ul><li>Wall calf stretch</li><li>Calf press</li></ul>") with
+        {
+            Rules = "",
+        },
+        Moved("behind words that only begin like an instruction", "<p>Let go slowly.x</p>") with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -34,11 +55,22 @@ public sealed class CautionAfterInstructionTests
     public void A_caution_at_the_end_of_the_page_comes_too_late()
     {
         var site = FinishedSite.With(Page, Sign, "");
-        var moved = new Site(site.Client, site.Pages.Select(p => p.Path == Page ? p with { Html = p.Html.Replace("</body>", Sign + "</body>", StringComparison.Ordinal) } : p), site.Assets);
+        var moved = new Site(
+            site.Client,
+            site.Pages.Select(p =>
+                p.Path == Page ? p with { Html = p.Html.Replace("</body>", Sign + "</body>", StringComparison.Ordinal) } : p
+            ),
+            site.Assets
+        );
         var finding = Assert.Single(FinishedSite.Audit(moved));
         Assert.Equal("caution-after-instruction", finding.Rule.Text);
-        Assert.StartsWith("Here the caution 'Sharp pain' comes too late: \"Lean on a wall", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Here the caution 'Sharp pain' comes too late: \"Lean on a wall",
+            finding.Message,
+            StringComparison.Ordinal
+        );
     }
 
-    private static PlantedFault Moved(string kind, string instruction) => new(kind, Page, Before, instruction + Before, "caution-after-instruction");
+    private static PlantedFault Moved(string kind, string instruction) =>
+        new(kind, Page, Before, instruction + Before, "caution-after-instruction");
 }

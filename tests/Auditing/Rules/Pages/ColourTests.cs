@@ -28,12 +28,14 @@ public sealed class ColourTests
     [InlineData("#ff0000", 0.5, "#ff8080")]
     [InlineData("#123456", 1, "#123456")]
     [InlineData("#123456", 0, "#ffffff")]
-    public void What_shines_through_is_mixed_with_what_lies_below(string colour, double alpha, string seen) => Assert.Equal(seen, (Of(colour) with { Alpha = alpha }).Over(Of("#ffffff")).ToString());
+    public void What_shines_through_is_mixed_with_what_lies_below(string colour, double alpha, string seen) =>
+        Assert.Equal(seen, (Of(colour) with { Alpha = alpha }).Over(Of("#ffffff")).ToString());
 
     [Fact]
     public void The_default_is_nothing_at_all() => Assert.Equal(Of("#123456"), default(Colour).Over(Of("#123456")));
 
     private static Colour Of(string hex) => new(Part(hex[1..3]), Part(hex[3..5]), Part(hex[5..7]), 1);
 
-    private static double Part(string hex) => int.Parse(hex, System.Globalization.NumberStyles.HexNumber, System.Globalization.CultureInfo.InvariantCulture) / 255.0;
+    private static double Part(string hex) =>
+        int.Parse(hex, System.Globalization.NumberStyles.HexNumber, System.Globalization.CultureInfo.InvariantCulture) / 255.0;
 }

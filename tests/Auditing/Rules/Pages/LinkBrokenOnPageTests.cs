@@ -6,15 +6,51 @@ public sealed class LinkBrokenOnPageTests
 {
     public static readonly Series<PlantedFault> Faults =
     [
-        To("session-9.html"), To("#nowhere"), To("before-you-start.html#nowhere"), To("../bram/index.html"), To("/session-1.html"), To("SESSION-1.html"), To("session-1.html?week=2"),
-        To("javascript:alert(1)"), To(" JavaScript:alert(1)"), To("java\tscript:alert(1)"), To("&#106;avascript:alert(1)"), To("data:text/html,hello"), To("http://example.org/"),
-        To("file:///etc/hosts"), To("ftp://example.org/"), To("//example.org/"), To("vbscript:x"),
+        To("session-9.html"),
+        To("#nowhere"),
+        To("before-you-start.html#nowhere"),
+        To("../bram/index.html"),
+        To("/session-1.html"),
+        To("SESSION-1.html"),
+        To("session-1.html?week=2"),
+        To("javascript:alert(1)"),
+        To(" JavaScript:alert(1)"),
+        To("java\tscript:alert(1)"),
+        To("&#106;avascript:alert(1)"),
+        To("data:text/html,hello"),
+        To("http://example.org/"),
+        To("file:///etc/hosts"),
+        To("ftp://example.org/"),
+        To("//example.org/"),
+        To("vbscript:x"),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        To("session-1.html") with { Rules = "" }, To("#") with { Rules = "" }, To("https://example.org/a#b") with { Rules = "" }, To("mailto:coach@example.org") with { Rules = "" },
-        To("tel:+441632960001") with { Rules = "" }, To("look.css") with { Rules = "" },
+        To("session-1.html") with
+        {
+            Rules = "",
+        },
+        To("#") with
+        {
+            Rules = "",
+        },
+        To("https://example.org/a#b") with
+        {
+            Rules = "",
+        },
+        To("mailto:coach@example.org") with
+        {
+            Rules = "",
+        },
+        To("tel:+441632960001") with
+        {
+            Rules = "",
+        },
+        To("look.css") with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -23,5 +59,6 @@ public sealed class LinkBrokenOnPageTests
     [MemberData(nameof(All))]
     public void It_is_found_wherever_it_leads(PlantedFault fault) => fault.MustBeFound();
 
-    private static PlantedFault To(string address) => new($"a link to '{address}'", "index.html", "href=\"session-1.html\"", $"href=\"{address}\"", "link-broken-on-page");
+    private static PlantedFault To(string address) =>
+        new($"a link to '{address}'", "index.html", "href=\"session-1.html\"", $"href=\"{address}\"", "link-broken-on-page");
 }

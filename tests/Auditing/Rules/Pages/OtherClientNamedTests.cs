@@ -6,19 +6,47 @@ public sealed class OtherClientNamedTests
 {
     public static readonly Series<PlantedFault> Faults =
     [
-        Body("a name in the text", "<p>as Bram Ullyett does</p>"), Body("in other cases", "<p>BRAM ullyett</p>"), Body("over two lines", "<p>Bram\n   Ullyett</p>"),
-        Body("over two elements", "<p>Bram <b>Ullyett</b></p>"), Body("with a break between", "<p>Bram<br>Ullyett</p>"), Body("in an attribute", "<p title=\"Bram Ullyett\">x</p>"),
-        Body("in a comment", "<!-- Bram Ullyett -->"), Body("in hidden text", "<p hidden>Bram Ullyett</p>"), Body("in a template", "<template>Bram Ullyett</template>"),
-        Body("in a script", "<script>var a = 'Bram Ullyett'</script>") with { Rules = "other-client-named policy-weak script-or-style-from-author" }, Body("with a hard blank", "<p>Bram&nbsp;Ullyett</p>"), Body("letters as numbers", "<p>Bra&#109; &#x55;llyett</p>"),
-        Body("as numbers in a comment", "<!-- &#66;ram Ullyett -->"), Body("with soft hyphens", "<p>Bram Ully&shy;ett</p>"), Body("with a mark nobody sees", "<p>Bram Ully\u200bett</p>"),
-        Body("in an address", "<a href=\"https://example.org/?n=Bram%20Ullyett\">x</a>"), new("in the title of the page", "index.html", "<title>", "<title>Bram Ullyett ", "other-client-named"),
+        Body("a name in the text", "<p>as Bram Ullyett does</p>"),
+        Body("in other cases", "<p>BRAM ullyett</p>"),
+        Body("over two lines", "<p>Bram\n   Ullyett</p>"),
+        Body("over two elements", "<p>Bram <b>Ullyett</b></p>"),
+        Body("with a break between", "<p>Bram<br>Ullyett</p>"),
+        Body("in an attribute", "<p title=\"Bram Ullyett\">x</p>"),
+        Body("in a comment", "<!-- Bram Ullyett -->"),
+        Body("in hidden text", "<p hidden>Bram Ullyett</p>"),
+        Body("in a template", "<template>Bram Ullyett</template>"),
+        Body("in a script", "<script>var a = 'Bram Ullyett'</script>") with
+        {
+            Rules = "other-client-named policy-weak script-or-style-from-author",
+        },
+        Body("with a hard blank", "<p>Bram&nbsp;Ullyett</p>"),
+        Body("letters as numbers", "<p>Bra&#109; &#x55;llyett</p>"),
+        Body("as numbers in a comment", "<!-- &#66;ram Ullyett -->"),
+        Body("with soft hyphens", "<p>Bram Ully&shy;ett</p>"),
+        Body("with a mark nobody sees", "<p>Bram Ully\u200bett</p>"),
+        Body("in an address", "<a href=\"https://example.org/?n=Bram%20Ullyett\">x</a>"),
+        new("in the title of the page", "index.html", "<title>", "<title>Bram Ullyett ", "other-client-named"),
         new("in a style file", "look.css", "body {", "/* Bram Ullyett */ body {", "other-client-named"),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Body("the first name alone", "<p>Bram</p>") with { Rules = "" }, Body("the two names apart", "<p>Bram</p><p>Ullyett</p>") with { Rules = "" },
-        Body("the client's own name", "<p>Tess Harrowby</p>") with { Rules = "" }, Body("the coach", "<p>Ottoline Marsh</p>") with { Rules = "" },
+        Body("the first name alone", "<p>Bram</p>") with
+        {
+            Rules = "",
+        },
+        Body("the two names apart", "<p>Bram</p><p>Ullyett</p>") with
+        {
+            Rules = "",
+        },
+        Body("the client's own name", "<p>Tess Harrowby</p>") with
+        {
+            Rules = "",
+        },
+        Body("the coach", "<p>Ottoline Marsh</p>") with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -34,9 +62,14 @@ public sealed class OtherClientNamedTests
     [InlineData("BramUllyett.ics")]
     public void It_is_found_in_the_name_of_a_file(string path)
     {
-        var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages, FinishedSite.Site.Assets.Append(new(path, Array.Empty<byte>())));
+        var site = new Site(
+            FinishedSite.Site.Client,
+            FinishedSite.Site.Pages,
+            FinishedSite.Site.Assets.Append(new(path, Array.Empty<byte>()))
+        );
         Assert.Equal(("other-client-named", path), Assert.Single(FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File))));
     }
 
-    private static PlantedFault Body(string kind, string html) => new($"{kind}: {html}", "index.html", "</body>", html + "</body>", "other-client-named");
+    private static PlantedFault Body(string kind, string html) =>
+        new($"{kind}: {html}", "index.html", "</body>", html + "</body>", "other-client-named");
 }

@@ -8,19 +8,52 @@ public sealed class PageWithoutCautionsTests
 
     public static readonly Series<PlantedFault> Faults =
     [
-        Missing("before-you-start.html", "Wall calf stretch, Calf press"), Missing("session-1.html", "Wall calf stretch, Calf press"),
-        Missing("exercise-calf-press.html", "Calf press"), Missing("exercise-wall-calf-stretch.html", "Wall calf stretch"),
-        new("the note missing on before-you-start", "before-you-start.html", "<h3>Wall calf stretch</h3>", "", "page-without-cautions"),
+        Missing("before-you-start.html", "Wall calf stretch, Calf press"),
+        Missing("session-1.html", "Wall calf stretch, Calf press"),
+        Missing("exercise-calf-press.html", "Calf press"),
+        Missing("exercise-wall-calf-stretch.html", "Wall calf stretch"),
+        new(
+            "the note missing on before-you-start",
+            "before-you-start.html",
+            "<h3>Wall calf stretch</h3>",
+            "",
+            "page-without-cautions"
+        ),
         new("the note missing on a session's page", "session-1.html", "<h3>Wall calf stretch</h3>", "", "page-without-cautions"),
-        new("the note missing on an exercise's page", "exercise-calf-press.html", "<h3>Calf press</h3>", "", "page-without-cautions"),
+        new(
+            "the note missing on an exercise's page",
+            "exercise-calf-press.html",
+            "<h3>Calf press</h3>",
+            "",
+            "page-without-cautions"
+        ),
         new("an instruction on the first page", "index.html", "<h1>", "<p>Let go slowly.</p><h1>", "page-without-cautions"),
         new("a step on the first page", "index.html", "<h1>", Press + "<h1>", "page-without-cautions"),
-        new("an instruction hidden on the first page", "index.html", "<h1>", "<p hidden>Let go slowly.</p><h1>", "page-without-cautions"),
-        new("an instruction of another exercise on an exercise's page", "exercise-calf-press.html", "<h1>", "<p>Sink forward until the calf is tight.</p><h1>", "caution-after-instruction caution-altered page-without-cautions"),
-        new("a page emptied", "exercise-calf-press.html", "<body>", "<body><template>", "good-until-missing heading-skipped page-without-cautions plan-words-altered times-do-not-add-up week-missing"),
+        new(
+            "an instruction hidden on the first page",
+            "index.html",
+            "<h1>",
+            "<p hidden>Let go slowly.</p><h1>",
+            "page-without-cautions"
+        ),
+        new(
+            "an instruction of another exercise on an exercise's page",
+            "exercise-calf-press.html",
+            "<h1>",
+            "<p>Sink forward until the calf is tight.</p><h1>",
+            "caution-after-instruction caution-altered page-without-cautions"
+        ),
+        new(
+            "a page emptied",
+            "exercise-calf-press.html",
+            "<body>",
+            "<body><template>",
+            "good-until-missing heading-skipped page-without-cautions plan-words-altered times-do-not-add-up week-missing"
+        ),
     ];
 
-    public static TheoryData<PlantedFault> All => new(Faults.Append(new("an exercise named on the first page", "index.html", "<h1>", "<p>Calf press</p><h1>", "")));
+    public static TheoryData<PlantedFault> All =>
+        new(Faults.Append(new("an exercise named on the first page", "index.html", "<h1>", "<p>Calf press</p><h1>", "")));
 
     [Theory]
     [MemberData(nameof(All))]
@@ -32,7 +65,11 @@ public sealed class PageWithoutCautionsTests
     [InlineData("exercise-calf-press.html")]
     public void A_page_that_is_not_there_is_missed(string path)
     {
-        var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages.Where(p => p.Path != path), FinishedSite.Site.Assets);
+        var site = new Site(
+            FinishedSite.Site.Client,
+            FinishedSite.Site.Pages.Where(p => p.Path != path),
+            FinishedSite.Site.Assets
+        );
         Assert.Contains(FinishedSite.Audit(site), f => f.Rule.Text == "page-without-cautions" && f.At.File == path);
     }
 
@@ -40,10 +77,19 @@ public sealed class PageWithoutCautionsTests
     public void A_page_that_a_theme_brings_along_must_carry_them_too()
     {
         var bytes = System.Text.Encoding.UTF8.GetBytes($"<html lang=\"en\"><title>x</title><h1>x</h1><ul>{Press}</ul>");
-        var site = new Site(FinishedSite.Site.Client, FinishedSite.Site.Pages, FinishedSite.Site.Assets.Append(new("more/quick.htm", bytes)));
+        var site = new Site(
+            FinishedSite.Site.Client,
+            FinishedSite.Site.Pages,
+            FinishedSite.Site.Assets.Append(new("more/quick.htm", bytes))
+        );
         Assert.Equal(
-            Enumerable.Repeat(("page-without-cautions", "more/quick.htm"), 4).Prepend(("page-unplanned", "more/quick.htm")).Append(("policy-weak", "more/quick.htm")).Prepend(("good-until-missing", "more/quick.htm")),
-            FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File)).Order());
+            Enumerable
+                .Repeat(("page-without-cautions", "more/quick.htm"), 4)
+                .Prepend(("page-unplanned", "more/quick.htm"))
+                .Append(("policy-weak", "more/quick.htm"))
+                .Prepend(("good-until-missing", "more/quick.htm")),
+            FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File)).Order()
+        );
     }
 
     private static PlantedFault Missing(string path, string exercises)

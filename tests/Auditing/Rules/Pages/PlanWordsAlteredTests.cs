@@ -11,7 +11,8 @@ public sealed class PlanWordsAlteredTests
     private const string Days = "<p>Ankles: Monday and Thursday, <time datetime=\"PT150S\">";
     private const string First = "<h2>Week 1, from Monday 7 December 2026</h2>";
     private const string Second = "<h2>Week 2, from Monday 14 December 2026</h2>";
-    private const string Between = "\n" + Days + "2 minutes 30 seconds</time></p>\n<p><time datetime=\"PT300S\">5 minutes</time></p>\n";
+    private const string Between =
+        "\n" + Days + "2 minutes 30 seconds</time></p>\n<p><time datetime=\"PT300S\">5 minutes</time></p>\n";
     private const string Held30 = "2 sets: hold 30 seconds. On left leg, your rear leg. Rest 20 seconds between sets.";
     private const string Held45 = "2 sets: hold 45 seconds. On left leg, your rear leg. Rest 20 seconds between sets.";
 
@@ -24,31 +25,62 @@ public sealed class PlanWordsAlteredTests
         Plant("a change hidden", Stretch, Change, Change.Replace("<p>", "<p hidden>", StringComparison.Ordinal)),
         Plant("a change of which a part is hidden", Stretch, Change, "<p>hold <span hidden>15 seconds</span> longer</p>"),
         Plant("a change that stands only as a comment", Stretch, Change, "<!-- hold 15 seconds longer -->"),
-        Plant("a change before its week and not behind it", Stretch, "<p>Week 2: " + Held45 + "</p>\n" + Change, Change + "<p>Week 2: " + Held45 + "</p>"),
+        Plant(
+            "a change before its week and not behind it",
+            Stretch,
+            "<p>Week 2: " + Held45 + "</p>\n" + Change,
+            Change + "<p>Week 2: " + Held45 + "</p>"
+        ),
         Plant("another time in the words of a dose", Stretch, "hold 30 seconds. On left", "hold 40 seconds. On left"),
         Plant("the dose of the second week in the first", Stretch, Held30, Held45),
         Plant("more sets in words", Press, "2 sets: press", "3 sets: press"),
         Plant("another effort in words", Press, "at 50 per cent of", "at 80 per cent of"),
         Plant("no rest in words", Press, " Rest 30 seconds between sets.", ""),
-        Plant("the words of a dose removed", Press, "2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your rear leg. Rest 30 seconds between sets.", "see the session"),
+        Plant(
+            "the words of a dose removed",
+            Press,
+            "2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your rear leg. Rest 30 "
+                + "seconds between sets.",
+            "see the session"
+        ),
         Plant("the beginning not said", Press, "<p>This is where it begins</p>", ""),
         Plant("a week without its first day", Weeks, Second, "<h2>Week 2</h2>"),
         Plant("another date of a week", Weeks, Second, Second.Replace("14", "15", StringComparison.Ordinal)),
         Plant("the headings of two weeks swapped", Weeks, First + Between + Second, Second + Between + First),
-        Plant("a session missing in a week", Weeks, Days + "2 minutes 30 seconds</time></p>", "") with { Rules = "plan-words-altered times-do-not-add-up" },
+        Plant("a session missing in a week", Weeks, Days + "2 minutes 30 seconds</time></p>", "") with
+        {
+            Rules = "plan-words-altered times-do-not-add-up",
+        },
         Plant("one of two days missing", Weeks, Days, Days.Replace("Monday and Thursday", "Monday", StringComparison.Ordinal)),
         Plant("another day", Weeks, Days, Days.Replace("Thursday", "Friday", StringComparison.Ordinal)),
         Plant("another name of a session", Weeks, Days, Days.Replace("Ankles", "Hips", StringComparison.Ordinal)),
-        Plant("the days of a session hidden", Weeks, Days, Days.Replace("Monday and Thursday", "<span hidden>Monday and Thursday</span>", StringComparison.Ordinal)),
+        Plant(
+            "the days of a session hidden",
+            Weeks,
+            Days,
+            Days.Replace("Monday and Thursday", "<span hidden>Monday and Thursday</span>", StringComparison.Ordinal)
+        ),
         Plant("a session under the heading of the week after", Weeks, First + Between + Second, First + Second + Between),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Plant("a change in an element of its own", Stretch, Change, "<div><em>hold 15 seconds</em> longer</div>") with { Rules = "" },
-        Plant("a change in a line with other words", Stretch, Change, "<p>New this week: hold 15 seconds longer.</p>") with { Rules = "" },
-        Plant("a line break inside a change", Stretch, Change, "<p>hold 15\n  seconds longer</p>") with { Rules = "" },
-        Plant("words between the sessions and the next week", Weeks, Second, "<p>Then it goes on.</p>" + Second) with { Rules = "" },
+        Plant("a change in an element of its own", Stretch, Change, "<div><em>hold 15 seconds</em> longer</div>") with
+        {
+            Rules = "",
+        },
+        Plant("a change in a line with other words", Stretch, Change, "<p>New this week: hold 15 seconds longer.</p>") with
+        {
+            Rules = "",
+        },
+        Plant("a line break inside a change", Stretch, Change, "<p>hold 15\n  seconds longer</p>") with
+        {
+            Rules = "",
+        },
+        Plant("words between the sessions and the next week", Weeks, Second, "<p>Then it goes on.</p>" + Second) with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -57,5 +89,6 @@ public sealed class PlanWordsAlteredTests
     [MemberData(nameof(All))]
     public void It_is_found_in_the_words_of_doses_and_weeks(PlantedFault fault) => fault.MustBeFound();
 
-    private static PlantedFault Plant(string kind, string path, string said, string instead) => new(kind, path, said, instead, "plan-words-altered");
+    private static PlantedFault Plant(string kind, string path, string said, string instead) =>
+        new(kind, path, said, instead, "plan-words-altered");
 }

@@ -5,33 +5,79 @@ namespace Gradus.Tests.Auditing;
 public sealed class StanceMissingTests
 {
     private const string Question = "<p>Which hand holds the weapon? Your answer: the right.</p>";
-    private const string Means = "<p>So your weapon arm is your RIGHT arm, your front leg is your RIGHT leg and your rear leg is your LEFT leg.</p>";
+    private const string Means =
+        "<p>So your weapon arm is your RIGHT arm, your front leg is your RIGHT leg and your rear leg is your LEFT leg.</p>";
     private const string Check = "<p>If any of this is wrong, do not start: ask your coach first.</p>";
     private const string All = Question + "\n" + Means + "\n" + Check;
     private const string Both = "side-named-wrong stance-missing";
 
     public static readonly Series<PlantedFault> Faults =
     [
-        Plant("the question with its answer removed", Question, ""), Plant("what follows removed", Means, ""), Plant("what to do if it is wrong removed", Check, ""),
-        Plant("all of it removed", All, ""), Plant("the answer removed", " Your answer: the right.", ""), Plant("the question removed", "Which hand holds the weapon? ", ""),
-        Plant("the answer turned round", "the right.", "the left."), Plant("a left turned into a right", "is your LEFT leg", "is your RIGHT leg") with { Rules = Both },
-        Plant("a right turned into a left", "weapon arm is your RIGHT arm", "weapon arm is your LEFT arm") with { Rules = Both },
-        Plant("all sides turned round", Means, Mirrored(Means)) with { Rules = Both },
-        Plant("a side in small letters", "is your LEFT leg", "is your left leg"), Plant("a role left out", ", your front leg is your RIGHT leg", ""),
-        Plant("two roles exchanged", "your front leg is your RIGHT leg and your rear leg is your LEFT leg", "your rear leg is your RIGHT leg and your front leg is your LEFT leg") with { Rules = Both },
-        Plant("all of it hidden", All, $"<div hidden>{All}</div>"), Plant("a word of it hidden", "do not start", "do <span hidden>not</span> start"),
-        Plant("all of it only as a comment", All, $"<!-- {All} -->"), Plant("a denial before it in the same line", "<p>So your", "<p>It is not so: So your"),
-        Plant("a word more", "ask your coach first.", "ask your coach first. Or after."), Plant("other words between", Means, "<p>Never mind what stands here.</p>" + Means),
-        Plant("another order", Question + "\n" + Means, Means + "\n" + Question), Plant("a link to a session before it", Question, "<p><a href=\"session-1.html\">Begin</a></p>" + Question),
-        Plant("a link to an exercise between", Check, "<p><a href=\"exercise-calf-press.html#top\"></a></p>" + Check) with { Rules = "label-missing link-broken-on-page stance-missing" },
+        Plant("the question with its answer removed", Question, ""),
+        Plant("what follows removed", Means, ""),
+        Plant("what to do if it is wrong removed", Check, ""),
+        Plant("all of it removed", All, ""),
+        Plant("the answer removed", " Your answer: the right.", ""),
+        Plant("the question removed", "Which hand holds the weapon? ", ""),
+        Plant("the answer turned round", "the right.", "the left."),
+        Plant("a left turned into a right", "is your LEFT leg", "is your RIGHT leg") with
+        {
+            Rules = Both,
+        },
+        Plant("a right turned into a left", "weapon arm is your RIGHT arm", "weapon arm is your LEFT arm") with
+        {
+            Rules = Both,
+        },
+        Plant("all sides turned round", Means, Mirrored(Means)) with
+        {
+            Rules = Both,
+        },
+        Plant("a side in small letters", "is your LEFT leg", "is your left leg"),
+        Plant("a role left out", ", your front leg is your RIGHT leg", ""),
+        Plant(
+            "two roles exchanged",
+            "your front leg is your RIGHT leg and your rear leg is your LEFT leg",
+            "your rear leg is your RIGHT leg and your front leg is your LEFT leg"
+        ) with
+        {
+            Rules = Both,
+        },
+        Plant("all of it hidden", All, $"<div hidden>{All}</div>"),
+        Plant("a word of it hidden", "do not start", "do <span hidden>not</span> start"),
+        Plant("all of it only as a comment", All, $"<!-- {All} -->"),
+        Plant("a denial before it in the same line", "<p>So your", "<p>It is not so: So your"),
+        Plant("a word more", "ask your coach first.", "ask your coach first. Or after."),
+        Plant("other words between", Means, "<p>Never mind what stands here.</p>" + Means),
+        Plant("another order", Question + "\n" + Means, Means + "\n" + Question),
+        Plant("a link to a session before it", Question, "<p><a href=\"session-1.html\">Begin</a></p>" + Question),
+        Plant("a link to an exercise between", Check, "<p><a href=\"exercise-calf-press.html#top\"></a></p>" + Check) with
+        {
+            Rules = "label-missing link-broken-on-page stance-missing",
+        },
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Plant("all of it in one paragraph", All, All.Replace("</p>\n<p>", " ", StringComparison.Ordinal)) with { Rules = "" },
-        Plant("the question in a paragraph of its own", " Your answer", "</p><p>Your answer") with { Rules = "" },
-        Plant("the side in an element of its own", "is your LEFT leg", "is your <strong>LEFT</strong> leg") with { Rules = "" },
-        Plant("a link to before-you-start before it", Question, "<p><a href=\"before-you-start.html\">First read this</a></p>" + Question) with { Rules = "" },
+        Plant("all of it in one paragraph", All, All.Replace("</p>\n<p>", " ", StringComparison.Ordinal)) with
+        {
+            Rules = "",
+        },
+        Plant("the question in a paragraph of its own", " Your answer", "</p><p>Your answer") with
+        {
+            Rules = "",
+        },
+        Plant("the side in an element of its own", "is your LEFT leg", "is your <strong>LEFT</strong> leg") with
+        {
+            Rules = "",
+        },
+        Plant(
+            "a link to before-you-start before it",
+            Question,
+            "<p><a href=\"before-you-start.html\">First read this</a></p>" + Question
+        ) with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> Everything => new(Faults.Concat(Fine));
@@ -40,7 +86,11 @@ public sealed class StanceMissingTests
     [MemberData(nameof(Everything))]
     public void It_is_found_on_page_one(PlantedFault fault) => fault.MustBeFound();
 
-    private static string Mirrored(string text) => text.Replace("LEFT", "?", StringComparison.Ordinal).Replace("RIGHT", "LEFT", StringComparison.Ordinal).Replace("?", "RIGHT", StringComparison.Ordinal);
+    private static string Mirrored(string text) =>
+        text.Replace("LEFT", "?", StringComparison.Ordinal)
+            .Replace("RIGHT", "LEFT", StringComparison.Ordinal)
+            .Replace("?", "RIGHT", StringComparison.Ordinal);
 
-    private static PlantedFault Plant(string kind, string said, string instead) => new(kind, "index.html", said, instead, "stance-missing");
+    private static PlantedFault Plant(string kind, string said, string instead) =>
+        new(kind, "index.html", said, instead, "stance-missing");
 }

@@ -16,11 +16,34 @@ public sealed class StepAlteredTests
         Plant("another set", Hold.Replace("set 2 of 2", "set 1 of 2", StringComparison.Ordinal)),
         Plant("a word more", Hold.Replace("<li>", "<li>Please ", StringComparison.Ordinal)),
         new("the effort changed", Page, "set 2 of 2, at 50 per cent", "set 2 of 2, at 80 per cent", "step-altered"),
-        new("two steps of the same time swapped", Page, "Press: Calf press, left leg set 1 of 2", "Press: Calf press, left leg set 2 of 2", "step-altered"),
-        new("a list inside a step", Page, "left leg set 2 of 2 <time datetime=\"PT45S\">", "left leg set 2 of 2 <ul><li>Breathe</li></ul> <time datetime=\"PT45S\">", "step-altered"),
+        new(
+            "two steps of the same time swapped",
+            Page,
+            "Press: Calf press, left leg set 1 of 2",
+            "Press: Calf press, left leg set 2 of 2",
+            "step-altered"
+        ),
+        new(
+            "a list inside a step",
+            Page,
+            "left leg set 2 of 2 <time datetime=\"PT45S\">",
+            "left leg set 2 of 2 <ul><li>Breathe</li></ul> <time datetime=\"PT45S\">",
+            "step-altered"
+        ),
     ];
 
-    public static TheoryData<PlantedFault> All => new(Faults.Append(Plant("words in elements of their own", Hold.Replace("left leg", "<b>left</b> <i>leg</i>", StringComparison.Ordinal)) with { Rules = "" }));
+    public static TheoryData<PlantedFault> All =>
+        new(
+            Faults.Append(
+                Plant(
+                    "words in elements of their own",
+                    Hold.Replace("left leg", "<b>left</b> <i>leg</i>", StringComparison.Ordinal)
+                ) with
+                {
+                    Rules = "",
+                }
+            )
+        );
 
     [Theory]
     [MemberData(nameof(All))]

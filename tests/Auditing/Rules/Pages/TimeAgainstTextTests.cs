@@ -17,7 +17,8 @@ public sealed class TimeAgainstTextTests
         Planted("a span with a sign", "<time datetime=\"PT-5S\">5 seconds</time>"),
     ];
 
-    public static TheoryData<PlantedFault> All => new(Faults.Append(Planted("the day in words alone", "Monday 7 December 2026") with { Rules = "" }));
+    public static TheoryData<PlantedFault> All =>
+        new(Faults.Append(Planted("the day in words alone", "Monday 7 December 2026") with { Rules = "" }));
 
     [Theory]
     [MemberData(nameof(All))]

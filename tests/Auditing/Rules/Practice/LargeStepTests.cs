@@ -5,7 +5,8 @@ namespace Gradus.Tests.Auditing;
 
 public sealed class LargeStepTests
 {
-    /// <summary>Every second day is four days in one week and three in the next: 4 after 3 would be a third more, and is none. Sets from 2 to 3 are 50 per cent; a lighter week is left out of account.</summary>
+    /// <summary>Every second day is four days in one week and three in the next: 4 after 3 would be a third more, and is none.
+    /// Sets from 2 to 3 are 50 per cent; a lighter week is left out of account.</summary>
     [Theory]
     [InlineData("every 2 days", "1: 2 x hold 30 s", "[]", "")]
     [InlineData("[Mon]", "1: 2 x hold 30 s, 2: 3 x hold 30 s", "[]", "2: from 60 to 90, 50")]
@@ -17,9 +18,16 @@ public sealed class LargeStepTests
     [InlineData("before play", "1: 2 x hold 30 s, 2: 3 x hold 30 s", "[]", "")]
     public void Only_growth_beyond_the_limit_is_noted(string days, string byWeek, string lighter, string said)
     {
-        var practice = Club.Empty.Exercise("sway", "1-4 x hold 10-90 s, on left").Member("ansel", [$"- use: sway\n  by-week: {{ {byWeek} }}"], 4, lighter: lighter)
-            .Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}").Read();
-        var found = RuleBook.Check(practice, new DateOnly(2027, 1, 4)).Where(f => f.Rule.Text == "large-step").Select(f => f.Message).ToArray();
+        var practice = Club
+            .Empty.Exercise("sway", "1-4 x hold 10-90 s, on left")
+            .Member("ansel", [$"- use: sway\n  by-week: {{ {byWeek} }}"], 4, lighter: lighter)
+            .Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}")
+            .Read();
+        var found = RuleBook
+            .Check(practice, new DateOnly(2027, 1, 4))
+            .Where(f => f.Rule.Text == "large-step")
+            .Select(f => f.Message)
+            .ToArray();
         Assert.Equal(said.Length == 0 ? 0 : 1, found.Length);
         if (said.Length > 0)
         {
