@@ -1,5 +1,7 @@
 using System.Reflection;
 using Gradus.Domain;
+using Gradus.Planning;
+using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 

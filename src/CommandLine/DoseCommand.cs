@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Gradus.Domain;
+using Gradus.Reading;
 
 namespace Gradus.CommandLine;
 

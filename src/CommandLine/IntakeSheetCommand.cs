@@ -1,8 +1,10 @@
 using System.CommandLine;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
+using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
@@ -48,12 +50,12 @@ internal static class IntakeSheetCommand
                 $"an error stands in the way of the sheet; 'gradus audit {folder}' says more."
             );
         var language = practice.Card.Language;
-        if (practice.Words.In(language) is null)
+        if (practice.Words.In(language) is not { } words)
             throw new IOException(
                 $"There are no words for a sheet in '{language}', the language of practice.md. 'gradus new words "
                     + $"{language}' writes words/{language}.yaml to fill in."
             );
-        var sheet = IntakeSheet.Of(practice);
+        var sheet = IntakeSheet.Of(practice.Card, words, Screening.Asked(practice));
         var broken = new Findings();
         if (IntakeSheetRenderer.Render(sheet, theme, broken) is not { } page)
             return InTheWay(broken, "the theme stands in the way of the sheet.");

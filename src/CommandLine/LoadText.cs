@@ -1,5 +1,7 @@
 using System.Globalization;
 using Gradus.Domain;
+using Gradus.Planning;
+using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 

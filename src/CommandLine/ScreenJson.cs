@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 

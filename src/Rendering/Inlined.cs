@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 

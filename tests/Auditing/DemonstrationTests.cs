@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.RegularExpressions;
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;

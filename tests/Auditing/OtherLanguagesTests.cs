@@ -1,6 +1,7 @@
 using System.Text;
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;

@@ -1,6 +1,7 @@
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 

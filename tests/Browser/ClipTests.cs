@@ -1,6 +1,8 @@
 using Deque.AxeCore.Playwright;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Media;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;

@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Planning;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;

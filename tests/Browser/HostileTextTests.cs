@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Planning;
 using Gradus.Rendering;
 using Gradus.Tests.House;
 using Gradus.Tests.Rendering;

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
-using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Tests.Browser;
 

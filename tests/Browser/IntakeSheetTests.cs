@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Tests.Planning;
 using Gradus.Tests.Rendering;
 using Microsoft.Playwright;
 
@@ -114,7 +114,7 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [Fact]
     public async Task Hostile_texts_are_read_and_do_nothing()
     {
-        await using var sheet = await Sheet.Open(content.Browser, asked: IntakeSheet.Of(HostilePractice.Hostile.Read().Practice));
+        await using var sheet = await Sheet.Open(content.Browser, asked: AskedSheet.Of(HostilePractice.Hostile.Read().Practice));
         Assert.Contains(
             HostilePractice.Shown("question").InHeader[..60],
             await sheet.Question("calf-strain").InnerTextAsync(),

@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Tests.House;
 using Microsoft.Playwright;
 

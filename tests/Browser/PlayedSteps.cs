@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Tests.House;
 
 namespace Gradus.Tests.Browser;

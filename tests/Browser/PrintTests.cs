@@ -1,9 +1,9 @@
 using System.Diagnostics;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
-using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
@@ -89,7 +89,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
         var lengths = page.Locator(".lengths li");
         Assert.True(await lengths.CountAsync() > 3);
         Assert.Equal(1, await page.Locator(".lengths li:visible").CountAsync());
-        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
         Assert.Equal(await lengths.CountAsync(), await page.Locator(".lengths li:visible").CountAsync());
         Assert.False(await page.Locator("nav").First.IsVisibleAsync());
         Assert.Equal(0, await page.Locator("button:visible").CountAsync());

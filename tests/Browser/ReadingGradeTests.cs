@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Tests.House;

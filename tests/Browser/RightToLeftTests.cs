@@ -2,9 +2,11 @@ using System.Text;
 using System.Text.Json;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
+using Gradus.Tests.Planning;
 using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Browser;
@@ -66,7 +68,7 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         var page = Path.Combine(folder, "sheet.html");
         await File.WriteAllTextAsync(
             page,
-            IntakeSheetRenderer.Render(IntakeSheet.Of(practice), ThemeFolder.Plain(), []),
+            IntakeSheetRenderer.Render(AskedSheet.Of(practice), ThemeFolder.Plain(), []),
             TestContext.Current.CancellationToken
         );
         MustReadFromTheRight(page, await LookAt(page, width));
@@ -77,7 +79,7 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
     {
         var practice = ReadPractice("language: he\n", "practice.md");
         var page = Path.Combine(folder, "sheet.html");
-        var html = IntakeSheetRenderer.Render(IntakeSheet.Of(practice), ThemeFolder.Plain(), []) ?? "";
+        var html = IntakeSheetRenderer.Render(AskedSheet.Of(practice), ThemeFolder.Plain(), []) ?? "";
         Assert.Contains(" dir=\"rtl\"", html, StringComparison.Ordinal);
         await File.WriteAllTextAsync(
             page,

@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
+using Gradus.Tests.Planning;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
@@ -14,7 +16,7 @@ internal sealed class Sheet : IAsyncDisposable
 {
     public static readonly Practice Practice = ReadPractice(SourceFolder.Open(Repository.Path("content")));
 
-    public static readonly IntakeSheet Asked = IntakeSheet.Of(Practice);
+    public static readonly IntakeSheet Asked = AskedSheet.Of(Practice);
 
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-sheet-").FullName;
     private readonly List<string> troubles = [];

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Gradus.Domain;
+using Gradus.Reading;
 using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;

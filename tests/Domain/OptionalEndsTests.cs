@@ -1,5 +1,5 @@
 using AngleSharp.Html.Parser;
-using Gradus.Domain;
+using Gradus.Rendering;
 
 namespace Gradus.Tests.Domain;
 

@@ -14,11 +14,24 @@ public sealed class WallTests
     private static readonly Dictionary<string, string[]> Rooms = new(StringComparer.Ordinal)
     {
         ["Domain"] = [],
-        ["Reading"] = ["Domain", "Markdig", "NodaTime", "Sep", "YamlDotNet"],
-        ["Rendering"] = ["Domain", "Scriban.Signed"],
-        ["Auditing"] = ["AngleSharp", "AngleSharp.Css", "Domain"],
-        ["HandingOver"] = ["Domain"],
-        ["CommandLine"] = ["Auditing", "Domain", "HandingOver", "Reading", "Rendering", "System.CommandLine"],
+        ["Media"] = ["Domain", "System.IO.Hashing"],
+        ["Reading"] = ["Domain", "Markdig", "Media", "NodaTime", "Sep", "YamlDotNet"],
+        ["Training"] = ["Domain", "NodaTime"],
+        ["Planning"] = ["Domain", "Training"],
+        ["Rendering"] = ["Domain", "Planning", "Scriban.Signed"],
+        ["Auditing"] = ["AngleSharp", "AngleSharp.Css", "Domain", "Media", "Planning", "Training"],
+        ["HandingOver"] = ["Domain", "Planning", "System.IO.Hashing"],
+        ["CommandLine"] =
+        [
+            "Auditing",
+            "Domain",
+            "HandingOver",
+            "Planning",
+            "Reading",
+            "Rendering",
+            "System.CommandLine",
+            "Training",
+        ],
     };
 
     [Fact]

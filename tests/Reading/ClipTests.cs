@@ -1,6 +1,9 @@
 using Gradus.Domain;
+using Gradus.Media;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Reading;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 
 namespace Gradus.Tests.Reading;
@@ -70,7 +71,7 @@ internal sealed class LittlePractice
     public Plan Plan(string client)
     {
         var practice = Read();
-        return Gradus.Domain.Plan.For(
+        return Gradus.Planning.Plan.For(
             practice,
             practice.Find(new ClientId(client)) ?? throw new ArgumentException($"No client '{client}'.", nameof(client))
         );

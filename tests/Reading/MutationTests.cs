@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 

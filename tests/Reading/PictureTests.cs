@@ -1,4 +1,6 @@
 using Gradus.Domain;
+using Gradus.Media;
+using Gradus.Planning;
 
 namespace Gradus.Tests.Reading;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Rendering;
 using Gradus.Tests.Domain;
 using Gradus.Tests.Reading;

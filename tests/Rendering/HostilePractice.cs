@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 

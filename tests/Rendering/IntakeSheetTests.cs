@@ -6,7 +6,9 @@ using Gradus.Domain;
 using Gradus.Rendering;
 using Gradus.Tests.Domain;
 using Gradus.Tests.House;
+using Gradus.Tests.Planning;
 using Gradus.Tests.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Rendering;
 
@@ -124,7 +126,7 @@ public sealed class IntakeSheetTests
     public void A_theme_without_the_template_is_told_so()
     {
         var findings = new Findings();
-        Assert.Null(IntakeSheetRenderer.Render(IntakeSheet.Of(Club.Empty.Read()), new("mine", []), findings));
+        Assert.Null(IntakeSheetRenderer.Render(AskedSheet.Of(Club.Empty.Read()), new("mine", []), findings));
         var finding = Assert.Single(findings);
         Assert.Equal(
             ("intake-sheet.html", "The theme 'mine' cannot be filled: There is no template 'intake-sheet.html'."),
@@ -141,7 +143,7 @@ public sealed class IntakeSheetTests
         var findings = new Findings();
         Assert.Null(
             IntakeSheetRenderer.Render(
-                IntakeSheet.Of(Club.Empty.Read()),
+                AskedSheet.Of(Club.Empty.Read()),
                 new("mine", [KeyValuePair.Create(path, Encoding.UTF8.GetBytes(text))]),
                 findings
             )
@@ -161,7 +163,7 @@ public sealed class IntakeSheetTests
     private static string Rendered(Practice practice)
     {
         var findings = new Findings();
-        var page = IntakeSheetRenderer.Render(IntakeSheet.Of(practice), ThemeFolder.Plain(), findings);
+        var page = IntakeSheetRenderer.Render(AskedSheet.Of(practice), ThemeFolder.Plain(), findings);
         Assert.Empty(findings);
         return page ?? "";
     }

@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Rendering;
 using Gradus.Tests.House;
 

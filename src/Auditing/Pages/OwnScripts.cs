@@ -1,5 +1,6 @@
 using System.Reflection;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 

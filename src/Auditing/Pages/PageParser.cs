@@ -3,6 +3,7 @@ using System.Globalization;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 

@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 

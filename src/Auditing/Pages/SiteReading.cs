@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -122,7 +123,7 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
             texts
         )
         {
-            FileList = Domain.FileList.Of(site.Pages, site.Assets),
+            FileList = Planning.FileList.Of(site.Pages, site.Assets),
             Weights = own.Select(p => new WeightSeen(p.Path, Encoding.UTF8.GetByteCount(p.Html)))
                 .Concat(site.Assets.Select(a => new WeightSeen(a.Path, a.Bytes.Length)))
                 .OrderByDescending(w => w.Bytes)

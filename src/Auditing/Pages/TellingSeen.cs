@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using Gradus.Domain;
+using Gradus.Media;
 
 namespace Gradus.Auditing;
 

@@ -41,7 +41,7 @@ public static class DoseBounds
 
     /// <summary>The text of a term: not empty, no comma, single spaces, every character can be shown.</summary>
     internal static string CheckedText(string text, string name) =>
-        text.Length > 0 && text == Spacing.Collapse(text) && !text.Contains(',') && DoseLetters.CanBeShown(text)
+        text.Length > 0 && text == Spacing.Collapse(text) && !text.Contains(',') && Characters.CanBeShown(text)
             ? text
             : throw new ArgumentException($"'{text}' is no text of a term.", name);
 }

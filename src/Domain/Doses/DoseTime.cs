@@ -3,7 +3,7 @@ namespace Gradus.Domain;
 /// <summary>How long a settled dose takes, by the closed formulas of <c>dose.md</c>, Arithmetic: with S sets of W seconds, rest
 /// R, switch C one side takes S·W + (S − 1)·R, each side 2·(one side) + C, alternate sides S·(2W + C) + (S − 1)·max(R, C), and
 /// plus n adds n·(R + W).</summary>
-internal static class DoseTime
+public static class DoseTime
 {
     /// <summary>In seconds, without a limit: a dose too long for a line can be measured before it is refused.</summary>
     public static long Exact(Dose settled, DoseSettings settings)

@@ -30,7 +30,7 @@ public abstract record Effort
         public override bool IsSettled => First.IsSingle && Last.IsSingle;
 
         /// <summary>Whether the steps cut the span into whole seconds, at both its ends.</summary>
-        internal bool Divides(Amount amount) =>
+        public bool Divides(Amount amount) =>
             amount is Amount.Span(var seconds) && seconds.Low % Steps == 0 && seconds.High % Steps == 0;
     }
 

@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>The terms by name, in the order the printer writes them.</summary>
-internal enum TermName
+public enum TermName
 {
     Rest,
     Pause,
@@ -14,7 +14,7 @@ internal enum TermName
 }
 
 /// <summary>Whether the terms of a dose have something to act on, at its high end.</summary>
-internal static class TermEffect
+public static class TermEffect
 {
     /// <summary>The terms that are written and do nothing: rest with one set and no plus, pause without a count above 1 before a
     /// verb, switch without each or alternate sides, tempo and leave without reps. A plus without each side is not among

@@ -50,7 +50,7 @@ public static class Verbs
             _ => throw new ArgumentOutOfRangeException(nameof(verb)),
         };
 
-    internal static bool Takes(this Verb verb, Amount amount) =>
+    public static bool Takes(this Verb verb, Amount amount) =>
         amount switch
         {
             Amount.Span => verb is not Verb.Carry,
@@ -60,7 +60,7 @@ public static class Verbs
             _ => false,
         };
 
-    internal static bool Takes(this Verb verb, Effort? effort) =>
+    public static bool Takes(this Verb verb, Effort? effort) =>
         effort switch
         {
             null => true,

@@ -78,9 +78,9 @@ public enum AlternateKind
 public sealed record Rounds(int Times, Seconds? Rest, Seconds? Change, Location At);
 
 /// <summary>From a week on, until another week is named, the easier or the harder version instead.</summary>
-public sealed record WeekVersion(int Week, Version Version, Location At);
+public sealed record WeekVersion(int Week, ExerciseVersion Version, Location At);
 
-public enum Version
+public enum ExerciseVersion
 {
     Easier,
     Harder,

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using System.IO.Hashing;
 using Gradus.Domain;
 
 namespace Gradus.HandingOver;
@@ -97,7 +98,7 @@ internal static class PublishedZip
         using var content = entry.Open();
         var bytes = new byte[entry.Length];
         content.ReadExactly(bytes);
-        return CheckSum.Of(bytes) == entry.Crc32
+        return Crc32.HashToUInt32(bytes) == entry.Crc32
             ? bytes
             : throw new HandOverException($"'{entry.FullName}' in '{zip}' is damaged.", Again);
     }

@@ -136,18 +136,18 @@ public static class PracticeReader
                     id,
                     Location.Whole(stray),
                     "This looks like answers, and it is not read.",
-                    $"Name the newest sheet {IntakeSheet.AnswersFile}, and take the others away: an answer that nobody "
+                    $"Name the newest sheet {AnswersFile.Name}, and take the others away: an answer that nobody "
                         + "reads protects nobody."
                 )
             );
         }
 
-        var told = Optional(folder, $"clients/{id}/{IntakeSheet.AnswersFile}", findings);
+        var told = Optional(folder, $"clients/{id}/{AnswersFile.Name}", findings);
         return ClientReader.Read(sheet, told, id, known, programme, readings, words);
     }
 
     private static bool IsStrayAnswer(string file) =>
-        file != IntakeSheet.AnswersFile && file.StartsWith("answers", StringComparison.OrdinalIgnoreCase);
+        file != AnswersFile.Name && file.StartsWith("answers", StringComparison.OrdinalIgnoreCase);
 
     private static Sheet? Optional(SourceFolder folder, string path, Findings findings) =>
         folder.Has(path) ? Sheet.Of(folder, path, findings) : null;

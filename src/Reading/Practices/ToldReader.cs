@@ -32,7 +32,7 @@ internal static class ToldReader
                 Faults.KeyUnknown,
                 twice.At,
                 $"{Quote.Of(twice.Condition.Text)} is answered twice: here, and in {told.Path}.",
-                $"Keep the newer of the two; what the client filled in stands in {IntakeSheet.AnswersFile}."
+                $"Keep the newer of the two; what the client filled in stands in {AnswersFile.Name}."
             );
         }
 
@@ -78,7 +78,7 @@ internal static class ToldReader
             client.Sheet.Fault(
                 Faults.ValueWrong,
                 BornAt(client),
-                $"'born' is one thing here and another in {IntakeSheet.AnswersFile}.",
+                $"'born' is one thing here and another in {AnswersFile.Name}.",
                 "Correct one of them, or take it out here."
             );
         return own ?? told;

@@ -6,10 +6,10 @@ namespace Gradus.Reading;
 /// <param name="weeks">How many weeks the programme has.</param>
 internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings)
 {
-    private static readonly (string, Domain.Version)[] Versions =
+    private static readonly (string, ExerciseVersion)[] Versions =
     [
-        ("easier", Domain.Version.Easier),
-        ("harder", Domain.Version.Harder),
+        ("easier", ExerciseVersion.Easier),
+        ("harder", ExerciseVersion.Harder),
     ];
 
     public Series<ProgrammeUse> Read(Fields session) =>

@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Media;
 
 namespace Gradus.Reading;
 

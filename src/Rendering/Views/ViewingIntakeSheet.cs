@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 
@@ -17,7 +18,7 @@ internal static class ViewingIntakeSheet
             policy,
             style,
             script,
-            IntakeSheet.AnswersFile,
+            AnswersFile.Name,
             sheet.Practice,
             sheet.Coach,
             sheet.Contact.Email,
@@ -42,7 +43,7 @@ internal static class ViewingIntakeSheet
                 ),
             ],
             Places(words),
-            words.Say("intake-saved", ("file", IntakeSheet.AnswersFile)),
+            words.Say("intake-saved", ("file", AnswersFile.Name)),
             string.Join('\n', Enumerable.Range(1, sheet.Questions.Count).Select(n => words.Say("intake-left-open", ("n", n))))
         );
     }

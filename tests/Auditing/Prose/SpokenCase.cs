@@ -1,5 +1,7 @@
 using System.Globalization;
+using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Reading;
 using Gradus.Tests.House;
 
 namespace Gradus.Tests.Auditing;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Gradus.Auditing;
 using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;

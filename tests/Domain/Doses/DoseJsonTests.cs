@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Gradus.Domain;
+using Gradus.CommandLine;
 
 namespace Gradus.Tests.Domain;
 

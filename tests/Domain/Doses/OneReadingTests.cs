@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Reading;
 
 namespace Gradus.Tests.Domain;
 

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Media;
 using Gradus.Tests.House;
 
 namespace Gradus.Tests.Domain;

@@ -1,5 +1,7 @@
+using Gradus.CommandLine;
 using Gradus.Domain;
 using Gradus.Tests.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

@@ -1,5 +1,6 @@
 using Gradus.Domain;
 using Gradus.Tests.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

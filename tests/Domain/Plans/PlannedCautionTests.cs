@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;

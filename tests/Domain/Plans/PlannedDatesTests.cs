@@ -1,5 +1,5 @@
 using System.Globalization;
-using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;

@@ -1,5 +1,6 @@
 using Gradus.Domain;
 using Gradus.Tests.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 
@@ -130,7 +131,7 @@ public sealed class PlayingTests
     private static Playing Playing(string sports)
     {
         var practice = With(sports, "left").Read();
-        return Gradus.Domain.Playing.Of(practice, practice.Clients.Single());
+        return Gradus.Trainings.Playing.Of(practice, practice.Clients.Single());
     }
 
     private static LittlePractice With(string sports, string side) =>

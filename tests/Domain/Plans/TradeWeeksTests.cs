@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Tests.Domain;
 

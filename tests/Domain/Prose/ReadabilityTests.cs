@@ -1,3 +1,4 @@
+using Gradus.Auditing;
 using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;

@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Auditing;
 
 namespace Gradus.Tests.Domain;
 

@@ -1,4 +1,4 @@
-using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

@@ -1,5 +1,6 @@
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

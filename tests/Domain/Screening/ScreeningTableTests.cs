@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

@@ -1,6 +1,6 @@
 using System.IO.Compression;
+using System.IO.Hashing;
 using System.Text;
-using Gradus.Domain;
 using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
@@ -105,7 +105,7 @@ public sealed class ZipLayoutTests : IDisposable
     {
         foreach (var checksum in (int[])[14, HandMadeZip.ListEntry(zip, 0) + 16])
         {
-            BitConverter.TryWriteBytes(zip.AsSpan(checksum), CheckSum.Of(Encoding.UTF8.GetBytes(text)));
+            BitConverter.TryWriteBytes(zip.AsSpan(checksum), Crc32.HashToUInt32(Encoding.UTF8.GetBytes(text)));
             BitConverter.TryWriteBytes(zip.AsSpan(checksum + 8), text.Length);
         }
     }

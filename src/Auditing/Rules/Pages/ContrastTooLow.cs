@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 

@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 

@@ -1,4 +1,6 @@
 using Gradus.Domain;
+using Gradus.Planning;
+using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 

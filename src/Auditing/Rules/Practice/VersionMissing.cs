@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
@@ -9,7 +10,7 @@ public sealed class VersionMissing : IClientRule
         let exercise = practice.Find(use.Exercise.Value)
         where exercise is not null
         from version in use.Versions
-        let word = version.Version == Domain.Version.Easier ? "easier" : "harder"
+        let word = version.Version == ExerciseVersion.Easier ? "easier" : "harder"
         where (word == "easier" ? exercise.Easier : exercise.Harder) is null
         select new Finding(
             RuleId.Of(GetType()),

@@ -1,6 +1,8 @@
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Auditing;
 

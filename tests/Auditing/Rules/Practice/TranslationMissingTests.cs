@@ -1,5 +1,6 @@
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.Domain;

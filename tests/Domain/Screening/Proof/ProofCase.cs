@@ -1,8 +1,10 @@
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

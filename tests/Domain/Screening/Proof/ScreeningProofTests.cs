@@ -1,6 +1,7 @@
 using Gradus.Domain;
 using Gradus.Tests.House;
 using Gradus.Tests.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 

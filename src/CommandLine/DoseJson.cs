@@ -1,0 +1,92 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Gradus.Domain;
+
+namespace Gradus.CommandLine;
+
+/// <summary>A dose as the JSON text of <c>gradus dose --format json</c>, fixed in <c>dose.md</c>, JSON.</summary>
+public static class DoseJson
+{
+    private const int Decimals = 2;
+
+    private static readonly JsonWriterOptions Layout = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The low and the high end, and with a number of weeks the dose of each as it grows from week 1 to the last. Lines
+    /// end in <c>\n</c>; there is none after the last. Efforts are rounded to two decimals, half away from zero.</summary>
+    /// <param name="weeks">At least 1; null leaves the weeks out.</param>
+    /// <exception cref="ArgumentException">The dose takes longer than 4 h.</exception>
+    public static string Write(Dose dose, DoseSettings settings, int? weeks)
+    {
+        if (weeks is { } number)
+            ArgumentOutOfRangeException.ThrowIfLessThan(number, 1, nameof(weeks));
+        var text = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(text, Layout))
+        {
+            json.WriteStartObject();
+            WriteEnd(json, "low", dose.Low(), settings);
+            WriteEnd(json, "high", dose.High(), settings);
+            if (weeks is { } last)
+                WriteWeeks(json, dose, settings, last);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(text.WrittenSpan);
+    }
+
+    private static void WriteEnd(Utf8JsonWriter json, string name, Dose settled, DoseSettings settings)
+    {
+        var measures = DoseMeasures.Of(settled, settings);
+        json.WriteStartObject(name);
+        json.WriteNumber("seconds", measures.Seconds.Value);
+        json.WriteBoolean("about", measures.About);
+        json.WriteNumber("stretchSeconds", measures.StretchSeconds.Value);
+        json.WriteNumber("contractionSeconds", measures.ContractionSeconds.Value);
+        json.WriteNumber("effortSeconds", Shown(measures.EffortSeconds));
+        json.WriteNumber("reps", measures.Reps);
+        json.WriteStartArray("steps");
+        foreach (var step in Timeline.Of(settled, settings).Steps)
+            WriteStep(json, step);
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteStep(Utf8JsonWriter json, TimelineStep step)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind", step.Kind.ToString().ToLowerInvariant());
+        json.WriteString("side", step.Side?.ToString().ToLowerInvariant());
+        json.WriteNumber("seconds", step.Seconds.Value);
+        if (step is TimelineStep.Work { EffortPercent: { } percent })
+            json.WriteNumber("effort", Shown(percent));
+        else
+            json.WriteNull("effort");
+        json.WriteEndObject();
+    }
+
+    private static void WriteWeeks(Utf8JsonWriter json, Dose dose, DoseSettings settings, int last)
+    {
+        json.WriteStartArray("weeks");
+        for (var week = 1; week <= last; week++)
+        {
+            var grown = DoseGrowth.At(dose, week, 1, last);
+            json.WriteStartObject();
+            json.WriteNumber("week", week);
+            json.WriteString("dose", DosePrinter.Print(grown));
+            json.WriteNumber("seconds", DoseMeasures.Of(grown, settings).Seconds.Value);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>Rounded, and without zeros at the end: dividing by one with many decimals drops them.</summary>
+    private static decimal Shown(decimal value) =>
+        decimal.Round(value, Decimals, MidpointRounding.AwayFromZero) / 1.0000000000000000000000000000m;
+}

@@ -1,0 +1,88 @@
+using System.Globalization;
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.CommandLine;
+
+/// <summary>A dose or a week beside the published figures, as sentences for a coach.</summary>
+public static class FiguresBeside
+{
+    /// <summary>What the figures say of a dose, at both its ends; nothing where none of them speaks of it. Stretch is counted for
+    /// one side.</summary>
+    public static IEnumerable<string> Of(Dose envelope, DoseSettings settings)
+    {
+        var (low, high) = (envelope.Low(), envelope.High());
+        var stretch = new Count(StretchOf(low, settings), Math.Max(StretchOf(low, settings), StretchOf(high, settings)));
+        if (stretch.High > 0)
+        {
+            yield return $"{stretch} s of stretch a side, {Against(stretch, PublishedFigures.StretchInASession.Least)} "
+                + $"{PublishedFigures.StretchInASession.Least} s. {PublishedFigures.StretchInASession.Cited}.";
+            yield return $"5 min a week take {Sessions(stretch, PublishedFigures.StretchInAWeek.Least)} such sessions, "
+                + $"10 min {Sessions(stretch, PublishedFigures.StretchEnough.Least)}. "
+                + $"{PublishedFigures.StretchInAWeek.Cited}. {PublishedFigures.StretchEnough.Cited}.";
+        }
+
+        var holds = high
+            .Actions.Where(a => a.Verb == Verb.Hold && a.Amount is Amount.Span)
+            .Select(a => a.Amount.Number.High)
+            .ToArray();
+        if (holds.Length > 0)
+        {
+            yield return Text($"The longest hold is {holds.Max()} s. ")
+                + $"{PublishedFigures.HoldOfAdults.Cited}; {PublishedFigures.HoldOver65.Words} (the same).";
+        }
+
+        var efforts = high.Actions.Where(a => a.Verb.IsContraction()).Select(a => Hardest(a.Effort)).OfType<int>().ToArray();
+        if (efforts.Length > 0)
+            yield return Text(
+                $"The hardest contraction is at {efforts.Max()} %, as it feels. {PublishedFigures.HardContraction.Cited}."
+            );
+    }
+
+    /// <summary>What the figures say of one motion and side in one week; null where it is not stretched.</summary>
+    public static string? Of(WeekLoad load)
+    {
+        var seconds = load.Work.StretchSeconds.Value;
+        return seconds switch
+        {
+            0 => null,
+            _ when seconds < PublishedFigures.StretchInAWeek.Least => "below 5 min a week",
+            _ when seconds <= PublishedFigures.StretchEnough.Least => "from 5 to 10 min a week",
+            _ => "above 10 min a week",
+        };
+    }
+
+    private static int StretchOf(Dose settled, DoseSettings settings)
+    {
+        var measures = DoseMeasures.Of(settled, settings);
+        return Math.Max(
+            measures.First.StretchSeconds.Value,
+            Math.Max(measures.Second.StretchSeconds.Value, measures.Unsided.StretchSeconds.Value)
+        );
+    }
+
+    private static string Against(Count seconds, int figure) =>
+        seconds.High < figure ? "less than"
+        : seconds.Low > figure ? "more than"
+        : seconds.IsSingle ? "just"
+        : "which takes in";
+
+    /// <summary>As many sessions as it takes, rounded up: from the high end to the low.</summary>
+    private static string Sessions(Count seconds, int figure)
+    {
+        var fewest = (figure + seconds.High - 1) / seconds.High;
+        return seconds.Low == 0
+            ? Text($"{fewest} or more")
+            : new Count(fewest, (figure + seconds.Low - 1) / seconds.Low).ToString();
+    }
+
+    private static int? Hardest(Effort? effort) =>
+        effort switch
+        {
+            Effort.Steady steady => steady.Percent.High,
+            Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High),
+            _ => null,
+        };
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

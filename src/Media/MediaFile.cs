@@ -1,0 +1,95 @@
+using Gradus.Domain;
+
+namespace Gradus.Media;
+
+public enum MediaKind
+{
+    Jpeg,
+    Png,
+    WebP,
+    Gif,
+    Mp4,
+    WebM,
+}
+
+/// <summary>The bytes of a picture or a clip, taken apart by their own headers: how large it is on a page, what it says beside
+/// what it shows, and the same without that. What is shown or heard stays as it is, byte for byte.</summary>
+/// <param name="Width">In pixels, as a browser shows it, turned where it says so; 0 where it is damaged.</param>
+/// <param name="Height">In pixels, as a browser shows it.</param>
+/// <param name="Sounds">Whether something can be heard.</param>
+/// <param name="Tells">What it says beside what it shows, in words and in order: where, when, by whom, with what.</param>
+/// <param name="Bytes">Without any of that. The same memory where there was nothing; empty where it is damaged.</param>
+/// <param name="Sideways">Whether it asks to be turned, and browsers do not.</param>
+/// <param name="Trouble">What is damaged, and at which byte, as the end of a sentence; null where nothing is.</param>
+public sealed record MediaFile(
+    MediaKind Kind,
+    int Width,
+    int Height,
+    bool Sounds,
+    bool Sideways,
+    Series<string> Tells,
+    ReadOnlyMemory<byte> Bytes,
+    string? Trouble
+)
+{
+    /// <summary>Null where the first bytes are those of no picture or clip that Gradus knows.</summary>
+    public static MediaFile? Of(ReadOnlyMemory<byte> file)
+    {
+        if (KindOf(file.Span) is not { } kind)
+            return null;
+        var taking = new Taking(file);
+        switch (kind)
+        {
+            case MediaKind.Jpeg:
+                JpegParts.Walk(taking);
+                break;
+            case MediaKind.Png:
+                PngParts.Walk(taking);
+                break;
+            case MediaKind.WebP:
+                WebPParts.Walk(taking);
+                break;
+            case MediaKind.Gif:
+                GifParts.Walk(taking);
+                break;
+            case MediaKind.Mp4:
+                Mp4Parts.Walk(taking);
+                break;
+            default:
+                WebMParts.Walk(taking);
+                break;
+        }
+
+        if (taking.Trouble is null && (taking.Width is <= 0 or > ushort.MaxValue || taking.Height is <= 0 or > ushort.MaxValue))
+            taking.Fail("says nowhere how wide and how high it is");
+        return taking.Trouble is { } trouble
+            ? new(kind, 0, 0, false, false, [], ReadOnlyMemory<byte>.Empty, trouble)
+            : new(
+                kind,
+                taking.Width,
+                taking.Height,
+                taking.Sounds,
+                taking.Sideways,
+                taking.Tells.Distinct().ToSeries(),
+                taking.Rest(),
+                null
+            );
+    }
+
+    private static MediaKind? KindOf(ReadOnlySpan<byte> file)
+    {
+        if (file is [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A, ..])
+            return MediaKind.Png;
+        if (file is [0xFF, 0xD8, ..])
+            return MediaKind.Jpeg;
+        if (file is [0x1A, 0x45, 0xDF, 0xA3, ..])
+            return MediaKind.WebM;
+        if (file.StartsWith("GIF87a"u8) || file.StartsWith("GIF89a"u8))
+            return MediaKind.Gif;
+        if (file.Length < 12)
+            return null;
+        if (file[4..].StartsWith("ftyp"u8))
+            return MediaKind.Mp4;
+        return file.StartsWith("RIFF"u8) && file[8..].StartsWith("WEBP"u8) ? MediaKind.WebP : null;
+    }
+}

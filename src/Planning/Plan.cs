@@ -1,0 +1,299 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>Everything one client's site must say, before any word of HTML. Rendering writes it down; auditing holds the finished
+/// pages against it. Texts are in the client's language, sides are the client's own, times are settled to the second.</summary>
+/// <param name="GoodUntil">How long the pages may be used.</param>
+/// <param name="Course">What a page's script needs to find this week.</param>
+/// <param name="Stances">One for each sport of the client.</param>
+/// <param name="Exercises">Each exercise of the programme once, in the order the sessions meet them.</param>
+/// <param name="Cautions">Those of all exercises, merged, worst first.</param>
+/// <param name="Pictures">Every picture that some text of the plan shows, under its path in the site.</param>
+/// <param name="Clips">Every clip, likewise; their stills are among the pictures.</param>
+public sealed record Plan(
+    ClientId Client,
+    string ClientName,
+    Words Words,
+    Publisher Publisher,
+    string Emergency,
+    PlannedEnd GoodUntil,
+    PlannedProgramme Programme,
+    PlannedCourse Course,
+    Series<PlannedStance> Stances,
+    PlannedHealth Health,
+    Series<PlannedSession> Sessions,
+    Series<PlannedWeek> Weeks,
+    Series<PlannedDate> Dates,
+    Series<PlannedExercise> Exercises,
+    Series<PlannedCaution> Cautions,
+    Series<Picture> Pictures,
+    Series<Clip> Clips
+)
+{
+    public const string HomePath = "index.html";
+    public const string BeforeYouStartPath = "before-you-start.html";
+    public const string WeeksPath = "weeks.html";
+    public const string CalendarPath = "calendar.ics";
+
+    /// <summary>Every other page in one that needs no other file.</summary>
+    public const string AllPagesPath = "all-pages.html";
+
+    /// <summary>The plan of one client.</summary>
+    /// <exception cref="ArgumentException">Sources that an error blocks have no plan; check the practice first.</exception>
+    public static Plan For(Practice practice, Client client) =>
+        Glossing.Of(
+            Planning.Plan(practice.In(client.Language), client),
+            client.Language == practice.Card.Language ? practice.Glossary : []
+        );
+
+    /// <summary>The words that a page has to explain, in the order in which its coach-written text has them.</summary>
+    public Series<Inline.Term> TermsOn(string path) =>
+        TextsOn(path).SelectMany(p => p.Inlines()).OfType<Inline.Term>().DistinctBy(t => t.Number).ToSeries();
+
+    private IEnumerable<Prose> TextsOn(string path)
+    {
+        if (path == HomePath)
+            return [Programme.Letter];
+        if (path == BeforeYouStartPath)
+            return Cautions.Select(c => c.Body).Append(Publisher.Scope);
+        if (Sessions.FirstOrDefault(s => s.Path == path) is { } session)
+            return CautionsFor(session.Exercises).Select(c => c.Body).Concat(session.Uses.SelectMany(u => u.Text.Instructions));
+        return Exercises
+            .Where(e => e.Path == path)
+            .SelectMany(e => CautionsFor([e.Id]).Select(c => c.Body).Prepend(e.Text.Why).Concat(e.Text.Instructions));
+    }
+
+    /// <summary>That session of the programme and those that the client may choose instead; for one of these all of them as well.
+    /// Those with nothing to do are left out.</summary>
+    public Series<PlannedSession> VersionsOf(PlannedSession session) =>
+        Sessions.Where(s => (s.InsteadOf ?? s.Number) == (session.InsteadOf ?? session.Number) && s.Weeks.Count > 0).ToSeries();
+
+    public PlannedExercise Exercise(ExerciseId id) => Exercises.First(e => e.Id == id);
+
+    /// <summary>The cautions that belong to any of those exercises, merged, worst first, each naming only those of them that it
+    /// belongs to.</summary>
+    public Series<PlannedCaution> CautionsFor(IEnumerable<ExerciseId> exercises)
+    {
+        var shown = exercises.ToHashSet();
+        return Cautions
+            .Select(c => c with { Exercises = c.Exercises.Where(shown.Contains).ToSeries() })
+            .Where(c => c.Exercises.Count > 0)
+            .ToSeries();
+    }
+}
+
+/// <param name="Day">The last day.</param>
+/// <param name="Sentence">What every page says of it.</param>
+/// <param name="Past">What it says after that day.</param>
+public sealed record PlannedEnd(DateOnly Day, string Sentence, string Past);
+
+/// <summary>Who speaks.</summary>
+public sealed record Publisher(string Practice, string Coach, Contact Contact, Prose Scope);
+
+/// <param name="End">The last day of the last week.</param>
+/// <param name="Minutes">The time the client has for a session.</param>
+/// <param name="MoveOn">When to go on from one stage of training to the next.</param>
+public sealed record PlannedProgramme(
+    string Title,
+    DateOnly Start,
+    DateOnly End,
+    int Weeks,
+    int Minutes,
+    Series<PlannedCheck> MoveOn,
+    Prose Letter
+);
+
+/// <summary>A checklist.</summary>
+/// <param name="Heading">What it is for.</param>
+public sealed record PlannedCheck(string Heading, Series<string> Conditions);
+
+/// <summary>How the client plays a sport, and which side is which by that.</summary>
+/// <param name="Answer">What the client answered the stance question, as a sentence, which names the sport where there are
+/// several.</param>
+/// <param name="OtherAnswer">What somebody would have answered who plays the other way round.</param>
+/// <param name="Roles">What each side's name of the sport means for this client.</param>
+/// <param name="Sentences">What page one says: the question with its answer, and what follows from it.</param>
+public sealed record PlannedStance(
+    string Sport,
+    string Question,
+    string Answer,
+    string OtherAnswer,
+    Series<PlannedRole> Roles,
+    Series<string> Sentences
+);
+
+/// <param name="Role">front leg, weapon arm</param>
+/// <param name="Side">left, right</param>
+/// <param name="Sentence">"Your front leg is your left one."</param>
+/// <param name="OtherSentence">The same with the other side, which would be wrong.</param>
+/// <param name="Clause">"your front leg is your LEFT leg", as it stands among the sentences of the stance.</param>
+/// <param name="OtherClause">The same with the other side, which would be wrong.</param>
+public sealed record PlannedRole(
+    string Role,
+    string Side,
+    string Sentence,
+    string OtherSentence,
+    string Clause,
+    string OtherClause
+);
+
+/// <summary>What the client said of their health. It stands on before-you-start and nowhere else.</summary>
+/// <param name="Agreed">Who agreed to the training, and when: a sentence for each.</param>
+public sealed record PlannedHealth(
+    Series<string> Agreed,
+    DateOnly Answered,
+    Series<PlannedAnswer> Answers,
+    Series<PlannedClearance> Clearances
+);
+
+public sealed record PlannedAnswer(string Question, string Reply);
+
+public sealed record PlannedClearance(string Condition, string By, DateOnly On, DateOnly Until, Series<string> Limits);
+
+/// <summary>One caution with the exercises it belongs to.</summary>
+/// <param name="Exercises">In the order of the plan; at least one.</param>
+public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title, Prose Body, Series<ExerciseId> Exercises)
+{
+    /// <summary>The lines that must stand together and unaltered on a page.</summary>
+    public IEnumerable<string> Lines() => Body.Lines().Prepend(Title);
+}
+
+/// <summary>One exercise as this client does it.</summary>
+/// <param name="Notes">Who must leave it out, and who must ask first: the sentences that stand below its title on every page that
+/// shows it.</param>
+/// <param name="Text">Filled with the ranges over all of its uses.</param>
+/// <param name="Easier">The exercise of this plan that is its easier version; null where there is none in it.</param>
+/// <param name="Harder">The exercise of this plan that is its harder version; null where there is none in it.</param>
+public sealed record PlannedExercise(
+    ExerciseId Id,
+    string Title,
+    string Path,
+    string Trains,
+    string Stage,
+    string Position,
+    Series<string> Equipment,
+    Series<string> Notes,
+    ExerciseText Text,
+    Series<PlannedUse> Uses,
+    ExerciseId? Easier,
+    ExerciseId? Harder
+);
+
+/// <summary>One exercise in one session.</summary>
+/// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side, or not the same in
+/// all weeks; the doses say it then.</param>
+/// <param name="Notes">Sentences beside the doses: the rounds it belongs to, the exercise it stands in for, or the one that
+/// stands in for it.</param>
+/// <param name="MoveOn">What must be true before the client goes on to something harder, as the coach wrote it; often
+/// nothing.</param>
+/// <param name="Text">Filled with the ranges over the weeks of this use.</param>
+/// <param name="Loads">What it loads, the joint that it trains first: "ankle:work" on the side at work, "knee:other" on the
+/// opposite one, "lower-back" where there are no sides.</param>
+public sealed record PlannedUse(
+    ExerciseId Exercise,
+    string Title,
+    int Session,
+    string SessionName,
+    string Sides,
+    Series<string> Notes,
+    Series<string> MoveOn,
+    ExerciseText Text,
+    Series<PlannedDose> Doses,
+    Series<string> Loads
+);
+
+/// <summary>The dose that weeks in a row share.</summary>
+/// <param name="Weeks">In rising order, without a gap.</param>
+/// <param name="Words">The dose in words.</param>
+/// <param name="Change">What is other than before, in plain words.</param>
+/// <param name="Seconds">Dose time: without get ready, transitions and the rests of rounds.</param>
+public sealed record PlannedDose(Series<int> Weeks, string Words, string Change, Seconds Seconds, bool About, Dose Dose);
+
+/// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose
+/// instead.</param>
+/// <param name="InsteadOf">The number of the session that it may stand in for; null for a session of the programme
+/// itself.</param>
+/// <param name="Kind">Why it may stand in for that session; null for a session of the programme itself.</param>
+/// <param name="IsShortened">Whether it is the kept part of that session, so that its doses are that session's.</param>
+/// <param name="Days">When it is done, or when it may be chosen.</param>
+/// <param name="Weekdays">Its fixed days; empty where there are none.</param>
+/// <param name="Weeks">Weeks with the same steps together, in the order of their first week.</param>
+public sealed record PlannedSession(
+    int Number,
+    string Name,
+    string Path,
+    int? InsteadOf,
+    AlternateKind? Kind,
+    bool IsShortened,
+    string Days,
+    Series<DayOfWeek> Weekdays,
+    Series<string> Equipment,
+    Series<PlannedUse> Uses,
+    Series<PlannedWeeks> Weeks
+)
+{
+    public IEnumerable<ExerciseId> Exercises => Uses.Select(u => u.Exercise).Distinct();
+
+    /// <summary>Its fixed days as a page writes them for its script: 1 for Monday to 7 for Sunday (ISO 8601), with blanks
+    /// between.</summary>
+    public string WeekdayNumbers() => string.Join(' ', Weekdays.Select(d => d == DayOfWeek.Sunday ? 7 : (int)d));
+
+    /// <summary>Its kind as a page writes it for its script: "short", "travel", "flare"; empty for a session of the programme
+    /// itself.</summary>
+    public string KindName() => Kind is { } kind ? Kebab.Of(kind.ToString()) : "";
+
+    /// <summary>Its seconds in each week in which there is something to do, as a page writes them for its script: "1=610
+    /// 2=727".</summary>
+    public string Lengths() =>
+        string.Join(
+            ' ',
+            Weeks
+                .SelectMany(w => w.Weeks.Select(week => (Week: week, w.Total)))
+                .OrderBy(w => w.Week)
+                .Select(w => FormattableString.Invariant($"{w.Week}={w.Total.Value}"))
+        );
+}
+
+/// <summary>The timeline of a session in weeks that share it.</summary>
+/// <param name="Heading">"Weeks 1 and 2"</param>
+/// <param name="About">Whether some of it is counted by an average, such as repetitions without a tempo.</param>
+public sealed record PlannedWeeks(Series<int> Weeks, string Heading, Series<Step> Steps, bool About)
+{
+    public Seconds Total => new(Steps.Sum(s => s.Seconds.Value));
+
+    public TimeShares Shares => TimeShares.Of(Steps);
+}
+
+/// <summary>One session on one fixed day.</summary>
+/// <param name="Uid">The same as long as it is the same session of the same week, whatever its day and hour; made of ids, and
+/// nobody's name can be read from it.</param>
+/// <param name="Title">Says nothing of what is trained, or why.</param>
+/// <param name="Note">How long it takes, and which page of the site it is on.</param>
+/// <param name="Start">In UTC; null where the client has no hour, so that the session belongs to the whole day.</param>
+public sealed record PlannedDate(string Uid, string Title, string Note, DateOnly Date, DateTime? Start, Seconds Length);
+
+/// <summary>One week of the programme: seven days from its first one.</summary>
+/// <param name="Heading">"Week 2, from Monday 14 December 2026"</param>
+/// <param name="Sessions">Those of the programme that are done in it, in their order.</param>
+public sealed record PlannedWeek(int Number, DateOnly FirstDay, string Heading, Series<PlannedWeekSession> Sessions)
+{
+    /// <summary>All sessions that have their number of times; those that go by the days of play come on top.</summary>
+    public Seconds Total => new(Sessions.Sum(s => s.Seconds.Value * (s.Times ?? 0)));
+
+    public bool About => Sessions.Any(s => s.About);
+}
+
+/// <param name="Times">How often in this week; null where it goes by how often the client plays.</param>
+/// <param name="Dates">The days of the week that are fixed; empty where the client chooses.</param>
+/// <param name="When">"Monday and Thursday", "3 times", "before you play"</param>
+/// <param name="Seconds">Once.</param>
+public sealed record PlannedWeekSession(
+    int Session,
+    string Name,
+    int? Times,
+    Series<DateOnly> Dates,
+    string When,
+    Seconds Seconds,
+    bool About
+);

@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>What a page's script needs to find this week by itself: from the first day, and from what the client has
+/// done.</summary>
+/// <param name="Key">Under which a browser keeps what was done; the same as long as it is the same programme of the same client,
+/// and nobody's name can be read from it.</param>
+/// <param name="DaysBackOneWeek">After more days than these without training the last week is offered again.</param>
+/// <param name="DaysBackToFirst">After more days than these the first.</param>
+/// <param name="Needs">For each week, how often each session is to be done; those before play are not among them.</param>
+/// <param name="Instead">Which session counts as which other.</param>
+/// <param name="EaseOffAbove">Pain, 0 to 10, above which the client does less today.</param>
+/// <param name="StopAbove">Pain, 0 to 10, above which the client does not train today.</param>
+public sealed record PlannedCourse(
+    string Key,
+    DateOnly Start,
+    int DaysBackOneWeek,
+    int DaysBackToFirst,
+    Series<Series<(int Session, int Times)>> Needs,
+    Series<(int Session, int For)> Instead,
+    int EaseOffAbove,
+    int StopAbove
+)
+{
+    /// <summary>The names of <see cref="Attributes"/>, in their order.</summary>
+    public static readonly Series<string> Names =
+    [
+        "data-course",
+        "data-start",
+        "data-back",
+        "data-needs",
+        "data-instead",
+        "data-pain",
+    ];
+
+    public int Weeks => Needs.Count;
+
+    internal static PlannedCourse Of(
+        Client client,
+        PracticeSettings settings,
+        Series<PlannedSession> sessions,
+        Series<PlannedWeek> weeks
+    ) =>
+        new(
+            KeyOf(client),
+            client.Programme.Start,
+            settings.DaysBackOneWeek,
+            settings.DaysBackToFirst,
+            weeks
+                .Select(w => w.Sessions.Where(s => s.Times is not null).Select(s => (s.Session, s.Times ?? 0)).ToSeries())
+                .ToSeries(),
+            sessions.Where(s => s.InsteadOf is not null).Select(s => (s.Number, s.InsteadOf ?? 0)).ToSeries(),
+            settings.EaseOffAbove,
+            settings.StopAbove
+        );
+
+    /// <summary>As a page writes it for its script, name and value.</summary>
+    public Series<(string Name, string Value)> Attributes() =>
+        Names
+            .Zip<string, string>([
+                Key,
+                Start.Iso(),
+                Text($"{DaysBackOneWeek} {DaysBackToFirst}"),
+                string.Join(';', Needs.Select(w => string.Join(' ', w.Select(s => Text($"{s.Session}x{s.Times}"))))),
+                string.Join(' ', Instead.Select(s => Text($"{s.Session}={s.For}"))),
+                Text($"{EaseOffAbove} {StopAbove}"),
+            ])
+            .ToSeries();
+
+    private static string Text(FormattableString text) => FormattableString.Invariant(text);
+
+    private static string KeyOf(Client client)
+    {
+        var text = string.Create(
+            CultureInfo.InvariantCulture,
+            $"gradus/course/{client.Id}/{client.Name}/{client.Programme.Start.Iso()}/{client.Programme.Title}"
+        );
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
+    }
+}

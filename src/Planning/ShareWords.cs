@@ -1,0 +1,20 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+public static class ShareWords
+{
+    /// <summary>Where the time of a session goes, for somebody who does not see the bar.</summary>
+    public static string Of(PlannedSession session, PlannedWeeks weeks, Words words)
+    {
+        var shares = weeks.Shares;
+        return words.Say(
+            "bar-of",
+            ("session", session.Name),
+            ("weeks", weeks.Heading),
+            ("work", words.Span(shares.Work)),
+            ("rest", words.Span(shares.Rest)),
+            ("moving", words.Span(shares.Moving))
+        );
+    }
+}

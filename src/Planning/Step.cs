@@ -1,0 +1,61 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>One timed piece of a session, as one item of its list.</summary>
+/// <param name="Exercise">The exercise it belongs to; of a transition the one it leads to.</param>
+/// <param name="Side">The side at work; of a switch or a transition the one it leads to; null for both or none.</param>
+/// <param name="Words">What the item says: verb, exercise and side.</param>
+/// <param name="Detail">Set, effort and load, or empty.</param>
+public sealed record Step(StepKind Kind, ExerciseId Exercise, Side? Side, Seconds Seconds, string Words, string Detail)
+{
+    /// <summary>The names of <see cref="Attributes"/>, in their order.</summary>
+    public static readonly Series<string> Names =
+    [
+        "data-kind",
+        "data-exercise",
+        "data-side",
+        "data-percent",
+        "data-felt",
+        "data-breaths",
+        "data-set",
+        "data-reps",
+        "data-load",
+    ];
+
+    /// <summary>Of the hardest that the client could do; null where none is written. Of a ramp it may be a fraction.</summary>
+    public decimal? Percent { get; init; }
+
+    /// <summary>From 0 to 10; null where none is written.</summary>
+    public int? Felt { get; init; }
+
+    /// <summary>Slow breaths that the step lasts; null where it is not counted in them.</summary>
+    public int? Breaths { get; init; }
+
+    /// <summary>Which set of its exercise and side it belongs to, from 1; null where it is no work.</summary>
+    public int? Set { get; init; }
+
+    /// <summary>Repetitions in it; null where it is not counted in them.</summary>
+    public int? Repetitions { get; init; }
+
+    /// <summary>What is held or worn; null where there is nothing.</summary>
+    public string? Load { get; init; }
+
+    /// <summary>As a page writes it for the script that leads through the session, name and value; what there is none of is an
+    /// empty text.</summary>
+    public Series<(string Name, string Value)> Attributes() =>
+        Names
+            .Zip<string, string>([
+                Kebab.Of(Kind.ToString()),
+                Exercise.Text,
+                Side?.Word() ?? "",
+                Percent?.ToString("0.#", CultureInfo.InvariantCulture) ?? "",
+                Felt?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Breaths?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Set?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Repetitions?.ToString(CultureInfo.InvariantCulture) ?? "",
+                Load ?? "",
+            ])
+            .ToSeries();
+}

@@ -1,0 +1,140 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Planning;
+
+/// <summary>Coach-written text → text for one client: placeholders filled, links kept only where the client has the
+/// page.</summary>
+internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<ExerciseId> pages)
+{
+    private readonly SortedDictionary<string, Picture> shown = new(StringComparer.Ordinal);
+
+    private readonly SortedDictionary<string, Clip> played = new(StringComparer.Ordinal);
+
+    /// <summary>The pictures of all texts planned so far, and the stills of their clips.</summary>
+    public Series<Picture> Pictures => shown.Values.ToSeries();
+
+    public Series<Clip> Clips => played.Values.ToSeries();
+
+    public Words Words => words;
+
+    public static string PathOf(ExerciseId exercise) => $"exercise-{exercise}.html";
+
+    public Prose Linked(Prose prose) => prose.With(Link);
+
+    /// <param name="beside">All uses of the same session, this one among them.</param>
+    public PlannedUse Use(Use use, string sessionName, IReadOnlyList<Use> beside, PracticeSettings settings)
+    {
+        var limb = use.Exercise.Trains.Limb;
+        var sides = use.Weeks.Select(w => SideWords.Of(w.Dose, w.Role, limb, words)).Distinct(StringComparer.Ordinal).ToArray();
+        return new(
+            use.Exercise.Id,
+            use.Exercise.Title,
+            use.Session,
+            sessionName,
+            sides is [var same] ? same : "",
+            UseNotes.Of(use, beside, words).ToSeries(),
+            use.Written.MoveOn,
+            Filled(use.Exercise, [use]),
+            Doses(use, limb, settings).ToSeries(),
+            Loading.Written(use.Exercise)
+        );
+    }
+
+    /// <summary>One for each run of weeks with the same dose.</summary>
+    private IEnumerable<PlannedDose> Doses(Use use, Limb limb, PracticeSettings settings)
+    {
+        var weeks = use.Weeks;
+        for (var (first, next) = (0, 0); first < weeks.Count; first = next)
+        {
+            for (
+                next = first + 1;
+                next < weeks.Count
+                    && weeks[next].Week == weeks[next - 1].Week + 1
+                    && weeks[next].Dose == weeks[first].Dose
+                    && weeks[next].Role == weeks[first].Role;
+
+            )
+                next++;
+            var week = weeks[first];
+            var measures = week.Measures(settings.Dose);
+            yield return new(
+                weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(),
+                DoseWords.Of(week, limb, words),
+                ChangeWords.Of(weeks, first, limb, settings.Dose, words),
+                measures.Seconds,
+                measures.About,
+                week.Dose
+            );
+        }
+    }
+
+    /// <summary>The exercise's text with the figures over all weeks of those uses. A figure that no week has (the rest of a dose
+    /// with one set) is the exercise's own.</summary>
+    public ExerciseText Filled(Exercise exercise, IReadOnlyList<Use> uses)
+    {
+        Dose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
+        Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
+        return exercise.Text.With(inline =>
+            inline is Inline.Placeholder placeholder ? new Inline.Plain(ValueOf(placeholder.Name)) : Link(inline)
+        );
+
+        string ValueOf(string name) =>
+            name == "side"
+                ? SideWords.Filled(doses, exercise.Trains.Limb, words)
+                : (Figures.Over(doses, name) ?? Figures.Over(own, name))?.Say(words)
+                    ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
+    }
+
+    /// <summary>"Monday and Thursday", "every 2 days", "instead of Ankles and hips, on a day with little time".</summary>
+    public string Days(ProgrammeSession session) =>
+        session is { InsteadOf: { } other, Kind: { } kind }
+            ? words.Say("instead-of-" + kind.ToString().ToLowerInvariant(), ("session", other.Value))
+            : Days(session.Days);
+
+    private string Days(SessionDays days) =>
+        days switch
+        {
+            SessionDays.On on => words.And([.. on.Weekdays.Select(words.Weekday)]),
+            SessionDays.EveryDays every => words.Say("every-days", ("n", every.Days)),
+            SessionDays.TimesAWeek times => words.Say("times-a-week", ("n", times.Times)),
+            SessionDays.BeforePlay => words.Say("before-play"),
+            _ => throw new NotSupportedException(days.GetType().Name),
+        };
+
+    private Inline Link(Inline inline) =>
+        inline switch
+        {
+            Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
+            Inline.Picture picture => picture with { Path = Shown(picture.Path) },
+            Inline.Clip clip => Played(clip),
+            _ => inline,
+        };
+
+    /// <summary>Where a picture of the practice stands in the site: below the folders it has there, so that no two are called the
+    /// same.</summary>
+    private string Shown(string path)
+    {
+        var placed = "pictures/" + path;
+        if (!shown.ContainsKey(placed) && practice.Pictures.FirstOrDefault(p => p.Path == path) is { } picture)
+            shown[placed] = picture with { Path = placed };
+        return placed;
+    }
+
+    /// <summary>A clip with its captions in the client's language, and the same as text for those who cannot play or hear
+    /// it.</summary>
+    private Inline.Clip Played(Inline.Clip clip)
+    {
+        var known = practice.Clips.First(c => c.Path == clip.Path);
+        var placed = "clips/" + clip.Path;
+        played.TryAdd(placed, known with { Path = placed });
+        var captions = known.CaptionsIn(words.Language);
+        return clip with
+        {
+            Path = placed,
+            Still = Shown(clip.Still),
+            Captions = captions,
+            Said = captions is null ? "" : words.Say("said-in-clip", ("words", captions.Text)),
+        };
+    }
+}

@@ -1,0 +1,108 @@
+using Gradus.Domain;
+
+namespace Gradus.Trainings;
+
+/// <summary>Clearances held against every day and every dose of a use.</summary>
+internal static class Clearing
+{
+    /// <summary>What stands against a use that needs a clearance for that condition; nothing where one is in force on every
+    /// day.</summary>
+    /// <param name="weeks">The weeks that need it.</param>
+    /// <param name="need">What asks for it: the decision before training, or none where the exercise does.</param>
+    public static IEnumerable<Objection> Of(
+        Client client,
+        Condition condition,
+        Answer answer,
+        Use use,
+        Series<WeekDose> weeks,
+        ClearanceNeed need,
+        Location at
+    )
+    {
+        if (weeks.Count == 0)
+            return [];
+        var clearances = client.Clearances.Where(c => c.Condition == condition.Id).ToArray();
+        if (clearances.Length == 0)
+            return [new Objection.NotCleared(condition, answer, need, at)];
+        var bare = weeks
+            .Where(w => !Days(client.Programme, w.Week).All(day => clearances.Any(c => c.IsInForce(day, need))))
+            .ToArray();
+        if (bare.Length > 0)
+        {
+            var (from, until) = (client.Programme.FirstDayOf(bare[0].Week), client.Programme.LastDayOf(bare[^1].Week));
+            return
+            [
+                new Objection.ClearanceShort(condition, clearances.MaxBy(c => c.Until) ?? clearances[0], from, until, need, at),
+            ];
+        }
+
+        return [];
+    }
+
+    /// <summary>The limits that a use goes beyond. A limit belongs to the person: it holds for every exercise in every week in
+    /// which its clearance is in force, whether or not the exercise names the condition.</summary>
+    public static IEnumerable<Objection> Limits(
+        Client client,
+        Condition condition,
+        Use use,
+        DoseSettings settings,
+        Location at
+    ) =>
+        from clearance in client.Clearances
+        where clearance.Condition == condition.Id
+        from limit in clearance.Limits
+        let beyond = use.Weeks.FirstOrDefault(w =>
+            clearance.On <= client.Programme.LastDayOf(w.Week)
+            && clearance.Until >= client.Programme.FirstDayOf(w.Week)
+            && IsBeyond(limit, w.Dose, use.Exercise, settings)
+        )
+        where beyond is not null
+        select new Objection.BeyondLimit(condition, clearance, limit, beyond, at);
+
+    /// <summary>Whether it holds on that day; before vigorous training only one of the last 12 months does.</summary>
+    private static bool IsInForce(this Clearance clearance, DateOnly day, ClearanceNeed need) =>
+        clearance.On <= day
+        && day <= clearance.Until
+        && (need != ClearanceNeed.BeforeVigorous || day <= clearance.On.AddMonths(PreParticipation.VigorousMonths));
+
+    private static IEnumerable<DateOnly> Days(Programme programme, int week) =>
+        Enumerable.Range(0, 7).Select(programme.FirstDayOf(week).AddDays);
+
+    private static bool IsBeyond(ClearanceLimit limit, Dose dose, Exercise exercise, DoseSettings settings) =>
+        limit switch
+        {
+            ClearanceLimit.EffortAtMost most => Hardness.IsBeyond(dose, most.Percent),
+            ClearanceLimit.HoldAtMost most => LongestHold(dose, settings) > most.Seconds.Value,
+            ClearanceLimit.NoEndRangeTrunkBending => exercise.Properties.Contains("trunk-end-range"),
+            ClearanceLimit.NotLyingOnTheFront => exercise.Position == Position.Prone,
+            _ => throw new NotSupportedException(limit.GetType().Name),
+        };
+
+    /// <summary>The most seconds on end that are held: actions that follow each other without a move between them are one
+    /// hold.</summary>
+    private static int LongestHold(Dose dose, DoseSettings settings)
+    {
+        var (longest, now) = (0, 0);
+        foreach (var action in dose.Parts.SelectMany(p => p.Actions))
+        {
+            var held = HeldFor(action, dose.Terms, settings);
+            now = held > 0 ? now + held : 0;
+            longest = Math.Max(longest, now);
+        }
+
+        return longest;
+    }
+
+    /// <summary>How many seconds on end an action is held: its repetitions together where nothing pauses between them, breaths at
+    /// the practice's own length. Moving, carrying and slow breathing are no holds.</summary>
+    private static int HeldFor(DoseAction action, DoseTerms terms, DoseSettings settings)
+    {
+        var once = action switch
+        {
+            { Verb: Verb.Move or Verb.Carry or Verb.Breathe } => 0,
+            { Amount: Amount.Breaths breaths } => breaths.Number.High * settings.Breath.Value,
+            _ => action.Amount.Number.High,
+        };
+        return terms.Pause is { Value: > 0 } ? once : once * (action.Times?.High ?? 1);
+    }
+}

@@ -1,0 +1,51 @@
+using Gradus.Domain;
+
+namespace Gradus.Trainings;
+
+/// <summary>A reason why a client may not do an exercise, as things stand.</summary>
+/// <param name="At">Where the exercise names the condition; the exercise's file where it does not.</param>
+public abstract record Objection(Condition Condition, Location At)
+{
+    /// <summary>The client answered yes, and the exercise is not done with that, clearance or not.</summary>
+    public sealed record Forbidden(Condition Condition, Answer Answer, Location At) : Objection(Condition, At);
+
+    /// <summary>The client answered yes, and the exercise loads that region on that side, though it does not name the
+    /// condition.</summary>
+    public sealed record Loaded(Condition Condition, Answer Answer, Side? Side, Location At) : Objection(Condition, At);
+
+    /// <summary>What hurts at the moment is loaded, and it hurts more than the practice trains with.</summary>
+    public sealed record Painful(Condition Condition, Answer Answer, Pain Pain, Location At) : Objection(Condition, At);
+
+    /// <summary>The client answered yes, and the exercise, with which that matters, does not say what comes of it.</summary>
+    /// <param name="Property">What of the exercise it matters with.</param>
+    public sealed record LeftOut(Condition Condition, Answer Answer, string Property, Location At) : Objection(Condition, At);
+
+    /// <summary>There is no answer, which is not a no.</summary>
+    public sealed record NotAsked(Condition Condition, Location At) : Objection(Condition, At);
+
+    /// <summary>There is an answer that cannot be read, which was said where it is written.</summary>
+    public sealed record Unread(Condition Condition, Location At) : Objection(Condition, At);
+
+    /// <summary>The client answered yes, and nobody has cleared it.</summary>
+    /// <param name="Need">What the decision before training asks for; none where the exercise itself asks for the
+    /// clearance.</param>
+    public sealed record NotCleared(Condition Condition, Answer Answer, ClearanceNeed Need, Location At)
+        : Objection(Condition, At);
+
+    /// <summary>There is a clearance, but not for every day on which the exercise is to be done.</summary>
+    /// <param name="From">The first day of the first week that is not covered.</param>
+    /// <param name="Until">The last day of the last week that is not covered.</param>
+    /// <param name="Need">As above.</param>
+    public sealed record ClearanceShort(
+        Condition Condition,
+        Clearance Clearance,
+        DateOnly From,
+        DateOnly Until,
+        ClearanceNeed Need,
+        Location At
+    ) : Objection(Condition, At);
+
+    /// <summary>The clearance holds, but not for this dose or position.</summary>
+    public sealed record BeyondLimit(Condition Condition, Clearance Clearance, ClearanceLimit Limit, WeekDose Week, Location At)
+        : Objection(Condition, At);
+}

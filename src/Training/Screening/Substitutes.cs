@@ -1,0 +1,38 @@
+using Gradus.Domain;
+
+namespace Gradus.Trainings;
+
+/// <summary>What would serve a client instead of an exercise that is not for them. It is only ever named; nothing is exchanged
+/// without the coach.</summary>
+public static class Substitutes
+{
+    /// <summary>The nearest easier version, or else the first exercise (by id) for the same motion and stage, that nothing stands
+    /// against in the weeks of that use, on its side, and for which the client has what it takes; null where there is
+    /// none.</summary>
+    public static Exercise? For(Practice practice, Client client, Use use)
+    {
+        var trying = new Trying(practice, client);
+        var done = client.Programme.AllSessions[use.Session - 1].Do.Select(u => u.Exercise.Value).ToHashSet();
+        return EasierThan(practice, use.Exercise)
+            .Concat(practice.Exercises.Where(e => e.Trains == use.Exercise.Trains && e.Stage == use.Exercise.Stage))
+            .FirstOrDefault(e => e.Id != use.Exercise.Id && !done.Contains(e.Id) && Serves(trying.Instead(use, e)));
+
+        bool Serves(Use instead) =>
+            instead.Weeks.Count > 0
+            && Hardness.BeyondYouthLimit(practice, client, instead) is null
+            && instead.Exercise.Equipment.All(thing => client.Equipment.Contains(thing, StringComparer.Ordinal))
+            && !Screening.Of(practice, client, instead).Any();
+    }
+
+    private static IEnumerable<Exercise> EasierThan(Practice practice, Exercise exercise)
+    {
+        var seen = new HashSet<ExerciseId> { exercise.Id };
+        for (var easier = exercise.Easier; easier is not null && seen.Add(easier.Value); )
+        {
+            if (practice.Find(easier.Value) is not { } found)
+                yield break;
+            yield return found;
+            easier = found.Easier;
+        }
+    }
+}

@@ -1,0 +1,71 @@
+using Gradus.Domain;
+
+namespace Gradus.Trainings;
+
+/// <summary>What could be done instead of a dose, to take less time and stay within what the exercise allows.</summary>
+public static class ShorterDoses
+{
+    /// <summary>The least change first: one set fewer after another; then the low ends of the work, with as many sets as before,
+    /// and with fewer. Efforts, rests and sides stay as they are. None where the work is other than the exercise's.</summary>
+    /// <param name="settled">The dose of a week.</param>
+    public static IEnumerable<Dose> Of(Dose settled, Dose envelope)
+    {
+        var (most, least) = (settled.Sets.Low, envelope.Sets.Low);
+        for (var sets = most - 1; sets >= least; sets--)
+            yield return With(settled, sets, settled.Parts);
+        if (LowWork(settled, envelope) is not { } work || work.Equals(settled.Parts))
+            yield break;
+        for (var sets = most; sets >= Math.Min(least, most); sets--)
+            yield return With(settled, sets, work);
+    }
+
+    private static Dose With(Dose dose, int sets, Series<DosePart> parts) =>
+        TermEffect.DropIdle(dose with { Sets = new(sets), Parts = parts });
+
+    /// <summary>The same parts with each count and amount at the low end that the exercise gives it, where that is
+    /// lower.</summary>
+    private static Series<DosePart>? LowWork(Dose settled, Dose envelope)
+    {
+        if (settled.Parts.Count != envelope.Parts.Count)
+            return null;
+        var parts = settled.Parts.Zip(envelope.Parts, LowPart).ToArray();
+        return parts.Any(p => p is null) ? null : parts.OfType<DosePart>().ToSeries();
+    }
+
+    private static DosePart? LowPart(DosePart part, DosePart allowed)
+    {
+        if (part.Actions.Count != allowed.Actions.Count)
+            return null;
+        var pairs = part.Actions.Zip(allowed.Actions).ToArray();
+        if (pairs.Any(p => p.First.Verb != p.Second.Verb || p.First.Amount.GetType() != p.Second.Amount.GetType()))
+            return null;
+        var actions = pairs.Select(p => LowAction(p.First, p.Second)).ToArray();
+        return part is DosePart.Group group
+            ? new DosePart.Group(Lower(group.Times, allowed.Times), actions.ToSeries())
+            : new DosePart.Single(actions[0]);
+    }
+
+    private static DoseAction LowAction(DoseAction action, DoseAction allowed)
+    {
+        var times = action.Times is { } own && allowed.Times is { } other ? Lower(own, other) : action.Times;
+        var number = Lower(action.Amount.Number, allowed.Amount.Number);
+        Amount amount = action.Amount switch
+        {
+            Amount.Span => new Amount.Span(number),
+            Amount.Breaths => new Amount.Breaths(number),
+            Amount.Reps => new Amount.Reps(number),
+            Amount.Metres => new Amount.Metres(number),
+            _ => throw new NotSupportedException(action.Amount.GetType().Name),
+        };
+
+        // Other steps than the exercise's may not divide its low end.
+        return new(
+            times,
+            action.Verb,
+            action.Effort is Effort.Ramp ramp && !ramp.Divides(amount) ? action.Amount : amount,
+            action.Effort
+        );
+    }
+
+    private static Count Lower(Count settled, Count allowed) => new(Math.Min(settled.Low, allowed.Low));
+}
