@@ -105,22 +105,27 @@ public static class RuleBook
     ];
 
     /// <summary>Practice → findings.</summary>
+    /// <param name="trainings">One of each client of the practice.</param>
     /// <param name="today">Decides findings only, never a page.</param>
     /// <param name="whole">Whether every file of the practice could be read; what is unused is judged only then.</param>
-    public static IEnumerable<Finding> Check(Practice practice, DateOnly today, bool whole = true)
+    public static IEnumerable<Finding> Check(
+        Practice practice,
+        IReadOnlyDictionary<ClientId, Training> trainings,
+        DateOnly today,
+        bool whole = true
+    )
     {
         var asked = Rules.Where(rule => whole || rule is not IWholeRule).ToArray();
         foreach (var finding in asked.OfType<IPracticeRule>().SelectMany(rule => rule.Check(practice)))
             yield return finding;
         foreach (var client in practice.Clients)
         {
-            var uses = Uses.Of(practice, client);
-            var countable = uses.SelectMany(u => u.Weeks).All(w => !DoseBounds.IsTooLong(w.Dose, practice.Card.Settings.Dose));
+            var training = trainings[client.Id];
             foreach (
                 var finding in asked
                     .OfType<IClientRule>()
-                    .Where(rule => countable || rule is not ICountingRule)
-                    .SelectMany(rule => rule.Check(practice, client, uses, today))
+                    .Where(rule => training.IsCountable || rule is not ICountingRule)
+                    .SelectMany(rule => rule.Check(practice, client, training, today))
             )
                 yield return finding;
         }

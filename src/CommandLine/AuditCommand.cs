@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Gradus.Domain;
 using Gradus.HandingOver;
-using Gradus.Planning;
 using Gradus.Rendering;
 
 namespace Gradus.CommandLine;
@@ -52,9 +51,9 @@ internal static class AuditCommand
         foreach (var (index, id) in desk.Wanted.Index())
         {
             Progress.Show($"{index + 1} of {desk.Wanted.Count}: {id}");
-            if (desk.Ready(id) is not { } client || desk.Practice is not { } practice)
+            if (desk.Ready(id) is not { } client)
                 continue;
-            var plan = Plan.For(practice, client);
+            var plan = desk.PlanOf(client);
             if (sites is not null)
                 foreach (var site in Published(sites, id))
                     desk.Audit(plan, site);

@@ -2,6 +2,7 @@ using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Planning;
 using Gradus.Reading;
+using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
@@ -13,6 +14,7 @@ internal sealed class Desk
     private readonly Dictionary<ClientId, Client> bound;
     private readonly HashSet<ClientId> asked;
     private readonly DateOnly today;
+    private readonly IReadOnlyDictionary<ClientId, Training> trainings;
 
     private Desk(
         SourceFolder folder,
@@ -20,9 +22,11 @@ internal sealed class Desk
         Series<ClientId> wanted,
         Findings findings,
         Reach reach,
+        IReadOnlyDictionary<ClientId, Training> trainings,
         DateOnly today
     )
     {
+        this.trainings = trainings;
         Folder = folder;
         Practice = reading.Practice;
         Known = reading.Clients;
@@ -62,13 +66,21 @@ internal sealed class Desk
                 $"There is no client '{unknown}' in '{path}'. "
                     + $"{Nearest.Ask(unknown, known, $"The clients are: {string.Join(", ", known)}.")}"
             );
+        var trainings = new Dictionary<ClientId, Training>();
         if (reading.Practice is { } practice)
-            findings.AddRange(RuleBook.Check(practice, today, whole: findings.All(f => f.Level != Level.Error)).ToSeries());
+        {
+            foreach (var client in practice.Clients)
+                trainings[client.Id] = Training.Of(practice, client);
+            var whole = findings.All(f => f.Level != Level.Error);
+            findings.AddRange(RuleBook.Check(practice, trainings, today, whole).ToSeries());
+        }
+
         var wanted =
             clients.Length == 0
                 ? reading.Clients
                 : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
-        return new(folder, reading, wanted, findings, reading.Practice is null ? new([], []) : Reach.Of(reading.Practice), today);
+        var reach = reading.Practice is null ? new([], []) : Reach.Of(reading.Practice);
+        return new(folder, reading, wanted, findings, reach, trainings, today);
     }
 
     /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
@@ -77,6 +89,13 @@ internal sealed class Desk
 
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
     public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : bound.GetValueOrDefault(id);
+
+    /// <summary>What is asked of a client whom <see cref="Ready"/> gave.</summary>
+    public Training TrainingOf(Client client) => trainings[client.Id];
+
+    /// <summary>The plan of a client whom <see cref="Ready"/> gave.</summary>
+    public Plan PlanOf(Client client) =>
+        Plan.For(TrainingOf(client), Texts.Of(Practice ?? throw new InvalidOperationException("There is no practice."), client));
 
     /// <summary>What is found on one client's finished site.</summary>
     public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, shelf));

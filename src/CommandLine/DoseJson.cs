@@ -30,8 +30,8 @@ public static class DoseJson
         using (var json = new Utf8JsonWriter(text, Layout))
         {
             json.WriteStartObject();
-            WriteEnd(json, "low", dose.Low(), settings);
-            WriteEnd(json, "high", dose.High(), settings);
+            WriteEnd(json, "low", dose.Low().Settled(), settings);
+            WriteEnd(json, "high", dose.High().Settled(), settings);
             if (weeks is { } last)
                 WriteWeeks(json, dose, settings, last);
             json.WriteEndObject();
@@ -40,7 +40,7 @@ public static class DoseJson
         return Encoding.UTF8.GetString(text.WrittenSpan);
     }
 
-    private static void WriteEnd(Utf8JsonWriter json, string name, Dose settled, DoseSettings settings)
+    private static void WriteEnd(Utf8JsonWriter json, string name, SettledDose settled, DoseSettings settings)
     {
         var measures = DoseMeasures.Of(settled, settings);
         json.WriteStartObject(name);
@@ -52,16 +52,16 @@ public static class DoseJson
         json.WriteNumber("reps", measures.Reps);
         json.WriteStartArray("steps");
         foreach (var step in Timeline.Of(settled, settings).Steps)
-            WriteStep(json, step);
+            WriteStep(json, step, settled.Sides);
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    private static void WriteStep(Utf8JsonWriter json, TimelineStep step)
+    private static void WriteStep(Utf8JsonWriter json, TimelineStep step, WorkedSides sides)
     {
         json.WriteStartObject();
         json.WriteString("kind", step.Kind.ToString().ToLowerInvariant());
-        json.WriteString("side", step.Side?.ToString().ToLowerInvariant());
+        json.WriteString("side", sides.TurnOf(step.Side) is { } turn ? Kebab.Of(turn.ToString()) : null);
         json.WriteNumber("seconds", step.Seconds.Value);
         if (step is TimelineStep.Work { EffortPercent: { } percent })
             json.WriteNumber("effort", Shown(percent));
@@ -79,7 +79,7 @@ public static class DoseJson
             json.WriteStartObject();
             json.WriteNumber("week", week);
             json.WriteString("dose", DosePrinter.Print(grown));
-            json.WriteNumber("seconds", DoseMeasures.Of(grown, settings).Seconds.Value);
+            json.WriteNumber("seconds", DoseMeasures.Of(grown.Settled(), settings).Seconds.Value);
             json.WriteEndObject();
         }
 

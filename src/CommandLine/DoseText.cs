@@ -13,12 +13,12 @@ internal static class DoseText
         to.WriteLine();
         if (dose.IsSettled)
         {
-            WriteEnd(to, "", dose.Low(), settings);
+            WriteEnd(to, "", dose.Low().Settled(), settings);
         }
         else
         {
-            WriteEnd(to, "low   ", dose.Low(), settings);
-            WriteEnd(to, "high  ", dose.High(), settings);
+            WriteEnd(to, "low   ", dose.Low().Settled(), settings);
+            WriteEnd(to, "high  ", dose.High().Settled(), settings);
         }
 
         var beside = FiguresBeside.Of(dose, settings).ToArray();
@@ -34,13 +34,13 @@ internal static class DoseText
             to.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"week {week, -3} {DoseMeasures.Of(grown, settings).Seconds.Clock(), 7}  {DosePrinter.Print(grown)}"
+                    $"week {week, -3} {DoseMeasures.Of(grown.Settled(), settings).Seconds.Clock(), 7}  {DosePrinter.Print(grown)}"
                 )
             );
         }
     }
 
-    private static void WriteEnd(TextWriter to, string end, Dose settled, DoseSettings settings)
+    private static void WriteEnd(TextWriter to, string end, SettledDose settled, DoseSettings settings)
     {
         var measures = DoseMeasures.Of(settled, settings);
         var said = new List<string> { $"{(measures.About ? "about " : "")}{measures.Seconds.Clock()}" };
@@ -56,11 +56,7 @@ internal static class DoseText
         var clock = Seconds.Zero;
         foreach (var run in Timeline.Of(settled, settings).Steps)
         {
-            var side = run.Side is { } which
-                ? which == DoseSide.First
-                    ? "first side"
-                    : "second side"
-                : "";
+            var side = settled.Sides.TurnOf(run.Side) is { } turn ? $"{Kebab.Of(turn.ToString())} side" : "";
             var effort = run is TimelineStep.Work { EffortPercent: { } percent }
                 ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.##} %")
                 : "";

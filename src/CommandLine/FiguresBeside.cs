@@ -23,7 +23,7 @@ public static class FiguresBeside
         }
 
         var holds = high
-            .Actions.Where(a => a.Verb == Verb.Hold && a.Amount is Amount.Span)
+            .Actions.Where(a => a is { Verb: Verb.Hold, Amount.Unit: AmountUnit.Seconds })
             .Select(a => a.Amount.Number.High)
             .ToArray();
         if (holds.Length > 0)
@@ -52,9 +52,9 @@ public static class FiguresBeside
         };
     }
 
-    private static int StretchOf(Dose settled, DoseSettings settings)
+    private static int StretchOf(Dose end, DoseSettings settings)
     {
-        var measures = DoseMeasures.Of(settled, settings);
+        var measures = DoseMeasures.Of(end.Settled(), settings);
         return Math.Max(
             measures.First.StretchSeconds.Value,
             Math.Max(measures.Second.StretchSeconds.Value, measures.Unsided.StretchSeconds.Value)
@@ -77,12 +77,7 @@ public static class FiguresBeside
     }
 
     private static int? Hardest(Effort? effort) =>
-        effort switch
-        {
-            Effort.Steady steady => steady.Percent.High,
-            Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High),
-            _ => null,
-        };
+        effort?.Match<int?>(steady => steady.Percent.High, ramp => Math.Max(ramp.First.High, ramp.Last.High), _ => null);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -27,14 +27,11 @@ internal static class LoadCommand
     {
         var desk = Desk.Open(folder, clients, Calendar.Today());
         var shown = desk.Wanted.Select(desk.Ready).OfType<Client>().ToArray();
-        if (desk.Practice is { } practice)
-        {
-            if (asJson)
-                Console.Out.WriteLine(LoadJson.Write(practice, shown));
-            else
-                foreach (var client in shown)
-                    LoadText.Write(Console.Out, practice, client);
-        }
+        if (asJson)
+            Console.Out.WriteLine(LoadJson.Write(shown.Select(desk.TrainingOf)));
+        else
+            foreach (var client in shown)
+                LoadText.Write(Console.Out, client, desk.TrainingOf(client));
 
         var blocked = desk.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
         if (blocked.Length == 0)

@@ -15,29 +15,27 @@ internal static class LoadJson
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
     };
 
-    public static string Write(Practice practice, IEnumerable<Client> clients) =>
+    public static string Write(IEnumerable<Training> trainings) =>
         JsonSerializer.Serialize(
             new
             {
-                Clients = clients.Select(client => new
+                Clients = trainings.Select(training => new
                 {
-                    Client = client.Id.Text,
-                    Weeks = Loads
-                        .Of(client, Uses.Of(practice, client), practice.Card.Settings.Dose)
-                        .Select(l => new
-                        {
-                            Motion = l.Motion.Name,
-                            Side = l.Side?.Word(),
-                            l.Week,
-                            StretchSeconds = l.Work.StretchSeconds.Value,
-                            ContractionSeconds = l.Work.ContractionSeconds.Value,
-                            l.Work.EffortSeconds,
-                            l.Work.Reps,
-                            l.Sessions,
-                            l.Days,
-                            l.BeforePlay,
-                            Lighter = l.IsLighter,
-                        }),
+                    Client = training.Client.Text,
+                    Weeks = training.Loads.Select(l => new
+                    {
+                        Motion = l.Motion.Name,
+                        Side = l.Side?.Word(),
+                        l.Week,
+                        StretchSeconds = l.Work.StretchSeconds.Value,
+                        ContractionSeconds = l.Work.ContractionSeconds.Value,
+                        l.Work.EffortSeconds,
+                        l.Work.Reps,
+                        l.Sessions,
+                        l.Days,
+                        l.BeforePlay,
+                        Lighter = l.IsLighter,
+                    }),
                 }),
             },
             Indented

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
@@ -9,13 +8,12 @@ namespace Gradus.CommandLine;
 /// of each week.</summary>
 internal static class LoadText
 {
-    public static void Write(TextWriter to, Practice practice, Client client)
+    public static void Write(TextWriter to, Client client, Training training)
     {
-        var settings = practice.Card.Settings;
         to.WriteLine($"{client.Name}: {client.Programme.Title}");
-        foreach (var motion in Loads.Of(client, Uses.Of(practice, client), settings.Dose).GroupBy(l => (l.Motion, l.Side)))
+        foreach (var motion in training.Loads.GroupBy(l => (l.Motion, l.Side)))
             Motion(to, motion.Key.Motion, motion.Key.Side, [.. motion]);
-        Times(to, practice, client);
+        Times(to, client, training);
         to.WriteLine("Published figures, as information; none of them is a limit for a person:");
         foreach (
             var figure in (PublishedFigure[])
@@ -54,20 +52,19 @@ internal static class LoadText
         }
     }
 
-    private static void Times(TextWriter to, Practice practice, Client client)
+    private static void Times(TextWriter to, Client client, Training training)
     {
         to.WriteLine();
         to.WriteLine($"Time; {client.Name} has {client.Minutes} min for a session, on {client.Days.Count} days a week");
-        var plan = Plan.For(practice, client);
-        foreach (var week in plan.Weeks)
+        foreach (var week in training.Weeks)
         {
             var sessions = week.Sessions.Select(s =>
-                $"'{s.Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{s.Seconds.Clock()}"
+                $"'{client.Programme.Sessions[s.Session - 1].Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{s.Seconds.Clock()}"
             );
             to.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"  {week.Number, 4}  {week.Total.Clock(), 7}  {string.Join(", ", sessions)}{LongestDay(week)}"
+                    $"  {week.Number, 4}  {TotalOf(week).Clock(), 7}  {string.Join(", ", sessions)}{LongestDay(week)}"
                 )
             );
         }
@@ -75,8 +72,11 @@ internal static class LoadText
         to.WriteLine();
     }
 
+    /// <summary>All sessions that have their number of times; those that go by the days of play come on top.</summary>
+    private static Seconds TotalOf(TrainedWeek week) => new(week.Sessions.Sum(s => s.Seconds.Value * (s.Times ?? 0)));
+
     /// <summary>The day that takes most of the time, where days are fixed.</summary>
-    private static string LongestDay(PlannedWeek week)
+    private static string LongestDay(TrainedWeek week)
     {
         var days = week
             .Sessions.SelectMany(s => s.Dates.Select(date => (Date: date, s.Seconds)))

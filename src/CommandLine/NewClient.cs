@@ -54,7 +54,7 @@ internal static class NewClient
 
     /// <summary>Where most clients of the practice live.</summary>
     private static string ZoneOf(Practice practice) =>
-        practice.Clients.Select(c => c.Zone.Name).GroupBy(z => z, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key
+        practice.Clients.Select(c => c.Zone.Text).GroupBy(z => z, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key
         ?? "Europe/London";
 
     /// <summary>"ada-wren" as "Ada Wren".</summary>

@@ -83,9 +83,9 @@ internal static class PublishCommand
     /// <summary>One client's site made, audited and handed over, or not; the line that says what came of it.</summary>
     private static string Publish(Desk desk, Theme theme, ClientId id, string form, TargetFolder target)
     {
-        if (desk.Ready(id) is not { } client || desk.Practice is not { } practice)
+        if (desk.Ready(id) is not { } client)
             return Blocked(id, target);
-        var plan = Plan.For(practice, client);
+        var plan = desk.PlanOf(client);
         if (
             (
                 form == "file"

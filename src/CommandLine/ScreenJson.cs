@@ -33,11 +33,11 @@ internal static class ScreenJson
                             Reasons = a.Reasons.Select(r => new
                             {
                                 Side = r.Side?.Word(),
-                                Condition = r.Condition.Id.Text,
+                                Condition = r.Condition.Text,
                                 Kind = r.Against is { } against ? Kebab.Of(against.GetType().Name) : "cleared",
-                                Sentence = ScreenWords.Of(r),
+                                Sentence = ScreenWords.Of(r, practice),
                                 Answer = ScreenWords.AnswerAt(r)?.ToString(),
-                                At = (r.Against?.At ?? a.Exercise.At).ToString(),
+                                At = (r.Against?.At.Value ?? a.Exercise.At).ToString(),
                             }),
                         }),
                 }),

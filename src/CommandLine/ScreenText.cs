@@ -42,7 +42,7 @@ internal static class ScreenText
                 to.WriteLine(
                     $"  {Word(allowance.Verdict), -9}  "
                         + $"{allowance.Exercise.Title}{(reason.Side is { } side ? $", on the {side.Word()}" : "")}: "
-                        + $"{ScreenWords.Of(reason)}; {ScreenWords.PlaceOf(reason, allowance.Exercise)}"
+                        + $"{ScreenWords.Of(reason, practice)}; {ScreenWords.PlaceOf(reason, allowance.Exercise)}"
                 );
         }
 

@@ -6,40 +6,39 @@ namespace Gradus.Planning;
 /// <summary>A settled dose as a client reads it: "2 sets: hold 30 seconds. Rest 20 seconds between sets."</summary>
 internal static class DoseWords
 {
-    public static string Of(WeekDose week, Limb limb, Words words)
+    public static string Of(WeekDose week, Limb limb, Texts texts)
     {
-        var (dose, role) = (week.Dose, week.Role);
+        var (dose, words) = (week.Dose, texts.Words);
         var work = words.Joined([.. dose.Parts.Select(p => Of(p, words))], "then");
         var said = new List<string>
         {
             words.Say(
                 week.InRounds ? "dose-work-in-rounds" : "dose-work",
-                ("sets", words.Say("sets", ("n", dose.Sets.Low))),
+                ("sets", words.Say("sets", ("n", dose.Sets))),
                 ("work", work)
             ),
         };
-        var terms = dose.Terms;
-        if (terms.Side is not null)
-            said.Add(words.Say("dose-side", ("side", SideWords.Of(dose, role, limb, words))));
-        if (terms.Plus is { } plus)
+        if (dose.Sides.Order != SideOrder.None)
+            said.Add(words.Say("dose-side", ("side", SideWords.Of(week, limb, texts))));
+        if (dose.Sides.MoreOnFirst is > 0 and var more)
             said.Add(
                 words.Say(
                     "dose-plus",
-                    ("sets", words.Say("more-sets", ("n", plus.Sets))),
-                    ("side", SideWords.Of(Use.SidesOf(dose)[0], limb, words))
+                    ("sets", words.Say("more-sets", ("n", more))),
+                    ("side", SideWords.Of(dose.Sides.First, limb, words))
                 )
             );
-        if (terms.Rest is { } rest)
+        if (dose.Rest is { } rest)
             said.Add(words.Say("dose-rest", ("time", words.Span(rest))));
-        if (terms.Pause is { } pause)
+        if (dose.Pause is { } pause)
             said.Add(words.Say("dose-pause", ("time", words.Span(pause))));
-        if (terms.Switch is { } change)
+        if (dose.Switch is { } change)
             said.Add(words.Say("dose-switch", ("time", words.Span(change))));
-        if (terms.Tempo is { } tempo)
+        if (dose.Tempo is { } tempo)
             said.Add(words.Say("sentence", ("words", Of(tempo, words))));
-        if (terms.Load is { } load)
+        if (dose.Load is { } load)
             said.Add(words.Say("dose-load", ("load", load)));
-        if (terms.Leave is { } leave)
+        if (dose.Leave is { } leave)
             said.Add(words.Say("dose-leave", ("n", leave)));
         return string.Join(' ', said);
     }
@@ -58,47 +57,31 @@ internal static class DoseWords
         string Beat(int? seconds) => seconds is { } beat ? words.Say("beat", ("n", beat)) : words.Say("fast");
     }
 
-    private static string Of(DosePart part, Words words)
+    private static string Of(SettledPart part, Words words)
     {
         var actions = words.Joined([.. part.Actions.Select(a => Of(a, words))], "then");
-        return part is DosePart.Group group
-            ? words.Say("dose-rounds", ("times", words.Say("times", ("n", group.Times.Low))), ("work", actions))
+        return part.IsGroup
+            ? words.Say("dose-rounds", ("times", words.Say("times", ("n", part.Times))), ("work", actions))
             : actions;
     }
 
-    private static string Of(DoseAction action, Words words)
+    private static string Of(SettledAction action, Words words)
     {
-        var amount = action.Amount switch
+        var amount = action.Unit switch
         {
-            Amount.Span span => words.Span(new(span.Seconds.Low)),
-            Amount.Breaths breaths => words.Say("breaths", ("n", breaths.Number.Low)),
-            Amount.Reps reps => words.Say("repetitions", ("n", reps.Number.Low)),
-            Amount.Metres metres => words.Say("metres", ("n", metres.Number.Low)),
-            _ => throw new NotSupportedException(action.Amount.GetType().Name),
+            AmountUnit.Seconds => words.Span(new(action.Amount)),
+            AmountUnit.Breaths => words.Say("breaths", ("n", action.Amount)),
+            AmountUnit.Reps => words.Say("repetitions", ("n", action.Amount)),
+            AmountUnit.Metres => words.Say("metres", ("n", action.Amount)),
         };
         var done = words.Say("do-" + action.Verb.ToString().ToLowerInvariant(), ("amount", amount));
-        if (action.Times is { Low: > 1 } times)
-            done = words.Say("dose-times", ("times", words.Say("times", ("n", times.Low))), ("work", done));
-        return action.Effort switch
-        {
-            Effort.Steady steady => words.Say(
-                "dose-effort",
-                ("work", done),
-                ("effort", words.Say("at-per-cent", ("percent", steady.Percent.Low)))
-            ),
-            Effort.Ramp ramp => words.Say(
-                "dose-ramp",
-                ("work", done),
-                ("first", ramp.First.Low),
-                ("last", ramp.Last.Low),
-                ("n", ramp.Steps)
-            ),
-            Effort.Felt felt => words.Say(
-                "dose-effort",
-                ("work", done),
-                ("effort", words.Say("felt-effort", ("rating", felt.Rating)))
-            ),
-            _ => done,
-        };
+        if (action.Times is { } times and > 1)
+            done = words.Say("dose-times", ("times", words.Say("times", ("n", times))), ("work", done));
+        return action.Effort?.Match(
+            steady => words.Say("dose-effort", ("work", done), ("effort", words.Say("at-per-cent", ("percent", steady.Percent)))),
+            ramp => words.Say("dose-ramp", ("work", done), ("first", ramp.First), ("last", ramp.Last), ("n", ramp.Steps)),
+            felt => words.Say("dose-effort", ("work", done), ("effort", words.Say("felt-effort", ("rating", felt.Rating))))
+        )
+            ?? done;
     }
 }

@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Planning;
 
@@ -39,13 +40,10 @@ public sealed record Plan(
     /// <summary>Every other page in one that needs no other file.</summary>
     public const string AllPagesPath = "all-pages.html";
 
-    /// <summary>The plan of one client.</summary>
-    /// <exception cref="ArgumentException">Sources that an error blocks have no plan; check the practice first.</exception>
-    public static Plan For(Practice practice, Client client) =>
-        Glossing.Of(
-            Planning.Plan(practice.In(client.Language), client),
-            client.Language == practice.Card.Language ? practice.Glossary : []
-        );
+    /// <summary>Puts the words of one client's site to what is asked of them.</summary>
+    /// <exception cref="ArgumentException">The training has refusals, or a text that it needs could not be read; check the practice
+    /// first.</exception>
+    public static Plan For(Training training, Texts texts) => GlossaryMarks.Of(PlanWords.Of(training, texts), texts.Glossary);
 
     /// <summary>The words that a page has to explain, in the order in which its coach-written text has them.</summary>
     public Series<Inline.Term> TermsOn(string path) =>
@@ -208,7 +206,7 @@ public sealed record PlannedUse(
 /// <param name="Words">The dose in words.</param>
 /// <param name="Change">What is other than before, in plain words.</param>
 /// <param name="Seconds">Dose time: without get ready, transitions and the rests of rounds.</param>
-public sealed record PlannedDose(Series<int> Weeks, string Words, string Change, Seconds Seconds, bool About, Dose Dose);
+public sealed record PlannedDose(Series<int> Weeks, string Words, string Change, Seconds Seconds, bool About, SettledDose Dose);
 
 /// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose
 /// instead.</param>

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Planning;
 
@@ -39,23 +40,18 @@ public sealed record PlannedCourse(
 
     public int Weeks => Needs.Count;
 
-    internal static PlannedCourse Of(
-        Client client,
-        PracticeSettings settings,
-        Series<PlannedSession> sessions,
-        Series<PlannedWeek> weeks
-    ) =>
+    internal static PlannedCourse Of(Training training, Client client) =>
         new(
             KeyOf(client),
-            client.Programme.Start,
-            settings.DaysBackOneWeek,
-            settings.DaysBackToFirst,
-            weeks
-                .Select(w => w.Sessions.Where(s => s.Times is not null).Select(s => (s.Session, s.Times ?? 0)).ToSeries())
+            training.Start,
+            training.Rules.DaysBackOneWeek,
+            training.Rules.DaysBackToFirst,
+            training
+                .Weeks.Select(w => w.Sessions.Where(s => s.Times is not null).Select(s => (s.Session, s.Times ?? 0)).ToSeries())
                 .ToSeries(),
-            sessions.Where(s => s.InsteadOf is not null).Select(s => (s.Number, s.InsteadOf ?? 0)).ToSeries(),
-            settings.EaseOffAbove,
-            settings.StopAbove
+            training.Sessions.Where(s => s.InsteadOf is not null).Select(s => (s.Number, s.InsteadOf ?? 0)).ToSeries(),
+            training.Rules.EaseOffAbove,
+            training.Rules.StopAbove
         );
 
     /// <summary>As a page writes it for its script, name and value.</summary>

@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Trainings;
 
 namespace Gradus.Planning;
 
@@ -6,53 +7,60 @@ namespace Gradus.Planning;
 internal static class StepWords
 {
     /// <summary>"Hold: Half-kneeling ankle rock, left leg". The side is the only one an item names.</summary>
-    public static string Of(StepKind kind, Exercise exercise, Side? side, Words words)
+    public static string Of(SessionStep step, Texts texts)
     {
-        var who = side is { } one
+        var (exercise, words) = (texts.Of(step.Exercise), texts.Words);
+        var who = step.Side is { } one
             ? words.Say(
                 "exercise-and-side",
                 ("exercise", exercise.Title),
                 ("side", SideWords.Of(one, exercise.Trains.Limb, words))
             )
             : exercise.Title;
-        return words.Say("step-" + Kebab.Of(kind.ToString()), ("exercise", who));
+        return words.Say("step-" + Kebab.Of(step.Kind.ToString()), ("exercise", who));
     }
 
-    /// <summary>"Set 1 of 2, step 3 of 4, at 60 % of the hardest you could do".</summary>
-    /// <param name="dose">The dose of the week that the step is from.</param>
-    public static string Detail(TimelineStep.Work step, Dose dose, int sets, Words words)
+    /// <summary>"Set 1 of 2, step 3 of 4, at 60 % of the hardest you could do"; empty where nothing is done.</summary>
+    public static string Detail(StepWork? work, Words words)
     {
-        var action = step.Action;
+        if (work is null)
+            return "";
+        var (piece, dose) = (work.Piece, work.Dose);
+        var (action, place) = (piece.Action, piece.Place);
         var said = new List<string>();
-        if (sets > 1)
-            said.Add(words.Say("set-of", ("set", step.Set), ("sets", sets)));
-        if (dose.Parts.Any(p => p.Times.Low > 1))
-            said.Add(words.Say("round-of", ("round", step.Round), ("rounds", RoundsOf(action, dose))));
-        if (action.Times is { Low: > 1 } times)
-            said.Add(words.Say("time-of", ("time", step.Repetition), ("times", times.Low)));
-        if (action.Amount is Amount.Breaths breaths)
-            said.Add(words.Say("breaths", ("n", breaths.Number.Low)));
-        if (action.Amount is Amount.Reps reps)
-            said.Add(words.Say("repetitions", ("n", reps.Number.Low)));
-        if (action.Amount is Amount.Metres metres)
-            said.Add(words.Say("metres", ("n", metres.Number.Low)));
-        if (step.RampStep is { } rung && action.Effort is Effort.Ramp ramp)
+        if (place.Sets > 1)
+            said.Add(words.Say("set-of", ("set", place.Set), ("sets", place.Sets)));
+        if (dose.Parts.Any(p => p.Times > 1))
+            said.Add(words.Say("round-of", ("round", place.Round), ("rounds", place.Rounds)));
+        if (action.Times is > 1)
+            said.Add(words.Say("time-of", ("time", place.Repetition), ("times", action.Times.Value)));
+        if (Counted(action, words) is { } counted)
+            said.Add(counted);
+        if (piece.RampStep is { } rung && action.Effort is SettledEffort.Ramp ramp)
             said.Add(words.Say("step-of", ("step", rung), ("steps", ramp.Steps)));
-        if (step.EffortPercent is { } percent)
+        if (piece.EffortPercent is { } percent)
             said.Add(words.Say("at-per-cent", ("percent", percent)));
-        if (step.FeltEffort is { } felt)
+        if (piece.FeltEffort is { } felt)
             said.Add(words.Say("felt-effort", ("rating", felt)));
-        if (dose.Terms.Tempo is { } tempo && action.Amount is Amount.Reps)
+        var inReps = action.Unit == AmountUnit.Reps;
+        if (inReps && dose.Tempo is { } tempo)
             said.Add(DoseWords.Of(tempo, words));
-        if (dose.Terms.Load is { } load)
+        if (dose.Load is { } load)
             said.Add(words.Say("with-load", ("load", load)));
         if (DoseProperties.AsksForBreath(action))
             said.Add(words.Say("keep-breathing"));
-        if (dose.Terms.Leave is { } leave && action.Amount is Amount.Reps)
+        if (inReps && dose.Leave is { } leave)
             said.Add(words.Say("leave", ("n", leave)));
         return words.Joined(said, "comma");
     }
 
-    private static int RoundsOf(DoseAction action, Dose dose) =>
-        dose.Parts.First(p => p.Actions.Any(a => ReferenceEquals(a, action))).Times.Low;
+    /// <summary>"8 breaths"; null for seconds, which the step's own time says.</summary>
+    private static string? Counted(SettledAction action, Words words) =>
+        action.Unit switch
+        {
+            AmountUnit.Seconds => null,
+            AmountUnit.Breaths => words.Say("breaths", ("n", action.Amount)),
+            AmountUnit.Reps => words.Say("repetitions", ("n", action.Amount)),
+            AmountUnit.Metres => words.Say("metres", ("n", action.Amount)),
+        };
 }

@@ -12,19 +12,9 @@ public sealed record TimeShares(Seconds Work, Seconds Rest, Seconds Moving)
 
     public static TimeShares Of(IEnumerable<Step> steps)
     {
-        int work = 0,
-            rest = 0,
-            moving = 0;
-        foreach (var step in steps)
-        {
-            if (step.Kind is StepKind.Rest or StepKind.Pause)
-                rest += step.Seconds.Value;
-            else if (step.Kind is StepKind.GetReady or StepKind.Switch or StepKind.Transition)
-                moving += step.Seconds.Value;
-            else
-                work += step.Seconds.Value;
-        }
+        var sums = steps.ToLookup(s => s.Kind.Use(), s => s.Seconds.Value);
+        return new(SumOf(TimeUse.Work), SumOf(TimeUse.Rest), SumOf(TimeUse.Moving));
 
-        return new(new(work), new(rest), new(moving));
+        Seconds SumOf(TimeUse use) => new(sums[use].Sum());
     }
 }

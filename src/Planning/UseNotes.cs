@@ -7,13 +7,14 @@ namespace Gradus.Planning;
 internal static class UseNotes
 {
     /// <param name="beside">All uses of the same session, this one among them.</param>
-    public static IEnumerable<string> Of(Use use, IReadOnlyList<Use> beside, Words words)
+    public static IEnumerable<string> Of(Use use, IReadOnlyList<Use> beside, Texts texts)
     {
+        var words = texts.Words;
         if (use.Written.Rounds is { } rounds)
         {
             var others = beside
                 .Where(o => o.Written.Rounds == rounds && o.Written != use.Written)
-                .Select(o => o.Exercise.Title)
+                .Select(o => texts.Of(o.Exercise.Id).Title)
                 .Distinct(StringComparer.Ordinal)
                 .ToArray();
             if (others.Length > 0)
@@ -28,7 +29,7 @@ internal static class UseNotes
         foreach (var other in beside.Where(o => o.Written == use.Written && o.Version != use.Version))
         {
             var weeks = words.Weeks(other.Weeks.Select(w => w.Week).ToSeries());
-            yield return words.Say("other-version", ("weeks", weeks), ("exercise", other.Exercise.Title));
+            yield return words.Say("other-version", ("weeks", weeks), ("exercise", texts.Of(other.Exercise.Id).Title));
         }
     }
 }

@@ -79,8 +79,9 @@ public sealed record SpokenVerdict(SpokenAgreement Agreement, Series<SpokenThing
         (said, term) switch
         {
             (_, null) => SpokenAgreement.NotADose,
-            (SpokenSide.Left, SideTerm.On("left")) or (SpokenSide.Right, SideTerm.On("right")) => SpokenAgreement.Agrees,
-            (SpokenSide.Left or SpokenSide.Right, SideTerm.On("left" or "right") or SideTerm.Both) => SpokenAgreement.NotADose,
+            (SpokenSide.Left, SideTerm.On(SideName.Body(Side.Left))) => SpokenAgreement.Agrees,
+            (SpokenSide.Right, SideTerm.On(SideName.Body(Side.Right))) => SpokenAgreement.Agrees,
+            (SpokenSide.Left or SpokenSide.Right, SideTerm.On(SideName.Body) or SideTerm.Both) => SpokenAgreement.NotADose,
             (SpokenSide.Each, SideTerm.Each or SideTerm.Alternate) => SpokenAgreement.Agrees,
             (SpokenSide.All, SideTerm.Each or SideTerm.Alternate or SideTerm.Both) => SpokenAgreement.Agrees,
             (SpokenSide.Both, SideTerm.Both) or (SpokenSide.One, SideTerm.On) => SpokenAgreement.Agrees,

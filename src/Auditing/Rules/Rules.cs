@@ -19,8 +19,8 @@ public interface IPracticeRule : IRule
 /// <summary>Judges what the practice asks of one client.</summary>
 public interface IClientRule : IRule
 {
-    /// <param name="uses">The client's own, with every week's dose.</param>
-    IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today);
+    /// <param name="training">The client's own.</param>
+    IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today);
 }
 
 /// <summary>Counts what a client's doses amount to. Where one takes longer than a dose may, there is nothing to count, and

@@ -10,4 +10,6 @@ public enum Side
 public static class Sides
 {
     public static Side Other(this Side side) => side == Side.Left ? Side.Right : Side.Left;
+
+    public static string Word(this Side side) => side == Side.Left ? "left" : "right";
 }

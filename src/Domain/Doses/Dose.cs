@@ -24,11 +24,27 @@ public sealed record Dose(Count Sets, Series<DosePart> Parts, DoseTerms Terms)
     /// <summary>Whether every number is single.</summary>
     public bool IsSettled => Sets.IsSingle && Parts.All(p => p.Times.IsSingle && p.Actions.All(a => a.IsSettled));
 
-    /// <summary>The settled dose of all low ends, without the terms that have nothing to act on there.</summary>
-    public Dose Low() => SettledDose.At(this, count => count.Low);
+    /// <summary>The dose of all low ends, without the terms that have nothing to act on there.</summary>
+    public Dose Low() => At(count => count.Low);
 
-    /// <summary>The settled dose of all high ends.</summary>
-    public Dose High() => SettledDose.At(this, count => count.High);
+    /// <summary>The dose of all high ends.</summary>
+    public Dose High() => At(count => count.High);
+
+    /// <summary>The dose with each range replaced by the number picked from it, without the terms that have nothing to act on
+    /// then. The seconds of a ramp of k steps are k times the number picked from (low/k to high/k), so that k still divides
+    /// them.</summary>
+    public Dose At(Func<Count, int> pick) =>
+        TermEffect.DropIdle(this with { Sets = new(pick(Sets)), Parts = Parts.Select(p => p.At(pick)).ToSeries() });
+
+    /// <summary>The dose as it is done.</summary>
+    /// <param name="sideOf">Which side of the body a name means.</param>
+    /// <exception cref="ArgumentException">It still has ranges.</exception>
+    public SettledDose Settled(Func<SideName, Side> sideOf) => new(this, sideOf);
+
+    /// <summary>The dose as it would be done by somebody of whom nothing is known: the side that the sport names is the left
+    /// one.</summary>
+    /// <exception cref="ArgumentException">It still has ranges.</exception>
+    public SettledDose Settled() => Settled(name => name is SideName.Body body ? body.Side : Side.Left);
 
     /// <summary>The canonical line.</summary>
     public override string ToString() => DosePrinter.Print(this);

@@ -21,4 +21,20 @@ public sealed record DoseAction(Count? Times, Verb Verb, Amount Amount, Effort? 
 
     /// <summary>Whether every number is single.</summary>
     public bool IsSettled => Times is not { IsSingle: false } && Amount.Number.IsSingle && Effort is null or { IsSettled: true };
+
+    internal DoseAction At(Func<Count, int> pick) =>
+        new(
+            Times is null ? null : new(pick(Times)),
+            Verb,
+            Amount.With(
+                Effort is Effort.Ramp { Steps: var k }
+                    ? new(k * pick(new(Amount.Number.Low / k, Amount.Number.High / k)))
+                    : new(pick(Amount.Number))
+            ),
+            Effort?.Match<Effort>(
+                steady => new Effort.Steady(new(pick(steady.Percent))),
+                ramp => new Effort.Ramp(new(pick(ramp.First)), new(pick(ramp.Last)), ramp.Steps),
+                felt => felt
+            )
+        );
 }

@@ -29,7 +29,7 @@ public static class DoseBounds
 
     /// <summary>Whether the dose takes longer than 4 h at its high end. A line that was read is not; a dose that inherited its
     /// rest or had its side replaced may be.</summary>
-    public static bool IsTooLong(Dose dose, DoseSettings settings) => DoseTime.Exact(dose.High(), settings) > Longest.Value;
+    public static bool IsTooLong(Dose dose, DoseSettings settings) => Timeline.IsTooLong(dose.High().Settled(), settings);
 
     internal static Count Checked(Count value, Count bounds, string name) =>
         bounds.Holds(value) ? value : throw new ArgumentOutOfRangeException(name, $"{value} is not within {bounds}.");

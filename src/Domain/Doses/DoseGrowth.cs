@@ -13,21 +13,18 @@ public static class DoseGrowth
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(week, first);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(week, last);
-        return SettledDose.At(envelope, range => Grown(range, (long)week - first, (long)last - first));
+        return envelope.At(range => Grown(range, (long)week - first, (long)last - first));
     }
 
     /// <summary>The dose of a lighter week: the sets times the share, half up, at least 1. The sets of <c>plus</c> stay, and
     /// terms that have nothing to act on fall away.</summary>
     /// <param name="share">In per cent, 1 to 100.</param>
-    /// <exception cref="ArgumentException">The dose has ranges.</exception>
-    public static Dose Lighter(Dose settled, int share)
+    public static SettledDose Lighter(SettledDose settled, int share)
     {
-        if (!settled.IsSettled)
-            throw new ArgumentException("The dose still has ranges.", nameof(settled));
         ArgumentOutOfRangeException.ThrowIfLessThan(share, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(share, 100);
-        var sets = Math.Max(1, (int)HalfUp(settled.Sets.Low * share, 100));
-        return TermEffect.DropIdle(settled with { Sets = new(sets) });
+        var sets = Math.Max(1, (int)HalfUp(settled.Sets * share, 100));
+        return settled.With(dose => dose with { Sets = new(sets) });
     }
 
     private static int Grown(Count range, long gone, long whole) =>

@@ -22,47 +22,30 @@ public sealed record DoseMeasures(Seconds Seconds, bool About, WorkMeasures Firs
 
     public int Reps => Total.Reps;
 
-    /// <exception cref="ArgumentException">The dose has ranges, or takes longer than 4 h.</exception>
-    public static DoseMeasures Of(Dose settled, DoseSettings settings)
+    /// <exception cref="ArgumentException">The dose takes longer than 4 h.</exception>
+    public static DoseMeasures Of(SettledDose dose, DoseSettings settings)
     {
-        RequireSettled(settled, settings);
-        var set = settled
-            .Parts.Select(part => SetOf(part, settled.Terms, settings))
-            .Aggregate(WorkMeasures.None, (all, part) => all + part);
-        var sets = settled.Sets.Low;
-        var side = set * sets;
-        var (first, second, unsided) = settled.Terms.Side switch
+        var seconds = Timeline.Of(dose, settings).Seconds;
+        var set = dose.Parts.Select(part => SetOf(part, dose, settings)).Aggregate(WorkMeasures.None, (all, part) => all + part);
+        var side = set * dose.Sets;
+        var (first, second, unsided) = dose.Sides.Order switch
         {
-            SideTerm.Each => (set * (sets + (settled.Terms.Plus?.Sets ?? 0)), side, WorkMeasures.None),
-            SideTerm.Alternate or SideTerm.Both => (side, side, WorkMeasures.None),
-            _ => (WorkMeasures.None, WorkMeasures.None, side),
+            SideOrder.Each => (set * (dose.Sets + dose.Sides.MoreOnFirst), side, WorkMeasures.None),
+            SideOrder.Alternate or SideOrder.Both => (side, side, WorkMeasures.None),
+            SideOrder.None or SideOrder.One => (WorkMeasures.None, WorkMeasures.None, side),
         };
-        return new(
-            new((int)DoseTime.Exact(settled, settings)),
-            settled.Actions.Any(a => IsAbout(a, settled.Terms)),
-            first,
-            second,
-            unsided
-        );
+        return new(seconds, dose.Actions.Any(a => IsAbout(a, dose)), first, second, unsided);
     }
 
-    internal static void RequireSettled(Dose dose, DoseSettings settings)
-    {
-        if (!dose.IsSettled)
-            throw new ArgumentException("The dose still has ranges.", nameof(dose));
-        if (DoseBounds.IsTooLong(dose, settings))
-            throw new ArgumentException("The dose takes longer than 4 h.", nameof(dose));
-    }
+    private static WorkMeasures SetOf(SettledPart part, SettledDose dose, DoseSettings settings) =>
+        part.Actions.Select(action => WorkMeasures.Of(action, DoseTime.Once(action, dose, settings)))
+            .Aggregate(WorkMeasures.None, (all, action) => all + action) * part.Times;
 
-    private static WorkMeasures SetOf(DosePart part, DoseTerms terms, DoseSettings settings) =>
-        part.Actions.Select(action => WorkMeasures.Of(action, DoseTime.Once(action, terms, settings)))
-            .Aggregate(WorkMeasures.None, (all, action) => all + action) * part.Times.Low;
-
-    private static bool IsAbout(DoseAction action, DoseTerms terms) =>
-        action.Amount switch
+    private static bool IsAbout(SettledAction action, SettledDose dose) =>
+        action.Unit switch
         {
-            Amount.Reps => terms.Tempo is not { IsAbout: false },
-            Amount.Metres => true,
-            _ => false,
+            AmountUnit.Reps => dose.Tempo is not { IsAbout: false },
+            AmountUnit.Metres => true,
+            AmountUnit.Seconds or AmountUnit.Breaths => false,
         };
 }

@@ -12,11 +12,15 @@ public abstract record DosePart
 
     public abstract Series<DoseAction> Actions { get; }
 
+    internal abstract DosePart At(Func<Count, int> pick);
+
     public sealed record Single(DoseAction Action) : DosePart
     {
         public override Count Times => Once;
 
         public override Series<DoseAction> Actions => [Action];
+
+        internal override DosePart At(Func<Count, int> pick) => new Single(Action.At(pick));
     }
 
     public sealed record Group : DosePart
@@ -33,6 +37,9 @@ public abstract record DosePart
         public override Count Times { get; }
 
         public override Series<DoseAction> Actions { get; }
+
+        internal override DosePart At(Func<Count, int> pick) =>
+            new Group(new(pick(Times)), Actions.Select(a => a.At(pick)).ToSeries());
 
         public void Deconstruct(out Count times, out Series<DoseAction> actions) => (times, actions) = (Times, Actions);
     }

@@ -31,33 +31,20 @@ public static class DosePrinter
     }
 
     internal static string AmountOf(Amount amount) =>
-        amount switch
+        amount.Unit switch
         {
-            Amount.Span(var seconds) => Times(seconds),
-            Amount.Breaths(var breaths) => $"{breaths} breaths",
-            Amount.Reps(var reps) => $"{reps} reps",
-            Amount.Metres(var metres) => $"{metres} m",
-            _ => throw new ArgumentOutOfRangeException(nameof(amount)),
+            AmountUnit.Seconds => Times(amount.Number),
+            AmountUnit.Breaths => $"{amount.Number} breaths",
+            AmountUnit.Reps => $"{amount.Number} reps",
+            AmountUnit.Metres => $"{amount.Number} m",
         };
 
     internal static string EffortOf(Effort effort) =>
-        effort switch
-        {
-            Effort.Steady(var percent) => $"{percent}%",
-            Effort.Ramp(var first, var last, var steps) => Text($"{first} to {last}% in {steps} steps"),
-            Effort.Felt(var rating) => Text($"effort {rating}"),
-            _ => throw new ArgumentOutOfRangeException(nameof(effort)),
-        };
-
-    internal static string SideOf(SideTerm side) =>
-        side switch
-        {
-            SideTerm.Each => "each side",
-            SideTerm.Alternate => "alternate sides",
-            SideTerm.Both => "both sides",
-            SideTerm.On(var name) => $"on {name}",
-            _ => throw new ArgumentOutOfRangeException(nameof(side)),
-        };
+        effort.Match(
+            steady => $"{steady.Percent}%",
+            ramp => Text($"{ramp.First} to {ramp.Last}% in {ramp.Steps} steps"),
+            felt => Text($"effort {felt.Rating}")
+        );
 
     private static string Work(Series<DosePart> parts) =>
         parts is [DosePart.Single(var only)] ? Action(only) : $"({string.Join(" then ", parts.Select(Part))})";
@@ -84,7 +71,7 @@ public static class DosePrinter
         if (terms.Switch is { } change)
             yield return $"switch {Time(change.Value)}";
         if (terms.Side is { } side)
-            yield return SideOf(side);
+            yield return side is SideTerm.On ? $"on {side.Written}" : side.Written;
         if (terms.Plus is { } plus)
             yield return Text($"plus {plus.Sets} x on {plus.Side}");
         if (terms.Tempo is { } tempo)

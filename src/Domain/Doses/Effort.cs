@@ -7,12 +7,17 @@ public abstract record Effort
 
     public abstract bool IsSettled { get; }
 
+    /// <summary>What comes of it, by its kind: whoever asks must know them all.</summary>
+    public abstract T Match<T>(Func<Steady, T> steady, Func<Ramp, T> ramp, Func<Felt, T> felt);
+
     /// <param name="Percent">1 to 100.</param>
     public sealed record Steady(Count Percent) : Effort
     {
         public Count Percent { get; } = DoseBounds.Checked(Percent, DoseBounds.Percents, nameof(Percent));
 
         public override bool IsSettled => Percent.IsSingle;
+
+        public override T Match<T>(Func<Steady, T> steady, Func<Ramp, T> ramp, Func<Felt, T> felt) => steady(this);
     }
 
     /// <summary>Equal steps from the first effort to the last, both included, up or down.</summary>
@@ -29,6 +34,8 @@ public abstract record Effort
 
         public override bool IsSettled => First.IsSingle && Last.IsSingle;
 
+        public override T Match<T>(Func<Steady, T> steady, Func<Ramp, T> ramp, Func<Felt, T> felt) => ramp(this);
+
         /// <summary>Whether the steps cut the span into whole seconds, at both its ends.</summary>
         public bool Divides(Amount amount) =>
             amount is Amount.Span(var seconds) && seconds.Low % Steps == 0 && seconds.High % Steps == 0;
@@ -40,5 +47,7 @@ public abstract record Effort
         public int Rating { get; } = DoseBounds.Checked(Rating, DoseBounds.Ratings, nameof(Rating));
 
         public override bool IsSettled => true;
+
+        public override T Match<T>(Func<Steady, T> steady, Func<Ramp, T> ramp, Func<Felt, T> felt) => felt(this);
     }
 }

@@ -16,7 +16,7 @@ internal static class EnvelopeActions
     }
 
     private static IEnumerable<Departure> CompareAmounts(string verb, Amount allowed, Amount written) =>
-        allowed.GetType() == written.GetType()
+        allowed.Unit == written.Unit
             ? EnvelopeNumbers.Compare(allowed.Number, written.Number, _ => $"{verb} {Words(written)}", _ => Words(allowed))
             : [new(DepartureSide.Hard, $"{verb} {Words(written)}, the exercise allows {Words(allowed)}")];
 
@@ -62,22 +62,20 @@ internal static class EnvelopeActions
     private static string Times(Count count) => EnvelopeNumbers.Counted(count, "time", "times");
 
     private static string Words(Amount amount) =>
-        amount switch
+        amount.Unit switch
         {
-            Amount.Span(var seconds) => EnvelopeNumbers.Time(seconds),
-            Amount.Breaths(var breaths) => EnvelopeNumbers.Counted(breaths, "breath", "breaths"),
-            Amount.Reps(var reps) => EnvelopeNumbers.Counted(reps, "rep", "reps"),
-            Amount.Metres(var metres) => $"{EnvelopeNumbers.Number(metres)} m",
-            _ => throw new ArgumentOutOfRangeException(nameof(amount)),
+            AmountUnit.Seconds => EnvelopeNumbers.Time(amount.Number),
+            AmountUnit.Breaths => EnvelopeNumbers.Counted(amount.Number, "breath", "breaths"),
+            AmountUnit.Reps => EnvelopeNumbers.Counted(amount.Number, "rep", "reps"),
+            AmountUnit.Metres => $"{EnvelopeNumbers.Number(amount.Number)} m",
         };
 
     private static string Words(Effort effort) =>
-        effort switch
-        {
-            Effort.Steady(var percent) => $"{EnvelopeNumbers.Number(percent)} %",
-            Effort.Ramp(var first, var last, var steps) =>
-                $"a ramp from {EnvelopeNumbers.Number(first)} % to {EnvelopeNumbers.Number(last)} % in {new Count(steps)} steps",
-            Effort.Felt(var rating) => $"effort {new Count(rating)}",
-            _ => throw new ArgumentOutOfRangeException(nameof(effort)),
-        };
+        effort.Match(
+            steady => $"{EnvelopeNumbers.Number(steady.Percent)} %",
+            ramp =>
+                $"a ramp from {EnvelopeNumbers.Number(ramp.First)} % to {EnvelopeNumbers.Number(ramp.Last)} % in "
+                + $"{new Count(ramp.Steps)} steps",
+            felt => $"effort {new Count(felt.Rating)}"
+        );
 }

@@ -8,10 +8,8 @@ internal static class EnvelopeTerms
         var (allowed, own) = (envelope.Terms, written.Terms);
         return
         [
-            .. written.Sets.High > 1 || own.Plus is not null ? Less("rest", DoseTime.Rest(allowed), DoseTime.Rest(own)) : [],
-            .. written.Actions.Any(a => a.Times is { High: > 1 })
-                ? Less("pause", DoseTime.Pause(allowed), DoseTime.Pause(own))
-                : [],
+            .. written.Sets.High > 1 || own.Plus is not null ? Less("rest", allowed.Rest, own.Rest) : [],
+            .. written.Actions.Any(a => a.Times is { High: > 1 }) ? Less("pause", allowed.Pause, own.Pause) : [],
             .. Switches(allowed.Switch, own.Switch),
             .. own.Side is SideTerm.Each ? PlusSets(allowed.Plus, own.Plus) : [],
             .. written.Actions.Any(a => a.Amount is Amount.Reps) ? Reps(allowed, own) : [],
@@ -19,12 +17,15 @@ internal static class EnvelopeTerms
     }
 
     /// <summary>Less rest is on the hard side.</summary>
-    private static IEnumerable<Departure> Less(string term, Seconds allowed, Seconds written)
+    private static IEnumerable<Departure> Less(string term, Seconds? range, Seconds? own)
     {
+        var (allowed, written) = (range ?? Seconds.Zero, own ?? Seconds.Zero);
         if (allowed == written)
             yield break;
-        var (own, range) = (Words(term, written), allowed == Seconds.Zero ? $"no {term}" : Time(allowed));
-        yield return new(written < allowed ? DepartureSide.Hard : DepartureSide.Easy, $"{own}, the exercise allows {range}");
+        yield return new(
+            written < allowed ? DepartureSide.Hard : DepartureSide.Easy,
+            $"{Words(term, written)}, the exercise allows {(allowed == Seconds.Zero ? $"no {term}" : Time(allowed))}"
+        );
     }
 
     private static IEnumerable<Departure> Switches(Seconds? allowed, Seconds? written)

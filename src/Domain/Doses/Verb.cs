@@ -25,16 +25,32 @@ public enum Verb
     Carry,
 }
 
+/// <summary>What the seconds of a verb count as.</summary>
+public enum WorkKind
+{
+    Stretch,
+    Contraction,
+    Movement,
+}
+
 public static class Verbs
 {
     /// <summary>All verbs, in the order of the language.</summary>
     public static readonly Series<Verb> All = [Verb.Hold, Verb.Breathe, Verb.Press, Verb.Pull, Verb.Raise, Verb.Move, Verb.Carry];
 
     /// <summary>hold and breathe: the seconds count as stretch.</summary>
-    public static bool IsStretch(this Verb verb) => verb is Verb.Hold or Verb.Breathe;
+    public static bool IsStretch(this Verb verb) => verb.Kind() == WorkKind.Stretch;
 
     /// <summary>press, pull and raise: the seconds count as contraction.</summary>
-    public static bool IsContraction(this Verb verb) => verb is Verb.Press or Verb.Pull or Verb.Raise;
+    public static bool IsContraction(this Verb verb) => verb.Kind() == WorkKind.Contraction;
+
+    public static WorkKind Kind(this Verb verb) =>
+        verb switch
+        {
+            Verb.Hold or Verb.Breathe => WorkKind.Stretch,
+            Verb.Press or Verb.Pull or Verb.Raise => WorkKind.Contraction,
+            Verb.Move or Verb.Carry => WorkKind.Movement,
+        };
 
     /// <summary>As a dose line writes it.</summary>
     public static string Word(this Verb verb) =>
@@ -47,24 +63,29 @@ public static class Verbs
             Verb.Raise => "raise",
             Verb.Move => "move",
             Verb.Carry => "carry",
-            _ => throw new ArgumentOutOfRangeException(nameof(verb)),
+        };
+
+    public static StepKind Step(this Verb verb) =>
+        verb switch
+        {
+            Verb.Hold => StepKind.Hold,
+            Verb.Breathe => StepKind.Breathe,
+            Verb.Press => StepKind.Press,
+            Verb.Pull => StepKind.Pull,
+            Verb.Raise => StepKind.Raise,
+            Verb.Move => StepKind.Move,
+            Verb.Carry => StepKind.Carry,
         };
 
     public static bool Takes(this Verb verb, Amount amount) =>
-        amount switch
+        verb switch
         {
-            Amount.Span => verb is not Verb.Carry,
-            Amount.Breaths => verb.IsStretch(),
-            Amount.Reps => verb is Verb.Move,
-            Amount.Metres => verb is Verb.Carry,
-            _ => false,
+            Verb.Hold or Verb.Breathe => amount.Unit is AmountUnit.Seconds or AmountUnit.Breaths,
+            Verb.Press or Verb.Pull or Verb.Raise => amount.Unit is AmountUnit.Seconds,
+            Verb.Move => amount.Unit is AmountUnit.Seconds or AmountUnit.Reps,
+            Verb.Carry => amount.Unit is AmountUnit.Metres,
         };
 
     public static bool Takes(this Verb verb, Effort? effort) =>
-        effort switch
-        {
-            null => true,
-            Effort.Felt => !verb.IsStretch(),
-            _ => verb.IsContraction(),
-        };
+        effort?.Match(_ => verb.IsContraction(), _ => verb.IsContraction(), _ => !verb.IsStretch()) ?? true;
 }

@@ -42,26 +42,21 @@ public sealed record WorkMeasures(
 
     /// <summary>One action with its count.</summary>
     /// <param name="once">The seconds of one repetition.</param>
-    internal static WorkMeasures Of(DoseAction action, Seconds once)
+    internal static WorkMeasures Of(SettledAction action, Seconds once)
     {
-        var seconds = Times(once, action.Times?.Low ?? 1);
+        var seconds = Times(once, action.Times ?? 1);
         var contraction = action.Verb.IsContraction() ? seconds : Seconds.Zero;
         return new(
             action.Verb.IsStretch() ? seconds : Seconds.Zero,
             contraction,
-            action.Effort is Effort.Steady or Effort.Ramp ? Seconds.Zero : contraction,
+            action.Effort is SettledEffort.Steady or SettledEffort.Ramp ? Seconds.Zero : contraction,
             contraction.Value * MeanPercent(action.Effort) / 100,
-            action.Amount is Amount.Reps(var reps) ? reps.Low * (action.Times?.Low ?? 1) : action.Times?.Low ?? 0
+            action.In(AmountUnit.Reps) is { } reps ? reps * (action.Times ?? 1) : action.Times ?? 0
         );
     }
 
-    private static decimal MeanPercent(Effort? effort) =>
-        effort switch
-        {
-            Effort.Steady(var percent) => percent.Low,
-            Effort.Ramp(var first, var last, _) => (first.Low + last.Low) / 2m,
-            _ => 0,
-        };
+    private static decimal MeanPercent(SettledEffort? effort) =>
+        effort?.Match(steady => steady.Percent, ramp => (ramp.First + ramp.Last) / 2m, _ => 0m) ?? 0;
 
     private static Seconds Times(Seconds seconds, int times) => new(checked(seconds.Value * times));
 }

@@ -92,7 +92,7 @@ public sealed class Reach
         foreach (var version in use.Versions)
         {
             var named = practice.Find(use.Exercise.Value);
-            if ((version.Version == ExerciseVersion.Easier ? named?.Easier : named?.Harder) is { } other)
+            if (named?.Named(version.Version) is { } other)
                 yield return other.Value;
         }
     }

@@ -14,7 +14,7 @@ public sealed record Client(
     Birth Born,
     Mention<string> Country,
     string Language,
-    Zone Zone,
+    ZoneName Zone,
     Series<DayOfWeek> Days,
     TimeOnly? Hour,
     int Minutes,

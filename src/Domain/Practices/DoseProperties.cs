@@ -20,7 +20,7 @@ public static class DoseProperties
     {
         if (dose.Actions.Any(a => IsHard(a.Effort)))
             yield return HardEffort;
-        if (dose.Actions.Any(a => a.Verb is Verb.Press or Verb.Pull or Verb.Raise && a.Amount.Number.High > LongSeconds))
+        if (dose.Actions.Any(a => a.Verb.IsContraction() && a.Amount.Number.High > LongSeconds))
             yield return LongContraction;
     }
 
@@ -29,15 +29,22 @@ public static class DoseProperties
 
     /// <summary>Whether somebody is told to keep breathing where it starts: a press, pull or raise that is hard or
     /// long.</summary>
-    public static bool AsksForBreath(DoseAction action) =>
-        action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount.Number.High > LongSeconds);
+    public static bool AsksForBreath(SettledAction action) =>
+        action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount > LongSeconds);
 
     private static bool IsHard(Effort? effort) =>
-        effort switch
-        {
-            Effort.Steady steady => steady.Percent.High >= HardPercent,
-            Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High) >= HardPercent,
-            Effort.Felt felt => felt.Rating >= HardRating,
-            _ => false,
-        };
+        effort?.Match(
+            steady => steady.Percent.High >= HardPercent,
+            ramp => Math.Max(ramp.First.High, ramp.Last.High) >= HardPercent,
+            felt => felt.Rating >= HardRating
+        )
+        ?? false;
+
+    private static bool IsHard(SettledEffort? effort) =>
+        effort?.Match(
+            steady => steady.Percent >= HardPercent,
+            ramp => Math.Max(ramp.First, ramp.Last) >= HardPercent,
+            felt => felt.Rating >= HardRating
+        )
+        ?? false;
 }

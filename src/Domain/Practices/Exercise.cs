@@ -1,32 +1,47 @@
 namespace Gradus.Domain;
 
-/// <summary>An exercise of the library.</summary>
-/// <param name="Loads">What it loads, what its position rests on among it.</param>
+/// <summary>An exercise of the library: what the body does in it, the dose it allows, what it asks of a client, and the coach's
+/// words for it.</summary>
 /// <param name="Signs">The cautions it names itself, in the coach's order.</param>
 /// <param name="NotWith">Conditions that forbid it, clearance or not.</param>
 /// <param name="ClearFirst">Conditions that forbid it until a clearance is in force.</param>
 /// <param name="Needs">The range, in the motion's unit, that it takes to get into the start safely.</param>
 public sealed record Exercise(
-    ExerciseId Id,
+    Drill Drill,
     string Title,
-    Motion Trains,
-    Stage Stage,
-    Position Position,
-    Series<string> Equipment,
-    Series<LoadedRegion> Loads,
     WrittenDose Dose,
     Series<Mention<CautionId>> Signs,
     Series<Mention<ConditionId>> NotWith,
     Series<Mention<ConditionId>> ClearFirst,
     Series<NeededRange> Needs,
-    string? WorksTo,
     Mention<ExerciseId>? Easier,
     Mention<ExerciseId>? Harder,
-    Series<string> Properties,
     ExerciseText Text,
     Location At
 )
 {
+    public ExerciseId Id => Drill.Id;
+
+    public Motion Trains => Drill.Trains;
+
+    public Stage Stage => Drill.Stage;
+
+    public Position Position => Drill.Position;
+
+    public Series<string> Equipment => Drill.Equipment;
+
+    public Series<LoadedRegion> Loads => Drill.Loads;
+
+    public Series<string> Properties => Drill.Properties;
+
+    /// <summary>The exercise that it names as that version of it.</summary>
+    public Mention<ExerciseId>? Named(ExerciseVersion version) =>
+        version switch
+        {
+            ExerciseVersion.Easier => Easier,
+            ExerciseVersion.Harder => Harder,
+        };
+
     /// <summary>The properties it says, and those that follow from its dose at the high end.</summary>
     public IEnumerable<string> AllProperties => Properties.Concat(Dose.Dose is { } dose ? DoseProperties.Of(dose) : []);
 

@@ -4,7 +4,7 @@ namespace Gradus.Domain;
 
 /// <summary>Everything a coach keeps, checked and bound: each list in the order of its ids (conditions in the order they are
 /// asked).</summary>
-/// <param name="Motions">Those that come with Gradus, and the practice's own.</param>
+/// <param name="Measures">Every motion with how it is measured: those that come with Gradus, and the practice's own.</param>
 /// <param name="Pictures">Every picture that some text shows.</param>
 /// <param name="Clips">Every clip that some text shows.</param>
 /// <param name="Accepted">Warnings that the coach lets stand.</param>
@@ -17,7 +17,7 @@ public sealed record Practice(
     Series<Caution> Cautions,
     Series<Exercise> Exercises,
     Series<Client> Clients,
-    Series<Motion> Motions,
+    Series<Measure> Measures,
     Series<Picture> Pictures,
     Series<Clip> Clips,
     Series<GlossaryEntry> Glossary,
@@ -36,6 +36,18 @@ public sealed record Practice(
 
     // Every plan begins with the practice in its client's language, so each language is made once.
     private readonly ConcurrentDictionary<string, Practice> inLanguages = new(StringComparer.Ordinal);
+
+    /// <summary>The easier or harder version of an exercise; null where it has none, or it could not be read.</summary>
+    public Exercise? VersionOf(Exercise exercise, ExerciseVersion version) =>
+        exercise.Named(version) is { } named ? Find(named.Value) : null;
+
+    /// <summary>One that a use was settled from, which there is.</summary>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public Exercise Of(ExerciseId id) => Find(id) ?? throw new ArgumentException($"No exercise '{id}'.", nameof(id));
+
+    /// <summary>One that screening spoke of, which there is.</summary>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public Condition Of(ConditionId id) => Find(id) ?? throw new ArgumentException($"No condition '{id}'.", nameof(id));
 
     public Exercise? Find(ExerciseId id) => exercises.GetValueOrDefault(id);
 
@@ -74,7 +86,7 @@ public sealed record Practice(
                 .Select(e => Find(e.Id, language) is { } said ? e with { Title = said.Title, Text = said.Text } : e)
                 .ToSeries(),
             Clients,
-            Motions,
+            Measures,
             Pictures,
             Clips,
             Glossary,

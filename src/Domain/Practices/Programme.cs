@@ -93,7 +93,7 @@ public enum ExerciseVersion
 /// <param name="ByWeek">In the order of the weeks; empty where the dose grows evenly.</param>
 public sealed record ProgrammeUse(
     Mention<ExerciseId> Exercise,
-    Mention<string>? Side,
+    Mention<SideTerm>? Side,
     Series<WeekLine> ByWeek,
     int? FromWeek,
     int? UntilWeek,

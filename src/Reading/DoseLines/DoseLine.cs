@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gradus.Domain;
 
 namespace Gradus.Reading;
@@ -44,17 +43,15 @@ public static class DoseLine
 
         foreach (var idle in TermEffect.Idle(dose).OrderBy(name => written.Places[name].Start))
             return TermFaults.Idle(scanner, dose, idle, written.Places[idle]);
-        return DoseBounds.IsTooLong(dose, settings) ? TooLong(scanner, dose, settings) : dose;
+        return DoseBounds.IsTooLong(dose, settings) ? TooLong(scanner, dose) : dose;
     }
 
-    private static Dose? TooLong(DoseScanner scanner, Dose dose, DoseSettings settings)
+    private static Dose? TooLong(DoseScanner scanner, Dose dose)
     {
-        var minutes = (DoseTime.Exact(dose.High(), settings) + 59) / 60;
-        var time = string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60} min");
         var start = scanner.Line.Length - scanner.Line.TrimStart().Length;
         return scanner.Refuse<Dose>(
             scanner.Since(start),
-            $"The whole dose takes {time}{(dose.IsSettled ? "" : " at its high end")}, and at most 4 h are possible.",
+            $"The whole dose takes more than 4 h{(dose.IsSettled ? "" : " at its high end")}, which is the most that is possible.",
             "Write fewer sets or shorter times."
         );
     }

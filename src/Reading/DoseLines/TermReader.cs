@@ -68,7 +68,7 @@ internal static class TermReader
             "each" or "per" => TermFaults.HasWord(scanner, word, "side", "sides") ? new SideTerm.Each() : null,
             "alternate" => TermFaults.HasWord(scanner, word, "sides", "side") ? new SideTerm.Alternate() : null,
             "both" => TermFaults.HasWord(scanner, word, "sides", "side") ? new SideTerm.Both() : null,
-            _ => On(scanner) is { } name ? new SideTerm.On(name) : null,
+            _ => On(scanner) is { } name ? new SideTerm.On(SideName.Of(name)) : null,
         };
 
     private static Plus? Plus(DoseScanner scanner)
@@ -80,7 +80,7 @@ internal static class TermReader
             return WordFaults.Missing<Plus>(scanner, "the x of plus", Help);
         if (!scanner.Take("on"))
             return WordFaults.Missing<Plus>(scanner, "the word on", Help);
-        return On(scanner) is { } side ? new(sets.Low, side) : null;
+        return On(scanner) is { } side ? new(sets.Low, SideName.Of(side)) : null;
     }
 
     private static string? On(DoseScanner scanner) =>

@@ -59,7 +59,7 @@ internal static class ClientReader
             born,
             country,
             language.Value,
-            ZoneReader.Of(zone.Value, programme),
+            zone,
             days,
             hour,
             minutes.Value,

@@ -16,7 +16,6 @@ internal static class ExerciseReader
         var written = ExerciseWords.LoadsOf(sheet, fields.Texts("loads"));
         var dose = DoseReader.Read(sheet, "dose", fields.Need("dose"), settings);
         var needs = NeedsIn(fields, known);
-        var worksTo = fields.Text("works-to");
         var signs = known.CautionsOf(sheet, fields.NeedTexts("signs"));
         var notWith = Forbidding(sheet, known.ConditionsOf(sheet, fields.NeedTexts("not-with")));
         var clearFirst = Forbidding(sheet, known.ConditionsOf(sheet, fields.Texts("clear-first")));
@@ -32,22 +31,23 @@ internal static class ExerciseReader
         if (title is null || trains is null || stage is null || position is null || dose is null)
             return null;
         return new(
-            id,
+            new(
+                id,
+                trains,
+                stage.Value,
+                position.Value,
+                equipment.Select(e => e.Value).ToSeries(),
+                PositionLoads.Of(position.Value, written),
+                properties
+            ),
             title,
-            trains,
-            stage.Value,
-            position.Value,
-            equipment.Select(e => e.Value).ToSeries(),
-            PositionLoads.Of(position.Value, written),
             dose,
             signs,
             notWith,
             clearFirst,
             needs,
-            worksTo,
             easier,
             harder,
-            properties,
             text,
             sheet.Whole
         );

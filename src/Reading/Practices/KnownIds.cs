@@ -9,7 +9,7 @@ internal sealed record KnownIds(
     IReadOnlySet<string> Cautions,
     AskedConditions Conditions,
     IReadOnlySet<string> Sports,
-    IReadOnlyDictionary<string, Motion> Motions,
+    IReadOnlyDictionary<string, Measure> Measures,
     MediaShelf Media
 )
 {
@@ -41,12 +41,12 @@ internal sealed record KnownIds(
     {
         if (name is null)
             return null;
-        if (Motions.TryGetValue(name.Value, out var motion))
-            return motion;
+        if (Measures.TryGetValue(name.Value, out var measure))
+            return measure.Motion;
         SayUnknown(
             sheet,
             name,
-            Motions.Keys.Order(StringComparer.Ordinal),
+            Measures.Keys.Order(StringComparer.Ordinal),
             "motion",
             "Write the name of a motion, as ankle dorsiflexion."
         );

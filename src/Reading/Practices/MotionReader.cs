@@ -20,18 +20,18 @@ internal static class MotionReader
 
     /// <summary>By name.</summary>
     /// <param name="own">The practice's sheet; null where it has none.</param>
-    public static IReadOnlyDictionary<string, Motion> Read(Sheet? own, Findings findings)
+    public static IReadOnlyDictionary<string, Measure> Read(Sheet? own, Findings findings)
     {
-        var motions = new Dictionary<string, Motion>(StringComparer.Ordinal);
+        var motions = new Dictionary<string, Measure>(StringComparer.Ordinal);
         foreach (var motion in In(Embedded.Sheet(File, findings), BuiltInMotion))
-            motions[motion.Name] = motion;
+            motions[motion.Motion.Name] = motion;
         var named = new HashSet<string>(StringComparer.Ordinal);
         foreach (var motion in own is null ? [] : In(own, fields => OwnMotion(fields, named)))
-            motions[motion.Name] = motion;
+            motions[motion.Motion.Name] = motion;
         return motions;
     }
 
-    private static IEnumerable<Motion> In(Sheet sheet, Func<Fields, Motion?> read)
+    private static IEnumerable<Measure> In(Sheet sheet, Func<Fields, Measure?> read)
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
@@ -45,10 +45,10 @@ internal static class MotionReader
             .Select(item => Fields.Of(sheet, item, "a motion"))
             .OfType<Fields>()
             .Select(read)
-            .OfType<Motion>();
+            .OfType<Measure>();
     }
 
-    private static Motion? BuiltInMotion(Fields fields)
+    private static Measure? BuiltInMotion(Fields fields)
     {
         var name = fields.NeedText("name");
         var limb = fields.NeedChoice("limb", Limbs);
@@ -58,7 +58,7 @@ internal static class MotionReader
         var errors = fields.Groups("errors", "an error").Select(ErrorIn).OfType<MeasuringError>().ToSeries();
         var references = fields.Groups("references", "a reference value").Select(ReferenceIn).OfType<ReferenceValue>().ToSeries();
         fields.Done();
-        return name is null || limb is null ? null : new(name, paired, limb.Value, unit, how, errors, references);
+        return name is null || limb is null ? null : new(new(name, paired, limb.Value, unit), how, errors, references);
     }
 
     private static MeasuringError? ErrorIn(Fields fields)
@@ -78,7 +78,7 @@ internal static class MotionReader
     }
 
     /// <summary>The practice's own numbers are the practice's own word: their source says so.</summary>
-    private static Motion? OwnMotion(Fields fields, HashSet<string> named)
+    private static Measure? OwnMotion(Fields fields, HashSet<string> named)
     {
         var id = fields.NeedMention("id");
         if (id is not null && !Id.IsValid(id.Value))
@@ -108,10 +108,7 @@ internal static class MotionReader
         return id is null || name is null
             ? null
             : new(
-                name.Value,
-                paired,
-                LimbOf(name.Value),
-                unit,
+                new(name.Value, paired, LimbOf(name.Value), unit),
                 how,
                 error is null ? [] : [new(error.Value, Source, Source, Source)],
                 reference is null ? [] : [new(reference.Value, Source, Source, Source)]

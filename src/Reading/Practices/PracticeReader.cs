@@ -78,7 +78,7 @@ public static class PracticeReader
                     cautions,
                     exercises,
                     clients,
-                    known.Motions.Values.OrderBy(m => m.Name, StringComparer.Ordinal).ToSeries(),
+                    known.Measures.Values.OrderBy(m => m.Motion.Name, StringComparer.Ordinal).ToSeries(),
                     media.Pictures,
                     media.Clips,
                     glossary,

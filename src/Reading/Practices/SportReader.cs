@@ -55,7 +55,7 @@ internal static class SportReader
     private static bool CanName(string role) =>
         role is not ("" or "left" or "right")
         && !role.Contains(',', StringComparison.Ordinal)
-        && SideNames.TermOf(role) is SideTerm.On;
+        && SideTerm.Of(role) is SideTerm.On;
 
     private static Demand? DemandIn(Fields fields, Series<Role> roles, KnownIds known)
     {

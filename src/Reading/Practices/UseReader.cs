@@ -32,12 +32,7 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
     private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds)
     {
         var exercise = known.ExerciseOf(fields.Sheet, fields.NeedMention("use"));
-        var side = fields.Mention("side") is { } named
-            ? named with
-            {
-                Value = Spacing.Collapse(named.Value).ToLowerInvariant(),
-            }
-            : null;
+        var side = fields.Mention("side") is { } named ? SideIn(fields.Sheet, named) : null;
         var (lines, versions) = WeeksIn(fields);
         var from = fields.Whole("from-week", 1, weeks);
         var until = fields.Whole("until-week", 1, weeks);
@@ -52,6 +47,21 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         var keep = fields.Flag("keep-when-short");
         fields.Done();
         return exercise is null || from > until ? [] : [new(exercise, side, lines, from, until, versions, rounds, moveOn, keep)];
+    }
+
+    private static Mention<SideTerm>? SideIn(Sheet sheet, Mention<string> named)
+    {
+        var name = Spacing.Collapse(named.Value).ToLowerInvariant();
+        if (name.Length > 0 && !name.Contains(',', StringComparison.Ordinal) && Characters.CanBeShown(name))
+            return new(SideTerm.Of(name), named.At);
+        sheet.Fault(
+            Faults.ValueWrong,
+            named.At,
+            $"{Quote.Of(named.Value)} cannot be a side.",
+            "Write one: left, right, a role of the client's sport, each side, alternate sides or both sides.",
+            named.Value.Length
+        );
+        return null;
     }
 
     private (Series<WeekLine> Lines, Series<WeekVersion> Versions) WeeksIn(Fields fields)

@@ -21,18 +21,17 @@ public sealed record WeekLoad(
 );
 
 /// <summary>Uses → load for each motion, side and week.</summary>
-public static class Loads
+internal static class Loads
 {
     /// <summary>By motion in the order of the programme, side, and week; a motion has an entry for every week of the programme.
     /// Only the programme's own sessions count: those chosen instead of one are in its place.</summary>
-    public static Series<WeekLoad> Of(Client client, Series<Use> uses, DoseSettings settings)
+    public static Series<WeekLoad> Of(Programme programme, Series<Use> uses)
     {
-        var programme = client.Programme;
         var work = (
             from use in uses
             where use.Session <= programme.Sessions.Count
             from week in use.Weeks
-            from side in SidesOf(week, settings)
+            from side in week.BySide
             select (use, week, side.Side, side.Work)
         ).ToArray();
         return work.GroupBy(w => (w.use.Exercise.Trains, w.Side))
@@ -52,18 +51,6 @@ public static class Loads
                     )
             )
             .ToSeries();
-    }
-
-    /// <summary>What a dose gives to each side; one entry without a side where it has none.</summary>
-    public static IEnumerable<(Side? Side, WorkMeasures Work)> SidesOf(WeekDose week, DoseSettings settings)
-    {
-        var measures = week.Measures(settings);
-        return week.Dose.Terms.Side switch
-        {
-            null => [(null, measures.Unsided)],
-            SideTerm.On => [(Use.SidesOf(week.Dose)[0], measures.Unsided)],
-            _ => [(Use.SidesOf(week.Dose)[0], measures.First), (Use.SidesOf(week.Dose)[1], measures.Second)],
-        };
     }
 
     private static WeekLoad InWeek(Motion motion, Side? side, int week, (Use Use, WorkMeasures Work)[] done, Programme programme)

@@ -20,21 +20,21 @@ public sealed record Allowance(Exercise Exercise, Verdict Verdict, Series<Allowa
     /// <summary>Every exercise of the library whose dose can be understood, by id.</summary>
     public static Series<Allowance> Of(Practice practice, Client client)
     {
-        var trying = new Trying(practice, client);
-        return practice.Exercises.Where(e => e.Dose.Dose is not null).Select(e => Of(practice, client, trying, e)).ToSeries();
+        var trial = new TrialUse(practice, client);
+        return practice.Exercises.Where(e => e.Dose.Dose is not null).Select(e => Of(practice, client, trial, e)).ToSeries();
     }
 
     /// <summary>One side after the other, where the exercise is done on one side at a time: what is forbidden on one may be
     /// allowed on the other.</summary>
-    private static Allowance Of(Practice practice, Client client, Trying trying, Exercise exercise)
+    private static Allowance Of(Practice practice, Client client, TrialUse trial, Exercise exercise)
     {
         Side?[] sides =
             exercise.Trains.IsPaired && exercise.Dose.Dose?.Terms.Side is not (null or SideTerm.Both)
                 ? [Side.Left, Side.Right]
                 : [null];
         var tried = sides
-            .Select(side => (Side: side, Use: trying.Whole(exercise, side)))
-            .Select(t => (t.Side, t.Use, Against: Screening.Of(practice, client, t.Use).ToSeries()))
+            .Select(side => (Side: side, Use: trial.Whole(exercise, side)))
+            .Select(t => (t.Side, t.Use, t.Use.Against))
             .ToArray();
         var forbidden = tried.Where(t => !t.Against.All(IsOnlyOfSome(t.Use))).ToArray();
         var reasons = tried
@@ -59,16 +59,16 @@ public sealed record Allowance(Exercise Exercise, Verdict Verdict, Series<Allowa
         objection => objection is Objection.BeyondLimit beyond && beyond.Week.Week > use.Weeks[0].Week;
 
     /// <summary>The clearances in whose shelter it is done.</summary>
-    private static IEnumerable<(Condition Condition, Clearance Clearance)> Resting(
+    private static IEnumerable<(ConditionId Condition, Clearance Clearance)> Resting(
         Practice practice,
         Client client,
         Use use,
         Series<Objection> against
     ) =>
         practice
-            .Conditions.Where(c => Screening.RestsOnClearance(client, use, c) && against.All(a => a.Condition != c))
+            .Conditions.Where(c => Screening.RestsOnClearance(practice, client, use, c) && against.All(a => a.Condition != c.Id))
             .SelectMany(c =>
-                client.Clearances.Where(clearance => clearance.Condition == c.Id).Select(clearance => (c, clearance))
+                client.Clearances.Where(clearance => clearance.Condition == c.Id).Select(clearance => (c.Id, clearance))
             );
 
     /// <summary>What is true of both sides is said once, without a side.</summary>
@@ -86,13 +86,13 @@ public sealed record Allowance(Exercise Exercise, Verdict Verdict, Series<Allowa
 /// <param name="Side">Where that is true of one side only.</param>
 /// <param name="Against">What stands against it; null where a clearance lets it be done.</param>
 /// <param name="Cleared">The clearance that it rests on; null where something stands against it.</param>
-public sealed record AllowanceReason(Side? Side, Condition Condition, Objection? Against, Clearance? Cleared)
+public sealed record AllowanceReason(Side? Side, ConditionId Condition, Objection? Against, Clearance? Cleared)
 {
     internal object Key =>
         Against switch
         {
             null => Cleared as object ?? this,
-            Objection.BeyondLimit beyond => (beyond.Condition.Id, beyond.Limit, beyond.Clearance.At),
-            var other => (other.GetType(), other.Condition.Id, (other as Objection.Painful)?.Pain),
+            Objection.BeyondLimit beyond => (beyond.Condition, beyond.Limit, beyond.Clearance.Value.At),
+            var other => (other.GetType(), other.Condition, (other as Objection.Painful)?.Pain),
         };
 }

@@ -15,14 +15,14 @@ public static class Hardness
     /// <param name="percent">1 to 100.</param>
     public static bool IsBeyond(Dose dose, int percent) => dose.Actions.Any(a => Of(a, dose.Terms) > percent);
 
-    public static bool IsVigorous(Exercise exercise, Dose dose) =>
+    public static bool IsVigorous(Drill exercise, Dose dose) =>
         IsBeyond(dose, VigorousPercent - 1) || exercise.Properties.Contains("jumping", StringComparer.Ordinal);
 
     /// <summary>The first week in which a client under 18 is asked for more than the practice allows at that age, or for nobody
     /// knows how much; null where there is none, and for everybody else.</summary>
     public static WeekDose? BeyondYouthLimit(Practice practice, Client client, Use use) =>
         client.Born.IsIn(AgeBand.Under18, client.Programme)
-            ? use.Weeks.FirstOrDefault(w => IsBeyond(w.Dose, practice.Card.Settings.YouthEffort))
+            ? use.Weeks.FirstOrDefault(w => IsBeyond(w.Dose.AsDose, practice.Card.Settings.YouthEffort))
             : null;
 
     /// <summary>Per cent of the hardest: stated, felt at ten per cent a point, or by the repetitions left undone, each ten per
@@ -30,16 +30,14 @@ public static class Hardness
     /// highest of these. A contraction, or work with a load, that says none of them may be as hard as it likes.</summary>
     private static int Of(DoseAction action, DoseTerms terms)
     {
-        int? stated = action.Effort switch
-        {
-            Effort.Steady steady => steady.Percent.High,
-            Effort.Ramp ramp => Math.Max(ramp.First.High, ramp.Last.High),
-            Effort.Felt felt => felt.Rating * 10,
-            _ => null,
-        };
+        var stated = action.Effort?.Match<int?>(
+            steady => steady.Percent.High,
+            ramp => Math.Max(ramp.First.High, ramp.Last.High),
+            felt => felt.Rating * 10
+        );
         int? left = action.Verb == Verb.Move && terms.Leave is { } leave ? Math.Max(0, 10 - leave) * 10 : null;
         if (stated is null && left is null)
-            return action.Verb.IsContraction() || (terms.Load is not null && action.Verb is Verb.Move or Verb.Carry)
+            return action.Verb.IsContraction() || (terms.Load is not null && action.Verb.Kind() == WorkKind.Movement)
                 ? Unknown
                 : 0;
         return Math.Max(stated ?? 0, left ?? 0);

@@ -26,7 +26,7 @@ public static class Loading
 
     /// <summary>What hurts may not be loaded by it, as a page writes it for its script: the joint that it trains, what it says,
     /// and what its position rests on.</summary>
-    public static Series<string> Written(Exercise exercise) =>
+    public static Series<string> Written(Drill exercise) =>
         (exercise.Trains.Region is { } trained ? [new LoadedRegion(trained, false)] : Array.Empty<LoadedRegion>())
             .Concat(exercise.Loads)
             .Concat(PositionLoads.Of(exercise.Position, []))

@@ -4,32 +4,35 @@ namespace Gradus.Trainings;
 
 /// <summary>A reason why a client may not do an exercise, as things stand.</summary>
 /// <param name="At">Where the exercise names the condition; the exercise's file where it does not.</param>
-public abstract record Objection(Condition Condition, Location At)
+public abstract record Objection(ConditionId Condition, Aside<Location> At)
 {
     /// <summary>The client answered yes, and the exercise is not done with that, clearance or not.</summary>
-    public sealed record Forbidden(Condition Condition, Answer Answer, Location At) : Objection(Condition, At);
+    public sealed record Forbidden(ConditionId Condition, Aside<Answer> Answer, Aside<Location> At) : Objection(Condition, At);
 
     /// <summary>The client answered yes, and the exercise loads that region on that side, though it does not name the
     /// condition.</summary>
-    public sealed record Loaded(Condition Condition, Answer Answer, Side? Side, Location At) : Objection(Condition, At);
+    public sealed record Loaded(ConditionId Condition, Aside<Answer> Answer, Side? Side, Aside<Location> At)
+        : Objection(Condition, At);
 
     /// <summary>What hurts at the moment is loaded, and it hurts more than the practice trains with.</summary>
-    public sealed record Painful(Condition Condition, Answer Answer, Pain Pain, Location At) : Objection(Condition, At);
+    public sealed record Painful(ConditionId Condition, Aside<Answer> Answer, Pain Pain, Aside<Location> At)
+        : Objection(Condition, At);
 
     /// <summary>The client answered yes, and the exercise, with which that matters, does not say what comes of it.</summary>
     /// <param name="Property">What of the exercise it matters with.</param>
-    public sealed record LeftOut(Condition Condition, Answer Answer, string Property, Location At) : Objection(Condition, At);
+    public sealed record LeftOut(ConditionId Condition, Aside<Answer> Answer, string Property, Aside<Location> At)
+        : Objection(Condition, At);
 
     /// <summary>There is no answer, which is not a no.</summary>
-    public sealed record NotAsked(Condition Condition, Location At) : Objection(Condition, At);
+    public sealed record NotAsked(ConditionId Condition, Aside<Location> At) : Objection(Condition, At);
 
     /// <summary>There is an answer that cannot be read, which was said where it is written.</summary>
-    public sealed record Unread(Condition Condition, Location At) : Objection(Condition, At);
+    public sealed record Unread(ConditionId Condition, Aside<Location> At) : Objection(Condition, At);
 
     /// <summary>The client answered yes, and nobody has cleared it.</summary>
     /// <param name="Need">What the decision before training asks for; none where the exercise itself asks for the
     /// clearance.</param>
-    public sealed record NotCleared(Condition Condition, Answer Answer, ClearanceNeed Need, Location At)
+    public sealed record NotCleared(ConditionId Condition, Aside<Answer> Answer, ClearanceNeed Need, Aside<Location> At)
         : Objection(Condition, At);
 
     /// <summary>There is a clearance, but not for every day on which the exercise is to be done.</summary>
@@ -37,15 +40,20 @@ public abstract record Objection(Condition Condition, Location At)
     /// <param name="Until">The last day of the last week that is not covered.</param>
     /// <param name="Need">As above.</param>
     public sealed record ClearanceShort(
-        Condition Condition,
-        Clearance Clearance,
+        ConditionId Condition,
+        Aside<Clearance> Clearance,
         DateOnly From,
         DateOnly Until,
         ClearanceNeed Need,
-        Location At
+        Aside<Location> At
     ) : Objection(Condition, At);
 
     /// <summary>The clearance holds, but not for this dose or position.</summary>
-    public sealed record BeyondLimit(Condition Condition, Clearance Clearance, ClearanceLimit Limit, WeekDose Week, Location At)
-        : Objection(Condition, At);
+    public sealed record BeyondLimit(
+        ConditionId Condition,
+        Aside<Clearance> Clearance,
+        ClearanceLimit Limit,
+        WeekDose Week,
+        Aside<Location> At
+    ) : Objection(Condition, At);
 }

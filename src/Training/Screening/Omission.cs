@@ -17,5 +17,5 @@ public static class Omission
         exercise.AllProperties.Contains(what, StringComparer.Ordinal)
         || what == Kebab.Of(exercise.Stage.ToString())
         || what == Kebab.Of(exercise.Position.ToString())
-        || (what == DoseProperties.HardEffort && exercise.Dose.Dose is { } dose && Hardness.IsVigorous(exercise, dose));
+        || (what == DoseProperties.HardEffort && exercise.Dose.Dose is { } dose && Hardness.IsVigorous(exercise.Drill, dose));
 }

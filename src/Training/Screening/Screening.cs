@@ -8,9 +8,9 @@ public static class Screening
     /// <summary>Every reason against that use, in the order in which the conditions are asked; none where it is allowed. Answers
     /// and clearances are judged for the programme's own dates.</summary>
     public static IEnumerable<Objection> Of(Practice practice, Client client, Use use) =>
-        use.Weeks.Count == 0
-            ? []
-            : practice.Conditions.SelectMany(condition => Against(practice.Card.Settings, client, use, condition));
+        use.Weeks.Count > 0 && practice.Find(use.Exercise.Id) is { } exercise
+            ? practice.Conditions.SelectMany(condition => Against(practice.Card.Settings, client, use, exercise, condition))
+            : [];
 
     /// <summary>Whether the answer to a condition is needed before that exercise is done: everybody is asked it, the exercise
     /// names it, or it concerns one side of a region that the exercise loads.</summary>
@@ -27,37 +27,57 @@ public static class Screening
         condition.IsSided && (exercise.Trains.Region == condition.Where || exercise.Loads.Any(l => l.Region == condition.Where));
 
     /// <summary>Whether the use rests on a clearance of that condition.</summary>
-    public static bool RestsOnClearance(Client client, Use use, Condition condition) =>
+    public static bool RestsOnClearance(Practice practice, Client client, Use use, Condition condition) =>
         client.AnswerTo(condition.Id)?.Reply is Reply.Yes yes
         && (
-            (Names(use.Exercise.ClearFirst, condition) is not null && Concerns(yes, condition, use))
+            (
+                practice.Find(use.Exercise.Id) is { } e
+                && Names(e.ClearFirst, condition) is not null
+                && Concerns(yes, condition, use)
+            )
             || InNeed(client, use, condition).Count > 0
         );
 
-    private static IEnumerable<Objection> Against(PracticeSettings settings, Client client, Use use, Condition condition)
+    private static IEnumerable<Objection> Against(
+        PracticeSettings settings,
+        Client client,
+        Use use,
+        Exercise exercise,
+        Condition condition
+    )
     {
-        if (!Matters(condition, use.Exercise))
+        if (!Matters(condition, exercise))
             return client.AnswerTo(condition.Id)?.Reply is Reply.Yes { Side: null }
-                ? Clearing.Limits(client, condition, use, settings.Dose, use.Exercise.At)
+                ? ClearanceCheck.Limits(client, condition, use, settings.Dose, Aside.Of(exercise.At))
                 : [];
-        var (notWith, clearFirst) = (Names(use.Exercise.NotWith, condition), Names(use.Exercise.ClearFirst, condition));
-        var at = notWith ?? clearFirst ?? use.Exercise.At;
+        var (notWith, clearFirst) = (Names(exercise.NotWith, condition), Names(exercise.ClearFirst, condition));
+        var at = Aside.Of(notWith ?? clearFirst ?? exercise.At);
         if (client.AnswerTo(condition.Id) is not { } answer)
-            return [new Objection.NotAsked(condition, at)];
+            return [new Objection.NotAsked(condition.Id, at)];
         switch (answer.Reply)
         {
             case Reply.Unread:
-                return [new Objection.Unread(condition, at)];
+                return [new Objection.Unread(condition.Id, at)];
             case Reply.Pains pains:
                 return pains
                     .Places.Where(p => p.Level > settings.StopAbove && use.Hurts(p))
-                    .Select(p => new Objection.Painful(condition, answer, p, at));
+                    .Select(p => new Objection.Painful(condition.Id, Aside.Of(answer), p, at));
             case Reply.Yes yes:
-                var against = OfYes(client, use, condition, answer, yes, notWith is not null, clearFirst is not null, at);
+                var against = OfYes(
+                    client,
+                    use,
+                    exercise,
+                    condition,
+                    answer,
+                    yes,
+                    notWith is not null,
+                    clearFirst is not null,
+                    at
+                );
                 return against
                     .Concat(
                         IsWhereItConcerns(yes, condition, use, clearFirst is not null)
-                            ? Clearing.Limits(client, condition, use, settings.Dose, at)
+                            ? ClearanceCheck.Limits(client, condition, use, settings.Dose, at)
                             : []
                     )
                     .ToSeries();
@@ -69,21 +89,22 @@ public static class Screening
     private static IEnumerable<Objection> OfYes(
         Client client,
         Use use,
+        Exercise exercise,
         Condition condition,
         Answer answer,
         Reply.Yes yes,
         bool isNotWith,
         bool isClearFirst,
-        Location at
+        Aside<Location> at
     )
     {
         if (isNotWith && Concerns(yes, condition, use))
-            return [new Objection.Forbidden(condition, answer, at)];
+            return [new Objection.Forbidden(condition.Id, Aside.Of(answer), at)];
         if (!isNotWith && !isClearFirst && condition.IsSided && use.Loads(condition.Where, yes.Side))
-            return [new Objection.Loaded(condition, answer, yes.Side, at)];
-        if (!isNotWith && !isClearFirst && Omission.Of(condition, use.Exercise) is { } property)
-            return [new Objection.LeftOut(condition, answer, property, at)];
-        var asExerciseAsks = Clearing
+            return [new Objection.Loaded(condition.Id, Aside.Of(answer), yes.Side, at)];
+        if (!isNotWith && !isClearFirst && Omission.Of(condition, exercise) is { } property)
+            return [new Objection.LeftOut(condition.Id, Aside.Of(answer), property, at)];
+        var asExerciseAsks = ClearanceCheck
             .Of(
                 client,
                 condition,
@@ -96,7 +117,7 @@ public static class Screening
             .ToSeries();
         return asExerciseAsks.Count > 0
             ? asExerciseAsks
-            : Clearing.Of(
+            : ClearanceCheck.Of(
                 client,
                 condition,
                 answer,
@@ -116,7 +137,7 @@ public static class Screening
         PreParticipation.For(client, condition.Id) switch
         {
             ClearanceNeed.None => [],
-            ClearanceNeed.BeforeVigorous => use.Weeks.Where(w => Hardness.IsVigorous(use.Exercise, w.Dose)).ToSeries(),
+            ClearanceNeed.BeforeVigorous => use.Weeks.Where(w => Hardness.IsVigorous(use.Exercise, w.Dose.AsDose)).ToSeries(),
             _ => use.Weeks,
         };
 

@@ -11,23 +11,23 @@ public static class Substitutes
     /// none.</summary>
     public static Exercise? For(Practice practice, Client client, Use use)
     {
-        var trying = new Trying(practice, client);
+        var trial = new TrialUse(practice, client);
         var done = client.Programme.AllSessions[use.Session - 1].Do.Select(u => u.Exercise.Value).ToHashSet();
-        return EasierThan(practice, use.Exercise)
+        return EasierThan(practice, use.Exercise.Id)
             .Concat(practice.Exercises.Where(e => e.Trains == use.Exercise.Trains && e.Stage == use.Exercise.Stage))
-            .FirstOrDefault(e => e.Id != use.Exercise.Id && !done.Contains(e.Id) && Serves(trying.Instead(use, e)));
+            .FirstOrDefault(e => e.Id != use.Exercise.Id && !done.Contains(e.Id) && Serves(trial.Instead(use, e)));
 
         bool Serves(Use instead) =>
             instead.Weeks.Count > 0
             && Hardness.BeyondYouthLimit(practice, client, instead) is null
             && instead.Exercise.Equipment.All(thing => client.Equipment.Contains(thing, StringComparer.Ordinal))
-            && !Screening.Of(practice, client, instead).Any();
+            && instead.Against.Count == 0;
     }
 
-    private static IEnumerable<Exercise> EasierThan(Practice practice, Exercise exercise)
+    private static IEnumerable<Exercise> EasierThan(Practice practice, ExerciseId exercise)
     {
-        var seen = new HashSet<ExerciseId> { exercise.Id };
-        for (var easier = exercise.Easier; easier is not null && seen.Add(easier.Value); )
+        var seen = new HashSet<ExerciseId> { exercise };
+        for (var easier = practice.Find(exercise)?.Easier; easier is not null && seen.Add(easier.Value); )
         {
             if (practice.Find(easier.Value) is not { } found)
                 yield break;

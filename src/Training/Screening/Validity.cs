@@ -14,7 +14,7 @@ public static class Validity
     /// <param name="uses">Those of the client's programme.</param>
     public static DateOnly Of(Practice practice, Client client, Series<Use> uses) =>
         practice
-            .Conditions.Where(condition => uses.Any(u => Screening.RestsOnClearance(client, u, condition)))
+            .Conditions.Where(condition => uses.Any(u => Screening.RestsOnClearance(practice, client, u, condition)))
             .Select(condition => ClearedUntil(client, condition.Id))
             .OfType<DateOnly>()
             .Append(client.Programme.End)

@@ -3,11 +3,11 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>Going from one exercise to the next.</summary>
-public static class Transitions
+internal static class Transitions
 {
     /// <summary>The short time where position and equipment stay, the long one between the floor and standing, the middle one
-    /// otherwise (dose.md, Arithmetic).</summary>
-    public static Seconds Between(Exercise from, Exercise to, PracticeSettings settings)
+    /// otherwise (dose line, Arithmetic).</summary>
+    public static Seconds Between(Drill from, Drill to, PracticeSettings settings)
     {
         var heights = (from.Position.HeightOf(), to.Position.HeightOf());
         if (heights is (Height.Floor, Height.Feet) or (Height.Feet, Height.Floor))

@@ -8,19 +8,19 @@ public static class ShorterDoses
     /// <summary>The least change first: one set fewer after another; then the low ends of the work, with as many sets as before,
     /// and with fewer. Efforts, rests and sides stay as they are. None where the work is other than the exercise's.</summary>
     /// <param name="settled">The dose of a week.</param>
-    public static IEnumerable<Dose> Of(Dose settled, Dose envelope)
+    public static IEnumerable<SettledDose> Of(SettledDose settled, Dose envelope)
     {
-        var (most, least) = (settled.Sets.Low, envelope.Sets.Low);
+        var (most, least) = (settled.Sets, envelope.Sets.Low);
         for (var sets = most - 1; sets >= least; sets--)
-            yield return With(settled, sets, settled.Parts);
-        if (LowWork(settled, envelope) is not { } work || work.Equals(settled.Parts))
+            yield return With(settled, sets, settled.AsDose.Parts);
+        if (LowWork(settled.AsDose, envelope) is not { } work || work.Equals(settled.AsDose.Parts))
             yield break;
         for (var sets = most; sets >= Math.Min(least, most); sets--)
             yield return With(settled, sets, work);
     }
 
-    private static Dose With(Dose dose, int sets, Series<DosePart> parts) =>
-        TermEffect.DropIdle(dose with { Sets = new(sets), Parts = parts });
+    private static SettledDose With(SettledDose dose, int sets, Series<DosePart> parts) =>
+        dose.With(d => d with { Sets = new(sets), Parts = parts });
 
     /// <summary>The same parts with each count and amount at the low end that the exercise gives it, where that is
     /// lower.</summary>
@@ -37,7 +37,7 @@ public static class ShorterDoses
         if (part.Actions.Count != allowed.Actions.Count)
             return null;
         var pairs = part.Actions.Zip(allowed.Actions).ToArray();
-        if (pairs.Any(p => p.First.Verb != p.Second.Verb || p.First.Amount.GetType() != p.Second.Amount.GetType()))
+        if (pairs.Any(p => p.First.Verb != p.Second.Verb || p.First.Amount.Unit != p.Second.Amount.Unit))
             return null;
         var actions = pairs.Select(p => LowAction(p.First, p.Second)).ToArray();
         return part is DosePart.Group group
@@ -49,14 +49,7 @@ public static class ShorterDoses
     {
         var times = action.Times is { } own && allowed.Times is { } other ? Lower(own, other) : action.Times;
         var number = Lower(action.Amount.Number, allowed.Amount.Number);
-        Amount amount = action.Amount switch
-        {
-            Amount.Span => new Amount.Span(number),
-            Amount.Breaths => new Amount.Breaths(number),
-            Amount.Reps => new Amount.Reps(number),
-            Amount.Metres => new Amount.Metres(number),
-            _ => throw new NotSupportedException(action.Amount.GetType().Name),
-        };
+        var amount = action.Amount.With(number);
 
         // Other steps than the exercise's may not divide its low end.
         return new(

@@ -6,53 +6,101 @@ namespace Gradus.Trainings;
 /// <param name="Exercise">The one that is done: of a version the easier or harder one, not the one that the coach named.</param>
 /// <param name="Session">Its session's number, from 1, among all sessions of the programme.</param>
 /// <param name="Version">Null where it is the exercise that the coach named.</param>
-/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be
-/// understood.</param>
-public sealed record Use(Exercise Exercise, ProgrammeUse Written, int Session, ExerciseVersion? Version, Series<WeekDose> Weeks)
+/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be understood
+/// or a side could not be resolved.</param>
+/// <param name="Source">As the coach wrote it.</param>
+public sealed record Use(
+    Drill Exercise,
+    int Session,
+    ExerciseVersion? Version,
+    Series<WeekDose> Weeks,
+    Aside<ProgrammeUse> Source
+)
 {
+    /// <summary>What stands against it, in the order in which the conditions are asked; empty where nothing does, or nobody has
+    /// screened it yet.</summary>
+    public Series<Objection> Against { get; init; } = [];
+
+    /// <summary>A name of a side in its dose that means no side of this client, so that nothing can be planned; null where there is
+    /// none.</summary>
+    public SideName? Unresolved { get; init; }
+
+    public ProgrammeUse Written => Source.Value;
+
     public Location At => Written.Exercise.At;
 
     /// <summary>The sides at work in any week. A dose without a side works both, as far as a body is concerned.</summary>
-    public IEnumerable<Side> Sides => Weeks.SelectMany(w => SidesOf(w.Dose)).Distinct();
-
-    /// <summary>The first and the second side of a dose: the one that plus names first, otherwise the left; of one side that
-    /// one.</summary>
-    /// <param name="dose">With its sides resolved.</param>
-    public static Series<Side> SidesOf(Dose dose) =>
-        dose.Terms switch
-        {
-            { Side: SideTerm.On(var name) } => [Named(name)],
-            { Plus: { } plus } => [Named(plus.Side), Named(plus.Side).Other()],
-            _ => [Side.Left, Side.Right],
-        };
-
-    private static Side Named(string name) => name == "right" ? Side.Right : Side.Left;
+    public IEnumerable<Side> Sides => Weeks.SelectMany(w => w.Dose.Sides.All).Distinct();
 }
 
-/// <summary>The dose of one week: settled, its sides left or right.</summary>
-/// <param name="At">Where the dose is written: the week's line, or the exercise's own dose.</param>
-/// <param name="Line">The week's line, where there is one.</param>
+/// <summary>The dose of one week.</summary>
 /// <param name="Role">The role whose side it is done on; null for left, right, two sides or none.</param>
+/// <param name="Switch">Between the sides: the practice's own where the dose names none.</param>
 /// <param name="InRounds">Whether the sets are done one in each round, among those of other uses.</param>
 /// <param name="IsLighter">Whether the week keeps only a share of the sets.</param>
+/// <param name="Counted">What the dose amounts to; null where it takes longer than 4 h.</param>
+/// <param name="Source">Where it is written.</param>
 public sealed record WeekDose(
     int Week,
-    Dose Dose,
-    RoleName? Role,
-    WrittenDose? Line,
-    Location At,
-    bool InRounds = false,
-    bool IsLighter = false
+    SettledDose Dose,
+    RoleMeant? Role,
+    Seconds Switch,
+    bool InRounds,
+    bool IsLighter,
+    DoseMeasures? Counted,
+    Aside<WeekSource> Source
 )
 {
-    /// <summary>What the dose amounts to. In rounds every set has the change of sides to itself, and the rests belong to the
-    /// rounds.</summary>
-    public DoseMeasures Measures(DoseSettings settings)
-    {
-        var whole = DoseMeasures.Of(Dose, settings);
-        return InRounds ? whole with { Seconds = new(Dose.Sets.Low * DoseMeasures.Of(OneSet, settings).Seconds.Value) } : whole;
-    }
+    /// <summary>The week's own line, where there is one.</summary>
+    public WrittenDose? Line => Source.Value.Line;
+
+    /// <summary>The place of that line, or of the exercise's own dose.</summary>
+    public Location At => Source.Value.At;
+
+    /// <exception cref="InvalidOperationException">The dose takes longer than 4 h.</exception>
+    public DoseMeasures Measures => Counted ?? throw new InvalidOperationException("The dose takes longer than 4 h.");
+
+    /// <summary>What it gives to each side; one entry without a side where there is none.</summary>
+    public Series<(Side? Side, WorkMeasures Work)> BySide =>
+        Dose.Sides.Order switch
+        {
+            SideOrder.None => [(null, Measures.Unsided)],
+            SideOrder.One => [(Dose.Sides.First, Measures.Unsided)],
+            SideOrder.Each or SideOrder.Alternate or SideOrder.Both =>
+            [
+                (Dose.Sides.First, Measures.First),
+                (Dose.Sides.First.Other(), Measures.Second),
+            ],
+        };
 
     /// <summary>The dose of one round.</summary>
-    public Dose OneSet => TermEffect.DropIdle(Dose with { Sets = new(1) });
+    public SettledDose OneSet => OneSetOf(Dose);
+
+    /// <summary>The same week with another dose.</summary>
+    public WeekDose Shorter(SettledDose dose, DoseSettings settings) =>
+        this with
+        {
+            Dose = dose,
+            Counted = Count(dose, InRounds, settings),
+        };
+
+    /// <summary>In rounds every set has the change of sides to itself, and the rests belong to the rounds.</summary>
+    internal static DoseMeasures? Count(SettledDose dose, bool inRounds, DoseSettings settings)
+    {
+        if (Timeline.IsTooLong(dose, settings))
+            return null;
+        var whole = DoseMeasures.Of(dose, settings);
+        return inRounds
+            ? whole with
+            {
+                Seconds = new(dose.Sets * DoseMeasures.Of(OneSetOf(dose), settings).Seconds.Value),
+            }
+            : whole;
+    }
+
+    private static SettledDose OneSetOf(SettledDose dose) => dose.With(d => d with { Sets = new(1) });
 }
+
+/// <summary>Where the dose of a week is written.</summary>
+/// <param name="Line">The week's line; null where the dose is the exercise's own.</param>
+public sealed record WeekSource(WrittenDose? Line, Location At);

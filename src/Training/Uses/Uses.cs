@@ -2,36 +2,39 @@ using Gradus.Domain;
 
 namespace Gradus.Trainings;
 
-/// <summary>Programme → uses: every week's dose settled, every side the client's own.</summary>
-public static class Uses
+/// <summary>Programme → uses: every week's dose settled, every side the client's own, each screened.</summary>
+internal static class Uses
 {
     /// <summary>The uses of all sessions of a client's programme in order; where the coach takes an easier or harder version in
     /// some weeks, that version is a use of its own behind the exercise it stands in for. An exercise that could not be read has
-    /// none; a side that cannot be resolved keeps its name, for the rule side-unresolved to find.</summary>
-    public static Series<Use> Of(Practice practice, Client client)
+    /// none.</summary>
+    public static Series<Use> Of(Practice practice, Client client, Stances stances)
     {
         var programme = client.Programme;
-        var settling = new Settling(programme, Playing.Of(practice, client), practice.Card.Settings);
+        var doses = new WeekDoses(programme, stances, practice.Card.Settings);
         var uses = new List<Use>();
         foreach (var (index, session) in programme.AllSessions.Index())
+        {
             uses.AddRange(
-                session.IsShortened ? Kept(uses, programme, session, index + 1) : Written(practice, session, index + 1, settling)
+                session.IsShortened
+                    ? Kept(uses, programme, session, index + 1)
+                    : Written(practice, session, index + 1, doses)
+                        .Select(u => u with { Against = Screening.Of(practice, client, u).ToSeries() })
             );
+        }
+
         return uses.ToSeries();
     }
 
-    /// <summary>The exercise that stands in; null where the exercise has none, or it could not be read.</summary>
-    public static Exercise? VersionOf(Practice practice, Exercise exercise, ExerciseVersion version) =>
-        (version == ExerciseVersion.Easier ? exercise.Easier : exercise.Harder) is { } named ? practice.Find(named.Value) : null;
-
-    private static IEnumerable<Use> Written(Practice practice, ProgrammeSession session, int number, Settling settling) =>
+    private static IEnumerable<Use> Written(Practice practice, ProgrammeSession session, int number, WeekDoses doses) =>
         from written in session.Do
         let named = practice.Find(written.Exercise.Value)
         where named is not null
         from version in written.Versions.Select(v => (ExerciseVersion?)v.Version).Distinct().Prepend(null)
-        let done = version is null ? named : VersionOf(practice, named, version.Value)
+        let done = version is null ? named : practice.VersionOf(named, version.Value)
         where done is not null
-        select new Use(done, written, number, version, settling.Weeks(done, written, version));
+        let settled = doses.Of(done, written, version)
+        select new Use(done.Drill, number, version, settled.Weeks, Aside.Of(written)) { Unresolved = settled.Unresolved };
 
     private static Use[] Kept(List<Use> uses, Programme programme, ProgrammeSession shortened, int number)
     {

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class AgreementMissing : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var start = client.Programme.Start;
         if (client.Born.IsIn(AgeBand.Under18, client.Programme) && client.Agreed.Guardian is null)

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class AnswersStale : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var (until, programme, days) = (
             Validity.AnswersUntil(practice, client),

@@ -5,17 +5,17 @@ namespace Gradus.Auditing;
 
 public sealed class ClearanceExpired : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var shorts = uses.SelectMany(use =>
-                Screening.Of(practice, client, use).OfType<Objection.ClearanceShort>().Select(objection => (use, objection))
-            )
+        var shorts = training
+            .Uses.SelectMany(use => use.Against.OfType<Objection.ClearanceShort>().Select(objection => (use, objection)))
             .ToArray();
         foreach (var (use, objection) in shorts.Where(s => s.objection.Need == ClearanceNeed.None))
             yield return Wrong(
+                practice,
                 client,
                 objection,
-                $"{client.Name} does '{use.Exercise.Title}' from {objection.From.Iso()} to {objection.Until.Iso()}"
+                $"{client.Name} does '{practice.Of(use.Exercise.Id).Title}' from {objection.From.Iso()} to {objection.Until.Iso()}"
             );
         foreach (
             var asked in shorts
@@ -25,24 +25,25 @@ public sealed class ClearanceExpired : IClientRule
         {
             var (from, until) = (asked.Min(a => a.objection.From), asked.Max(a => a.objection.Until));
             yield return Wrong(
+                practice,
                 client,
                 asked.First().objection,
                 asked.Key.Need == ClearanceNeed.BeforeVigorous
-                    ? $"{client.Name} works hard in '{asked.First().use.Exercise.Title}' from {from.Iso()} to "
+                    ? $"{client.Name} works hard in '{practice.Of(asked.First().use.Exercise.Id).Title}' from {from.Iso()} to "
                         + $"{until.Iso()}, which needs one that is not older than {PreParticipation.VigorousMonths} months"
                     : $"{client.Name} trains from {from.Iso()} to {until.Iso()}, and needs one on every day"
             );
         }
     }
 
-    private Finding Wrong(Client client, Objection.ClearanceShort objection, string against) =>
+    private Finding Wrong(Practice practice, Client client, Objection.ClearanceShort objection, string against) =>
         new(
             RuleId.Of(GetType()),
             Level.Error,
             client.Id,
-            objection.Clearance.At,
-            $"The clearance for {objection.Condition.Name} holds from {objection.Clearance.On.Iso()} to "
-                + $"{objection.Clearance.Until.Iso()}, but {against}.",
+            objection.Clearance.Value.At,
+            $"The clearance for {practice.Of(objection.Condition).Name} holds from {objection.Clearance.Value.On.Iso()} to "
+                + $"{objection.Clearance.Value.Until.Iso()}, but {against}.",
             "Ask for a new clearance and write its dates here, or let the exercise end before the clearance does."
         );
 }

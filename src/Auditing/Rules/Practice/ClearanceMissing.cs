@@ -5,11 +5,10 @@ namespace Gradus.Auditing;
 
 public sealed class ClearanceMissing : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var missing = uses.SelectMany(use =>
-                Screening.Of(practice, client, use).OfType<Objection.NotCleared>().Select(objection => (use, objection))
-            )
+        var missing = training
+            .Uses.SelectMany(use => use.Against.OfType<Objection.NotCleared>().Select(objection => (use, objection)))
             .ToArray();
         foreach (var (use, objection) in missing.Where(m => m.objection.Need == ClearanceNeed.None))
         {
@@ -18,7 +17,7 @@ public sealed class ClearanceMissing : IClientRule
                 Level.Error,
                 client.Id,
                 use.At,
-                $"'{use.Exercise.Title}' needs a clearance for {objection.Condition.Name}: {client.Name} answered yes, "
+                $"'{practice.Of(use.Exercise.Id).Title}' needs a clearance for {practice.Of(objection.Condition).Name}: {client.Name} answered yes, "
                     + "and there is none.",
                 "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml.",
                 use.Exercise.Id.Text.Length
@@ -38,7 +37,7 @@ public sealed class ClearanceMissing : IClientRule
                     Level.Error,
                     client.Id,
                     use.At,
-                    $"'{use.Exercise.Title}' is hard work: with {objection.Condition.Name} it needs a clearance of the "
+                    $"'{practice.Of(use.Exercise.Id).Title}' is hard work: with {practice.Of(objection.Condition).Name} it needs a clearance of the "
                         + $"last {PreParticipation.VigorousMonths} months, and there is none.",
                     "Choose an effort below 70 % (7 of 10), and write it in the dose; or write the clearance of a "
                         + "clinician under 'clearances' in client.yaml.",
@@ -48,8 +47,8 @@ public sealed class ClearanceMissing : IClientRule
                     RuleId.Of(GetType()),
                     Level.Error,
                     client.Id,
-                    objection.Answer.At,
-                    $"{client.Name} answered yes to {objection.Condition.Name}: "
+                    objection.Answer.Value.At,
+                    $"{client.Name} answered yes to {practice.Of(objection.Condition).Name}: "
                         + $"{(need == ClearanceNeed.StopUntilCleared ? "all training stops until a clinician has cleared it" : "a clinician's clearance comes before any training")}, and there is none.",
                     "Send nothing until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                 );

@@ -5,8 +5,8 @@ namespace Gradus.Auditing;
 
 public sealed class ClipWithoutCaptions : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from exercise in uses.Select(u => u.Exercise.Id).Distinct()
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from exercise in training.Uses.Select(u => u.Exercise.Id).Distinct()
         from shown in ClipsOf(practice, exercise, client.Language)
         let clip = practice.Clips.First(c => c.Path == shown.Path)
         where clip.CaptionsIn(client.Language) is null

@@ -22,17 +22,18 @@ public sealed class ConditionLeftOut : IPracticeRule, IClientRule
             $"Name under not-with or clear-first: {string.Join(", ", left.Select(l => l.Condition.Id))}."
         );
 
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from use in uses
-        from left in Screening.Of(practice, client, use).OfType<Objection.LeftOut>()
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
+        from left in use.Against.OfType<Objection.LeftOut>()
+        let condition = practice.Of(left.Condition)
         select Wrong(
             Level.Error,
             client.Id,
             use.At,
-            $"{client.Name} answered yes to {left.Condition.Name}, and '{use.Exercise.Title}', with which that matters "
+            $"{client.Name} answered yes to {condition.Name}, and '{practice.Of(use.Exercise.Id).Title}', with which that matters "
                 + $"({left.Property}), does not say what comes of it.",
-            $"Take it out, or name {left.Condition.Id} under not-with or clear-first of the exercise. "
-                + $"{left.Condition.Basis?.Because}",
+            $"Take it out, or name {condition.Id} under not-with or clear-first of the exercise. "
+                + $"{condition.Basis?.Because}",
             use.Exercise.Id.Text.Length
         );
 

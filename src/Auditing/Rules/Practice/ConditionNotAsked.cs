@@ -5,17 +5,17 @@ namespace Gradus.Auditing;
 
 public sealed class ConditionNotAsked : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         foreach (var condition in practice.Conditions.Where(c => client.AnswerTo(c.Id) is null))
         {
-            if (uses.FirstOrDefault(u => Waits(practice, client, u, condition)) is { } use)
+            if (training.Uses.FirstOrDefault(u => Waits(practice.Of(u.Exercise.Id), u, condition)) is { } use)
                 yield return Wrong(
                     client,
                     condition,
                     use.At,
                     use.Exercise.Id.Text.Length,
-                    $"{client.Name} has not been asked about {condition.Name}, which matters for '{use.Exercise.Title}'."
+                    $"{client.Name} has not been asked about {condition.Name}, which matters for '{practice.Of(use.Exercise.Id).Title}'."
                 );
             else if (condition.IsAlwaysAsked)
                 yield return Wrong(
@@ -29,9 +29,9 @@ public sealed class ConditionNotAsked : IClientRule
     }
 
     /// <summary>Whether the use waits for that answer for its own sake, not only because everybody is asked.</summary>
-    private static bool Waits(Practice practice, Client client, Use use, Condition condition) =>
-        (use.Exercise.Contraindications.Any(c => c.Value == condition.Id) || Screening.MayLoad(condition, use.Exercise))
-        && Screening.Of(practice, client, use).OfType<Objection.NotAsked>().Any(o => o.Condition == condition);
+    private static bool Waits(Exercise exercise, Use use, Condition condition) =>
+        (exercise.Contraindications.Any(c => c.Value == condition.Id) || Screening.MayLoad(condition, exercise))
+        && use.Against.OfType<Objection.NotAsked>().Any(o => o.Condition == condition.Id);
 
     private Finding Wrong(Client client, Condition condition, Location at, int length, string message) =>
         new(

@@ -5,10 +5,10 @@ namespace Gradus.Auditing;
 
 public sealed class ContraindicatedExercise : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from use in uses
-        from objection in Screening.Of(practice, client, use)
-        let said = Said(client, use.Exercise, objection)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
+        from objection in use.Against
+        let said = Said(client, practice.Of(use.Exercise.Id), practice.Of(objection.Condition), objection)
         where said is not null
         select new Finding(
             RuleId.Of(GetType()),
@@ -27,17 +27,22 @@ public sealed class ContraindicatedExercise : IClientRule
             : null;
 
     /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
-    private static (string Message, string Help, string? Alone)? Said(Client client, Exercise exercise, Objection objection) =>
+    private static (string Message, string Help, string? Alone)? Said(
+        Client client,
+        Exercise exercise,
+        Condition condition,
+        Objection objection
+    ) =>
         objection switch
         {
             Objection.Forbidden => (
-                $"'{exercise.Title}' is not done with {objection.Condition.Name}, and {client.Name} answered yes.",
+                $"'{exercise.Title}' is not done with {condition.Name}, and {client.Name} answered yes.",
                 "Take it out, or choose an exercise that does not name this condition.",
                 null
             ),
             Objection.Loaded loaded => (
-                $"'{exercise.Title}' loads the {Place(loaded.Condition.Where, loaded.Side)}, and {client.Name} answered "
-                    + $"yes{(loaded.Side is { } side ? ", " + side.Word() : "")} to {loaded.Condition.Name}.",
+                $"'{exercise.Title}' loads the {Place(condition.Where, loaded.Side)}, and {client.Name} answered "
+                    + $"yes{(loaded.Side is { } side ? ", " + side.Word() : "")} to {condition.Name}.",
                 "Take it out, do it on the other side, or choose an exercise that does not load this place.",
                 null
             ),
@@ -48,10 +53,10 @@ public sealed class ContraindicatedExercise : IClientRule
                 null
             ),
             Objection.BeyondLimit beyond => (
-                $"'{exercise.Title}' goes beyond the clearance for {objection.Condition.Name} in week "
+                $"'{exercise.Title}' goes beyond the clearance for {condition.Name} in week "
                     + $"{beyond.Week.Week}: {beyond.Limit.Words}.",
                 "",
-                $"Write a dose within the limit; it is now '{DosePrinter.Print(beyond.Week.Dose)}'."
+                $"Write a dose within the limit; it is now '{beyond.Week.Dose}'."
             ),
             _ => null,
         };

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class DayNotAvailable : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from session in client.Programme.Sessions
         let fault = Fault(session.Days, client)
         where fault is not null

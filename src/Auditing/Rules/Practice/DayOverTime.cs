@@ -1,25 +1,14 @@
 using System.Globalization;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
 public sealed class DayOverTime : ICountingRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var programme = client.Programme;
-        var done =
-            from session in programme.Sessions.Index()
-            from weeks in SessionTimes.Of(
-                [.. uses.Where(u => u.Session == session.Index + 1)],
-                programme.Weeks,
-                practice.Card.Settings
-            )
-            from week in weeks.Weeks
-            from date in programme.DatesOf(session.Item.Days, week)
-            select new Done(date, week, session.Item, weeks.Total);
+        var done = training.Dates.Select(d => new Done(d.Day, d.Week, client.Programme.Sessions[d.Session - 1], d.Length));
         return from day in done.GroupBy(d => d.Date).Select(d => new Day([.. d]))
             where day.Sessions.Length > 1 && day.Total > client.Minutes * 60
             group day by day.Date.DayOfWeek into same

@@ -5,15 +5,15 @@ namespace Gradus.Auditing;
 
 public sealed class DaysTooClose : ICountingRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var (settings, programme) = (practice.Card.Settings, client.Programme);
         var hard =
-            from use in uses
+            from use in training.Uses
             where use.Session <= programme.Sessions.Count
             from week in use.Weeks
-            where DoseProperties.HasHardContraction(week.Dose)
-            from side in Loads.SidesOf(week, settings.Dose)
+            where DoseProperties.HasHardContraction(week.Dose.AsDose)
+            from side in week.BySide
             from date in programme.DatesOf(programme.Sessions[use.Session - 1].Days, week.Week)
             select (use, side.Side, date);
         return hard.GroupBy(h => (h.use.Exercise.Trains, h.Side))

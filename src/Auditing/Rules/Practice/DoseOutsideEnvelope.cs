@@ -5,18 +5,19 @@ namespace Gradus.Auditing;
 
 public sealed class DoseOutsideEnvelope : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from use in uses
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
         where use.Version is null
+        let exercise = practice.Of(use.Exercise.Id)
         from line in use.Written.ByWeek
-        from departure in Departures(use.Exercise.Dose.Dose, line.Dose.Dose, use.Written.Rounds)
+        from departure in Departures(exercise.Dose.Dose, line.Dose.Dose, use.Written.Rounds)
         select new Finding(
             RuleId.Of(GetType()),
             departure.Side == DepartureSide.Hard ? Level.Error : Level.Note,
             client.Id,
             line.Dose.At,
-            $"Week {line.Week} of '{use.Exercise.Title}': {departure.Words}.",
-            $"Stay inside '{use.Exercise.Dose.Line}', or widen it in {use.Exercise.At.File} if you mean it for everybody.",
+            $"Week {line.Week} of '{exercise.Title}': {departure.Words}.",
+            $"Stay inside '{exercise.Dose.Line}', or widen it in {exercise.At.File} if you mean it for everybody.",
             line.Dose.Line.Length
         );
 

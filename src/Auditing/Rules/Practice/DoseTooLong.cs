@@ -5,16 +5,16 @@ namespace Gradus.Auditing;
 
 public sealed class DoseTooLong : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from use in uses
-        let week = use.Weeks.FirstOrDefault(w => DoseBounds.IsTooLong(w.Dose, practice.Card.Settings.Dose))
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
+        let week = use.Weeks.FirstOrDefault(w => w.Counted is null)
         where week is not null
         select new Finding(
             RuleId.Of(GetType()),
             Level.Error,
             client.Id,
             week.At,
-            $"'{use.Exercise.Title}' takes more than 4 hours in week {week.Week}: {DosePrinter.Print(week.Dose)}.",
+            $"'{practice.Of(use.Exercise.Id).Title}' takes more than 4 hours in week {week.Week}: {week.Dose}.",
             "Lower the sets, the time or the rest; what the line does not name comes from the exercise.",
             week.Line?.Line.Length ?? 1
         );

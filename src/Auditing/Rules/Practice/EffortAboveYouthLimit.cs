@@ -5,8 +5,8 @@ namespace Gradus.Auditing;
 
 public sealed class EffortAboveYouthLimit : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from use in uses
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
         let beyond = Hardness.BeyondYouthLimit(practice, client, use)
         where beyond is not null
         let most = practice.Card.Settings.YouthEffort
@@ -16,8 +16,8 @@ public sealed class EffortAboveYouthLimit : IClientRule
             client.Id,
             use.At,
             $"{client.Name} is under 18, and this practice asks for {most} % of the hardest at most; "
-                + $"'{use.Exercise.Title}' asks for more in week {beyond.Week}, or does not say how hard it is.",
-            $"Write a dose with an effort of {most} % at most; it is now '{DosePrinter.Print(beyond.Dose)}'.",
+                + $"'{practice.Of(use.Exercise.Id).Title}' asks for more in week {beyond.Week}, or does not say how hard it is.",
+            $"Write a dose with an effort of {most} % at most; it is now '{beyond.Dose}'.",
             use.Exercise.Id.Text.Length
         );
 }

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class EmergencyTextMissing : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         if (practice.Card.EmergencyIn(client.Country.Value) is not null)
             yield break;

@@ -14,16 +14,16 @@ public sealed class LargeStep : ICountingRule
         ("repetitions", w => w.Reps),
     ];
 
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var settings = practice.Card.Settings;
         var steps =
-            from load in Loads.Of(client, uses, settings.Dose).GroupBy(l => (l.Motion, l.Side))
+            from load in training.Loads.GroupBy(l => (l.Motion, l.Side))
             from now in load
             where !now.IsLighter
             let before = load.Where(l => l.Week < now.Week && !l.IsLighter).MaxBy(l => l.Week)
             where before is not null
-            let large = Largest(client, uses, before, now, settings)
+            let large = Largest(client, training.Uses, before, now, settings)
             where large is not null
             select large;
         return steps
@@ -75,8 +75,7 @@ public sealed class LargeStep : ICountingRule
             decimal In(Use use, int week) =>
                 use.Weeks.FirstOrDefault(w => w.Week == week) is not { } done
                     ? 0
-                    : Loads.SidesOf(done, settings.Dose).Where(s => s.Side == now.Side).Sum(s => of(s.Work))
-                        * TimesAWeek(client.Programme, use, week);
+                    : done.BySide.Where(s => s.Side == now.Side).Sum(s => of(s.Work)) * TimesAWeek(client.Programme, use, week);
         }
 
         return largest;

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class LighterFirstWeek : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         if (client.Programme.Lighter.Contains(1))
             yield return new(

@@ -5,12 +5,12 @@ namespace Gradus.Auditing;
 
 public sealed class NeedUnmeasured : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from needed in NeededSide.Of(client, uses, practice.Motions, today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from needed in NeededSide.Of(practice, client, training, today)
         where needed.Reading is null
         group needed by needed.Name into unmeasured
         let first = unmeasured.First()
-        let exercise = first.Use.Exercise
+        let exercise = practice.Of(first.Use.Exercise.Id)
         select new Finding(
             RuleId.Of(GetType()),
             Level.Note,

@@ -17,11 +17,11 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
 
     /// <summary>All of them, in the order of the uses. A use that is done in no week needs nothing.</summary>
     /// <param name="today">A reading of a later day does not count yet.</param>
-    public static IEnumerable<NeededSide> Of(Client client, Series<Use> uses, Series<Motion> motions, DateOnly today) =>
-        from use in uses
+    public static IEnumerable<NeededSide> Of(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
         where use.Weeks.Count > 0
-        from range in use.Exercise.Needs
-        let motion = motions.First(m => m.Name == range.Motion)
+        from range in practice.Of(use.Exercise.Id).Needs
+        let motion = practice.Measures.First(m => m.Motion.Name == range.Motion).Motion
         from side in motion.IsPaired ? use.Sides.Order().Select(s => (Side?)s) : [null]
         select new NeededSide(use, range, motion, side, Latest(client, motion, side, today));
 

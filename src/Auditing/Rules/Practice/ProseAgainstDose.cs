@@ -30,10 +30,11 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
 
     /// <summary>One finding for an exercise and a client: the first figure that the weeks of a use have left. A text that is
     /// wrong for everybody is not said again.</summary>
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         client.Language == English
-            ? uses.GroupBy(u => u.Exercise.Id)
-                .Select(same => Left(client, InEnglish(practice, same.First().Exercise), [.. same.Where(u => u.Weeks.Count > 0)]))
+            ? training
+                .Uses.GroupBy(u => u.Exercise.Id)
+                .Select(same => Left(client, InEnglish(practice, practice.Of(same.Key)), [.. same.Where(u => u.Weeks.Count > 0)]))
                 .OfType<Finding>()
             : [];
 
@@ -45,7 +46,7 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
             from written in WrittenIn(exercise)
             where SpokenVerdict.Against(written.Figure, dose).Agreement == SpokenAgreement.Agrees
             from use in uses
-            let verdict = SpokenVerdict.Against(written.Figure, [.. use.Weeks.Select(w => w.Dose)])
+            let verdict = SpokenVerdict.Against(written.Figure, [.. use.Weeks.Select(w => w.Dose.AsDose)])
             where
                 verdict.Agreement == SpokenAgreement.Disagrees
                 && (verdict.Things.Count > 0 || written.Figure.Kind == SpokenKind.Side)
@@ -120,7 +121,7 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
         if (figure.Kind == SpokenKind.Side)
             return "Write {side} there, or leave the side to the step list.";
         var asked = things.Count > 0 ? things : SpokenThing.Of([dose]).Where(t => t.Verb is not null).ToSeries();
-        return asked.Select(t => t.Placeholder).Distinct().ToArray() is [{ } name] && Figures.In(dose, name).Count() == 1
+        return asked.Select(t => t.Placeholder).Distinct().ToArray() is [{ } name] && Placeholders.In(dose, name).Count() == 1
             ? $"Write {{{name}}} there, so that it follows the dose of every week."
             : WithoutNumber;
     }

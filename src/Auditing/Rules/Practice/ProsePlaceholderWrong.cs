@@ -22,12 +22,16 @@ public sealed class ProsePlaceholderWrong : IPracticeRule
     {
         if (exercise.Dose.Dose is not { } dose)
             return null;
-        if (!Figures.Names.Contains(placeholder.Name, StringComparer.Ordinal))
+        if (!Placeholders.Names.Contains(placeholder.Name, StringComparer.Ordinal))
             return Wrong(
                 $"'{{{placeholder.Name}}}' is no placeholder.",
-                Nearest.Ask(placeholder.Name, Figures.Names, $"The placeholders are: {string.Join(", ", Figures.Names)}.")
+                Nearest.Ask(
+                    placeholder.Name,
+                    Placeholders.Names,
+                    $"The placeholders are: {string.Join(", ", Placeholders.Names)}."
+                )
             );
-        return Figures.In(dose, placeholder.Name).Count() switch
+        return Placeholders.In(dose, placeholder.Name).Count() switch
         {
             0 when placeholder.Name == "side" => null,
             0 => Wrong(

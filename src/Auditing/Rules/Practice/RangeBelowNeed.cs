@@ -5,11 +5,11 @@ namespace Gradus.Auditing;
 
 public sealed class RangeBelowNeed : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from needed in NeededSide.Of(client, uses, practice.Motions, today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from needed in NeededSide.Of(practice, client, training, today)
         let reading = needed.Reading
         where reading is not null && reading.Value < needed.Range.AtLeast
-        let exercise = needed.Use.Exercise
+        let exercise = practice.Of(needed.Use.Exercise.Id)
         let day = reading.Date.Iso()
         select new Finding(
             RuleId.Of(GetType()),

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class RoundWithOneUse : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from session in client.Programme.Sessions.Concat(client.Programme.Alternates)
         from block in session.Do.Where(u => u.Rounds is not null).GroupBy(u => u.Rounds)
         where block.Count() == 1

@@ -1,71 +1,61 @@
 using System.Globalization;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
 public sealed class SessionOverTime : ICountingRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
-    {
-        var settings = practice.Card.Settings;
-        return client
-            .Programme.AllSessions.Index()
-            .Where(s => !s.Item.IsShortened)
-            .Select(s =>
-                Judged(
-                    client,
-                    s.Item,
-                    [.. uses.Where(u => u.Session == s.Index + 1)],
-                    own => SessionTimes.Of(own, client.Programme.Weeks, settings),
-                    settings
-                )
-            )
-            .OfType<Finding>();
-    }
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from session in training.Sessions
+        where !session.IsShortened
+        let longest = session.Weeks.MaxBy(w => w.Total)
+        where longest is not null && longest.Total.Value > client.Minutes * 60
+        let uses = training.Uses.Where(u => u.Session == session.Number).ToArray()
+        select Wrong(practice, client, client.Programme.AllSessions[session.Number - 1], uses, longest);
 
-    /// <param name="times">How long the session takes with those uses, week by week.</param>
-    private Finding? Judged(
-        Client client,
-        ProgrammeSession session,
-        Use[] uses,
-        Func<Use[], Series<PlannedWeeks>> times,
-        PracticeSettings settings
-    )
+    private Finding Wrong(Practice practice, Client client, ProgrammeSession session, Use[] uses, TimedWeeks longest)
     {
-        if (times(uses).MaxBy(w => w.Total) is not { } longest || longest.Total.Value <= client.Minutes * 60)
-            return null;
         var week = longest.Weeks[0];
         var (use, done) = uses.SelectMany(u => u.Weeks.Where(w => w.Week == week).Select(w => (u, w)))
-            .MaxBy(u => LengthOf(u.w.Dose));
-        var help =
-            $"No dose that '{use.Exercise.Title}' allows makes it fit; take something out, or spread it over more sessions.";
-        foreach (var shorter in use.Exercise.Dose.Dose is { } allowed ? ShorterDoses.Of(done.Dose, allowed) : [])
-        {
-            var total = times([.. uses.Select(u => u == use ? use with { Weeks = [done with { Dose = shorter }] } : u)])
-                .First(w => w.Weeks.Contains(week))
-                .Total;
-            if (total.Value > client.Minutes * 60)
-                continue;
-            help =
-                $"Write '{Line(shorter, done.Line)}' for week {week} under 'by-week': '{use.Exercise.Title}' allows it, "
-                + $"and the session then takes {Time(total)}.";
-            break;
-        }
-
+            .MaxBy(u => u.w.Measures.Seconds);
+        var exercise = practice.Of(use.Exercise.Id);
         return new(
             RuleId.Of(GetType()),
             Level.Warning,
             client.Id,
             done.Line is null ? use.At : done.At,
             $"'{session.Name}' takes {Time(longest.Total)} in week {week}, but {client.Name} has {client.Minutes} "
-                + $"minutes; the longest part of it, {Time(LengthOf(done.Dose))}, is '{use.Exercise.Title}'.",
-            help,
+                + $"minutes; the longest part of it, {Time(done.Measures.Seconds)}, is '{exercise.Title}'.",
+            Shorter(practice.Card.Settings, client, exercise, uses, use, done)
+                ?? $"No dose that '{exercise.Title}' allows makes it fit; take something out, or spread it over more sessions.",
             (done.Line?.Line ?? use.Exercise.Id.Text).Length
         );
+    }
 
-        Seconds LengthOf(Dose dose) => DoseMeasures.Of(dose, settings.Dose).Seconds;
+    /// <summary>The least change of that dose with which the session fits; null where there is none.</summary>
+    private static string? Shorter(
+        PracticeSettings settings,
+        Client client,
+        Exercise exercise,
+        Use[] uses,
+        Use use,
+        WeekDose done
+    )
+    {
+        foreach (var shorter in exercise.Dose.Dose is { } allowed ? ShorterDoses.Of(done.Dose, allowed) : [])
+        {
+            var instead = use with { Weeks = [done.Shorter(shorter, settings.Dose)] };
+            var total = Timelines
+                .Of([.. uses.Select(u => ReferenceEquals(u, use) ? instead : u)], client.Programme.Weeks, settings)
+                .First(w => w.Weeks.Contains(done.Week))
+                .Total;
+            if (total.Value <= client.Minutes * 60)
+                return $"Write '{Line(shorter.AsDose, done.Line)}' for week {done.Week} under 'by-week': '{exercise.Title}' allows "
+                    + $"it, and the session then takes {Time(total)}.";
+        }
+
+        return null;
     }
 
     /// <summary>The dose as a coach writes it there: with the terms that the line had; the others come from the

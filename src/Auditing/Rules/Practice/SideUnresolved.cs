@@ -5,59 +5,51 @@ namespace Gradus.Auditing;
 
 public sealed class SideUnresolved : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var playing = Playing.Of(practice, client);
-        if (playing.Sports.Count < client.Sports.Count)
+        if (training.Refusals.Any(r => r is Refusal.SportUnread))
             yield break;
-        foreach (var use in uses)
+        foreach (var use in training.Uses)
         {
-            if (Unknown(use, playing) is { } name)
-                yield return playing.NamesFor(name) is { Count: > 1 } names
-                    ? Doubtful(client, use, name, names)
-                    : Nameless(client, use, name, playing);
-            else if (use.Exercise.Trains.IsPaired && use.Weeks.Any(w => w.Dose.Terms.Side is null))
+            if (use.Unresolved is { } name)
+                yield return training.Stances.NamesFor(name) is { Count: > 1 } names
+                    ? Wrong(
+                        client,
+                        use,
+                        $"'{name}' may be more than one role that {client.Name} has.",
+                        $"Write which: {string.Join(" or ", names)}."
+                    )
+                    : Wrong(
+                        client,
+                        use,
+                        $"'{name}' is no side that {SportsOf(practice, training)} knows.",
+                        Nearest.Ask(
+                            name.Word,
+                            training.Stances.Names,
+                            $"Write one of: {string.Join(", ", training.Stances.Names)}."
+                        )
+                    );
+            else if (use.Exercise.Trains.IsPaired && use.Weeks.Any(w => w.Dose.Sides.Order == SideOrder.None))
                 yield return Wrong(
                     client,
                     use,
-                    $"Nothing says on which side '{use.Exercise.Title}' is done.",
+                    $"Nothing says on which side '{practice.Of(use.Exercise.Id).Title}' is done.",
                     "Add 'side:' here, or a side to the dose of the exercise, as each side."
                 );
         }
     }
 
-    private static string? Unknown(Use use, Playing playing) =>
-        use
-            .Weeks.SelectMany(w => new[] { (w.Dose.Terms.Side as SideTerm.On)?.Name, w.Dose.Terms.Plus?.Side })
-            .FirstOrDefault(name => name is not null && playing.Resolve(name) is null);
+    private static string SportsOf(Practice practice, Training training) =>
+        string.Join(" or ", training.Stances.Sports.Select(s => practice.Find(s.Sport)?.Name));
 
-    private Finding Doubtful(Client client, Use use, string name, Series<string> names) =>
-        Wrong(
-            client,
-            use,
-            $"'{name}' may be more than one role that {client.Name} has.",
-            $"Write which: {string.Join(" or ", names)}."
-        );
-
-    private Finding Nameless(Client client, Use use, string name, Playing playing) =>
-        Wrong(
-            client,
-            use,
-            $"'{name}' is no side that {string.Join(" or ", playing.Sports.Select(s => s.Sport.Name))} knows.",
-            Nearest.Ask(name, playing.Names, $"Write one of: {string.Join(", ", playing.Names)}.")
-        );
-
-    private Finding Wrong(Client client, Use use, string message, string help)
-    {
-        var at = use.Written.Side?.At ?? use.At;
-        return new(
+    private Finding Wrong(Client client, Use use, string message, string help) =>
+        new(
             RuleId.Of(GetType()),
             Level.Error,
             client.Id,
-            at,
+            use.Written.Side?.At ?? use.At,
             message,
             help,
-            (use.Written.Side?.Value ?? use.Exercise.Id.Text).Length
+            (use.Written.Side?.Value.Written ?? use.Exercise.Id.Text).Length
         );
-    }
 }

@@ -5,8 +5,8 @@ namespace Gradus.Auditing;
 
 public sealed class StrengthenUnmeasured : ICountingRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from trained in Trained.Of(client, uses, practice.Card.Settings.Dose)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from trained in Trained.Of(client, training)
         where
             trained.Stage == Stage.Strengthen
             && trained.Motion.Unit != MotionUnit.None
@@ -18,7 +18,7 @@ public sealed class StrengthenUnmeasured : ICountingRule
             Level.Note,
             client.Id,
             use.At,
-            $"'{use.Exercise.Title}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
+            $"'{practice.Of(use.Exercise.Id).Title}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
                 + "readings.csv has no reading of it.",
             "Measure the range before it is loaded, and write the reading down; then the next one can tell whether "
                 + "something came of it.",

@@ -8,11 +8,11 @@ public sealed class TooManyCautions : IClientRule
     /// <summary>Stop signs that somebody still reads and keeps in mind; common practice, no source.</summary>
     private const int Most = 7;
 
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from session in client.Programme.AllSessions.Index()
         where !session.Item.IsShortened
-        let own = uses.Where(u => u.Session == session.Index + 1).Select(u => u.Exercise).Distinct()
-        let signs = own.SelectMany(e => practice.CautionsOf(e, client))
+        let own = training.Uses.Where(u => u.Session == session.Index + 1).Select(u => u.Exercise.Id).Distinct()
+        let signs = own.SelectMany(id => practice.CautionsOf(practice.Of(id), client))
             .Distinct()
             .Count(id => practice.Find(id)?.Kind == CautionKind.Stop)
         where signs > Most

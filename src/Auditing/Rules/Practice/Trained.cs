@@ -10,12 +10,12 @@ internal sealed record Trained(Motion Motion, Side? Side, Use Use, int From, int
     public Stage Stage => Use.Exercise.Stage;
 
     /// <summary>Everything that the programme's own sessions train.</summary>
-    public static Series<Trained> Of(Client client, Series<Use> uses, DoseSettings settings) =>
+    public static Series<Trained> Of(Client client, Training training) =>
         (
-            from use in uses
+            from use in training.Uses
             where use.Session <= client.Programme.Sessions.Count
             from week in use.Weeks
-            from side in Loads.SidesOf(week, settings)
+            from side in week.BySide
             group week.Week by (use, side.Side) into weeks
             select new Trained(weeks.Key.use.Exercise.Trains, weeks.Key.Side, weeks.Key.use, weeks.Min(), weeks.Max())
         ).ToSeries();

@@ -5,12 +5,12 @@ namespace Gradus.Auditing;
 
 public sealed class TranslationMissing : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         if (client.Language == practice.Card.Language)
             return [];
-        var shown = uses.Where(u => u.Weeks.Count > 0).DistinctBy(u => u.Exercise.Id).ToArray();
-        return Cautions(practice, client, shown.Select(u => u.Exercise))
+        var shown = training.Uses.Where(u => u.Weeks.Count > 0).DistinctBy(u => u.Exercise.Id).ToArray();
+        return Cautions(practice, client, shown.Select(u => practice.Of(u.Exercise.Id)))
             .Concat(shown.SelectMany(use => Exercise(practice, client, use)));
     }
 
@@ -29,7 +29,7 @@ public sealed class TranslationMissing : IClientRule
 
     private IEnumerable<Finding> Exercise(Practice practice, Client client, Use use)
     {
-        var exercise = use.Exercise;
+        var exercise = practice.Of(use.Exercise.Id);
         if (practice.Find(exercise.Id, client.Language) is not { } translation)
         {
             yield return new(

@@ -5,8 +5,8 @@ namespace Gradus.Auditing;
 
 public sealed class TwoThingsAtOnce : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
-        from use in uses
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
         from week in use.Weeks
         let line = week.Line
         where line is not null && !week.IsLighter
@@ -19,38 +19,32 @@ public sealed class TwoThingsAtOnce : IClientRule
             Level.Note,
             client.Id,
             week.At,
-            $"Week {week.Week} of '{use.Exercise.Title}' makes several things harder at once: {string.Join(", ", harder)}.",
+            $"Week {week.Week} of '{practice.Of(use.Exercise.Id).Title}' makes several things harder at once: {string.Join(", ", harder)}.",
             "Change one of them and keep the others for a week, so that you know what it was if something hurts. Common "
                 + "practice, with no source.",
             line.Line.Length
         );
 
-    private static IEnumerable<string> Harder(Dose before, Dose now)
+    private static IEnumerable<string> Harder(SettledDose before, SettledDose now)
     {
-        if (now.Sets.Low > before.Sets.Low)
+        if (now.Sets > before.Sets)
             yield return "more sets";
         foreach (var (was, action) in before.Actions.Zip(now.Actions).Where(pair => pair.First.Verb == pair.Second.Verb))
         {
-            if ((action.Times?.Low ?? 1) > (was.Times?.Low ?? 1))
+            if ((action.Times ?? 1) > (was.Times ?? 1))
                 yield return "more times";
-            if (action.Amount.GetType() == was.Amount.GetType() && action.Amount.Number.Low > was.Amount.Number.Low)
-                yield return action.Amount is Amount.Span ? "longer times" : "more of each";
+            if (action.Unit == was.Unit && action.Amount > was.Amount)
+                yield return action.Unit == AmountUnit.Seconds ? "longer times" : "more of each";
             if (Hardest(action.Effort) > Hardest(was.Effort))
                 yield return "more effort";
         }
 
-        if (now.Terms.Load is { } load && load != before.Terms.Load)
+        if (now.Load is { } load && load != before.Load)
             yield return "another load";
-        if (now.Terms.Tempo is { } tempo && before.Terms.Tempo is { } slow && tempo.Seconds > slow.Seconds)
+        if (now.Tempo is { } tempo && before.Tempo is { } slow && tempo.Seconds > slow.Seconds)
             yield return "a slower tempo";
     }
 
-    private static int Hardest(Effort? effort) =>
-        effort switch
-        {
-            Effort.Steady steady => steady.Percent.Low,
-            Effort.Ramp ramp => Math.Max(ramp.First.Low, ramp.Last.Low),
-            Effort.Felt felt => felt.Rating * 10,
-            _ => 0,
-        };
+    private static int Hardest(SettledEffort? effort) =>
+        effort?.Match(steady => steady.Percent, ramp => Math.Max(ramp.First, ramp.Last), felt => felt.Rating * 10) ?? 0;
 }

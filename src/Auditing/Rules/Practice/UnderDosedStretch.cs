@@ -5,19 +5,19 @@ namespace Gradus.Auditing;
 
 public sealed class UnderDosedStretch : ICountingRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var settings = practice.Card.Settings;
-        return from use in uses
+        return from use in training.Uses
             where use.Exercise.Stage == Stage.Gain && use.Session <= client.Programme.Sessions.Count && use.Weeks.Count > 0
-            let most = use.Weeks.Max(w => Loads.SidesOf(w, settings.Dose).Max(s => s.Work.StretchSeconds))
+            let most = use.Weeks.Max(w => w.BySide.Max(s => s.Work.StretchSeconds))
             where most > Seconds.Zero && most < settings.StretchTarget
             select new Finding(
                 RuleId.Of(GetType()),
                 Level.Note,
                 client.Id,
                 use.At,
-                $"'{use.Exercise.Title}' never stretches a side longer than {most} in a session; this practice aims at "
+                $"'{practice.Of(use.Exercise.Id).Title}' never stretches a side longer than {most} in a session; this practice aims at "
                     + $"{settings.StretchTarget}.",
                 $"Give it more sets or longer holds in the later weeks. {PublishedFigures.StretchInASession.Cited}; "
                     + "'stretch-target' in practice.md changes the aim.",

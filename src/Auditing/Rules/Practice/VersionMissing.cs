@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class VersionMissing : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today) =>
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from use in client.Programme.Sessions.Concat(client.Programme.Alternates).SelectMany(s => s.Do)
         let exercise = practice.Find(use.Exercise.Value)
         where exercise is not null

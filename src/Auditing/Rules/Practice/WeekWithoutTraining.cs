@@ -5,11 +5,12 @@ namespace Gradus.Auditing;
 
 public sealed class WeekWithoutTraining : IClientRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        if (uses.Any(u => u.Weeks.Count == 0))
+        if (training.Uses.Any(u => u.Weeks.Count == 0))
             yield break;
-        var trained = uses.Where(u => u.Session <= client.Programme.Sessions.Count)
+        var trained = training
+            .Uses.Where(u => u.Session <= client.Programme.Sessions.Count)
             .SelectMany(u => u.Weeks)
             .Select(w => w.Week)
             .ToHashSet();

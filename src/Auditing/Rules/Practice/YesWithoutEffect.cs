@@ -5,9 +5,9 @@ namespace Gradus.Auditing;
 
 public sealed class YesWithoutEffect : IClientRule, IWholeRule
 {
-    public IEnumerable<Finding> Check(Practice practice, Client client, Series<Use> uses, DateOnly today)
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var done = uses.Where(u => u.Weeks.Count > 0).ToArray();
+        var done = training.Uses.Where(u => u.Weeks.Count > 0).ToArray();
         foreach (var condition in practice.Conditions.Where(c => c.IsAlwaysAsked && c.Id != AlwaysAsked.RegularlyActive))
         {
             if (client.AnswerTo(condition.Id) is not { } answer)
@@ -16,7 +16,7 @@ public sealed class YesWithoutEffect : IClientRule, IWholeRule
                 answer.Reply is Reply.Yes
                 && PreParticipation.For(client, condition.Id) == ClearanceNeed.None
                 && !practice.Exercises.Any(e => e.Contraindications.Any(c => c.Value == condition.Id))
-                && !done.Any(u => Omission.Of(condition, u.Exercise) is not null)
+                && !done.Any(u => Omission.Of(condition, practice.Of(u.Exercise.Id)) is not null)
             )
                 yield return Wrong(
                     answer,

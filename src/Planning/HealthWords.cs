@@ -4,12 +4,12 @@ using Gradus.Trainings;
 namespace Gradus.Planning;
 
 /// <summary>What a client said of their health, agreed to, and was cleared for → the words of before-you-start.</summary>
-internal static class HealthPlanning
+internal static class HealthWords
 {
-    /// <param name="exercises">Those of the client's programme.</param>
-    public static PlannedHealth Of(Practice practice, Client client, Series<Exercise> exercises, Words words)
+    public static PlannedHealth Of(Training training, Texts texts)
     {
-        var asked = practice.Conditions.Where(c => c.IsAlwaysAsked || exercises.Any(e => Screening.Matters(c, e))).ToArray();
+        var (client, words) = (texts.Client, texts.Words);
+        var asked = training.Asked.Select(texts.Find).OfType<Condition>().ToArray();
         return new(
             Agreed(client, words).ToSeries(),
             client.Answered,

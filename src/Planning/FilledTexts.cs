@@ -5,8 +5,10 @@ namespace Gradus.Planning;
 
 /// <summary>Coach-written text → text for one client: placeholders filled, links kept only where the client has the
 /// page.</summary>
-internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<ExerciseId> pages)
+internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 {
+    private readonly Words words = texts.Words;
+
     private readonly SortedDictionary<string, Picture> shown = new(StringComparer.Ordinal);
 
     private readonly SortedDictionary<string, Clip> played = new(StringComparer.Ordinal);
@@ -23,57 +25,53 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
     public Prose Linked(Prose prose) => prose.With(Link);
 
     /// <param name="beside">All uses of the same session, this one among them.</param>
-    public PlannedUse Use(Use use, string sessionName, IReadOnlyList<Use> beside, PracticeSettings settings)
+    public PlannedUse Use(Use use, string sessionName, IReadOnlyList<Use> beside)
     {
         var limb = use.Exercise.Trains.Limb;
-        var sides = use.Weeks.Select(w => SideWords.Of(w.Dose, w.Role, limb, words)).Distinct(StringComparer.Ordinal).ToArray();
+        var exercise = texts.Of(use.Exercise.Id);
+        var sides = use.Weeks.Select(w => SideWords.Of(w, limb, texts)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
-            use.Exercise.Id,
-            use.Exercise.Title,
+            exercise.Id,
+            exercise.Title,
             use.Session,
             sessionName,
             sides is [var same] ? same : "",
-            UseNotes.Of(use, beside, words).ToSeries(),
+            UseNotes.Of(use, beside, texts).ToSeries(),
             use.Written.MoveOn,
-            Filled(use.Exercise, [use]),
-            Doses(use, limb, settings).ToSeries(),
+            Filled(exercise, [use]),
+            Doses(use, limb).ToSeries(),
             Loading.Written(use.Exercise)
         );
     }
 
     /// <summary>One for each run of weeks with the same dose.</summary>
-    private IEnumerable<PlannedDose> Doses(Use use, Limb limb, PracticeSettings settings)
+    private IEnumerable<PlannedDose> Doses(Use use, Limb limb)
     {
         var weeks = use.Weeks;
         for (var (first, next) = (0, 0); first < weeks.Count; first = next)
         {
-            for (
-                next = first + 1;
-                next < weeks.Count
-                    && weeks[next].Week == weeks[next - 1].Week + 1
-                    && weeks[next].Dose == weeks[first].Dose
-                    && weeks[next].Role == weeks[first].Role;
-
-            )
+            for (next = first + 1; next < weeks.Count && GoesOn(weeks[first], weeks[next - 1], weeks[next]); )
                 next++;
             var week = weeks[first];
-            var measures = week.Measures(settings.Dose);
             yield return new(
                 weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(),
-                DoseWords.Of(week, limb, words),
-                ChangeWords.Of(weeks, first, limb, settings.Dose, words),
-                measures.Seconds,
-                measures.About,
+                DoseWords.Of(week, limb, texts),
+                ChangeWords.Of(weeks, first, limb, texts),
+                week.Measures.Seconds,
+                week.Measures.About,
                 week.Dose
             );
         }
     }
 
+    private static bool GoesOn(WeekDose first, WeekDose before, WeekDose week) =>
+        week.Week == before.Week + 1 && week.Dose == first.Dose && week.Role == first.Role;
+
     /// <summary>The exercise's text with the figures over all weeks of those uses. A figure that no week has (the rest of a dose
     /// with one set) is the exercise's own.</summary>
     public ExerciseText Filled(Exercise exercise, IReadOnlyList<Use> uses)
     {
-        Dose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
+        SettledDose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
         Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
         return exercise.Text.With(inline =>
             inline is Inline.Placeholder placeholder ? new Inline.Plain(ValueOf(placeholder.Name)) : Link(inline)
@@ -82,7 +80,7 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
         string ValueOf(string name) =>
             name == "side"
                 ? SideWords.Filled(doses, exercise.Trains.Limb, words)
-                : (Figures.Over(doses, name) ?? Figures.Over(own, name))?.Say(words)
+                : (Placeholders.Over(doses.Select(d => d.AsDose), name) ?? Placeholders.Over(own, name))?.Say(words)
                     ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
     }
 
@@ -116,7 +114,7 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
     private string Shown(string path)
     {
         var placed = "pictures/" + path;
-        if (!shown.ContainsKey(placed) && practice.Pictures.FirstOrDefault(p => p.Path == path) is { } picture)
+        if (!shown.ContainsKey(placed) && texts.Pictures.FirstOrDefault(p => p.Path == path) is { } picture)
             shown[placed] = picture with { Path = placed };
         return placed;
     }
@@ -125,7 +123,7 @@ internal sealed class TextPlanning(Practice practice, Words words, IReadOnlySet<
     /// it.</summary>
     private Inline.Clip Played(Inline.Clip clip)
     {
-        var known = practice.Clips.First(c => c.Path == clip.Path);
+        var known = texts.Clips.First(c => c.Path == clip.Path);
         var placed = "clips/" + clip.Path;
         played.TryAdd(placed, known with { Path = placed });
         var captions = known.CaptionsIn(words.Language);

@@ -3,7 +3,7 @@ using Gradus.Domain;
 namespace Gradus.Planning;
 
 /// <summary>Plan → the plan with the words of the glossary marked, each where a page's coach-written text first has it.</summary>
-internal static class Glossing
+internal static class GlossaryMarks
 {
     public static Plan Of(Plan plan, Series<GlossaryEntry> entries)
     {

@@ -1,17 +1,16 @@
 using Gradus.Domain;
-using Gradus.Trainings;
 
-namespace Gradus.Planning;
+namespace Gradus.Trainings;
 
 /// <summary>Puts the steps of one session together, one use or one block of rounds after the other.</summary>
-/// <param name="words">Null where only the times are asked for: then no step says anything.</param>
-internal sealed class SessionSteps(PracticeSettings settings, Words? words)
+internal sealed class SessionSteps(PracticeSettings settings)
 {
-    private readonly List<Step> steps = [];
-    private Exercise? before;
+    private readonly List<(SessionStep Step, Position Position)> steps = [];
+    private Drill? before;
 
     /// <param name="done">The uses of the session and their doses in one week, in order.</param>
-    public Series<Step> Of(IReadOnlyList<(Use Use, WeekDose Dose)> done)
+    /// <returns>Each with the position it is done in.</returns>
+    public IReadOnlyList<(SessionStep Step, Position Position)> Of(IReadOnlyList<(Use Use, WeekDose Dose)> done)
     {
         for (var i = 0; i < done.Count; )
         {
@@ -24,7 +23,7 @@ internal sealed class SessionSteps(PracticeSettings settings, Words? words)
             i += block;
         }
 
-        return steps.ToSeries();
+        return steps;
     }
 
     private void Alone(Use use, WeekDose week)
@@ -38,7 +37,7 @@ internal sealed class SessionSteps(PracticeSettings settings, Words? words)
     /// round.</summary>
     private void InRounds((Use Use, WeekDose Dose)[] block, Rounds rounds)
     {
-        var times = block.Max(b => b.Dose.Dose.Sets.Low);
+        var times = block.Max(b => b.Dose.Dose.Sets);
         for (var round = 1; round <= times; round++)
         {
             foreach (var (index, (use, week)) in block.Index())
@@ -71,43 +70,22 @@ internal sealed class SessionSteps(PracticeSettings settings, Words? words)
 
     private void Work(Use use, WeekDose week, Timeline timeline, int? round)
     {
-        var dose = week.Dose;
         foreach (var step in timeline.Steps)
         {
-            var side = step.Side is { } ordered ? Use.SidesOf(dose)[ordered == DoseSide.First ? 0 : 1] : FirstSide(dose);
-            var detail =
-                words is not null && step is TimelineStep.Work work
-                    ? StepWords.Detail(round is { } set ? work with { Set = set } : work, dose, SetsOf(dose, step.Side), words)
-                    : "";
-            var plain = new Step(step.Kind, use.Exercise.Id, side, step.Seconds, Said(step.Kind, use, side), detail);
-            steps.Add(step is TimelineStep.Work done ? Measured(plain, done, round, dose) : plain);
+            var piece = step as TimelineStep.Work;
+            if (piece is not null && round is { } set)
+                piece = piece with { Place = piece.Place with { Set = set, Sets = week.Dose.Sets } };
+            Add(use, new(step.Kind, use.Exercise.Id, step.Side, step.Seconds, piece is null ? null : new(piece, week.Dose)));
         }
 
         before = use.Exercise;
     }
 
-    private static Step Measured(Step step, TimelineStep.Work work, int? round, Dose dose) =>
-        step with
-        {
-            Percent = work.EffortPercent,
-            Felt = work.FeltEffort,
-            Breaths = (work.Action.Amount as Amount.Breaths)?.Number.Low,
-            Set = round ?? work.Set,
-            Repetitions = (work.Action.Amount as Amount.Reps)?.Number.Low,
-            Load = dose.Terms.Load,
-        };
-
     private void Add(Use use, WeekDose week, StepKind kind, Seconds seconds)
     {
-        var side = FirstSide(week.Dose);
         if (seconds > Seconds.Zero)
-            steps.Add(new(kind, use.Exercise.Id, side, seconds, Said(kind, use, side), ""));
+            Add(use, new(kind, use.Exercise.Id, week.Dose.Sides.Begins, seconds, null));
     }
 
-    private string Said(StepKind kind, Use use, Side? side) => words is null ? "" : StepWords.Of(kind, use.Exercise, side, words);
-
-    private static Side? FirstSide(Dose dose) => dose.Terms.Side is null or SideTerm.Both ? null : Use.SidesOf(dose)[0];
-
-    private static int SetsOf(Dose dose, DoseSide? side) =>
-        dose.Sets.Low + (side == DoseSide.First ? dose.Terms.Plus?.Sets ?? 0 : 0);
+    private void Add(Use use, SessionStep step) => steps.Add((step, use.Exercise.Position));
 }

@@ -3,21 +3,15 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>An exercise as though the client did it, to see what would stand in the way.</summary>
-internal sealed class Trying(Practice practice, Client client)
+internal sealed class TrialUse(Practice practice, Client client)
 {
-    private readonly Settling settling = new(client.Programme, Playing.Of(practice, client), practice.Card.Settings);
+    private readonly WeekDoses doses = new(client.Programme, Stances.Of(practice, client), practice.Card.Settings);
 
     /// <summary>The exercise instead of another, in the weeks of that use and on its side.</summary>
     public Use Instead(Use use, Exercise exercise)
     {
         var written = use.Written with { ByWeek = [], Versions = [] };
-        return use with
-        {
-            Exercise = exercise,
-            Written = written,
-            Version = null,
-            Weeks = settling.Weeks(exercise, written, null),
-        };
+        return Screened(new(exercise.Drill, use.Session, null, doses.Of(exercise, written, null).Weeks, Aside.Of(written)));
     }
 
     /// <summary>The exercise with its own dose through the whole programme.</summary>
@@ -26,7 +20,7 @@ internal sealed class Trying(Practice practice, Client client)
     {
         var written = new ProgrammeUse(
             new(exercise.Id, exercise.At),
-            side is { } one ? new(one.Word(), exercise.At) : null,
+            side is { } one ? new(new SideTerm.On(new SideName.Body(one)), exercise.At) : null,
             [],
             null,
             null,
@@ -35,6 +29,8 @@ internal sealed class Trying(Practice practice, Client client)
             [],
             false
         );
-        return new(exercise, written, 1, null, settling.Weeks(exercise, written, null));
+        return Screened(new(exercise.Drill, 1, null, doses.Of(exercise, written, null).Weeks, Aside.Of(written)));
     }
+
+    private Use Screened(Use use) => use with { Against = Screening.Of(practice, client, use).ToSeries() };
 }

@@ -3,7 +3,7 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>Clearances held against every day and every dose of a use.</summary>
-internal static class Clearing
+internal static class ClearanceCheck
 {
     /// <summary>What stands against a use that needs a clearance for that condition; nothing where one is in force on every
     /// day.</summary>
@@ -16,14 +16,14 @@ internal static class Clearing
         Use use,
         Series<WeekDose> weeks,
         ClearanceNeed need,
-        Location at
+        Aside<Location> at
     )
     {
         if (weeks.Count == 0)
             return [];
         var clearances = client.Clearances.Where(c => c.Condition == condition.Id).ToArray();
         if (clearances.Length == 0)
-            return [new Objection.NotCleared(condition, answer, need, at)];
+            return [new Objection.NotCleared(condition.Id, Aside.Of(answer), need, at)];
         var bare = weeks
             .Where(w => !Days(client.Programme, w.Week).All(day => clearances.Any(c => c.IsInForce(day, need))))
             .ToArray();
@@ -32,7 +32,14 @@ internal static class Clearing
             var (from, until) = (client.Programme.FirstDayOf(bare[0].Week), client.Programme.LastDayOf(bare[^1].Week));
             return
             [
-                new Objection.ClearanceShort(condition, clearances.MaxBy(c => c.Until) ?? clearances[0], from, until, need, at),
+                new Objection.ClearanceShort(
+                    condition.Id,
+                    Aside.Of(clearances.MaxBy(c => c.Until) ?? clearances[0]),
+                    from,
+                    until,
+                    need,
+                    at
+                ),
             ];
         }
 
@@ -46,7 +53,7 @@ internal static class Clearing
         Condition condition,
         Use use,
         DoseSettings settings,
-        Location at
+        Aside<Location> at
     ) =>
         from clearance in client.Clearances
         where clearance.Condition == condition.Id
@@ -57,7 +64,7 @@ internal static class Clearing
             && IsBeyond(limit, w.Dose, use.Exercise, settings)
         )
         where beyond is not null
-        select new Objection.BeyondLimit(condition, clearance, limit, beyond, at);
+        select new Objection.BeyondLimit(condition.Id, Aside.Of(clearance), limit, beyond, at);
 
     /// <summary>Whether it holds on that day; before vigorous training only one of the last 12 months does.</summary>
     private static bool IsInForce(this Clearance clearance, DateOnly day, ClearanceNeed need) =>
@@ -68,10 +75,10 @@ internal static class Clearing
     private static IEnumerable<DateOnly> Days(Programme programme, int week) =>
         Enumerable.Range(0, 7).Select(programme.FirstDayOf(week).AddDays);
 
-    private static bool IsBeyond(ClearanceLimit limit, Dose dose, Exercise exercise, DoseSettings settings) =>
+    private static bool IsBeyond(ClearanceLimit limit, SettledDose dose, Drill exercise, DoseSettings settings) =>
         limit switch
         {
-            ClearanceLimit.EffortAtMost most => Hardness.IsBeyond(dose, most.Percent),
+            ClearanceLimit.EffortAtMost most => Hardness.IsBeyond(dose.AsDose, most.Percent),
             ClearanceLimit.HoldAtMost most => LongestHold(dose, settings) > most.Seconds.Value,
             ClearanceLimit.NoEndRangeTrunkBending => exercise.Properties.Contains("trunk-end-range"),
             ClearanceLimit.NotLyingOnTheFront => exercise.Position == Position.Prone,
@@ -80,12 +87,12 @@ internal static class Clearing
 
     /// <summary>The most seconds on end that are held: actions that follow each other without a move between them are one
     /// hold.</summary>
-    private static int LongestHold(Dose dose, DoseSettings settings)
+    private static int LongestHold(SettledDose dose, DoseSettings settings)
     {
         var (longest, now) = (0, 0);
-        foreach (var action in dose.Parts.SelectMany(p => p.Actions))
+        foreach (var action in dose.Actions)
         {
-            var held = HeldFor(action, dose.Terms, settings);
+            var held = HeldFor(action, dose.Pause, settings);
             now = held > 0 ? now + held : 0;
             longest = Math.Max(longest, now);
         }
@@ -95,14 +102,15 @@ internal static class Clearing
 
     /// <summary>How many seconds on end an action is held: its repetitions together where nothing pauses between them, breaths at
     /// the practice's own length. Moving, carrying and slow breathing are no holds.</summary>
-    private static int HeldFor(DoseAction action, DoseTerms terms, DoseSettings settings)
+    private static int HeldFor(SettledAction action, Seconds? pause, DoseSettings settings)
     {
-        var once = action switch
+        var once = action.Verb switch
         {
-            { Verb: Verb.Move or Verb.Carry or Verb.Breathe } => 0,
-            { Amount: Amount.Breaths breaths } => breaths.Number.High * settings.Breath.Value,
-            _ => action.Amount.Number.High,
+            Verb.Move or Verb.Carry or Verb.Breathe => 0,
+            Verb.Hold or Verb.Press or Verb.Pull or Verb.Raise => action.In(AmountUnit.Breaths) is { } breaths
+                ? breaths * settings.Breath.Value
+                : action.Amount,
         };
-        return terms.Pause is { Value: > 0 } ? once : once * (action.Times?.High ?? 1);
+        return pause is { Value: > 0 } ? once : once * (action.Times ?? 1);
     }
 }

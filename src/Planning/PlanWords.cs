@@ -1,0 +1,143 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Planning;
+
+/// <summary>Training and texts → plan.</summary>
+internal static class PlanWords
+{
+    public static Plan Of(Training training, Texts texts)
+    {
+        var (client, words, card) = (texts.Client, texts.Words, texts.Card);
+        if (training.Refusals is [var refusal, ..])
+            throw new ArgumentException($"Nothing can be planned: {refusal}.", nameof(training));
+        var emergency = card.EmergencyIn(client.Country.Value)
+            ?? throw new ArgumentException("No emergency text.", nameof(texts));
+        var filled = new FilledTexts(texts, training.Exercises.Select(e => e.Id).ToHashSet());
+        var sessions = training.Sessions.Select(s => Session(s, training.Uses, texts, filled)).ToSeries();
+        var pages = sessions.Select(s => s.Path).ToArray();
+        return new(
+            training.Client,
+            client.Name,
+            words,
+            new(card.Name, card.Coach, card.Contact, filled.Linked(card.Scope)),
+            emergency,
+            End(training.GoodUntil, words),
+            Programme(client, words, filled),
+            PlannedCourse.Of(training, client),
+            StanceWords.Of(training.Stances, texts).ToSeries(),
+            HealthWords.Of(training, texts),
+            sessions,
+            training.Weeks.Select(w => WeekWords.Of(w, texts)).ToSeries(),
+            training.Dates.Select(d => DateWords.Of(training.Client, d, pages, words)).ToSeries(),
+            training.Exercises.Select(e => ExerciseOf(e, training, sessions, texts, filled)).ToSeries(),
+            Cautions(training, texts, filled),
+            filled.Pictures,
+            filled.Clips
+        );
+    }
+
+    private static PlannedEnd End(DateOnly day, Words words) =>
+        new(day, words.Say("good-until", ("date", words.Date(day))), words.Say("good-until-past", ("date", words.Date(day))));
+
+    private static PlannedProgramme Programme(Client client, Words words, FilledTexts filled)
+    {
+        var programme = client.Programme;
+        return new(
+            programme.Title,
+            programme.Start,
+            programme.End,
+            programme.Weeks,
+            client.Minutes,
+            programme.MoveOn.Select(c => StageCheck(c, words)).ToSeries(),
+            filled.Linked(programme.Letter)
+        );
+    }
+
+    private static PlannedSession Session(TrainedSession session, Series<Use> uses, Texts texts, FilledTexts filled)
+    {
+        var (written, words) = (texts.Session(session.Number), texts.Words);
+        var own = uses.Where(u => u.Session == session.Number && u.Weeks.Count > 0).ToArray();
+        var name = session.IsShortened ? words.Say("short-version", ("session", written.Name)) : written.Name;
+        return new(
+            session.Number,
+            name,
+            $"session-{session.Number}.html",
+            session.InsteadOf,
+            session.Kind,
+            session.IsShortened,
+            filled.Days(written),
+            session is { InsteadOf: null, Days: SessionDays.On on } ? on.Weekdays : [],
+            own.SelectMany(u => u.Exercise.Equipment).Distinct(StringComparer.Ordinal).ToSeries(),
+            own.Select(u => filled.Use(u, name, own)).ToSeries(),
+            session.Weeks.Select(w => Weeks(w, texts)).ToSeries()
+        );
+    }
+
+    private static PlannedWeeks Weeks(TimedWeeks timed, Texts texts) =>
+        new(
+            timed.Weeks,
+            texts.Words.Weeks(timed.Weeks),
+            timed.Steps.Select(s => new Step(s, StepWords.Of(s, texts), StepWords.Detail(s.Work, texts.Words))).ToSeries(),
+            timed.About
+        );
+
+    private static PlannedCheck StageCheck(StageCheck check, Words words) =>
+        new(
+            words.Say("move-on-stage", ("stage", words.Say("stage-name-" + check.Stage.ToString().ToLowerInvariant()))),
+            check.Conditions
+        );
+
+    private static PlannedExercise ExerciseOf(
+        TrainedExercise trained,
+        Training training,
+        Series<PlannedSession> sessions,
+        Texts texts,
+        FilledTexts filled
+    )
+    {
+        var (drill, words, exercise) = (trained.Drill, texts.Words, texts.Of(trained.Id));
+        return new(
+            trained.Id,
+            exercise.Title,
+            FilledTexts.PathOf(trained.Id),
+            words.SayOr("motion-" + Kebab.OfWords(drill.Trains.Name), drill.Trains.Name),
+            words.Say("stage-" + drill.Stage.ToString().ToLowerInvariant()),
+            words.Say("position-" + Kebab.Of(drill.Position.ToString())),
+            drill.Equipment,
+            Notes(trained, texts).ToSeries(),
+            filled.Filled(exercise, [.. training.Uses.Where(u => u.Exercise.Id == trained.Id)]),
+            sessions.Where(s => !s.IsShortened).SelectMany(s => s.Uses).Where(u => u.Exercise == trained.Id).ToSeries(),
+            Planned(trained.Easier),
+            Planned(trained.Harder)
+        );
+
+        ExerciseId? Planned(ExerciseId? version) => training.Exercises.FirstOrDefault(e => e.Id == version)?.Id;
+    }
+
+    private static IEnumerable<string> Notes(TrainedExercise exercise, Texts texts)
+    {
+        foreach (var (key, named) in new[] { ("not-with", exercise.NotWith), ("clear-first", exercise.ClearFirst) })
+        {
+            var names = named.Select(texts.Find).OfType<Condition>().Select(c => c.Name).ToArray();
+            if (names.Length > 0)
+                yield return texts.Words.Say(key, ("conditions", texts.Words.Joined(names, "semicolon")));
+        }
+    }
+
+    private static Series<PlannedCaution> Cautions(Training training, Texts texts, FilledTexts filled) =>
+        training
+            .Exercises.SelectMany(e => e.Cautions.Select(id => (id, exercise: e.Id)))
+            .GroupBy(c => c.id, c => c.exercise)
+            .Select(c => (caution: texts.Of(c.Key), belongs: c.ToSeries()))
+            .OrderBy(c => c.caution.Kind)
+            .ThenBy(c => c.caution.Id.Text, StringComparer.Ordinal)
+            .Select(c => new PlannedCaution(
+                c.caution.Id,
+                c.caution.Kind,
+                c.caution.Title,
+                filled.Linked(c.caution.Body),
+                c.belongs
+            ))
+            .ToSeries();
+}
