@@ -6,7 +6,7 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>A dose as the JSON text of <c>gradus dose --format json</c>, fixed in <c>dose.md</c>, JSON.</summary>
+/// <summary>A dose as the JSON text of <c>gradus dose --format json</c>, fixed in <c>dose-line.md</c>, JSON.</summary>
 public static class DoseJson
 {
     private const int Decimals = 2;

@@ -5,7 +5,7 @@ namespace Gradus.Tests.Domain;
 /// <summary>The club of Sluice Lane with its usual settings, to be filled with the exercises that a test needs.</summary>
 internal static class Club
 {
-    /// <summary>No exercise and nobody yet; times are those of dose.md.</summary>
+    /// <summary>No exercise and nobody yet; times are those of dose-line.md.</summary>
     public static readonly LittlePractice Empty = LittlePractice
         .Golden.Files.Select(f => f.Key)
         .Where(path =>

@@ -6,7 +6,7 @@ namespace Gradus.Tests.Domain;
 /// client is active.</summary>
 internal static class FloorAnswers
 {
-    /// <summary>The ids that format.md lists as always asked, in their order.</summary>
+    /// <summary>The ids that practice-format.md lists as always asked, in their order.</summary>
     public static readonly string[] Ids =
     [
         "heart-metabolic-kidney",

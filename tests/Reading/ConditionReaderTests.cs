@@ -29,8 +29,8 @@ public sealed class ConditionReaderTests
             LittlePractice.Golden.Read().Conditions.SkipWhile(c => c.IsAlwaysAsked)
         );
 
-    /// <summary>format.md lists the ids; each question can be reviewed: why it is asked, where that comes from, and how far the
-    /// source is confirmed.</summary>
+    /// <summary>practice-format.md lists the ids; each question can be reviewed: why it is asked, where that comes from, and how
+    /// far the source is confirmed.</summary>
     [Fact]
     public void Everybody_is_asked_what_the_format_lists_and_each_question_says_why()
     {

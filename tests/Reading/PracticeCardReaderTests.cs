@@ -51,8 +51,8 @@ public sealed class PracticeCardReaderTests
             Card.Settings
         );
 
-    /// <summary>dose.md, Arithmetic: breath 10 s, switch 10 s, repetition 4 s, carry 1 m a second; get ready 5 s, transitions 10,
-    /// 30 and 45 s. format.md shows a lighter share of 60 %.</summary>
+    /// <summary>dose-line.md, Arithmetic: breath 10 s, switch 10 s, repetition 4 s, carry 1 m a second; get ready 5 s,
+    /// transitions 10, 30 and 45 s. practice-format.md shows a lighter share of 60 %.</summary>
     [Fact]
     public void Settings_that_are_left_out_are_those_of_the_dose_page()
     {

@@ -21,7 +21,7 @@ public sealed class ProgrammeReaderTests
         Assert.Equal(Location.Whole(Path), Programme.At);
     }
 
-    /// <summary>dose.md, Weeks: week w is the seven days from start + 7(w − 1).</summary>
+    /// <summary>dose-line.md, What a week asks: week w is the seven days from start + 7(w − 1).</summary>
     [Fact]
     public void A_week_is_the_seven_days_from_its_start()
     {

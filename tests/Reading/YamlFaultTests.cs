@@ -141,7 +141,7 @@ public sealed class YamlFaultTests
         + ---⏎---⏎title: Calf sway
         exercises/calf-sway.md:2:1 file-unreadable «-»
         There are no keys here.
-        Write the keys this file needs; the format page lists them.
+        Write the keys this file needs. 'gradus begin FOLDER' writes a practice in which each of them is explained.
 
         exercises/calf-sway.md
         - ---⏎title: Calf sway

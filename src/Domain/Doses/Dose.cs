@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>What one exercise asks: sets of a piece of work, and the terms beside it. With ranges it is an envelope; with single
-/// numbers only it is settled. <c>dose.md</c> fixes how it is written, and DoseLine reads it.</summary>
+/// numbers only it is settled. <c>dose-line.md</c> fixes how it is written, and DoseLine reads it.</summary>
 /// <param name="Sets">1 to 100; 1 where the line names none.</param>
 /// <param name="Parts">The work of one set, in order, nothing between the parts; at least one.</param>
 public sealed record Dose(Count Sets, Series<DosePart> Parts, DoseTerms Terms)

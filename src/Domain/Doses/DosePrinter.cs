@@ -2,8 +2,8 @@ using System.Globalization;
 
 namespace Gradus.Domain;
 
-/// <summary>Writes a dose as its one canonical line. The sets are always written, terms stand in the order of <c>dose.md</c>, and
-/// what is printed reads back to the same dose.</summary>
+/// <summary>Writes a dose as its one canonical line. The sets are always written, terms stand in the order of
+/// <c>dose-line.md</c>, and what is printed reads back to the same dose.</summary>
 public static class DosePrinter
 {
     /// <summary>As <c>2-3 x hold 30-60 s, rest 20 s, each side</c>. Times below 2 min are written in seconds.</summary>

@@ -1,8 +1,8 @@
 namespace Gradus.Domain;
 
 /// <summary>What a practice counts for the things a dose line leaves open.</summary>
-/// <param name="Breath">One slow breath, at least 1 s. 60 / breaths a minute; the default is 6 a minute (reference values,
-/// section 7).</param>
+/// <param name="Breath">One slow breath, at least 1 s. 60 / breaths a minute; the default is 6 a minute (reference-values.md,
+/// Breathing).</param>
 /// <param name="Switch">Between two sides where the line names no switch.</param>
 /// <param name="Repetition">One repetition of <c>move</c> without a tempo, at least 1 s; the total is then about.</param>
 /// <param name="Carry">How far <c>carry</c> gets in one second, at least 1 m; the total is then about.</param>

@@ -11,7 +11,7 @@ public sealed record PublishedFigure(string Words, string Source, string Mark, i
     public string Cited => $"{Words} ({Source}; {Mark})";
 }
 
-/// <summary>The figures of the reference values, sections 1 and 2.</summary>
+/// <summary>The figures that stand on <c>reference-values.md</c> under Stretching and Contractions.</summary>
 public static class PublishedFigures
 {
     public static readonly PublishedFigure StretchInASession = new(

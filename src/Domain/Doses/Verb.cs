@@ -1,6 +1,6 @@
 namespace Gradus.Domain;
 
-/// <summary>What is done. The order is that of <c>dose.md</c>.</summary>
+/// <summary>What is done. The order is that of <c>dose-line.md</c>.</summary>
 public enum Verb
 {
     /// <summary>Stays, relaxed.</summary>

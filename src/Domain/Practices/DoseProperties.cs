@@ -6,8 +6,8 @@ public static class DoseProperties
     public const string HardEffort = "hard-effort";
     public const string LongContraction = "long-contraction";
 
-    /// <summary>Per cent of the hardest, inclusive. At least 70 % is where isometric training is called hard (reference values,
-    /// section 2).</summary>
+    /// <summary>Per cent of the hardest, inclusive. At least 70 % is where isometric training is called hard
+    /// (reference-values.md, Contractions).</summary>
     private const int HardPercent = 70;
 
     /// <summary>The same on the scale of felt effort, inclusive; common practice, no source.</summary>

@@ -9,13 +9,13 @@ namespace Gradus.Domain;
 /// <param name="LargeStep">Per cent of growth from week to week above which a step is called large; common practice, no
 /// source.</param>
 /// <param name="AnswersLast">How many days an answer about health is good for.</param>
-/// <param name="EaseOffAbove">Pain, 0 to 10, above which to do less (reference values, section 6).</param>
-/// <param name="StopAbove">Pain, 0 to 10, above which to stop (reference values, section 6).</param>
+/// <param name="EaseOffAbove">Pain, 0 to 10, above which to do less (reference-values.md, Pain).</param>
+/// <param name="StopAbove">Pain, 0 to 10, above which to stop (reference-values.md, Pain).</param>
 /// <param name="DaysBackOneWeek">Days without training after which the last week is done again.</param>
 /// <param name="DaysBackToFirst">Days without training after which the first week is.</param>
 /// <param name="YouthEffort">Per cent of the hardest that somebody under 18 is asked for at most.</param>
-/// <param name="ReadingGrade">The Flesch-Kincaid grade that texts stay at or below (reference values, section 10).</param>
-/// <param name="StretchTarget">Stretch of one motion and side in a session (reference values, section 1).</param>
+/// <param name="ReadingGrade">The Flesch-Kincaid grade that texts stay at or below (reference-values.md, Reading).</param>
+/// <param name="StretchTarget">Stretch of one motion and side in a session (reference-values.md, Stretching).</param>
 /// <param name="OnePosition">Time on end in one position above which that is said; common practice, no source.</param>
 /// <param name="HardDaysApart">Days from one hard contraction of a motion and side to the next, at least: 2 leaves a day between;
 /// common practice, no source.</param>

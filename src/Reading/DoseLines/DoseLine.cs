@@ -2,7 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>Reads a dose line. <c>dose.md</c> is its grammar; every line has at most one reading.</summary>
+/// <summary>Reads a dose line. <c>dose-line.md</c> is its grammar; every line has at most one reading.</summary>
 public static class DoseLine
 {
     /// <summary>The dose of a line, or the first fault in it. Nothing that is in a line makes it throw.</summary>

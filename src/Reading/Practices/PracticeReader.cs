@@ -163,7 +163,7 @@ public static class PracticeReader
                 null,
                 Location.Whole(path),
                 $"There is no {path}.",
-                "Write this file; the format page shows what stands in it."
+                "Write this file. 'gradus begin FOLDER' writes a practice in which it stands, each key explained."
             )
         );
         return null;

@@ -77,7 +77,7 @@ internal sealed class YamlReader
                 Faults.FileUnreadable,
                 sheet.At(firstLine, 1),
                 "There are no keys here.",
-                "Write the keys this file needs; the format page lists them."
+                "Write the keys this file needs. 'gradus begin FOLDER' writes a practice in which each of them is explained."
             );
             return null;
         }

@@ -6,7 +6,7 @@ namespace Gradus.Trainings;
 internal static class Transitions
 {
     /// <summary>The short time where position and equipment stay, the long one between the floor and standing, the middle one
-    /// otherwise (dose line, Arithmetic).</summary>
+    /// otherwise (dose-line.md, Arithmetic).</summary>
     public static Seconds Between(Drill from, Drill to, PracticeSettings settings)
     {
         var heights = (from.Position.HeightOf(), to.Position.HeightOf());

@@ -21,7 +21,7 @@ internal static class MadeConditions
         "foot",
     ];
 
-    /// <summary>What everybody is asked (format.md, Conditions) comes with Gradus, and its questions are not written
+    /// <summary>What everybody is asked (practice-format.md, Conditions) comes with Gradus, and its questions are not written
     /// again.</summary>
     private static readonly string[] Always =
     [

@@ -2,8 +2,8 @@ using static Gradus.Tests.Domain.Recognition;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>The grammar of <c>dose.md</c>, production by production, as a recogniser that knows nothing of the reader it judges.
-/// It gives the meaning of a line as written; <see cref="DoseMeaning"/> says which meanings are lawful.</summary>
+/// <summary>The grammar of <c>dose-line.md</c>, production by production, as a recogniser that knows nothing of the reader it
+/// judges. It gives the meaning of a line as written; <see cref="DoseMeaning"/> says which meanings are lawful.</summary>
 internal static class DoseGrammar
 {
     private static readonly string[] VerbWords = ["hold", "breathe", "press", "pull", "raise", "move", "carry"];

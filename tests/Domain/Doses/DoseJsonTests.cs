@@ -3,7 +3,7 @@ using Gradus.CommandLine;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Worked out by hand after dose.md, JSON.</summary>
+/// <summary>Worked out by hand after dose-line.md, JSON.</summary>
 public sealed class DoseJsonTests
 {
     private const string Raises = """

@@ -39,7 +39,7 @@ internal sealed record TermMeaning(string Name, decimal[] Numbers, string Words)
     }
 }
 
-/// <summary>What a line says, bounds and all not yet looked at, and the law of <c>dose.md</c> over it, written a second
+/// <summary>What a line says, bounds and all not yet looked at, and the law of <c>dose-line.md</c> over it, written a second
 /// time.</summary>
 internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<TermMeaning> Terms)
 {

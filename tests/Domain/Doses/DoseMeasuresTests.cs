@@ -3,7 +3,7 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Measures worked out by hand after dose.md, Measures.</summary>
+/// <summary>Measures worked out by hand after dose-line.md, Arithmetic.</summary>
 public sealed class DoseMeasuresTests
 {
     [Theory]

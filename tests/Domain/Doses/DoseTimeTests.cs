@@ -3,7 +3,7 @@ using Gradus.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Doses added up by hand after dose.md, Arithmetic.</summary>
+/// <summary>Doses added up by hand after dose-line.md, Arithmetic.</summary>
 public sealed class DoseTimeTests
 {
     [Theory]

@@ -3,7 +3,7 @@ using Gradus.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>A dose has one reading (dose.md): shown against a recogniser that is not told which way to go.</summary>
+/// <summary>A dose has one reading (dose-line.md): shown against a recogniser that is not told which way to go.</summary>
 public sealed class OneReadingTests(ITestOutputHelper output)
 {
     private const int Lines = 4000;

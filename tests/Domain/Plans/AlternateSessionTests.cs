@@ -4,8 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>format.md, Sessions: what a client may choose on the day has a page and times of its own, is in no total, and is as
-/// safe as any other session.</summary>
+/// <summary>practice-format.md, Programmes: what a client may choose on the day has a page and times of its own, is in no total,
+/// and is as safe as any other session.</summary>
 public sealed class AlternateSessionTests
 {
     private const string Programme = "clients/ansel/programme.md";

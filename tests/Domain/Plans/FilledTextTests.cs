@@ -3,7 +3,7 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>format.md, Prose is filled per use.</summary>
+/// <summary>practice-format.md, Exercises: prose is filled per use.</summary>
 public sealed class FilledTextTests
 {
     [Theory]

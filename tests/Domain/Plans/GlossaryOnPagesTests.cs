@@ -4,7 +4,7 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>format.md, Beside them: glossary.yaml. A word is marked where a page's text first has it, and the text stays what it
+/// <summary>practice-format.md, Words. A word is marked where a page's text first has it, and the text stays what it
 /// was.</summary>
 public sealed class GlossaryOnPagesTests
 {

@@ -105,7 +105,7 @@ public sealed class LoadSumsTests
         Assert.Equal([0, 20, 0, 20], loads.Skip(2).Select(l => l.Work.Reps));
     }
 
-    /// <summary>Reference values, section 9: 10 % a week for 8 weeks is × 2.1436 (computed). In whole seconds from 1000
+    /// <summary>reference-values.md, Growth: 10 % a week for 8 weeks is × 2.1436 (computed). In whole seconds from 1000
     /// on.</summary>
     [Fact]
     public void Ten_per_cent_more_in_each_of_eight_weeks_is_a_little_more_than_twice_as_much()
@@ -126,8 +126,8 @@ public sealed class LoadSumsTests
         Assert.InRange(weeks[^1] / weeks[0], 2.1431m, 2.1441m);
     }
 
-    /// <summary>Reference values, section 1: 5 min a week (Thomas E et al. 2018, Int J Sports Med 39:243-54: seen), no further
-    /// average gain beyond 10 (Ingram LA et al. 2025, Sports Med, doi 10.1007/s40279-024-02143-9: second-hand).</summary>
+    /// <summary>reference-values.md, Stretching: 5 min a week (Thomas E et al. 2018, Int J Sports Med 39:243-54: seen), no
+    /// further average gain beyond 10 (Ingram LA et al. 2025, Sports Med, doi 10.1007/s40279-024-02143-9: second-hand).</summary>
     [Theory]
     [InlineData(299, "below 5 min a week")]
     [InlineData(300, "from 5 to 10 min a week")]

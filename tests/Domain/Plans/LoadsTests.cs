@@ -9,7 +9,7 @@ public sealed class LoadsTests
 {
     private const string EveryDay = "[Mon, Tue, Wed, Thu, Fri]";
 
-    /// <summary>Reference values, section 1: 3 x 20 s in 5 sessions are 5.0 min a week, 4 x 30 s are 10.0 (computed), of each
+    /// <summary>reference-values.md, Stretching: 3 x 20 s in 5 sessions are 5.0 min a week, 4 x 30 s are 10.0 (computed), of each
     /// side.</summary>
     [Theory]
     [InlineData("3 x hold 20 s, rest 10 s, each side", 300)]
@@ -23,9 +23,9 @@ public sealed class LoadsTests
         Assert.All(loads, l => Assert.Equal((seconds, 5, 5), (l.Work.StretchSeconds.Value, l.Sessions, l.Days)));
     }
 
-    /// <summary>Reference values, section 2 (Clinical Hypertension 2023, 29, doi 10.1186/s40885-022-00232-3, Table 4: seen; sums
-    /// computed): handgrip 4 × 2 min at 30 %, rest 3 min, 3 days: 8 min of work, 17 min a session, 51 min a week; wall squat with
-    /// 2 min rest 14 and 42.</summary>
+    /// <summary>reference-values.md, Contractions (Clinical Hypertension 2023, 29, doi 10.1186/s40885-022-00232-3, Table 4: seen;
+    /// sums computed): handgrip 4 × 2 min at 30 %, rest 3 min, 3 days: 8 min of work, 17 min a session, 51 min a week; wall squat
+    /// with 2 min rest 14 and 42.</summary>
     [Theory]
     [InlineData("4 x press 2 min at 30%, rest 3 min, on left", 17, 51)]
     [InlineData("4 x press 2 min at 30%, rest 2 min, on left", 14, 42)]
@@ -39,12 +39,12 @@ public sealed class LoadsTests
         Assert.Equal(week * 60, 3 * planned.Sessions[0].Uses[0].Doses[0].Seconds.Value);
     }
 
-    /// <summary>Reference values, section 9: ten per cent a week for 8 weeks is × 2.1436 (computed).</summary>
+    /// <summary>reference-values.md, Growth: ten per cent a week for 8 weeks is × 2.1436 (computed).</summary>
     [Fact]
     public void Ten_per_cent_a_week() =>
         Assert.Equal(2.1436m, decimal.Round(Enumerable.Repeat(1.1m, 8).Aggregate(1m, (all, step) => all * step), 4));
 
-    /// <summary>Reference values, section 7: seconds a breath are 60 / rate: 4 a minute 15 s, 6 a minute 10 s, 10 a minute 6 s
+    /// <summary>reference-values.md, Breathing: seconds a breath are 60 / rate: 4 a minute 15 s, 6 a minute 10 s, 10 a minute 6 s
     /// (computed).</summary>
     [Theory]
     [InlineData(15, 4)]

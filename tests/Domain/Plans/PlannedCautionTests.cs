@@ -47,7 +47,7 @@ public sealed class PlannedCautionTests
 
     private const string Stop = "---\ntitle: Something else\nkind: stop\nattaches-to: { stage: gain }\n---\nEnd it.\n";
 
-    /// <summary>format.md, Cautions by property: all keys must fit.</summary>
+    /// <summary>practice-format.md, Cautions: all keys must fit.</summary>
     [Theory]
     [InlineData("{ stage: gain }", "sway brace")]
     [InlineData("{ stage: load }", "")]

@@ -3,7 +3,7 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>format.md, Beside them: a client's pages carry what the coach wrote in the client's language.</summary>
+/// <summary>practice-format.md, Translations: a client's pages carry what the coach wrote in the client's language.</summary>
 public sealed class PlannedLanguageTests
 {
     [Fact]

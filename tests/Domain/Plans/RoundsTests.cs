@@ -3,7 +3,8 @@ using Gradus.Planning;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Rounds as format.md and the page of the rule rounds-against-dose have them: one set of each use a round.</summary>
+/// <summary>Rounds as practice-format.md and the page of the rule rounds-against-dose have them: one set of each use a
+/// round.</summary>
 public sealed class RoundsTests
 {
     /// <summary>By hand. Round 1: get ready 5, hold 20; change 15, get ready 5, press 10; rest 40. Round 2: hold 20, change 15,
@@ -104,7 +105,7 @@ public sealed class RoundsTests
         );
     }
 
-    /// <summary>60 % of 4 rounds is 2.4, so 2 (dose.md, Weeks).</summary>
+    /// <summary>60 % of 4 rounds is 2.4, so 2 (dose-line.md, What a week asks).</summary>
     [Fact]
     public void A_lighter_week_has_fewer_rounds()
     {

@@ -3,7 +3,7 @@ using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Made sessions, with and without rounds: the sum of the steps against the closed formulas of dose.md, Arithmetic,
+/// <summary>Made sessions, with and without rounds: the sum of the steps against the closed formulas of dose-line.md, Arithmetic,
 /// written here a second time from the numbers that were drawn.</summary>
 public sealed class SessionSumTests(ITestOutputHelper output)
 {

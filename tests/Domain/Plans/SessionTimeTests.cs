@@ -2,8 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>dose.md, Arithmetic: session time is dose time, get ready (5 s) once per use, and between two uses a transition: 10 s
-/// where position and equipment stay, 45 s between floor and standing, any other change 30 s.</summary>
+/// <summary>dose-line.md, Arithmetic: session time is dose time, get ready (5 s) once per use, and between two uses a transition:
+/// 10 s where position and equipment stay, 45 s between floor and standing, any other change 30 s.</summary>
 public sealed class SessionTimeTests
 {
     [Theory]

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>A plan in lines that can be read beside the dose page.</summary>
+/// <summary>A plan in lines that can be read beside dose-line.md.</summary>
 internal static class Shown
 {
     /// <summary>"GetReady L 5", "Hold L 30", "Rest - 20".</summary>

@@ -58,7 +58,7 @@ public sealed class UseSidesTests
         );
     }
 
-    /// <summary>dose.md, Weeks: a programme's side replaces the side term and drops plus and switch.</summary>
+    /// <summary>dose-line.md, What a week asks: a programme's side replaces the side term and drops plus and switch.</summary>
     [Fact]
     public void A_side_of_the_programme_drops_plus_and_switch()
     {

@@ -4,8 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>dose.md, Weeks, and format.md, Sessions: easier and harder versions by week, sessions that may be chosen, and the
-/// short version.</summary>
+/// <summary>practice-format.md, Programmes, and dose-line.md: easier and harder versions by week, sessions that may be chosen,
+/// and the short version.</summary>
 public sealed class VersionTests
 {
     private static readonly LittlePractice Library = Club

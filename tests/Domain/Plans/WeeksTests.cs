@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>dose.md, Weeks.</summary>
+/// <summary>dose-line.md, What a week asks.</summary>
 public sealed class WeeksTests
 {
     [Theory]

@@ -3,8 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>Kincaid JP et al. 1975, Research Branch Report 8-75; the counts are those of reference-values.md, section
-/// 10.</summary>
+/// <summary>Kincaid JP et al. 1975, Research Branch Report 8-75; the counts are those of reference-values.md,
+/// Reading.</summary>
 public sealed class ReadabilityTests
 {
     private static readonly Location At = new("exercises/sway.md", 12, 1);

@@ -2,8 +2,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>format.md: a clearance's limit is one or a list of effort at most N %, hold at most TIME, no end-range trunk bending,
-/// not lying on the front.</summary>
+/// <summary>practice-format.md: a clearance's limit is one or a list of effort at most N %, hold at most TIME, no end-range trunk
+/// bending, not lying on the front.</summary>
 public sealed class ClearanceLimitTests
 {
     [Theory]

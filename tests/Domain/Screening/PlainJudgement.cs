@@ -23,13 +23,13 @@ public enum ScreeningSlip
     OnlyTheFirstSideLooked,
 }
 
-/// <summary>The judgement a second time, sentence by sentence from format.md, Conditions, and design.md, promise 3. The use lasts
+/// <summary>The judgement a second time, sentence by sentence from practice-format.md, What comes of an answer. The use lasts
 /// from 11 to 24 January 2027 and presses at 50 %.</summary>
 internal static class PlainJudgement
 {
     public static string Of(ScreeningCase asked, ScreeningSlip slip)
     {
-        // "Not asked is not no. Not asked blocks."
+        // Not asked is not no: it stops the client.
         if (asked.Answer == "" && slip != ScreeningSlip.NotAskedIsNo)
             return "not asked";
         if (asked.Answer is "" or "no")
@@ -37,12 +37,12 @@ internal static class PlainJudgement
         if (!Meets(asked, slip))
             return "allowed";
 
-        // "not-with: yes forbids, clearance or not."
+        // not-with: a yes forbids, whatever was cleared.
         var frees = slip == ScreeningSlip.ClearanceFreesNotWith && asked.Clearance != "none";
         if (asked.List == "not-with" && !frees)
             return "forbidden";
 
-        // "clear-first: yes forbids until a clearance is in force." "A page does not outlive its clearance."
+        // clear-first: a yes forbids until a clearance covers every day; a page does not outlive it.
         return asked.Clearance switch
         {
             "none" => slip == ScreeningSlip.ClearanceNotNeeded ? "allowed" : "not cleared",
@@ -54,8 +54,9 @@ internal static class PlainJudgement
         };
     }
 
-    /// <summary>"A sided yes forbids where the use loads where on that side; if loads does not name where, any side; yes without
-    /// a side is both. ankle is the working side, other ankle the other."</summary>
+    /// <summary>A yes for one side concerns what loads the region on that side, and every use where the exercise does not say
+    /// that it loads the region; a yes without a side is for both. ankle is the side at work, other ankle the opposite
+    /// one.</summary>
     private static bool Meets(ScreeningCase asked, ScreeningSlip slip)
     {
         if (slip == ScreeningSlip.SideOfTheAnswerForgotten)
@@ -76,7 +77,7 @@ internal static class PlainJudgement
         if (!parts.Any(part => part is "ankle" or "other ankle"))
             return slip != ScreeningSlip.UnnamedRegionIsSafe;
 
-        // "What is loaded, not only what is trained": the ankle that an exercise trains is loaded too.
+        // What is loaded counts, not only what is trained: the ankle that an exercise trains is loaded too.
         var loaded = working.ToList();
         foreach (var side in working)
         {
