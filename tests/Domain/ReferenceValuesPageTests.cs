@@ -56,8 +56,8 @@ public sealed partial class ReferenceValuesPageTests
                 $"{c[0]}: {string.Join(' ', sets.Zip(c[1..]).Where(v => v.Second.Length > 0).Select(v => $"{v.First} {v.Second}"))}"
             );
         Assert.Equal(
-            Motions
-                .Select(m => $"{m.Name}: {string.Join(' ', m.References.Select(r => $"{r.Set} {Number(r.Value)}"))}")
+            Measures
+                .Select(m => $"{m.Motion.Name}: {string.Join(' ', m.References.Select(r => $"{r.Set} {Number(r.Value)}"))}")
                 .Order(StringComparer.Ordinal),
             rows.Order(StringComparer.Ordinal)
         );
@@ -66,7 +66,10 @@ public sealed partial class ReferenceValuesPageTests
     [Fact]
     public void Each_error_of_measuring_has_its_row() =>
         Assert.All(
-            Motions.SelectMany(m => m.Errors, (m, e) => $"| {m.Name} | {Number(e.Value)} | {e.Of} | {e.Source} | {e.Mark} |"),
+            Measures.SelectMany(
+                m => m.Errors,
+                (m, e) => $"| {m.Motion.Name} | {Number(e.Value)} | {e.Of} | {e.Source} | {e.Mark} |"
+            ),
             row => Assert.Contains(row, Lines)
         );
 
@@ -90,10 +93,10 @@ public sealed partial class ReferenceValuesPageTests
         Assert.True(marked > 20);
     }
 
-    private static Motion[] Motions { get; } =
+    private static Measure[] Measures { get; } =
     [
-        .. (PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice?.Motions ?? []).Where(m =>
-            m.Unit != MotionUnit.None
+        .. (PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice?.Measures ?? []).Where(m =>
+            m.Motion.Unit != MotionUnit.None
         ),
     ];
 

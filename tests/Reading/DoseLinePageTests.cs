@@ -95,7 +95,7 @@ public sealed class DoseLinePageTests
 
     private static string Seconds(Dose dose)
     {
-        var measures = DoseMeasures.Of(dose, DoseSettings.Default);
+        var measures = DoseMeasures.Of(dose.Low().Settled(), DoseSettings.Default);
         return string.Create(CultureInfo.InvariantCulture, $"{(measures.About ? "about " : "")}{measures.Seconds.Value}");
     }
 
