@@ -32,7 +32,7 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
         Assert.Equal(
             "",
             Example.Written(
-                Read.Concat(RuleBook.Check(Practice, Today))
+                Read.Concat(RuleBook.Check(Practice, Planned.Trainings(Practice), Today))
                     .Where(f => (f.Rule.Text, f.Level) != ("gain-without-control", Level.Note))
             )
         );
@@ -91,7 +91,7 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
 
     private static (Plan Plan, Site Site) Made(string client)
     {
-        var plan = Plan.For(Practice, Practice.Find(new ClientId(client))!);
+        var plan = Planned.For(Practice, Practice.Find(new ClientId(client))!);
         return (plan, SiteRenderer.Render(plan, Plain, [])!);
     }
 

@@ -12,7 +12,7 @@ internal static class FinishedSite
 {
     private static readonly Practice Practice = ReadPractice();
 
-    public static readonly Plan Plan = Plan.For(Practice, Practice.Find(new ClientId("tess"))!);
+    public static readonly Plan Plan = Planned.For(Practice, Practice.Find(new ClientId("tess"))!);
 
     public static readonly Site Site = SiteRenderer.Render(Plan, new Theme("little", LittlePractice.Theme.Select(Bytes)), [])!;
 

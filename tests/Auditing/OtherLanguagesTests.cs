@@ -1,7 +1,6 @@
 using System.Text;
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
@@ -32,7 +31,7 @@ public sealed class OtherLanguagesTests
         var seen = 0;
         foreach (var client in practice.Clients)
         {
-            var plan = Plan.For(practice, client);
+            var plan = Planned.For(practice, client);
             var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), []) ?? throw new InvalidOperationException("No site.");
             Assert.Equal([], RuleBook.Audit(plan, site, []).Select(f => $"{f.At} {f.Rule.Text} {f.Message}"));
             foreach (var page in site.Pages)

@@ -1,7 +1,6 @@
 using System.Text;
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 
@@ -30,7 +29,7 @@ internal sealed class Trial
         var reading = PracticeReader.Read(SourceFolder.Of(sources.Concat(written.Select(Weighing))), findings);
         if (reading.Practice is { } practice)
         {
-            findings.AddRange(RuleBook.Check(practice, LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
+            findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
             var theme = new Theme(
                 "little",
                 Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes)
@@ -72,7 +71,7 @@ internal sealed class Trial
             return;
         }
 
-        var plan = Plan.For(practice, client);
+        var plan = Planned.For(practice, client);
         if (SiteRenderer.Render(plan, theme, findings) is not { } site)
             return;
         var others = practice.Clients.Where(c => c.Id != id).Select(c => c.Name);

@@ -19,7 +19,7 @@ internal static class Publishing
         SameSites.Expect(practice is not null, "the practice could not be read");
         if (practice is null)
             return new([]);
-        laps.Time(Stages.Checking, () => Added(findings, RuleBook.Check(practice, MadePractice.Today)));
+        laps.Time(Stages.Checking, () => Added(findings, RuleBook.Check(practice, Planned.Trainings(practice), MadePractice.Today)));
         RefuseErrors(findings);
         var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
         var theme = ThemeFolder.Plain();
@@ -45,7 +45,7 @@ internal static class Publishing
     )
     {
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
-        var plan = laps.Time(Stages.Planning, () => Plan.For(practice, client));
+        var plan = laps.Time(Stages.Planning, () => Planned.For(practice, client));
         var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings))
             ?? throw new InvalidOperationException($"No site for {client.Id}.");
         laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, shelf)));

@@ -23,7 +23,7 @@ internal static class SameSites
             .AsParallel()
             .WithDegreeOfParallelism(4)
             .Select(client =>
-                SiteRenderer.Render(Plan.For(practice, client), theme, new Findings())
+                SiteRenderer.Render(Planned.For(practice, client), theme, new Findings())
                 ?? throw new InvalidOperationException("Nothing was rendered.")
             )
             .Select(PublishedClient.Of)

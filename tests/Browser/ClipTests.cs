@@ -123,7 +123,7 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
                 StringComparer.Ordinal
             );
         var (before, client) = Read(files);
-        var exercise = Plan.For(before, client).Exercises[0];
+        var exercise = Planned.For(before, client).Exercises[0];
         var text = $"exercises/{exercise.Id}.md";
         files[text] = [.. files[text], .. "\n![The heel sinks](clips/sink.webm)\n"u8];
         files["exercises/clips/sink.webm"] = Media("sounding.webm");
@@ -132,7 +132,7 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
             $"WEBVTT\n\n00:00.000 --> 00:01.000\n{Words}\n"
         );
         var (practice, same) = Read(files);
-        var (plan, findings) = (Plan.For(practice, same), new Findings());
+        var (plan, findings) = (Planned.For(practice, same), new Findings());
         var site =
             form == "file"
                 ? SiteRenderer.RenderInOne(plan, ThemeFolder.Plain(), findings)

@@ -137,7 +137,7 @@ public sealed class PlayedPractice : IDisposable
                 .Where(w => w.Dose.Dose is null)
                 .Select(w => w.Dose.Line)
         );
-        Plans = [.. practice.Clients.Select(c => (c, Plan.For(practice, c)))];
+        Plans = [.. practice.Clients.Select(c => (c, Planned.For(practice, c)))];
         foreach (var (_, plan) in Plans)
         {
             var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);

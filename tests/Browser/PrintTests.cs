@@ -19,7 +19,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
         var sheets = 0;
         foreach (var client in content.Clients)
         {
-            var plan = Plan.For(Practice, Practice.Find(new ClientId(client)) ?? throw new InvalidOperationException());
+            var plan = Planned.For(Practice, Practice.Find(new ClientId(client)) ?? throw new InvalidOperationException());
             foreach (var session in plan.Sessions.Where(s => s.Uses.Count > 0))
             {
                 var pages = await Printed(content.PagesOf(client).First(p => Path.GetFileName(p) == session.Path));
@@ -63,7 +63,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
     [Fact]
     public async Task A_sheet_that_parts_them_is_seen()
     {
-        var plan = Plan.For(Practice, Practice.Find(new ClientId("rufus")) ?? throw new InvalidOperationException());
+        var plan = Planned.For(Practice, Practice.Find(new ClientId("rufus")) ?? throw new InvalidOperationException());
         var pages = await Printed(
             content.PagesOf("rufus").First(p => p.EndsWith("session-1.html", StringComparison.Ordinal)),
             ".again { break-before: page; break-after: page; } .exercise { break-inside: auto !important; }"

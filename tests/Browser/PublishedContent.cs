@@ -30,7 +30,7 @@ public sealed class PublishedContent : IAsyncLifetime
         Assert.Empty(findings);
         foreach (var client in practice.Clients)
         {
-            var site = SiteRenderer.Render(Plan.For(practice, client), ThemeFolder.Plain(), findings);
+            var site = SiteRenderer.Render(Planned.For(practice, client), ThemeFolder.Plain(), findings);
             Assert.NotNull(site);
             Publication.Write(site, folder);
         }

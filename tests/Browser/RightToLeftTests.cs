@@ -49,7 +49,7 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         var findings = new Findings();
         var practice = ReadPractice("language: he\n", "clients/rufus/client.yaml");
         var client = practice.Find(new ClientId(Client)) ?? throw new InvalidOperationException($"Nobody is called {Client}.");
-        var site = SiteRenderer.Render(Plan.For(practice, client), ThemeFolder.Plain(), findings);
+        var site = SiteRenderer.Render(Planned.For(practice, client), ThemeFolder.Plain(), findings);
         Assert.NotNull(site);
         Publication.Write(site, folder);
         var pages = Directory.GetFiles(Path.Combine(folder, Client), "*.html").Order(StringComparer.Ordinal).ToArray();

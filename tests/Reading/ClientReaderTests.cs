@@ -16,7 +16,7 @@ public sealed class ClientReaderTests
         Assert.Equal([new(new(new("epee"), new(Path, 2, 8)), Side.Left)], Client.Sports);
         Assert.Equal(new Birth(1988, new(1988, 2, 29)), Client.Born);
         Assert.Equal(new("IE", new(Path, 5, 10)), Client.Country);
-        Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone.Name));
+        Assert.Equal(("en", "Europe/Dublin"), (Client.Language, Client.Zone.Text));
         Assert.Equal(Location.Whole(Path), Client.At);
     }
 
@@ -27,7 +27,7 @@ public sealed class ClientReaderTests
     [InlineData("Etc/GMT+12")]
     [InlineData("UTC")]
     public void Every_zone_of_the_database_is_known_on_any_machine(string zone) =>
-        Assert.Equal(zone, LittlePractice.Golden.Edit(Path, "Europe/Dublin", zone).Client("ansel").Zone.Name);
+        Assert.Equal(zone, LittlePractice.Golden.Edit(Path, "Europe/Dublin", zone).Client("ansel").Zone.Text);
 
     [Theory]
     [InlineData("1900-01-01")]

@@ -1,9 +1,7 @@
 using Gradus.Domain;
 using Gradus.Media;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.Domain;
-using Gradus.Trainings;
 
 namespace Gradus.Tests.Reading;
 
@@ -35,7 +33,7 @@ public sealed class ClipTests
     public void A_plan_says_in_words_what_is_said_and_hands_over_clip_and_still_without_what_they_tell()
     {
         var practice = Golden().Read();
-        var plan = Plan.For(practice, practice.Clients[0]);
+        var plan = Planned.For(practice, practice.Clients[0]);
         Assert.Equal(
             ("clips/exercises/sink.webm", "pictures/exercises/sink.jpg"),
             (Assert.Single(plan.Clips).Path, Assert.Single(plan.Pictures).Path)
@@ -102,7 +100,7 @@ public sealed class ClipTests
         var reach = Reach.Of(practice);
         var blocked = practice.Clients.Where(c => findings.Block(c.Id, reach)).Select(c => c.Id.Text);
         Assert.Equal(
-            practice.Clients.Where(c => Uses.Of(practice, c).Any(u => u.Exercise.Id.Text == "heel-sink")).Select(c => c.Id.Text),
+            practice.Clients.Where(c => Planned.Uses(practice, c).Any(u => u.Exercise.Id.Text == "heel-sink")).Select(c => c.Id.Text),
             blocked
         );
         Assert.NotEmpty(blocked);

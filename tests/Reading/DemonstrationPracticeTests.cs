@@ -1,6 +1,5 @@
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 
@@ -22,7 +21,7 @@ public sealed class DemonstrationPracticeTests
     public void Every_rule_is_silent_on_the_day_it_starts_but_for_what_the_next_programmes_have_to_add() =>
         Assert.Empty(
             RuleBook
-                .Check(Read(new()), Start)
+                .Check(Read(new()), Planned.Trainings(Read(new())), Start)
                 .Where(f => f.Rule.Text != "gain-without-control")
                 .Select(f => $"{f.At} {f.Rule} {f.Message}")
         );
@@ -36,7 +35,7 @@ public sealed class DemonstrationPracticeTests
         for (var i = 0; i <= 60; i++)
         {
             var today = Start.AddDays(i * 1826 / 60);
-            foreach (var finding in RuleBook.Check(practice, today))
+            foreach (var finding in RuleBook.Check(practice, Planned.Trainings(practice), today))
             {
                 Assert.True(finding.Level == Level.Note, $"{today:O}: {finding.Rule} {finding.Message}");
                 notes++;
@@ -51,7 +50,7 @@ public sealed class DemonstrationPracticeTests
     {
         var practice = Read(new());
         Assert.NotEmpty(practice.Clients);
-        Assert.All(practice.Clients, client => Assert.NotEmpty(Plan.For(practice, client).Sessions));
+        Assert.All(practice.Clients, client => Assert.NotEmpty(Planned.For(practice, client).Sessions));
     }
 
     private static Practice Read(Findings findings)

@@ -20,7 +20,6 @@ public sealed class ExerciseReaderTests
         );
         Assert.Equal((Stage.Gain, Position.Standing), (Exercise.Stage, Exercise.Position));
         Assert.Equal(["wall", "step"], Exercise.Equipment);
-        Assert.Equal("own end range", Exercise.WorksTo);
         Assert.Equal(["balance", "weight-on-hands"], Exercise.Properties);
         Assert.Equal(Location.Whole(Path), Exercise.At);
     }
@@ -58,11 +57,11 @@ public sealed class ExerciseReaderTests
     {
         var exercise = LittlePractice
             .Golden.Edit(Path, "stage: gain", "stage: gain                  # prepare · gain · strengthen · control · load")
-            .Edit(Path, "works-to: own end range", "works-to: own end range      # or degrees")
+            .Edit(Path, "position: standing", "position: standing           # where it is done")
             .Edit(Path, "ankle dorsiflexion: 4.5 }", "ankle dorsiflexion: 4.5 }  # the only range that blocks")
             .Read()
             .Find(new ExerciseId("calf-sway"));
-        Assert.Equal((Stage.Gain, "own end range"), (exercise?.Stage, exercise?.WorksTo));
+        Assert.Equal((Stage.Gain, Position.Standing), (exercise?.Stage, exercise?.Position));
     }
 
     [Fact]

@@ -34,7 +34,6 @@ internal static class GoldenExercises
             loads: [ankle, other knee]
             dose: 2-3 x hold 30-60 s, rest 20 s, each side
             needs: { knee flexion: 90, ankle dorsiflexion: 4.5 }
-            works-to: own end range
             signs: [calf-pull, sharp-stab]
             not-with: [calf-strain]
             clear-first: [faint-spells]

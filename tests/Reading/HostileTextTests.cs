@@ -1,6 +1,5 @@
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 
@@ -162,8 +161,8 @@ public sealed class HostileTextTests
         Assert.All(findings, f => Assert.InRange(f.Message.Length, 1, 300));
         if (practice is null)
             return;
-        findings.AddRange(RuleBook.Check(practice, new(2027, 1, 4)));
+        findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), new(2027, 1, 4)));
         foreach (var client in practice.Clients.Where(c => !findings.Block(c.Id, Reach.Of(practice))))
-            Assert.NotEmpty(Plan.For(practice, client).Sessions);
+            Assert.NotEmpty(Planned.For(practice, client).Sessions);
     }
 }

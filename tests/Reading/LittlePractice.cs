@@ -71,7 +71,7 @@ internal sealed class LittlePractice
     public Plan Plan(string client)
     {
         var practice = Read();
-        return Gradus.Planning.Plan.For(
+        return Planned.For(
             practice,
             practice.Find(new ClientId(client)) ?? throw new ArgumentException($"No client '{client}'.", nameof(client))
         );

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 
@@ -67,11 +66,11 @@ public sealed class MutationTests(ITestOutputHelper output)
         var said = findings.Select(f => f.Rule.Text).Distinct().ToArray();
         if (practice is null)
             return [.. said, "no practice"];
-        findings.AddRange(RuleBook.Check(practice, new(2027, 1, 4)));
+        findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), new(2027, 1, 4)));
         var planned = 0;
         foreach (var client in practice.Clients.Where(c => !findings.Block(c.Id, Reach.Of(practice))))
         {
-            Assert.NotEmpty(Plan.For(practice, client).Sessions);
+            Assert.NotEmpty(Planned.For(practice, client).Sessions);
             planned++;
         }
 

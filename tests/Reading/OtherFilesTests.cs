@@ -14,15 +14,15 @@ public sealed class OtherFilesTests
     [Fact]
     public void The_motions_that_come_with_Gradus_carry_published_values_with_their_source()
     {
-        var motions = LittlePractice.Golden.Read().Motions.ToDictionary(m => m.Name);
+        var motions = LittlePractice.Golden.Read().Measures.ToDictionary(m => m.Motion.Name);
         Assert.Equal(["AAOS 90", "AMA 60"], motions["shoulder external rotation"].References.Select(r => $"{r.Set} {r.Value}"));
         Assert.Equal([4.6m, 4.7m], motions["ankle dorsiflexion"].Errors.Select(e => e.Value));
 
         // 38 CFR 4.71a prints the sums itself: cervical 340, thoracolumbar 240 (side-bending and rotation to both sides).
         decimal Sum(string spine) =>
             motions
-                .Values.Where(m => m.Name.StartsWith(spine, StringComparison.Ordinal))
-                .SelectMany(m => m.References.Select(r => r.Value * (m.IsPaired ? 2 : 1)))
+                .Values.Where(m => m.Motion.Name.StartsWith(spine, StringComparison.Ordinal))
+                .SelectMany(m => m.References.Select(r => r.Value * (m.Motion.IsPaired ? 2 : 1)))
                 .Sum();
         Assert.Equal(340, Sum("cervical"));
         Assert.Equal(240, Sum("thoracolumbar"));
@@ -35,7 +35,7 @@ public sealed class OtherFilesTests
     [Fact]
     public void A_computed_error_is_the_published_one_times_the_factor()
     {
-        foreach (var error in LittlePractice.Golden.Read().Motions.SelectMany(m => m.Errors).Where(e => e.Mark == "computed"))
+        foreach (var error in LittlePractice.Golden.Read().Measures.SelectMany(m => m.Errors).Where(e => e.Mark == "computed"))
         {
             var published = decimal.Parse(error.Of.Split(' ')[^1], System.Globalization.CultureInfo.InvariantCulture);
             Assert.Equal(Math.Round(published * 1.191490m, 1, MidpointRounding.AwayFromZero), error.Value);
@@ -52,12 +52,12 @@ public sealed class OtherFilesTests
                     + "error: 6, reference: 118, how: lying down }\n"
             )
             .Read();
-        var breathing = practice.Motions.Single(m => m.Name == "breathing");
+        var breathing = practice.Measures.Single(m => m.Motion.Name == "breathing").Motion;
         Assert.Equal((false, MotionUnit.None), (breathing.IsPaired, breathing.Unit));
-        var hip = practice.Motions.Single(m => m.Name == "hip flexion");
+        var hip = practice.Measures.Single(m => m.Motion.Name == "hip flexion");
         Assert.Equal(
             (Limb.Leg, 6m, 118m, "the practice's own"),
-            (hip.Limb, hip.Errors[0].Value, hip.References[0].Value, hip.References[0].Source)
+            (hip.Motion.Limb, hip.Errors[0].Value, hip.References[0].Value, hip.References[0].Source)
         );
     }
 

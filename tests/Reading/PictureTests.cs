@@ -1,6 +1,5 @@
 using Gradus.Domain;
 using Gradus.Media;
-using Gradus.Planning;
 
 namespace Gradus.Tests.Reading;
 
@@ -48,7 +47,7 @@ public sealed class PictureTests
     public void A_plan_shows_the_picture_and_hands_it_over()
     {
         var practice = With("heel.png", Convert.FromBase64String(Pictures["heel.png"])).Read();
-        var plan = Plan.For(practice, practice.Clients[0]);
+        var plan = Planned.For(practice, practice.Clients[0]);
         Assert.Equal("pictures/exercises/heel.png", Assert.Single(plan.Pictures).Path);
         var shown = plan
             .Exercises.SelectMany(e => e.Text.Instructions)
@@ -66,7 +65,7 @@ public sealed class PictureTests
             .With("exercises/calf-heel.png", other)
             .Edit(File, "(calf/heel.png)", "(calf/heel.png) ![The heel is up](calf-heel.png)")
             .Read();
-        var plan = Plan.For(practice, practice.Clients[0]);
+        var plan = Planned.For(practice, practice.Clients[0]);
         Assert.Equal(
             [
                 ("pictures/exercises/calf-heel.png", other),

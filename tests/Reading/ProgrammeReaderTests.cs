@@ -50,7 +50,7 @@ public sealed class ProgrammeReaderTests
     {
         var use = Programme.Sessions[0].Do[0];
         Assert.Equal(new(new("calf-sway"), new(Path, 10, 14)), use.Exercise);
-        Assert.Equal(new("rear leg", new(Path, 11, 15)), use.Side);
+        Assert.Equal(new(new SideTerm.On(SideName.Of("rear leg")), new(Path, 11, 15)), use.Side);
         Assert.Equal((2, 5), (use.FromWeek, use.UntilWeek));
         Assert.True(use.KeepWhenShort);
         Assert.Equal(["pain at most 2", "two sessions running"], use.MoveOn);

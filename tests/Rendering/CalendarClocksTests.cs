@@ -118,8 +118,8 @@ public sealed class CalendarClocksTests(ITestOutputHelper output)
         var sessions = 0;
         foreach (var client in practice.Clients)
         {
-            var plan = Plan.For(practice, client);
-            sessions += ReadBack(plan, plan.Dates.Select(d => d.Date), client.Zone.Name, client.Hour);
+            var plan = Planned.For(practice, client);
+            sessions += ReadBack(plan, plan.Dates.Select(d => d.Date), client.Zone.Text, client.Hour);
         }
 
         output.WriteLine($"{sessions} sessions of {practice.Clients.Count} clients");

@@ -74,7 +74,6 @@ internal static class HostileFiles
             equipment: ["⟦equipment⟧", "⟦other equipment⟧"]
             loads: [ankle]
             dose: 2-3 x hold 30-60 s, rest 20 s, each side
-            works-to: "⟦works to⟧"
             signs: [pull, stab, ache, breath]
             not-with: [calf-strain, recent-surgery, recent-injury, very-mobile-joints, raised-blood-pressure, pregnancy-or-birth, eye-pressure-or-retina, hernia]
             clear-first: [faint-spells]

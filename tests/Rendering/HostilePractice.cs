@@ -98,7 +98,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
         var practice = PracticeReader.Read(Folder, findings).Practice;
         Assert.DoesNotContain(findings, f => f.Level == Level.Error);
         Assert.NotNull(practice);
-        return (practice, Plan.For(practice, practice.Clients.Single()), findings);
+        return (practice, Planned.For(practice, practice.Clients.Single()), findings);
     }
 
     private string Written(Match match) =>

@@ -100,7 +100,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     private static (Plan Plan, Site Site, Findings Findings) Made(HostilePractice written)
     {
         var (practice, plan, findings) = written.Read();
-        findings.AddRange(RuleBook.Check(practice, Today));
+        findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), Today));
         var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
         Assert.NotNull(site);
         findings.AddRange(RuleBook.Audit(plan, site, []));

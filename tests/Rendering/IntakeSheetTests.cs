@@ -6,7 +6,6 @@ using Gradus.Domain;
 using Gradus.Rendering;
 using Gradus.Tests.Domain;
 using Gradus.Tests.House;
-using Gradus.Tests.Planning;
 using Gradus.Tests.Reading;
 using Gradus.Trainings;
 

@@ -1,5 +1,4 @@
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 
@@ -25,7 +24,7 @@ public sealed class PageOneTests
     )]
     public void It_says_which_side_is_which_before_it_leads_to_training(string client, string answer, string means)
     {
-        var page = new PlainTheme().Page("index.html", Plan.For(Content, Content.Find(new ClientId(client))!));
+        var page = new PlainTheme().Page("index.html", Planned.For(Content, Content.Find(new ClientId(client))!));
         string[] order =
         [
             $"<p>Which hand holds the weapon? Your answer: the {answer}.</p>",

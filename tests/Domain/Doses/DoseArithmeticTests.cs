@@ -24,8 +24,8 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
         foreach (var (dose, settings) in Doses.Value)
         {
             var counted = NaiveClock.Count(dose, settings);
-            Assert.Equal(counted, DoseMeasures.Of(dose, settings).Seconds.Value);
-            Assert.Equal(counted, Timeline.Of(dose, settings).Seconds.Value);
+            Assert.Equal(counted, DoseMeasures.Of(dose.Settled(), settings).Seconds.Value);
+            Assert.Equal(counted, Timeline.Of(dose.Settled(), settings).Seconds.Value);
         }
 
         GeneratedLines.ShowSpread(Lines.Value, output);
@@ -36,7 +36,7 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
     {
         var doses = Doses
             .Value.Take(3000)
-            .Select(d => (d.Dose, d.Settings, Right: DoseMeasures.Of(d.Dose, d.Settings).Seconds.Value))
+            .Select(d => (d.Dose, d.Settings, Right: DoseMeasures.Of(d.Dose.Settled(), d.Settings).Seconds.Value))
             .ToArray();
         foreach (var slip in Enum.GetValues<Slip>().Where(s => s != Slip.None))
         {
@@ -51,14 +51,15 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
     {
         foreach (var (dose, settings) in Doses.Value)
         {
-            var measures = DoseMeasures.Of(dose, settings);
-            var steps = Timeline.Of(dose, settings).Steps.OfType<TimelineStep.Work>().ToArray();
+            var measures = DoseMeasures.Of(dose.Settled(), settings);
+            var steps = Timeline.Of(dose.Settled(), settings).Steps.OfType<TimelineStep.Work>().ToArray();
             var times = dose.Terms.Side is SideTerm.Both ? 2 : 1;
             AssertSame(StepSum.Of(steps, times), measures.Total);
             if (dose.Terms.Side is not (SideTerm.Each or SideTerm.Alternate))
                 continue;
-            AssertSame(StepSum.Of(steps.Where(s => s.Side == DoseSide.First), 1), measures.First);
-            AssertSame(StepSum.Of(steps.Where(s => s.Side == DoseSide.Second), 1), measures.Second);
+            var first = dose.Settled().Sides.First;
+            AssertSame(StepSum.Of(steps.Where(s => s.Side == first), 1), measures.First);
+            AssertSame(StepSum.Of(steps.Where(s => s.Side == first.Other()), 1), measures.Second);
             Assert.Equal(WorkMeasures.None, measures.Unsided);
         }
     }
@@ -70,10 +71,10 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
         {
             var noticed = Doses.Value.Count(d =>
             {
-                var steps = Timeline.Of(d.Dose, d.Settings).Steps.OfType<TimelineStep.Work>();
+                var steps = Timeline.Of(d.Dose.Settled(), d.Settings).Steps.OfType<TimelineStep.Work>();
                 return !AreSame(
                     StepSum.Of(steps, d.Dose.Terms.Side is SideTerm.Both ? 2 : 1, slip),
-                    DoseMeasures.Of(d.Dose, d.Settings).Total
+                    DoseMeasures.Of(d.Dose.Settled(), d.Settings).Total
                 );
             });
             output.WriteLine($"{slip}: noticed in {noticed} of {Doses.Value.Length} doses");
@@ -86,7 +87,7 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
     {
         foreach (var (dose, settings) in Doses.Value)
         {
-            var steps = Timeline.Of(dose, settings).Steps;
+            var steps = Timeline.Of(dose.Settled(), settings).Steps;
             Assert.All(steps, step => Assert.True(step.Seconds > Seconds.Zero));
             Assert.All(new[] { steps[0], steps[^1] }, step => Assert.IsType<TimelineStep.Work>(step));
             Assert.All(steps, step =>

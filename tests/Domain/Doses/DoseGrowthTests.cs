@@ -104,22 +104,22 @@ public sealed class DoseGrowthTests(ITestOutputHelper output)
     [InlineData(100, 60, 60)]
     [InlineData(3, 100, 3)]
     public void A_lighter_week_keeps_the_share_of_the_sets_half_up_and_at_least_one(int sets, int share, int kept) =>
-        Assert.Equal(kept, DoseGrowth.Lighter(DoseOf.Line($"{sets} x hold 30 s"), share).Sets.Low);
+        Assert.Equal(kept, DoseGrowth.Lighter(DoseOf.Line($"{sets} x hold 30 s").Settled(), share).Sets);
 
     [Fact]
     public void A_lighter_week_drops_a_rest_that_has_nothing_to_act_on_and_keeps_the_rest_of_plus()
     {
         Assert.Equal(
             "1 x hold 30 s, each side",
-            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side"), 60).ToString()
+            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side").Settled(), 60).ToString()
         );
         Assert.Equal(
             "1 x hold 30 s, rest 20 s, each side, plus 1 x on left",
-            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side, plus 1 x on left"), 60).ToString()
+            DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s, rest 20 s, each side, plus 1 x on left").Settled(), 60).ToString()
         );
-        Assert.Throws<ArgumentException>(() => DoseGrowth.Lighter(DoseOf.Line("2-3 x hold 30 s"), 60));
-        Assert.Throws<ArgumentOutOfRangeException>(() => DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s"), 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s"), 101));
+        Assert.Throws<ArgumentException>(() => DoseGrowth.Lighter(DoseOf.Line("2-3 x hold 30 s").Settled(), 60));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s").Settled(), 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DoseGrowth.Lighter(DoseOf.Line("2 x hold 30 s").Settled(), 101));
     }
 
     private static Dose Grown(string line, int week, int first, int last) => DoseGrowth.At(DoseOf.Line(line), week, first, last);

@@ -186,11 +186,11 @@ internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<Term
         if (terms.Switch is { } change)
             yield return new("switch", [change.Value], "");
         if (terms.Side is SideTerm.On(var name))
-            yield return new("on", [], name);
+            yield return new("on", [], name.Word);
         else if (terms.Side is { } side)
             yield return new(side.GetType().Name.ToLowerInvariant(), [], "");
         if (terms.Plus is { } plus)
-            yield return new("plus", [plus.Sets], plus.Side);
+            yield return new("plus", [plus.Sets], plus.Side.Word);
         if (terms.Tempo is { } t)
             yield return new("tempo", [t.Lower ?? -1, t.PauseLow ?? -1, t.Raise ?? -1, t.PauseHigh ?? -1], "");
         if (terms.Load is { } load)

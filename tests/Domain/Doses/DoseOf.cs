@@ -22,7 +22,7 @@ internal static class DoseOf
             _ => throw new ArgumentException(line, nameof(line)),
         };
 
-    public static DoseMeasures Measures(string line) => DoseMeasures.Of(Line(line), Usual);
+    public static DoseMeasures Measures(string line) => DoseMeasures.Of(Line(line).Settled(), Usual);
 
     public static int Seconds(string line) => Measures(line).Seconds.Value;
 }

@@ -51,7 +51,7 @@ public sealed class DoseTimeTests
     [Fact]
     public void The_practice_says_how_long_a_breath_a_switch_a_repetition_and_a_metre_are()
     {
-        int Seconds(string line) => DoseMeasures.Of(DoseOf.Line(line), DoseOf.Unusual).Seconds.Value;
+        int Seconds(string line) => DoseMeasures.Of(DoseOf.Line(line).Settled(), DoseOf.Unusual).Seconds.Value;
         Assert.Equal(5 * 9, Seconds("hold 5 breaths"));
         Assert.Equal((2 * 30) + 7, Seconds("hold 30 s, each side"));
         Assert.Equal(10 * 3, Seconds("move 10 reps"));
@@ -63,8 +63,8 @@ public sealed class DoseTimeTests
     public void Low_takes_every_low_end_and_high_every_high_end()
     {
         var dose = DoseOf.Line("2-3 x hold 30-60 s, rest 20 s, each side");
-        Assert.Equal((2 * 80) + 10, DoseMeasures.Of(dose.Low(), DoseOf.Usual).Seconds.Value);
-        Assert.Equal((2 * 220) + 10, DoseMeasures.Of(dose.High(), DoseOf.Usual).Seconds.Value);
+        Assert.Equal((2 * 80) + 10, DoseMeasures.Of(dose.Low().Settled(), DoseOf.Usual).Seconds.Value);
+        Assert.Equal((2 * 220) + 10, DoseMeasures.Of(dose.High().Settled(), DoseOf.Usual).Seconds.Value);
         Assert.False(dose.IsSettled);
         Assert.True(dose.Low().IsSettled && dose.High().IsSettled);
         Assert.Equal("1 x hold 30 s", DoseOf.Line("1-3 x hold 30 s, rest 20 s").Low().ToString());
@@ -83,10 +83,10 @@ public sealed class DoseTimeTests
     [Fact]
     public void A_dose_with_ranges_or_of_more_than_four_hours_is_not_measured()
     {
-        Assert.Throws<ArgumentException>(() => DoseMeasures.Of(DoseOf.Line("2-3 x hold 30 s"), DoseOf.Usual));
-        Assert.Throws<ArgumentException>(() => Timeline.Of(DoseOf.Line("2-3 x hold 30 s"), DoseOf.Usual));
+        Assert.Throws<ArgumentException>(() => DoseMeasures.Of(DoseOf.Line("2-3 x hold 30 s").Settled(), DoseOf.Usual));
+        Assert.Throws<ArgumentException>(() => Timeline.Of(DoseOf.Line("2-3 x hold 30 s").Settled(), DoseOf.Usual));
         var tooLong = DoseOf.Line("4 x hold 60 min") with { Terms = new(Rest: new(1)) };
         Assert.True(DoseBounds.IsTooLong(tooLong, DoseOf.Usual));
-        Assert.Throws<ArgumentException>(() => Timeline.Of(tooLong, DoseOf.Usual));
+        Assert.Throws<ArgumentException>(() => Timeline.Of(tooLong.Settled(), DoseOf.Usual));
     }
 }

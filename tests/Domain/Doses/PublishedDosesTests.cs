@@ -59,7 +59,7 @@ public sealed class PublishedDosesTests
     public void A_minute_of_slow_breathing_holds_as_many_breaths_as_the_rate(int rate, int breath)
     {
         var settings = DoseSettings.Default with { Breath = new(breath) };
-        var minute = DoseMeasures.Of(DoseOf.Line($"breathe {rate} breaths"), settings);
+        var minute = DoseMeasures.Of(DoseOf.Line($"breathe {rate} breaths").Settled(), settings);
         Assert.Equal(TimeSpan.FromMinutes(1), Span(minute.Seconds));
         Assert.Equal(TimeSpan.FromMinutes(1), Span(minute.StretchSeconds));
     }

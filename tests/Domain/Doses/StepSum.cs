@@ -46,7 +46,7 @@ internal static class StepSum
     private static decimal EffortOf(TimelineStep.Work step, MeasureSlip slip) =>
         step.Action.Effort switch
         {
-            Effort.Ramp(var first, _, _) when slip == MeasureSlip.RampAtItsFirstEffort => first.Low,
+            SettledEffort.Ramp(var first, _, _) when slip == MeasureSlip.RampAtItsFirstEffort => first,
             _ => step.EffortPercent ?? (slip == MeasureSlip.UnratedAtFullEffort ? 100 : 0),
         };
 
@@ -55,8 +55,8 @@ internal static class StepSum
     {
         if (step.RampStep > 1)
             return 0;
-        if (step.Action.Amount is Amount.Reps(var reps))
-            return slip == MeasureSlip.CountBeforeRepsForgotten && step.Repetition > 1 ? 0 : reps.Low;
+        if (step.Action.In(AmountUnit.Reps) is { } reps)
+            return slip == MeasureSlip.CountBeforeRepsForgotten && step.Place.Repetition > 1 ? 0 : reps;
         return step.Action.Times is not null || slip == MeasureSlip.UncountedIsOneRep ? 1 : 0;
     }
 }

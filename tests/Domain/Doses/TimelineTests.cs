@@ -62,9 +62,9 @@ public sealed class TimelineTests
         Assert.Equal(2 * 5 * ((2 * 2) + 1), steps.Length);
         Assert.Equal("1.1.1.1 1.1.1.2 1.1.2.1 1.1.2.2 1.1.1. 1.2.1.1", string.Join(" ", steps.Take(6).Select(Place)));
         Assert.Equal("3.2.1. 1.1.1.1", string.Join(" ", steps.Skip(29).Take(2).Select(Place)));
-        Assert.Equal(DoseSide.First, steps[29].Side);
-        Assert.Equal(DoseSide.Second, steps[30].Side);
-        Assert.Equal(new Amount.Breaths(new(5)), steps[4].Action.Amount);
+        Assert.Equal(Side.Left, steps[29].Side);
+        Assert.Equal(Side.Right, steps[30].Side);
+        Assert.Equal((5, AmountUnit.Breaths), (steps[4].Action.Amount, steps[4].Action.Unit));
     }
 
     [Fact]
@@ -92,16 +92,16 @@ public sealed class TimelineTests
     }
 
     private static string Place(TimelineStep.Work step) =>
-        string.Create(CultureInfo.InvariantCulture, $"{step.Set}.{step.Round}.{step.Repetition}.{step.RampStep}");
+        string.Create(CultureInfo.InvariantCulture, $"{step.Place.Set}.{step.Place.Round}.{step.Place.Repetition}.{step.RampStep}");
 
-    private static Series<TimelineStep> Steps(string line) => Timeline.Of(DoseOf.Line(line), DoseOf.Usual).Steps;
+    private static Series<TimelineStep> Steps(string line) => Timeline.Of(DoseOf.Line(line).Settled(), DoseOf.Usual).Steps;
 
     private static string Show(string line) =>
         string.Join(
             ", ",
             Steps(line)
                 .Select(step =>
-                    (step.Side is { } side ? $"{(int)side + 1} " : "")
+                    (DoseOf.Line(line).Settled().Sides.TurnOf(step.Side) is { } turn ? $"{(int)turn + 1} " : "")
                     + $"{step.Kind.ToString().ToLowerInvariant()} {step.Seconds.Value}"
                     + (
                         step is TimelineStep.Work { EffortPercent: { } percent }

@@ -14,7 +14,7 @@ public sealed class TradeFactsTests
     public void Ten_slow_breaths_of_stretch_take_a_minute_and_a_half_to_two(int breath, int seconds)
     {
         var settings = DoseSettings.Default with { Breath = new(breath) };
-        Assert.Equal(seconds, DoseMeasures.Of(DoseOf.Line("1 x hold 10 breaths"), settings).StretchSeconds.Value);
+        Assert.Equal(seconds, DoseMeasures.Of(DoseOf.Line("1 x hold 10 breaths").Settled(), settings).StretchSeconds.Value);
     }
 
     /// <summary>A still push built up in five equal steps to all there is and kept there a few seconds: common practice, no
@@ -23,12 +23,12 @@ public sealed class TradeFactsTests
     public void A_push_is_built_up_in_five_equal_steps_and_kept_at_the_top()
     {
         var dose = DoseOf.Line("(press 10 s at 20 to 100% in 5 steps then press 3 s at 100%)");
-        var steps = Timeline.Of(dose, DoseOf.Usual).Steps.Cast<TimelineStep.Work>();
+        var steps = Timeline.Of(dose.Settled(), DoseOf.Usual).Steps.Cast<TimelineStep.Work>();
         Assert.Equal(
             [(2, 20m), (2, 40m), (2, 60m), (2, 80m), (2, 100m), (3, 100m)],
             steps.Select(s => (s.Seconds.Value, s.EffortPercent ?? 0))
         );
-        Assert.Equal(6 + 3, DoseMeasures.Of(dose, DoseOf.Usual).EffortSeconds);
+        Assert.Equal(6 + 3, DoseMeasures.Of(dose.Settled(), DoseOf.Usual).EffortSeconds);
     }
 
     /// <summary>One long stretch, then two to three rounds of a ramp, a pull and a stretch: common practice, no source.</summary>
@@ -38,7 +38,7 @@ public sealed class TradeFactsTests
         var dose = DoseOf.Line(
             "(hold 10 breaths then 2-3 x (press 10 s at 20 to 100% in 5 steps then pull 5 s at 80% then hold 30 s)), each side"
         );
-        var (low, high) = (DoseMeasures.Of(dose.Low(), DoseOf.Usual), DoseMeasures.Of(dose.High(), DoseOf.Usual));
+        var (low, high) = (DoseMeasures.Of(dose.Low().Settled(), DoseOf.Usual), DoseMeasures.Of(dose.High().Settled(), DoseOf.Usual));
         Assert.Equal(100 + (2 * 30), low.First.StretchSeconds.Value);
         Assert.Equal(100 + (3 * 30), high.First.StretchSeconds.Value);
         Assert.Equal(2 * 15, low.First.ContractionSeconds.Value);
@@ -56,7 +56,7 @@ public sealed class TradeFactsTests
             ["1 x 3 x raise 8 s", "2 x 3 x raise 9 s", "2 x 4 x raise 9 s", "3 x 4 x raise 10 s"],
             Enumerable.Range(1, 4).Select(week => DoseGrowth.At(dose, week, 1, 4).ToString())
         );
-        Assert.Equal(24, DoseMeasures.Of(dose.Low(), DoseOf.Usual).ContractionSeconds.Value);
-        Assert.Equal(120, DoseMeasures.Of(dose.High(), DoseOf.Usual).ContractionSeconds.Value);
+        Assert.Equal(24, DoseMeasures.Of(dose.Low().Settled(), DoseOf.Usual).ContractionSeconds.Value);
+        Assert.Equal(120, DoseMeasures.Of(dose.High().Settled(), DoseOf.Usual).ContractionSeconds.Value);
     }
 }

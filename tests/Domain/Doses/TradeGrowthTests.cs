@@ -28,7 +28,7 @@ public sealed class TradeGrowthTests
         );
         Assert.Equal(
             seconds,
-            string.Join(' ', SixWeeks("hold 5-10 breaths").Select(d => DoseMeasures.Of(d, settings).StretchSeconds.Value))
+            string.Join(' ', SixWeeks("hold 5-10 breaths").Select(d => DoseMeasures.Of(d.Settled(), settings).StretchSeconds.Value))
         );
     }
 
@@ -39,7 +39,7 @@ public sealed class TradeGrowthTests
     public void A_ramp_keeps_its_five_efforts_while_its_time_grows()
     {
         var weeks = SixWeeks("(press 10-20 s at 20 to 100% in 5 steps then press 2-5 s at 100%)")
-            .Select(d => Timeline.Of(d, DoseOf.Usual).Steps.Cast<TimelineStep.Work>().ToArray())
+            .Select(d => Timeline.Of(d.Settled(), DoseOf.Usual).Steps.Cast<TimelineStep.Work>().ToArray())
             .ToArray();
         Assert.Equal([2, 2, 3, 3, 4, 4], weeks.Select(w => Assert.Single(w.Take(5).Select(s => s.Seconds.Value).Distinct())));
         Assert.Equal([2, 3, 3, 4, 4, 5], weeks.Select(w => w[5].Seconds.Value));
@@ -53,7 +53,7 @@ public sealed class TradeGrowthTests
     {
         var weeks = SixWeeks("press 10 s at 20 to 60-100% in 5 steps")
             .Select(d =>
-                Timeline.Of(d, DoseOf.Usual).Steps.Cast<TimelineStep.Work>().Select(s => s.EffortPercent!.Value).ToArray()
+                Timeline.Of(d.Settled(), DoseOf.Usual).Steps.Cast<TimelineStep.Work>().Select(s => s.EffortPercent!.Value).ToArray()
             )
             .ToArray();
         Assert.Equal(
@@ -79,9 +79,9 @@ public sealed class TradeGrowthTests
                 "(hold 10 breaths then 2-3 x (press 10 s at 20 to 100% in 5 steps then pull 5 s at 80% then hold 30 s))"
             )
             .ToArray();
-        Assert.Equal([190, 190, 190, 235, 235, 235], weeks.Select(d => DoseMeasures.Of(d, DoseOf.Usual).Seconds.Value));
-        Assert.Equal([160, 160, 160, 190, 190, 190], weeks.Select(d => DoseMeasures.Of(d, DoseOf.Usual).StretchSeconds.Value));
-        Assert.Equal([20, 20, 20, 30, 30, 30], weeks.Select(d => DoseMeasures.Of(d, DoseOf.Usual).EffortSeconds));
+        Assert.Equal([190, 190, 190, 235, 235, 235], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).Seconds.Value));
+        Assert.Equal([160, 160, 160, 190, 190, 190], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).StretchSeconds.Value));
+        Assert.Equal([20, 20, 20, 30, 30, 30], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).EffortSeconds));
     }
 
     /// <summary>End-range raises of three to four repetitions of 8 to 10 s, started with less and grown in time and repetitions:
@@ -94,8 +94,8 @@ public sealed class TradeGrowthTests
             ["2 x raise 5", "2 x raise 6", "3 x raise 7", "3 x raise 8", "4 x raise 9", "4 x raise 10"],
             weeks.Select(d => $"{d.Actions.Single().Times} x raise {d.Actions.Single().Amount.Number}")
         );
-        Assert.Equal([20, 24, 42, 48, 72, 80], weeks.Select(d => DoseMeasures.Of(d, DoseOf.Usual).ContractionSeconds.Value));
-        Assert.Equal([60, 64, 92, 98, 132, 140], weeks.Select(d => DoseMeasures.Of(d, DoseOf.Usual).Seconds.Value));
+        Assert.Equal([20, 24, 42, 48, 72, 80], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).ContractionSeconds.Value));
+        Assert.Equal([60, 64, 92, 98, 132, 140], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).Seconds.Value));
         Assert.All(weeks.Skip(3), d => Assert.InRange(d.Actions.Single().Times!.Low, 3, 4));
         Assert.All(weeks.Skip(3), d => Assert.InRange(d.Actions.Single().Amount.Number.Low, 8, 10));
     }

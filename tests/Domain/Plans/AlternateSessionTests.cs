@@ -130,10 +130,10 @@ public sealed class AlternateSessionTests
                 answers: "{ calf-strain: no, faint-spells: yes }"
             )
             .Read();
-        var uses = Uses.Of(practice, practice.Clients.Single());
+        var uses = Planned.Uses(practice, practice.Clients.Single());
         Assert.Equal(
             [(1, "brace"), (2, "brace")],
-            uses.Where(u => Screening.Of(practice, practice.Clients.Single(), u).Any())
+            uses.Where(u => u.Against.Count > 0)
                 .Select(u => (u.Session, u.Exercise.Id.Text))
         );
     }
@@ -155,8 +155,8 @@ public sealed class AlternateSessionTests
             )
             .Read();
         var client = practice.Clients.Single();
-        var missed = Uses.Of(practice, client)
-            .SelectMany(u => Screening.Of(practice, client, u))
+        var missed = Planned.Uses(practice, client)
+            .SelectMany(u => u.Against)
             .Cast<Objection.ClearanceShort>()
             .Select(o => $"{o.From:yyyy-MM-dd} to {o.Until:yyyy-MM-dd}");
         Assert.Equal(days, string.Join(", ", missed));
@@ -172,14 +172,14 @@ public sealed class AlternateSessionTests
             )
             .Read();
         var client = read.Clients.Single();
-        return Uses.Of(read, client)
-            .SelectMany(u => Screening.Of(read, client, u).Select(o => (u.Exercise.Id.Text, o.GetType().Name)));
+        return Planned.Uses(read, client)
+            .SelectMany(u => u.Against.Select(o => (u.Exercise.Id.Text, o.GetType().Name)));
     }
 
     private static Series<WeekLoad> Load(LittlePractice practice)
     {
         var read = practice.Read();
-        return Loads.Of(read.Clients.Single(), Uses.Of(read, read.Clients.Single()), read.Card.Settings.Dose);
+        return Training.Of(read, read.Clients.Single()).Loads;
     }
 
     private static LittlePractice Member(

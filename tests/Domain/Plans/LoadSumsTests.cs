@@ -155,6 +155,6 @@ public sealed class LoadSumsTests
     private static Series<WeekLoad> Load(LittlePractice practice)
     {
         var read = practice.Read();
-        return Loads.Of(read.Clients.Single(), Uses.Of(read, read.Clients.Single()), read.Card.Settings.Dose);
+        return Training.Of(read, read.Clients.Single()).Loads;
     }
 }

@@ -55,7 +55,7 @@ public sealed class LoadsTests
         Assert.Equal(60 / rate, seconds);
         var practice = Practice($"breathe {rate} breaths, on left", "[Mon]").Settings($"{{ breath: {seconds} s }}").Read();
         var load = Assert.Single(
-            Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), practice.Card.Settings.Dose)
+            Training.Of(practice, practice.Clients.Single()).Loads
         );
         Assert.Equal(60, load.Work.StretchSeconds.Value);
     }
@@ -102,7 +102,7 @@ public sealed class LoadsTests
     {
         var practice = Club.Empty.Exercise("sway", "hold 30 s, on left").Member("ansel", ["- use: sway", "- use: sway"]).Read();
         var load = Assert.Single(
-            Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), DoseSettings.Default)
+            Training.Of(practice, practice.Clients.Single()).Loads
         );
         Assert.Equal((2, 1, 60), (load.Sessions, load.Days, load.Work.StretchSeconds.Value));
     }
@@ -110,7 +110,7 @@ public sealed class LoadsTests
     private static Series<WeekLoad> Load(string dose, string days, int weeks = 1, string trains = "ankle dorsiflexion")
     {
         var practice = Practice(dose, days, weeks, trains).Read();
-        return Loads.Of(practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()), practice.Card.Settings.Dose);
+        return Training.Of(practice, practice.Clients.Single()).Loads;
     }
 
     private static LittlePractice Practice(string dose, string days, int weeks = 1, string trains = "ankle dorsiflexion") =>

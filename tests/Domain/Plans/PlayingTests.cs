@@ -63,7 +63,7 @@ public sealed class PlayingTests
     [InlineData("archery: right", "archery arm", "?")]
     [InlineData("archery: right", "archery archery arm", "left")]
     public void A_name_is_the_side_that_the_sport_and_the_stance_make_it(string sports, string name, string side) =>
-        Assert.Equal(side, Playing(sports).Resolve(name)?.Word() ?? "?");
+        Assert.Equal(side, Stances(sports).Resolve(SideName.Of(name))?.Word() ?? "?");
 
     [Theory]
     [InlineData("epee: left", "weapon arm, free arm, front leg, rear leg, left, right")]
@@ -76,9 +76,9 @@ public sealed class PlayingTests
     [InlineData("archery: left", "bow arm, draw arm, arm, archery archery arm, left, right")]
     public void The_names_that_may_be_written_all_say_one_side(string sports, string names)
     {
-        var playing = Playing(sports);
-        Assert.Equal(names, string.Join(", ", playing.Names));
-        Assert.All(playing.Names, name => Assert.NotNull(playing.Resolve(name)));
+        var stances = Stances(sports);
+        Assert.Equal(names, string.Join(", ", stances.Names));
+        Assert.All(stances.Names, name => Assert.NotNull(stances.Resolve(SideName.Of(name))));
     }
 
     [Theory]
@@ -87,7 +87,7 @@ public sealed class PlayingTests
     [InlineData("epee weapon arm", "weapon arm")]
     [InlineData("back leg", "")]
     public void A_name_of_two_sports_can_be_written_in_two_ways(string name, string names) =>
-        Assert.Equal(names, string.Join(", ", Playing("epee: left, court-tennis: right").NamesFor(name)));
+        Assert.Equal(names, string.Join(", ", Stances("epee: left, court-tennis: right").NamesFor(SideName.Of(name))));
 
     [Theory]
     [InlineData("epee: left, court-tennis: right", "epee front leg", "left leg, your front leg in Épée")]
@@ -128,10 +128,10 @@ public sealed class PlayingTests
         );
     }
 
-    private static Playing Playing(string sports)
+    private static Stances Stances(string sports)
     {
         var practice = With(sports, "left").Read();
-        return Gradus.Trainings.Playing.Of(practice, practice.Clients.Single());
+        return Gradus.Trainings.Stances.Of(practice, practice.Clients.Single());
     }
 
     private static LittlePractice With(string sports, string side) =>

@@ -1,4 +1,3 @@
-using Gradus.Planning;
 using Gradus.Tests.Reading;
 using Gradus.Trainings;
 
@@ -171,7 +170,7 @@ public sealed class RoundsOfThreeTests
     {
         var practice = Library.Member("ansel", [$"- rounds: 3\n  rest: 50 s\n  {Three}\n- use: sway"], 3, lighter: "[2]");
         var read = practice.Read();
-        var counted = SessionTimes.Of(Uses.Of(read, read.Clients.Single()), 3, read.Card.Settings);
+        var counted = Timelines.Of(Planned.Uses(read, read.Clients.Single()), 3, read.Card.Settings);
         Assert.Equal(
             practice.Plan("ansel").Sessions[0].Weeks.Select(w => (w.Weeks, w.Total, w.About)),
             counted.Select(w => (w.Weeks, w.Total, w.About))

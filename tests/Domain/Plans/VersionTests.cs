@@ -1,6 +1,5 @@
 using Gradus.Planning;
 using Gradus.Tests.Reading;
-using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 
@@ -69,7 +68,7 @@ public sealed class VersionTests
             )
             .Read();
         var client = practice.Clients.Single();
-        var objections = Uses.Of(practice, client).Select(u => (u.Exercise.Id.Text, Screening.Of(practice, client, u).Count()));
+        var objections = Planned.Uses(practice, client).Select(u => (u.Exercise.Id.Text, u.Against.Count));
         Assert.Equal([("sway", 0), ("brace", 1)], objections);
     }
 

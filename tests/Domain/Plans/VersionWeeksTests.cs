@@ -98,5 +98,5 @@ public sealed class VersionWeeksTests
 
     private static string Written(PlannedDose dose) =>
         $"{string.Join(' ', dose.Weeks)}: {dose.Dose.Actions.Single().Verb.ToString().ToLowerInvariant()} "
-        + $"{dose.Dose.Actions.Single().Amount.Number}";
+        + $"{dose.Dose.Actions.Single().Amount}";
 }

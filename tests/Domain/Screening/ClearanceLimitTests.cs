@@ -69,7 +69,7 @@ public sealed class ClearanceLimitTests
             string.Join(
                 '|',
                 Screening
-                    .Of(practice, practice.Clients[0], Uses.Of(practice, practice.Clients[0])[0])
+                    .Of(practice, practice.Clients[0], Planned.Uses(practice, practice.Clients[0])[0])
                     .Cast<Objection.BeyondLimit>()
                     .Select(b => b.Limit.Words)
             )
@@ -122,6 +122,6 @@ public sealed class ClearanceLimitTests
                 clearances: $"[{{ condition: faint-spells, by: her doctor, on: 2027-01-01, until: 2028-01-01, limit: {limit} }}]"
             )
             .Read();
-        return Screening.Of(practice, practice.Clients[0], Uses.Of(practice, practice.Clients[0])[0]);
+        return Planned.Uses(practice, practice.Clients[0])[0].Against;
     }
 }

@@ -110,7 +110,7 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
             .Read();
         return from member in members.Index()
             let client = practice.Find(new ClientId($"m{member.Index}"))
-            from use in Uses.Of(practice, client).Zip(uses)
+            from use in Planned.Uses(practice, client).Zip(uses)
             let asked = new ScreeningCase(
                 use.Second.list,
                 member.Item.answer,
@@ -118,7 +118,7 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
                 use.Second.side,
                 member.Item.clearance.Name
             )
-            select (asked, Say(Screening.Of(practice, client, use.First)));
+            select (asked, Say(use.First.Against));
     }
 
     /// <summary>The first: what else stands in the way (a limit that is broken besides) is told too.</summary>

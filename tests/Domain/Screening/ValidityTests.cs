@@ -37,7 +37,7 @@ public sealed class ValidityTests
         Assert.Equal(
             until,
             Validity
-                .Of(practice, practice.Clients.Single(), Uses.Of(practice, practice.Clients.Single()))
+                .Of(practice, practice.Clients.Single(), Planned.Uses(practice, practice.Clients.Single()))
                 .ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
         );
     }

@@ -13,7 +13,7 @@ public sealed class AllPagesTests(ITestOutputHelper output)
 {
     private static readonly Practice Practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice!;
 
-    private static readonly Plan Plan = Plan.For(Practice, Practice.Find(new ClientId("rufus"))!);
+    private static readonly Plan Plan = Planned.For(Practice, Practice.Find(new ClientId("rufus"))!);
 
     private static readonly Page Whole = SiteRenderer.RenderInOne(Plan, ThemeFolder.Plain(), [])!.Pages.Single();
 
@@ -95,7 +95,7 @@ public sealed class AllPagesTests(ITestOutputHelper output)
         Assert.All(Practice.Clients, c =>
             Assert.InRange(
                 System.Text.Encoding.UTF8.GetByteCount(
-                    SiteRenderer.RenderInOne(Plan.For(Practice, c), ThemeFolder.Plain(), [])!.Pages.Single().Html
+                    SiteRenderer.RenderInOne(Planned.For(Practice, c), ThemeFolder.Plain(), [])!.Pages.Single().Html
                 ),
                 50_000,
                 600_000

@@ -129,7 +129,7 @@ public sealed class CalendarAgainstPlanTests
     public void Whole_days_stay_whole_and_single_days(string said, string instead, bool found)
     {
         var practice = PracticeReader.Read(SourceFolder.Of(LittlePractice.Files.Select(Bytes)), []).Practice!;
-        var plan = Plan.For(practice, practice.Find(new ClientId("bram"))!);
+        var plan = Planned.For(practice, practice.Find(new ClientId("bram"))!);
         var site = SiteRenderer.Render(plan, new Theme("little", LittlePractice.Theme.Select(Bytes)), [])!;
         Assert.Contains(said, Text(site), StringComparison.Ordinal);
         var faulty = new Site(

@@ -24,7 +24,7 @@ public sealed class LargeStepTests
             .Edit("clients/ansel/programme.md", "    days: [Mon]", $"    days: {days}")
             .Read();
         var found = RuleBook
-            .Check(practice, new DateOnly(2027, 1, 4))
+            .Check(practice, Planned.Trainings(practice), new DateOnly(2027, 1, 4))
             .Where(f => f.Rule.Text == "large-step")
             .Select(f => f.Message)
             .ToArray();
@@ -41,6 +41,6 @@ public sealed class LargeStepTests
     public void Even_growth_is_never_noted()
     {
         var practice = Club.Empty.Exercise("sway", "1-10 x hold 10-120 s, on left").Member("ansel", ["- use: sway"], 3).Read();
-        Assert.DoesNotContain(RuleBook.Check(practice, new DateOnly(2027, 1, 4)), f => f.Rule.Text == "large-step");
+        Assert.DoesNotContain(RuleBook.Check(practice, Planned.Trainings(practice), new DateOnly(2027, 1, 4)), f => f.Rule.Text == "large-step");
     }
 }

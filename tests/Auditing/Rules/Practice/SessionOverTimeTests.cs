@@ -1,5 +1,4 @@
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 using Gradus.Trainings;
@@ -15,16 +14,18 @@ public sealed class SessionOverTimeTests
     {
         foreach (var client in Practice.Clients)
         {
-            var (uses, plan) = (Uses.Of(Practice, client), Plan.For(Practice, client));
+            var (uses, plan) = (Planned.Uses(Practice, client), Planned.For(Practice, client));
             foreach (var session in plan.Sessions)
                 Assert.Equal(
-                    Totals(session.Weeks),
+                    Totals(session.Weeks.Select(w => (w.Weeks, w.Total))),
                     Totals(
-                        SessionTimes.Of(
-                            [.. uses.Where(u => u.Session == session.Number && u.Weeks.Count > 0)],
-                            plan.Programme.Weeks,
-                            Practice.Card.Settings
-                        )
+                        Timelines
+                            .Of(
+                                [.. uses.Where(u => u.Session == session.Number && u.Weeks.Count > 0)],
+                                plan.Programme.Weeks,
+                                Practice.Card.Settings
+                            )
+                            .Select(w => (w.Weeks, w.Total))
                     )
                 );
         }
@@ -48,11 +49,11 @@ public sealed class SessionOverTimeTests
     [InlineData("1 x hold 20 s", "2-3 x hold 30-60 s, rest 20 s", "")]
     [InlineData("2 x hold 60 s", "2 x press 10-60 s", "")]
     public void Shorter_doses_come_with_the_least_change_first(string done, string allowed, string shorter) =>
-        Assert.Equal(shorter, string.Join("; ", ShorterDoses.Of(DoseOf(done), DoseOf(allowed)).Select(DosePrinter.Print)));
+        Assert.Equal(shorter, string.Join("; ", ShorterDoses.Of(DoseOf(done).Settled(), DoseOf(allowed)).Select(d => d.ToString())));
 
     private static Dose DoseOf(string line) =>
         Assert.IsType<DoseReading.Understood>(DoseLine.Read(line, DoseSettings.Default)).Dose;
 
-    private static IEnumerable<(int Week, Seconds Total)> Totals(Series<PlannedWeeks> weeks) =>
+    private static IEnumerable<(int Week, Seconds Total)> Totals(IEnumerable<(Series<int> Weeks, Seconds Total)> weeks) =>
         weeks.SelectMany(w => w.Weeks.Select(week => (week, w.Total))).OrderBy(w => w.week);
 }

@@ -1,6 +1,5 @@
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.Domain;
@@ -164,12 +163,12 @@ public sealed class TranslationMissingTests
         var findings = new Findings();
         var practice = PracticeReader.Read(texts.Folder, findings).Practice;
         Assert.NotNull(practice);
-        findings.AddRange(RuleBook.Check(practice, LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
+        findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
         var reach = Reach.Of(practice);
         var sites = new List<Site>();
         foreach (var client in practice.Clients.Where(c => !findings.Block(c.Id, reach)))
         {
-            var plan = Plan.For(practice, client);
+            var plan = Planned.For(practice, client);
             var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
             Assert.NotNull(site);
             findings.AddRange(RuleBook.Audit(plan, site, practice.Clients.Where(c => c.Id != client.Id).Select(c => c.Name)));

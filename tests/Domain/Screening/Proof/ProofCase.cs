@@ -1,6 +1,5 @@
 using Gradus.Auditing;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.Reading;
@@ -43,7 +42,7 @@ internal sealed record ProofCase(
             ?? throw new InvalidOperationException($"Practice {number} cannot be read: {findings.First()}");
         if (findings.Count > 0)
             throw new InvalidOperationException($"Practice {number}: {findings.First().At} {findings.First().Message}");
-        findings.AddRange(RuleBook.Check(practice, ScreeningProofTests.Today).ToSeries());
+        findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), ScreeningProofTests.Today).ToSeries());
         var reach = Reach.Of(practice);
         var byClient = findings.ToLookup(f => f.Client?.Text);
         foreach (var client in made.Clients)
@@ -53,7 +52,7 @@ internal sealed record ProofCase(
             var blocked = findings.Block(bound.Id, reach);
             var site = blocked
                 ? null
-                : SiteRenderer.Render(Plan.For(practice, bound), Theme, findings)
+                : SiteRenderer.Render(Planned.For(practice, bound), Theme, findings)
                     ?? throw new InvalidOperationException("The theme is broken.");
             yield return new(
                 number,
@@ -85,9 +84,9 @@ internal sealed record ProofCase(
     private static SortedSet<string> Said(Practice practice, Client client, IEnumerable<Finding> findings)
     {
         var said = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var use in Uses.Of(practice, client))
-        foreach (var objection in Screening.Of(practice, client, use))
-            said.Add($"{use.Session} {use.Exercise.Id} {objection.Condition.Id}: {Kind(objection)}");
+        foreach (var use in Planned.Uses(practice, client))
+        foreach (var objection in use.Against)
+            said.Add($"{use.Session} {use.Exercise.Id} {objection.Condition}: {Kind(objection)}");
         foreach (
             var finding in findings.Where(f =>
                 f.Level == Level.Error && f.Rule.Text is "agreement-missing" or "effort-above-youth-limit" or "answers-stale"
