@@ -65,12 +65,12 @@ public sealed class NumberFaultTests
 
         100 x hold 5 min, each side
         ^^^^^^^^^^^^^^^^^^^^^^^^^^^
-        The whole dose takes 16 h 41 min, and at most 4 h are possible.
+        The whole dose takes more than 4 h, which is the most that is possible.
         Write fewer sets or shorter times.
 
         2-100 x hold 5 min, each side
         ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-        The whole dose takes 16 h 41 min at its high end, and at most 4 h are possible.
+        The whole dose takes more than 4 h at its high end, which is the most that is possible.
         Write fewer sets or shorter times.
 
         carry 30-20 m

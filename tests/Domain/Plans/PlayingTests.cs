@@ -39,7 +39,6 @@ public sealed class PlayingTests
     [InlineData("epee: left", "epee", "?")]
     [InlineData("epee: left", "epee left", "?")]
     [InlineData("epee: left", "Front leg", "?")]
-    [InlineData("epee: left", "", "?")]
     [InlineData("court-tennis: right", "front leg", "left")]
     [InlineData("court-tennis: left", "front leg", "right")]
     [InlineData("court-tennis: right", "court-tennis front leg", "left")]
