@@ -11,9 +11,6 @@ internal static class HostedFiles
 {
     private const string Manifest = "site.webmanifest";
 
-    /// <summary>The script that keeps the files. Without it in the theme nobody reads their list.</summary>
-    private const string Keeper = "offline.js";
-
     private const string Icon = "icon.svg";
 
     /// <summary>W3C Web Application Manifest.</summary>
@@ -42,5 +39,5 @@ internal static class HostedFiles
     }
 
     public static Asset? ListOf(Theme theme, IEnumerable<Page> pages, IEnumerable<Asset> assets) =>
-        theme.Assets.Any(a => a.Path == Keeper) ? new(FileList.Path, Encoding.UTF8.GetBytes(FileList.Of(pages, assets))) : null;
+        theme.Brings(BuiltScript.Worker) ? new(FileList.Path, Encoding.UTF8.GetBytes(FileList.Of(pages, assets))) : null;
 }

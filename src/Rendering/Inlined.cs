@@ -10,19 +10,20 @@ namespace Gradus.Rendering;
 internal sealed record Inlined(Html Markup, string Hash)
 {
     public static Inlined Style(Theme theme, params string[] files) =>
-        Of("style", Compact.Of(string.Join('\n', files.Select(theme.Text))), files[^1], "</style");
+        Of("style", Compact.Of(string.Join('\n', files.Select(theme.Text))), theme, files, "</style");
 
-    public static Inlined Script(Theme theme, params string[] files) =>
-        Of("script", Compact.Of(string.Join('\n', files.Select(theme.Text))), files[^1], "</script", "<!--");
+    public static Inlined Script(Theme theme, BuiltScript script) =>
+        Of("script", Compact.Of(script.Text(theme.Text)), theme, script.Sources, "</script", "<!--");
 
-    private static Inlined Of(string tag, string text, string file, params string[] ends)
+    private static Inlined Of(string tag, string text, Theme theme, IEnumerable<string> files, params string[] ends)
     {
-        if (ends.FirstOrDefault(end => text.Contains(end, StringComparison.OrdinalIgnoreCase)) is { } end)
-            throw new ThemeException(
-                Location.Whole(file),
-                $"'{end}' cannot stand in the {tag} of a page.",
-                "Write it in another way; it would end that part of the page too early."
-            );
+        foreach (var (file, end) in files.SelectMany(file => ends.Select(end => (file, end))))
+            if (theme.Text(file).Contains(end, StringComparison.OrdinalIgnoreCase))
+                throw new ThemeException(
+                    Location.Whole(file),
+                    $"'{end}' cannot stand in the {tag} of a page.",
+                    "Write it in another way; it would end that part of the page too early."
+                );
         return new(
             new($"<{tag}>{text}</{tag}>"),
             "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))

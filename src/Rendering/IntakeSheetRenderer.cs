@@ -13,7 +13,7 @@ public static class IntakeSheetRenderer
         SiteRenderer.Tried(null, theme, findings, () =>
         {
             var style = Inlined.Style(theme, "look.css", "print.css", Theme.SheetStyle);
-            var script = Inlined.Script(theme, Theme.SheetScript);
+            var script = Inlined.Script(theme, BuiltScript.Sheet);
             var policy =
                 $"default-src 'none'; script-src '{script.Hash}'; style-src '{style.Hash}'; base-uri 'none'; form-action 'none'";
             var view = ViewingIntakeSheet.Of(sheet, policy, style.Markup, script.Markup);

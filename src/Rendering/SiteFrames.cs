@@ -13,29 +13,6 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         GuideStyle = "guide.css",
         PrintStyle = "print.css";
 
-    /// <summary>Each after those it needs; the last is for pages on a host.</summary>
-    private static readonly string[] Scripts =
-    [
-        "good-until.js",
-        "log.js",
-        "this-week.js",
-        "show-week.js",
-        "log-file.js",
-        "guide-loads.js",
-        "guide-steps.js",
-        "guide-cues.js",
-        "guide-choice.js",
-        "guide-read.js",
-        "guide-sound.js",
-        "guide-before.js",
-        "guide-play.js",
-        "guide-end.js",
-        "guide-page.js",
-        "log-page.js",
-    ];
-
-    private static readonly string[] HostedScripts = [.. Scripts, "keep-offline.js"];
-
     /// <summary>Captions stand in the page: a browser does not load a file of them over file://.</summary>
     private readonly string pagesPolicy =
         "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
@@ -46,7 +23,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
 
     public Series<Page> Pages()
     {
-        var shared = Shared(plan, pagesPolicy, HostedScripts.Where(theme.Brings), path => path, "");
+        var shared = Shared(plan, pagesPolicy, BuiltScript.OfPages.Where(theme.Brings).Select(s => s.Path), path => path, "");
         return Contents(plan, shared, path => path, "")
             .Select(page => new Page(page.Path, Filled(shared, PageTemplate, ("page", page), ("path", page.Path), ("here", ""))))
             .ToSeries();
@@ -64,7 +41,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     private string AllInOne(bool clips)
     {
         var style = Inlined.Style(theme, Style, GuideStyle, PrintStyle);
-        var scripts = Scripts.Where(theme.Brings).Select(script => Inlined.Script(theme, script)).ToArray();
+        var scripts = BuiltScript.InOne.Where(theme.Brings).Select(script => Inlined.Script(theme, script)).ToArray();
         var policy =
             $"default-src 'none'; style-src '{style.Hash}'; script-src {Known(scripts)}; img-src data:; "
             + $"{Media(plan, "data:")}worker-src blob:; base-uri 'none'; form-action 'none'";

@@ -1,5 +1,6 @@
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 using Scriban;
 using Scriban.Parsing;
 
@@ -10,8 +11,7 @@ namespace Gradus.Rendering;
 public sealed class Theme
 {
     /// <summary>What an intake sheet has in the page itself, and no site beside its pages.</summary>
-    internal const string SheetStyle = "intake-sheet.css",
-        SheetScript = "intake-sheet.js";
+    internal const string SheetStyle = "intake-sheet.css";
 
     private const string TemplateEnding = ".html";
     private const int KiB = 1024;
@@ -22,6 +22,7 @@ public sealed class Theme
     private readonly SortedDictionary<string, Template> templates = new(StringComparer.Ordinal);
     private readonly Dictionary<string, byte[]> others = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> unreadable = new(StringComparer.Ordinal);
+    private readonly Lazy<Series<Asset>> assets;
 
     /// <param name="name">What the theme is called in a finding.</param>
     /// <param name="files">Its files by path; those that end in .html at the top are templates.</param>
@@ -36,18 +37,22 @@ public sealed class Theme
                 others[path] = bytes;
         }
 
-        Assets = others.Where(f => f.Key is not (SheetStyle or SheetScript)).Select(f => new Asset(f.Key, f.Value)).ToSeries();
+        assets = new(() => AsTheyAre().Concat(Scripts()).OrderBy(a => a.Path, StringComparer.Ordinal).ToSeries());
     }
 
     public string Name { get; }
 
-    public Series<Asset> Assets { get; }
+    /// <summary>What goes into every site beside its pages.</summary>
+    /// <exception cref="ThemeException">A script cannot be read.</exception>
+    public Series<Asset> Assets => assets.Value;
 
     /// <summary>Whether there is such a template, readable or not.</summary>
     internal bool Has(string template) => templates.ContainsKey(template) || unreadable.ContainsKey(template);
 
     /// <summary>Whether there is such a file beside the templates.</summary>
     internal bool Brings(string path) => others.ContainsKey(path);
+
+    internal bool Brings(BuiltScript script) => script.Sources.Any(Brings);
 
     /// <summary>A template that can be filled.</summary>
     /// <param name="asked">Where its name stands.</param>
@@ -89,6 +94,15 @@ public sealed class Theme
             throw new ThemeException(Location.Whole(path), "This file is not in UTF-8.", "Save it again as plain text in UTF-8.");
         }
     }
+
+    private IEnumerable<Asset> AsTheyAre()
+    {
+        var sources = BuiltScript.All.SelectMany(s => s.Sources).Append(SheetStyle).ToHashSet(StringComparer.Ordinal);
+        return others.Where(f => !sources.Contains(f.Key)).Select(f => new Asset(f.Key, f.Value));
+    }
+
+    private IEnumerable<Asset> Scripts() =>
+        BuiltScript.OfSites.Where(Brings).Select(s => new Asset(s.Path, Encoding.UTF8.GetBytes(s.Text(Text))));
 
     private static string TextOf(byte[] bytes) =>
         Strict.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);

@@ -50,11 +50,11 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
         "<link rel=\"stylesheet\" href=\"http://127.0.0.1:38099/x.css\"><meta name=\"x\"",
         "asked for http"
     )]
-    [InlineData("guide-end.js", "ui.show('end');", "fetch('http://127.0.0.1:38099/').catch(() => 0); ui.show('end');", "said")]
-    [InlineData("guide-end.js", "ui.show('end');", "console.log('here'); ui.show('end');", "said")]
-    [InlineData("guide-end.js", "ui.show('end');", "ui.show('end'); setTimeout(() => nobody.knows, 0);", "said")]
-    [InlineData("guide-read.js", "getAttribute('datetime'))[1]),", "getAttribute('datetime'))[1]) + 1,", "Digits")]
-    [InlineData("log.js", "window.localStorage.setItem(", "JSON.stringify(", "in place of 1")]
+    [InlineData("session.js", "ui.show('end');", "fetch('http://127.0.0.1:38099/').catch(() => 0); ui.show('end');", "said")]
+    [InlineData("session.js", "ui.show('end');", "console.log('here'); ui.show('end');", "said")]
+    [InlineData("session.js", "ui.show('end');", "ui.show('end'); setTimeout(() => nobody.knows, 0);", "said")]
+    [InlineData("session.js", "getAttribute('datetime'))[1]),", "getAttribute('datetime'))[1]) + 1,", "Digits")]
+    [InlineData("page.js", "window.localStorage.setItem(", "JSON.stringify(", "in place of 1")]
     public async Task A_fault_is_seen(string file, string written, string slip, string found)
     {
         var playing = practice.Of(1);

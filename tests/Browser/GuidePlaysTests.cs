@@ -107,33 +107,28 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
 
     /// <summary>A script that plays something else than the list, and the session in which it does.</summary>
     [Theory]
-    [InlineData("guide-steps.js", 1, "n++) if (!isOut(n)) return n;", "n++) if (!isOut(n) && n !== 7) return n;")]
+    [InlineData("session.js", 1, "n++) if (!isOut(n)) return n;", "n++) if (!isOut(n) && n !== 7) return n;")]
+    [InlineData("session.js", 1, "n++) if (!isOut(n)) return n;", "n++) if (!isOut(n) && steps[n].kind !== 'pause') return n;")]
+    [InlineData("session.js", 1, "it.ends = from + it.left;", "it.ends = from + it.left - second;")]
+    [InlineData("session.js", 1, "(gates[i] && it.wait) ||", "")]
     [InlineData(
-        "guide-steps.js",
-        1,
-        "n++) if (!isOut(n)) return n;",
-        "n++) if (!isOut(n) && steps[n].kind !== 'pause') return n;"
-    )]
-    [InlineData("guide-steps.js", 1, "it.ends = from + it.left;", "it.ends = from + it.left - second;")]
-    [InlineData("guide-steps.js", 1, "(gates[i] && it.wait) ||", "")]
-    [InlineData(
-        "guide-read.js",
+        "session.js",
         1,
         ".map(function (item) { return stepOf(item, root); })",
         ".map(function (item, i, items) { return stepOf(items[i ^ 1] || item, root); })"
     )]
-    [InlineData("guide-read.js", 1, "item.getAttribute('data-side') || ''", "''")]
-    [InlineData("guide-read.js", 1, "getAttribute('datetime'))[1]),", "getAttribute('datetime'))[1]) + 1,")]
-    [InlineData("guide-read.js", 3, "percent: numberOf(item, 'data-percent')", "percent: numberOf(item, 'data-felt')")]
-    [InlineData("guide-read.js", 2, "numberOf(item, 'data-breaths') || 0", "5")]
-    [InlineData("guide-cues.js", 1, "step.percent / 20", "step.percent / 25")]
-    [InlineData("guide-cues.js", 3, "Math.ceil(step.felt / 2)", "Math.floor(step.felt / 2)")]
-    [InlineData("guide-cues.js", 2, "share < inwards", "share < 1")]
-    [InlineData("guide-cues.js", 1, "last.percent !== step.percent", "false")]
-    [InlineData("guide-cues.js", 2, "step.breaths > 0 &&", "step.breaths > 5 &&")]
-    [InlineData("guide-cues.js", 4, "['press', 'pull', 'raise']", "['press', 'raise']")]
-    [InlineData("guide-play.js", 1, "step.side === 'left' ? phrases.left", "step.side === 'left' ? phrases.right")]
-    [InlineData("guide-play.js", 1, "guide.steps[next].what", "guide.steps[state.at].what")]
+    [InlineData("session.js", 1, "item.getAttribute('data-side') || ''", "''")]
+    [InlineData("session.js", 1, "getAttribute('datetime'))[1]),", "getAttribute('datetime'))[1]) + 1,")]
+    [InlineData("session.js", 3, "percent: numberOf(item, 'data-percent')", "percent: numberOf(item, 'data-felt')")]
+    [InlineData("session.js", 2, "numberOf(item, 'data-breaths') || 0", "5")]
+    [InlineData("session.js", 1, "step.percent / 20", "step.percent / 25")]
+    [InlineData("session.js", 3, "Math.ceil(step.felt / 2)", "Math.floor(step.felt / 2)")]
+    [InlineData("session.js", 2, "share < inwards", "share < 1")]
+    [InlineData("session.js", 1, "last.percent !== step.percent", "false")]
+    [InlineData("session.js", 2, "step.breaths > 0 &&", "step.breaths > 5 &&")]
+    [InlineData("session.js", 4, "['press', 'pull', 'raise']", "['press', 'raise']")]
+    [InlineData("session.js", 1, "step.side === 'left' ? phrases.left", "step.side === 'left' ? phrases.right")]
+    [InlineData("session.js", 1, "guide.steps[next].what", "guide.steps[state.at].what")]
     public async Task Another_play_than_the_list_is_seen(string script, int session, string written, string slip)
     {
         var playing = practice.Of(session);

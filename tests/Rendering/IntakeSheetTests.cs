@@ -156,7 +156,7 @@ public sealed class IntakeSheetTests
     {
         Assert.True(File.Exists(Repository.Path("themes", "plain", "intake-sheet.js")));
         Assert.DoesNotContain(ThemeFolder.Plain().Assets, a => a.Path.StartsWith("intake", StringComparison.Ordinal));
-        Assert.Contains(ThemeFolder.Plain().Assets, a => a.Path == "good-until.js");
+        Assert.Contains(ThemeFolder.Plain().Assets, a => a.Path == "page.js");
     }
 
     private static string Rendered(Practice practice)

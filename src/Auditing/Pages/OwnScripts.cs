@@ -4,20 +4,17 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-/// <summary>The scripts that come with Gradus, built into this room too, so that nobody has to believe the theme that brings
-/// them.</summary>
+/// <summary>The scripts that come with Gradus, whose sources are built into this room too, so that nobody has to believe the
+/// theme that brings them.</summary>
 internal static class OwnScripts
 {
     private const string Prefix = "script/";
 
-    private static readonly Dictionary<string, string> Texts = BuiltIn
-        .Names(Assembly.GetExecutingAssembly())
-        .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
-        .ToDictionary(
-            name => name[Prefix.Length..],
-            name => BuiltIn.Text(Assembly.GetExecutingAssembly(), name),
-            StringComparer.Ordinal
-        );
+    private static readonly Dictionary<string, string> Texts = BuiltScript.OfSites.ToDictionary(
+        script => script.Path,
+        script => script.Text(source => BuiltIn.Text(Assembly.GetExecutingAssembly(), Prefix + source)),
+        StringComparer.Ordinal
+    );
 
     private static readonly HashSet<string> InPages = new(Texts.Values.Select(Compact.Of), StringComparer.Ordinal);
 

@@ -6,15 +6,13 @@ namespace Gradus.Auditing;
 
 public sealed class WeekToldWrong : ISiteRule
 {
-    private const string Script = "show-week.js";
-
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
         var course = plan.Course.Attributes();
         foreach (var page in site.Pages)
         {
             var told = page.Shape.Weeks;
-            if (page.Shape.Scripts.FirstOrDefault(s => s.Source == Script) is { } script && told.Courses.Count != 1)
+            if (page.Shape.Scripts.FirstOrDefault(s => s.Source == BuiltScript.Page.Path) is { } script && told.Courses.Count != 1)
                 yield return Wrong(
                     script.At,
                     $"This page has the script that finds this week, and {told.Courses.Count} places that tell it the programme.",

@@ -211,7 +211,7 @@ public sealed class AddressToNetworkTests
     [InlineData("more.webmanifest", """{"scope_extensions": [{"origin": "https://example.org"}]}""")]
     [InlineData("more.webmanifest", """{"share_target": {"action": "send"}}""")]
     [InlineData("more.webmanifest", "{ 'icons': '//example.org/'")]
-    [InlineData("good-until.js", "navigator.sendBeacon('a')")]
+    [InlineData("page.js", "navigator.sendBeacon('a')")]
     [InlineData("print.css", "@import 'https://example.org/a.css' print;")]
     [InlineData(
         "more/extra.html",

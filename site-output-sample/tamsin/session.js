@@ -1,0 +1,1574 @@
+// What an exercise loads, and what is left out when something hurts. It knows no page.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  // What a step loads: "knee left", or "lower-back" where there are no sides. Without a side at work it is both.
+  gradus.placesOf = function (step) {
+    return (step.loads || []).flatMap(function (load) {
+      const parts = load.split(':');
+      if (parts.length === 1) return [parts[0]];
+      if (!step.side) return [parts[0] + ' left', parts[0] + ' right'];
+      const opposite = step.side === 'left' ? 'right' : 'left';
+      return [parts[0] + ' ' + (parts[1] === 'other' ? opposite : step.side)];
+    });
+  };
+
+  // place: where, and the side; without a side it is both. Pain in the chest is everywhere.
+  gradus.loadsPlace = function (step, place) {
+    if (place.where === 'chest' || place.where === 'whole-body') return true;
+    return gradus.placesOf(step).some(function (loaded) {
+      const parts = loaded.split(' ');
+      return parts[0] === 'whole-body' || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));
+    });
+  };
+
+  // Where it hurts in a step: where somebody says; where nobody does, all that it loads.
+  gradus.hurtsAt = function (step, place) {
+    return place ? [place] : gradus.placesOf(step).map(function (loaded) {
+      const parts = loaded.split(' ');
+      return { where: parts[0], side: parts[1] || '' };
+    });
+  };
+
+  // The exercises that load one of those places.
+  gradus.loadingAny = function (steps, places) {
+    const found = steps.filter(function (step) { return places.some(function (one) { return gradus.loadsPlace(step, one); }); });
+    return Array.from(new Set(found.map(function (step) { return step.exercise; })));
+  };
+
+  // Every exercise that is to be left out when that one hurts at those places.
+  gradus.leftOutBy = function (steps, exercise, places) {
+    return Array.from(new Set([exercise].concat(gradus.loadingAny(steps, places))));
+  };
+})();
+
+// Where somebody is in a session: a list of plain steps and a clock go in, what to show, say and sound comes out. It knows no page. Every step ends at a fixed moment of
+// the clock, so whoever asks late still gets it right.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+  const second = 1000;
+  const between = ['transition', 'switch', 'rest', 'pause'];
+
+  // After so long without a question nobody can have heard anything: the device slept.
+  const asleep = 90 * second;
+
+  // Later than this "back" begins the step again; before, it is the one before.
+  const justBegun = 3 * second;
+
+  gradus.isWork = function (step) {
+    return between.indexOf(step.kind) < 0 && step.kind !== 'get-ready';
+  };
+
+  // The steps at which another exercise or another side begins; the first is not among them.
+  gradus.gatesOf = function (steps) {
+    let before = null;
+    return steps.map(function (step) {
+      if (between.indexOf(step.kind) >= 0) return false;
+      const isOther = before !== null && (before.exercise !== step.exercise || before.side !== step.side);
+      before = step;
+      return isOther;
+    });
+  };
+
+  // now: milliseconds that never go back. options: wait (whether to wait at each exercise and side), learnt (whether somebody knows an exercise).
+  gradus.guideOf = function (steps, now, options) {
+    const gates = gradus.gatesOf(steps);
+    const learnt = options.learnt || function () { return true; };
+    let events = [];
+    let seen = now();
+    let isHalfSaid = false;
+    const it = { at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [] };
+
+    function lengthOf(i) {
+      return (steps[i].seconds + (it.extra[i] || 0)) * second;
+    }
+
+    function isOut(i) {
+      return it.out.indexOf(steps[i].exercise) >= 0;
+    }
+
+    function after(i) {
+      for (let n = i + 1; n < steps.length; n++) if (!isOut(n)) return n;
+      return -1;
+    }
+
+    function before(i) {
+      for (let n = i - 1; n >= 0; n--) if (!isOut(n)) return n;
+      return i;
+    }
+
+    // Of several steps that are over at once, only the last is told.
+    function tell(type) {
+      if (type === 'step') events = events.filter(function (e) { return e.type !== 'step' && e.type !== 'half'; });
+      events.push({ type: type, at: it.at });
+    }
+
+    function finish(early) {
+      it.phase = early ? 'ended' : 'done';
+      it.left = 0;
+      tell('end');
+    }
+
+    function stand(i, phase) {
+      it.at = i;
+      it.left = lengthOf(i);
+      it.phase = phase;
+      isHalfSaid = false;
+    }
+
+    function run(i, from) {
+      stand(i, 'running');
+      it.ends = from + it.left;
+      seen = now();
+      tell('step');
+    }
+
+    function mustWait(i) {
+      return (gates[i] && it.wait) || ((gates[i] || i === after(-1)) && !learnt(steps[i].exercise));
+    }
+
+    function enter(i, from) {
+      if (i < 0) finish(false);
+      else if (mustWait(i)) {
+        stand(i, 'waiting');
+        tell('wait');
+      } else run(i, from);
+    }
+
+    function leftNow() {
+      return it.phase === 'running' ? Math.max(it.ends - now(), 0) : it.left;
+    }
+
+    function jump(i) {
+      if (i < 0) finish(false);
+      else if (it.phase === 'paused') {
+        stand(i, 'paused');
+        tell('step');
+      } else run(i, now());
+    }
+
+    const guide = {
+      steps: steps,
+      state: it,
+      leftNow: leftNow,
+      lengthNow: function () { return lengthOf(it.at); },
+      nextAt: function () { return after(it.at); },
+      isOut: isOut,
+
+      // Once; what comes after the first time does nothing.
+      start: function () {
+        if (it.phase !== 'ready') return false;
+        enter(after(-1), now());
+        return true;
+      },
+      tick: function () {
+        if (it.phase !== 'running') return;
+        const time = now();
+        const gap = time - seen;
+        if (gap > asleep) {
+          it.left = Math.max(it.ends - seen, 0);
+          it.phase = 'paused';
+          seen = time;
+          tell('slept');
+          return;
+        }
+        seen = time;
+        while (it.phase === 'running' && time >= it.ends) {
+          if (gradus.isWork(steps[it.at])) it.did[it.at] = true;
+          enter(after(it.at), it.ends);
+        }
+        if (it.phase === 'running' && !isHalfSaid && lengthOf(it.at) > 20 * second && it.ends - time <= lengthOf(it.at) / 2) {
+          isHalfSaid = true;
+          tell('half');
+        }
+      },
+      pause: function () {
+        guide.tick();
+        if (it.phase !== 'running') return;
+        it.left = leftNow();
+        it.phase = 'paused';
+        tell('pause');
+      },
+      // After a pause, or when somebody was waited for.
+      go: function () {
+        guide.tick();
+        if (it.phase !== 'paused' && it.phase !== 'waiting') return;
+        const wasWaiting = it.phase === 'waiting';
+        it.phase = 'running';
+        it.ends = now() + it.left;
+        seen = now();
+        tell(wasWaiting ? 'step' : 'go');
+      },
+      back: function () {
+        guide.tick();
+        if (['running', 'paused', 'waiting'].indexOf(it.phase) < 0) return;
+        const isLate = it.phase !== 'waiting' && lengthOf(it.at) - leftNow() > justBegun;
+        jump(isLate ? it.at : before(it.at));
+      },
+      forward: function () {
+        guide.tick();
+        if (['running', 'paused', 'waiting'].indexOf(it.phase) < 0) return;
+        jump(after(it.at));
+      },
+      longer: function () {
+        guide.tick();
+        if (['running', 'paused', 'waiting'].indexOf(it.phase) < 0) return;
+        it.extra[it.at] = (it.extra[it.at] || 0) + 10;
+        it.left += 10 * second;
+        it.ends += 10 * second;
+        tell('longer');
+      },
+      // For the rest of the exercise; the time stays.
+      softer: function () {
+        guide.tick();
+        if (['running', 'paused', 'waiting'].indexOf(it.phase) < 0) return;
+        const exercise = steps[it.at].exercise;
+        it.softer[exercise] = (it.softer[exercise] || 0) + 1;
+        tell('softer');
+      },
+      // The step is over at once, and nothing goes on before somebody says how.
+      hurts: function () {
+        guide.tick();
+        if (['running', 'paused', 'waiting'].indexOf(it.phase) < 0) return false;
+        it.left = leftNow();
+        it.phase = 'hurt';
+        tell('hurts');
+        return true;
+      },
+      easeOff: function () {
+        if (it.phase !== 'hurt') return;
+        const exercise = steps[it.at].exercise;
+        it.softer[exercise] = (it.softer[exercise] || 0) + 1;
+        resumeAt(after(it.at));
+      },
+      // place: null where nobody says which. Gives what is left out.
+      endExercise: function (place) {
+        if (it.phase !== 'hurt') return [];
+        const out = gradus.leftOutBy(steps, steps[it.at].exercise, gradus.hurtsAt(steps[it.at], place));
+        note(place);
+        guide.leaveOut(out);
+        resumeAt(after(it.at));
+        return out;
+      },
+      endSession: function (place) {
+        guide.tick();
+        if (it.phase === 'hurt') note(place);
+        if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
+      },
+      leaveOut: function (exercises) {
+        for (const exercise of exercises) if (it.out.indexOf(exercise) < 0) it.out.push(exercise);
+      },
+
+      // What was told since somebody asked.
+      take: function () {
+        const told = events;
+        events = [];
+        return told;
+      },
+      // The steps that run without anybody being waited for, from where it is: how far off each begins (before now where it has begun), and how long it is.
+      ahead: function () {
+        const found = [];
+        let from = leftNow() - lengthOf(it.at);
+        for (let i = it.at; i >= 0 && (i === it.at || !mustWait(i)); i = after(i)) {
+          found.push({ at: i, from: from, length: lengthOf(i) });
+          from += lengthOf(i);
+        }
+        return found;
+      },
+      msLeft: function () {
+        if (it.phase === 'done' || it.phase === 'ended') return 0;
+        let sum = it.phase === 'ready' ? 0 : leftNow();
+        for (let i = it.phase === 'ready' ? after(-1) : after(it.at); i >= 0; i = after(i)) sum += lengthOf(i);
+        return sum;
+      },
+      msInAll: function () {
+        return steps.reduce(function (sum, step, i) { return isOut(i) ? sum : sum + lengthOf(i); }, 0);
+      },
+
+      snapshot: function () {
+        return JSON.parse(JSON.stringify({ at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did, stopped: it.stopped, hurt: it.phase === 'hurt' }));
+      },
+      // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
+      restore: function (kept) {
+        if (it.phase !== 'ready' || !Number.isInteger(kept.at) || kept.at < 0 || kept.at >= steps.length) return false;
+        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped']) if (kept[what]) it[what] = kept[what];
+        const at = isOut(kept.at) ? after(kept.at) : kept.at;
+        if (at < 0) return false;
+        stand(at, kept.hurt === true ? 'hurt' : 'waiting');
+        tell(kept.hurt === true ? 'hurts' : 'wait');
+        return true;
+      }
+    };
+    return guide;
+
+    function note(place) {
+      it.stopped.push({ exercise: steps[it.at].exercise, side: steps[it.at].side || '', said: place !== null, places: gradus.hurtsAt(steps[it.at], place) });
+    }
+
+    function resumeAt(i) {
+      if (i < 0) {
+        finish(false);
+        return;
+      }
+      stand(i, 'waiting');
+      tell('wait');
+    }
+  };
+})();
+
+// What is heard, said and drawn at a step: which sound when, which words, how high the gauge stands, whether to breathe in or out. It knows no page and no clock.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+  const second = 1000;
+  const contractions = ['press', 'pull', 'raise'];
+
+  // The last seconds that are counted with beeps, and how long a step must be for it.
+  const counted = 3;
+  const shortest = 5 * second;
+
+  gradus.soundOf = function (step) {
+    if (gradus.isWork(step)) return 'work';
+    return step.kind === 'switch' ? 'switch' : 'rest';
+  };
+
+  // ahead: the steps that run on without waiting. Gives each sound with how far off it is; what is past is left out.
+  gradus.soundsOf = function (ahead, steps, isEnd) {
+    const sounds = [];
+    for (const piece of ahead) {
+      const over = piece.from + piece.length;
+      sounds.push({ in: piece.from, sound: gradus.soundOf(steps[piece.at]), side: steps[piece.at].side || '' });
+      for (let n = counted; n >= 1 && piece.length >= shortest; n--) sounds.push({ in: over - n * second, sound: 'count', side: '' });
+    }
+    const last = ahead[ahead.length - 1];
+    if (last) sounds.push({ in: last.from + last.length, sound: isEnd ? 'end' : 'wait', side: '' });
+    return sounds.filter(function (s) { return s.in >= 0; });
+  };
+
+  // 1 to 5, very gentle to very hard; 0 where no effort is asked for. softer: how often somebody asked for less.
+  gradus.effortOf = function (step, softer) {
+    const level = typeof step.percent === 'number' ? Math.ceil(step.percent / 20) : typeof step.felt === 'number' ? Math.ceil(step.felt / 2) : 0;
+    return level === 0 ? 0 : Math.max(Math.min(level, 5) - (softer || 0), 1);
+  };
+
+  // Who holds the breath in a hard contraction raises the pressure of the blood: no pacer there, and the word to keep breathing.
+  gradus.isContraction = function (step) {
+    return contractions.indexOf(step.kind) >= 0 || gradus.effortOf(step, 0) >= 3;
+  };
+
+  gradus.isPaced = function (step) {
+    return step.breaths > 0 && !gradus.isContraction(step);
+  };
+
+  // The share of a breath that goes in.
+  const inwards = 0.4;
+
+  // elapsed: milliseconds since the step began. The breath out is the longer part. Null where nothing is paced.
+  gradus.breathAt = function (step, elapsed) {
+    if (!gradus.isPaced(step)) return null;
+    const length = step.seconds * second / step.breaths;
+    const number = Math.min(Math.floor(elapsed / length) + 1, step.breaths);
+    const share = elapsed / length - (number - 1);
+    return { way: share < inwards ? 'in' : 'out', number: number, of: step.breaths };
+  };
+
+  // Milliseconds until the other way of the breath begins; without end where nothing is paced.
+  gradus.untilBreath = function (step, elapsed) {
+    if (!gradus.isPaced(step)) return Infinity;
+    const length = step.seconds * second / step.breaths;
+    const inside = elapsed % length;
+    return (inside < inwards * length ? inwards * length : length) - inside;
+  };
+
+  function filled(phrase, fills) {
+    return phrase.replace(/\{(\w+)\}/g, function (whole, name) { return name in fills ? String(fills[name]) : whole; });
+  }
+
+  gradus.filled = filled;
+
+  // "1 minute 30 seconds", as the page says it.
+  gradus.spanOf = function (seconds, phrases) {
+    const minutes = Math.floor(seconds / 60);
+    const rest = seconds % 60;
+    const said = [];
+    if (seconds >= 120 || rest === 0) {
+      if (minutes > 0) said.push(minutes === 1 ? phrases.oneMinute : filled(phrases.minutes, { n: minutes }));
+      if (rest > 0 || minutes === 0) said.push(rest === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: rest }));
+    } else {
+      said.push(seconds === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: seconds }));
+    }
+    return said.join(' ');
+  };
+
+  // Whether only the effort is another, as on a ramp: its steps are too short for the name to be said again and again.
+  gradus.isNextEffort = function (steps, i) {
+    const step = steps[i];
+    const last = steps[i - 1];
+    const isOther = last !== undefined && (last.percent !== step.percent || last.felt !== step.felt);
+    return isOther && gradus.effortOf(step, 0) > 0 && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
+  };
+
+  function beginOf(guide, phrases) {
+    const at = guide.state.at;
+    const step = guide.steps[at];
+    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+    const phrase = level === 0 ? phrases.stepBegins : gradus.isNextEffort(guide.steps, at) ? phrases.effortNext : phrases.effortBegins;
+    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases) });
+  }
+
+  // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
+  gradus.sayingOf = function (events, guide, phrases) {
+    const said = [];
+    for (const event of events) {
+      const step = guide.steps[event.at];
+      if (event.type === 'step') said.push(beginOf(guide, phrases));
+      if (event.type === 'wait') said.push(filled(phrases.waits, { what: step.what }));
+      if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
+      if (event.type === 'softer') {
+        const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+        said.push(filled(phrases.softer, { effort: phrases['effort' + level] || phrases.effort1 }));
+      }
+    }
+    return said.join(' ');
+  };
+
+  // Speech: the exercise with its side, and one cue; on a ramp the effort alone.
+  gradus.spokenOf = function (guide, phrases) {
+    const step = guide.steps[guide.state.at];
+    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+    if (gradus.isNextEffort(guide.steps, guide.state.at)) return phrases['effort' + level] + '.';
+    const cue = !gradus.isWork(step) ? '' : gradus.isContraction(step) ? phrases.keepBreathing : gradus.isPaced(step) ? phrases.breatheSlowly : level > 0 ? phrases['effort' + level] : '';
+    return cue ? step.what + '. ' + cue + '.' : step.what + '.';
+  };
+})();
+
+// Which of the sessions that the coach wrote it is today, by what the client answers. It makes up no dose, and knows no page.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  // What it is, and why: full, time, time-none, ease, or no session and why not: ill, pain, no-easier.
+  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this week). limits: easeOff and stop.
+  gradus.versionFor = function (answers, versions, here, limits) {
+    const open = versions.filter(function (v) { return v.seconds !== null; });
+    const own = open.find(function (v) { return v.session === here; });
+    if (answers.ill) return { session: null, why: 'ill' };
+    if (answers.pain > limits.stop) return { session: null, why: 'pain' };
+    if (answers.pain > limits.easeOff || answers.worse) return easier(open, own);
+    if (!own) return { session: null, why: 'no-easier' };
+    return answers.minutes === null ? { session: here, why: 'full' } : within(open, own, answers.minutes * 60);
+  };
+
+  function first(versions, own, kind) {
+    if (own && own.kind === kind) return own;
+    return versions.find(function (v) { return v.kind === kind; });
+  }
+
+  function easier(versions, own) {
+    const found = first(versions, own, 'flare') || first(versions, own, 'short');
+    return found ? { session: found.session, why: 'ease' } : { session: null, why: 'no-easier' };
+  }
+
+  // The longest that fits; where none does, the shortest of all.
+  function within(versions, own, seconds) {
+    if (own.seconds <= seconds) return { session: own.session, why: 'full' };
+    const others = versions.filter(function (v) { return v.kind === 'short' || v.kind === ''; }).concat([own]);
+    const fitting = others.filter(function (v) { return v.seconds <= seconds; }).sort(function (a, b) { return b.seconds - a.seconds; });
+    if (fitting.length > 0) return { session: fitting[0].session, why: 'time' };
+    const least = others.slice().sort(function (a, b) { return a.seconds - b.seconds || a.session - b.session; })[0];
+    return { session: least.session, why: 'time-none' };
+  }
+
+  // What is asked before a session, as long as it is the same day: nothing twice.
+  gradus.isFresh = function (kept, now, hours) {
+    return kept !== null && typeof kept === 'object' && Number.isFinite(kept.time) && Math.abs(now - kept.time) <= hours * 60 * 60 * 1000;
+  };
+})();
+
+// Reads from a page what the guided session plays: the steps of this week's list, what each exercise loads, the versions of the session and the limits of pain.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  // Of the page itself: what the guided session has copied from it does not count.
+  function all(selector, inside) {
+    return Array.from(inside.querySelectorAll(selector)).filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
+  }
+
+  function numberOf(element, name) {
+    return element.hasAttribute(name) ? Number(element.getAttribute(name)) : null;
+  }
+
+  function textOf(element) {
+    return element ? element.textContent.replace(/\s+/g, ' ').trim() : '';
+  }
+
+  // The part of the document that is one page: all of it, or its section where all pages are one.
+  gradus.pageAround = function (element) {
+    return element.closest('[data-page]') || document.querySelector('main');
+  };
+
+  gradus.articleOf = function (root, exercise) {
+    return all('[data-about]', root).find(function (article) { return article.getAttribute('data-about') === exercise; }) || null;
+  };
+
+  gradus.titleOf = function (root, exercise) {
+    const article = gradus.articleOf(root, exercise) || gradus.articleOf(document.querySelector('main'), exercise);
+    return article ? textOf(article.querySelector('h3')) : exercise.replace(/-/g, ' ');
+  };
+
+  function stepOf(item, root) {
+    const article = gradus.articleOf(root, item.getAttribute('data-exercise'));
+    return {
+      kind: item.getAttribute('data-kind'),
+      exercise: item.getAttribute('data-exercise'),
+      side: item.getAttribute('data-side') || '',
+      percent: numberOf(item, 'data-percent'),
+      felt: numberOf(item, 'data-felt'),
+      breaths: numberOf(item, 'data-breaths') || 0,
+      set: numberOf(item, 'data-set') || 0,
+      reps: numberOf(item, 'data-reps') || 0,
+      load: item.getAttribute('data-load') || '',
+      seconds: Number(/^PT(\d+)S$/.exec(item.querySelector('time').getAttribute('datetime'))[1]),
+      what: textOf(item.querySelector('.what')),
+      detail: textOf(item.querySelector('.detail')),
+      loads: article ? (article.getAttribute('data-loads') || '').split(' ').filter(Boolean) : []
+    };
+  }
+
+  // The steps of that week; none where nothing is planned in it.
+  gradus.stepsOf = function (root, week) {
+    const part = all('.weeks[data-weeks]', root).find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
+    return part ? all('.step', part).map(function (item) { return stepOf(item, root); }) : [];
+  };
+
+  gradus.versionsOf = function (dialog, week) {
+    return all('[data-version]', dialog).map(function (item) {
+      const length = item.getAttribute('data-lengths').split(' ').map(function (pair) { return pair.split('='); }).find(function (pair) { return pair[0] === String(week); });
+      return { session: Number(item.getAttribute('data-version')), kind: item.getAttribute('data-kind'), seconds: length ? Number(length[1]) : null };
+    });
+  };
+
+  gradus.limitsOf = function () {
+    const limits = document.querySelector('[data-pain]').getAttribute('data-pain').split(' ').map(Number);
+    return { easeOff: limits[0], stop: limits[1] };
+  };
+
+  // A sum of everything that this page tells somebody to do and to mind, and of how long it is good.
+  gradus.editionOf = function (root) {
+    const end = document.querySelector('[data-good-until]');
+    return gradus.checkSum(all('.cautions, .exercise, .step', root).map(textOf).concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
+  };
+
+  gradus.sumOfExercise = function (root, exercise) {
+    return gradus.checkSum(textOf(gradus.articleOf(root, exercise)));
+  };
+
+  // A copy to read: without what names or leads somewhere, since it stands on the page already.
+  gradus.copyOf = function (element) {
+    const copy = element.cloneNode(true);
+    for (const one of [copy].concat(all('[id], [aria-labelledby], [data-weeks]', copy))) {
+      for (const name of ['id', 'aria-labelledby', 'data-weeks', 'data-about']) one.removeAttribute(name);
+    }
+    for (const link of all('a', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
+    return copy;
+  };
+
+  // What is written where somebody says where it hurts; null where nothing is.
+  gradus.placeIn = function (part) {
+    const where = part.querySelector('[data-where]');
+    const side = part.querySelector('[data-side]');
+    if (where.value === '') return null;
+    return { where: where.value, side: where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both' ? side.value : '' };
+  };
+})();
+
+// Sound, speech, vibration, a screen that stays awake, and a tick when the page is hidden. A browser may have none of it, and nothing waits for any of it.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  // For each sound its tones: hertz, when it begins and how long it is, in seconds.
+  const tones = {
+    work: [[660, 0, 0.22]],
+    'work left': [[660, 0, 0.22]],
+    'work right': [[660, 0, 0.14], [660, 0.2, 0.14]],
+    rest: [[330, 0, 0.4]],
+    switch: [[440, 0, 0.14], [660, 0.16, 0.14], [440, 0.32, 0.2]],
+    wait: [[392, 0, 0.15], [392, 0.25, 0.15]],
+    count: [[880, 0, 0.08]],
+    end: [[523, 0, 0.2], [659, 0.22, 0.2], [784, 0.44, 0.5]]
+  };
+  const shakes = { work: [200], rest: [80], switch: [80, 80, 80, 80, 80], wait: [80, 120, 80], end: [300, 120, 300] };
+
+  // Two clocks never go quite alike. Further apart than this, in seconds, what was planned on the one is planned again.
+  const apart = 0.02;
+
+  // No loudspeaker is later than this, in seconds.
+  const likely = 0.5;
+
+  let audio = null;
+  let gate = null;
+  let changed = null;
+  let between = 0;
+
+  // Only after a click; whether sound can ever come.
+  function wake() {
+    if (audio) return true;
+    const Audio = window.AudioContext || window.webkitAudioContext;
+    if (!Audio) return false;
+    try {
+      audio = new Audio();
+      audio.onstatechange = function () { if (changed) changed(); };
+    } catch {
+      audio = null;
+      return false;
+    }
+    return true;
+  }
+
+  // The answer may never come, so nobody waits for it.
+  function stir() {
+    if (audio && audio.state !== 'running' && audio.resume) {
+      const coming = audio.resume();
+      if (coming && coming.catch) coming.catch(function () { });
+    }
+  }
+
+  // How far the clock of the sound that is heard now is ahead of the page's, in seconds. A browser that cannot say which one is heard gives the one that it works at.
+  function lead() {
+    const worked = audio.currentTime - window.performance.now() / 1000;
+    const mark = audio.getOutputTimestamp ? audio.getOutputTimestamp() : null;
+    if (!mark || !(mark.performanceTime > 0)) return worked;
+    const heard = mark.contextTime - mark.performanceTime / 1000;
+    return Math.abs(heard - worked) < likely ? heard : worked;
+  }
+
+  function cut() {
+    if (gate) gate.disconnect();
+    gate = null;
+  }
+
+  function tone(hertz, at, length, pan) {
+    const source = audio.createOscillator();
+    const swell = audio.createGain();
+    source.frequency.value = hertz;
+    swell.gain.setValueAtTime(0, at);
+    swell.gain.linearRampToValueAtTime(1, at + 0.01);
+    swell.gain.setValueAtTime(1, Math.max(at + length - 0.02, at + 0.01));
+    swell.gain.linearRampToValueAtTime(0, at + length);
+    source.connect(swell);
+    if (pan !== 0 && audio.createStereoPanner) {
+      const panner = audio.createStereoPanner();
+      panner.pan.value = pan;
+      swell.connect(panner).connect(gate);
+    } else swell.connect(gate);
+    source.start(at);
+    source.stop(at + length + 0.02);
+  }
+
+  // sounds: what, how many milliseconds off, on which side. They go by the clock of the sound from here on, until they are cut.
+  function schedule(sounds, volume) {
+    if (!audio) return;
+    cut();
+    gate = audio.createGain();
+    gate.gain.value = volume;
+    gate.connect(audio.destination);
+    between = lead();
+    const now = window.performance.now() / 1000 + between;
+    for (const sound of sounds) {
+      const own = tones[sound.sound + ' ' + sound.side] || tones[sound.sound];
+      const pan = sound.side === 'left' ? -0.8 : sound.side === 'right' ? 0.8 : 0;
+      for (const part of own) tone(part[0], Math.max(now + sound.in / 1000 + part[1], audio.currentTime), part[2], pan);
+    }
+  }
+
+  gradus.sound = {
+    wake: function () {
+      const can = wake();
+      stir();
+      return can;
+    },
+    isRunning: function () { return audio !== null && audio.state === 'running'; },
+    hasDrifted: function () { return gate !== null && gradus.sound.isRunning() && Math.abs(lead() - between) > apart; },
+    whenChanged: function (then) { changed = then; },
+    schedule: function (sounds, volume) {
+      try {
+        schedule(sounds, volume);
+      } catch {
+        cut();
+      }
+    },
+    volume: function (volume) { if (gate) gate.gain.value = volume; },
+    cut: cut,
+    test: function (volume) {
+      const order = ['work', 'rest', 'switch', 'count', 'count', 'count', 'end'];
+      gradus.sound.schedule(order.map(function (sound, i) { return { sound: sound, in: 100 + i * 900, side: '' }; }), volume);
+    }
+  };
+
+  gradus.speech = {
+    isThere: function () { return Boolean(window.speechSynthesis) && typeof window.SpeechSynthesisUtterance === 'function'; },
+    say: function (text) {
+      if (!gradus.speech.isThere()) return;
+      try {
+        const words = new window.SpeechSynthesisUtterance(text);
+        words.lang = document.documentElement.lang;
+        window.speechSynthesis.cancel();
+        window.speechSynthesis.speak(words);
+      } catch { /* It stays silent. */ }
+    },
+    hush: function () {
+      try {
+        if (gradus.speech.isThere()) window.speechSynthesis.cancel();
+      } catch { /* It was silent. */ }
+    }
+  };
+
+  gradus.vibration = {
+    isThere: function () { return typeof window.navigator.vibrate === 'function'; },
+    shake: function (sound) {
+      try {
+        if (gradus.vibration.isThere() && shakes[sound]) window.navigator.vibrate(shakes[sound]);
+      } catch { /* It lies still. */ }
+    }
+  };
+
+  let isAwake = false;
+  let lock = null;
+
+  function askForLight() {
+    if (!isAwake || lock || document.hidden || !gradus.awake.isThere()) return;
+    window.navigator.wakeLock.request('screen').then(function (given) {
+      lock = given;
+      given.addEventListener('release', function () { lock = null; });
+      if (!isAwake) given.release();
+    }).catch(function () { });
+  }
+
+  gradus.awake = {
+    isThere: function () { return Boolean(window.navigator.wakeLock); },
+    keep: function () {
+      isAwake = true;
+      askForLight();
+    },
+    release: function () {
+      isAwake = false;
+      if (lock) lock.release().catch(function () { });
+    }
+  };
+
+  // A hidden page's own timers come once a second, then once a minute; those of a worker go on.
+  const longest = 100;
+  let tick = null;
+  let slow = 0;
+  let worker = null;
+
+  // Asks, and asks again when there is something new to see, or a little sooner.
+  function ask() {
+    if (tick) slow = window.setTimeout(ask, Math.min(tick(), longest));
+  }
+
+  function tickHidden() {
+    if (worker || !tick || typeof window.Worker !== 'function') return;
+    try {
+      const address = URL.createObjectURL(new Blob(['setInterval(function () { postMessage(0); }, 250);'], { type: 'text/javascript' }));
+      worker = new Worker(address);
+      worker.onmessage = function () { if (tick) tick(); };
+      URL.revokeObjectURL(address);
+    } catch {
+      worker = null;
+    }
+  }
+
+  function seen() {
+    if (document.hidden) tickHidden();
+    else {
+      if (worker) worker.terminate();
+      worker = null;
+      askForLight();
+      stir();
+      if (tick) tick();
+    }
+  }
+
+  document.addEventListener('visibilitychange', seen);
+
+  gradus.ticker = {
+    // then: gives the milliseconds until it wants to be asked again.
+    start: function (then) {
+      tick = then;
+      window.clearTimeout(slow);
+      ask();
+      if (document.hidden) tickHidden();
+    },
+    stop: function () {
+      tick = null;
+      window.clearTimeout(slow);
+      if (worker) worker.terminate();
+      worker = null;
+    }
+  };
+})();
+
+// What comes before the start: go on where somebody was, the cautions, the questions, and what follows from the answers.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const hours = 3;
+
+  // What was read and answered, also where the browser keeps nothing.
+  const here = {};
+
+  function keep(what, value) {
+    here[what] = value;
+    gradus.log.keep(what, value);
+  }
+
+  function kept(what) {
+    return what in here ? here[what] : gradus.log.kept(what);
+  }
+
+  function lastRow() {
+    const rows = gradus.log.all();
+    return rows.length > 0 ? rows[rows.length - 1] : null;
+  }
+
+  // The exercises that were stopped last time, whichever session it was.
+  function stoppedBefore() {
+    const row = lastRow();
+    return row && Array.isArray(row.exercises) ? row.exercises.filter(function (one) { return one.stopped; }) : [];
+  }
+
+  // Where it hurt then, as far as it is known: a log that was opened from a file has one place, and what nobody said is what this session's own steps load.
+  function placesThen(ui, one) {
+    if (Array.isArray(one.places)) return one.places;
+    if (one.where) return [{ where: one.where, side: one.side || '' }];
+    const steps = ui.steps.filter(function (step) { return step.exercise === one.exercise; });
+    const hurting = steps.find(function (step) { return step.side === (one.side || ''); }) || steps[0];
+    return hurting ? gradus.hurtsAt(hurting, null) : [];
+  }
+
+  gradus.kept = kept;
+  gradus.keep = keep;
+
+  // The beginning: opens the dialog at what has to come first.
+  gradus.lead = function (ui) {
+    ui.read();
+    const run = kept('run');
+    if (gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition && ui.stepsIn(run.week)[run.snap.at]) {
+      ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: run.snap.at + 1, what: ui.stepsIn(run.week)[run.snap.at].what }));
+      ui.show('resume');
+    } else askToRead(ui);
+  };
+
+  function askToRead(ui) {
+    const read = kept('read') || {};
+    if (read[ui.session] === ui.edition) {
+      ask(ui);
+      return;
+    }
+    const cautions = ui.root.querySelector('.cautions');
+    const copy = gradus.copyOf(cautions);
+    copy.querySelector('h2').remove();
+    ui.part('cautions').replaceChildren(copy);
+    ui.show('cautions');
+  }
+
+  function ask(ui) {
+    const answered = kept('today');
+    if (gradus.isFresh(answered, Date.now(), hours) && answered.session === ui.session) {
+      getReady(ui, answered.still || [], answered.sore || []);
+      return;
+    }
+    const form = ui.form('questions');
+    const one = form.querySelector('[data-still]');
+    for (const old of form.querySelectorAll('[data-still]')) if (old !== one) old.remove();
+    stoppedBefore().forEach(function (stopped, i) {
+      const again = one.cloneNode(true);
+      again.hidden = false;
+      again.dataset.still = stopped.exercise;
+      again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: gradus.titleOf(ui.root, stopped.exercise) });
+      for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
+      one.after(again);
+    });
+    form.querySelector('[data-minutes]').hidden = gradus.versionsOf(ui.dialog, ui.week).filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; }).length < 2;
+    form.querySelector('[data-missing]').textContent = '';
+    ui.show('questions');
+  }
+
+  function reply(form, name) {
+    const chosen = form.querySelector('input[name="' + name + '"]:checked');
+    return chosen ? chosen.value : null;
+  }
+
+  // What was answered; null where something is missing.
+  function answersIn(form) {
+    const level = form.querySelector('[data-level]').value;
+    const place = gradus.placeIn(form);
+    const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
+    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill') && stills.every(function (s) { return s.querySelector('input:checked'); });
+    if (!isWhole) return null;
+    const minutes = reply(form, 'minutes');
+    return {
+      pain: Number(level),
+      morning: reply(form, 'worse'),
+      worse: reply(form, 'worse') === 'yes',
+      ill: reply(form, 'ill') === 'yes',
+      place: place,
+      minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
+      still: stoppedBefore().filter(function (one) { return stills.some(function (s) { return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes'; }); })
+    };
+  }
+
+  function noteMorning(answers) {
+    const row = lastRow();
+    if (row && row.day < gradus.today() && !row.morning && answers.morning !== 'first') gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
+  }
+
+  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the session that the coach wrote for such days.
+  function leftOut(ui, still, sore) {
+    const own = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === ui.session; });
+    const loading = own && own.kind === 'flare' ? [] : gradus.loadingAny(ui.steps, sore);
+    return still.flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); }).concat(loading);
+  }
+
+  function answer(ui) {
+    const form = ui.form('questions');
+    const answers = answersIn(form);
+    const missing = form.querySelector('[data-missing]');
+    missing.textContent = answers ? '' : missing.dataset.missing;
+    if (!answers) return;
+    noteMorning(answers);
+    const limits = gradus.limitsOf();
+    const found = gradus.versionFor(answers, gradus.versionsOf(ui.dialog, ui.week), ui.session, limits);
+    const sore = answers.pain > limits.easeOff && answers.place ? [answers.place] : [];
+    if (found.session === ui.session) {
+      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: sore });
+      getReady(ui, answers.still, sore);
+      return;
+    }
+    const panel = ui.panel(found.session === null ? 'not-today' : 'other');
+    sayWhy(panel, found.why);
+    ui.next = { session: found.session, still: answers.still, sore: sore };
+    for (const item of panel.querySelectorAll('[data-version]')) {
+      item.hidden = Number(item.dataset.version) !== found.session;
+      if (item.hidden) continue;
+      const version = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === found.session; });
+      const link = item.querySelector('a');
+      link.dataset.name = link.dataset.name || link.textContent;
+      link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: gradus.spanOf(version.seconds, ui.phrases) });
+    }
+    ui.show(panel.dataset.panel);
+  }
+
+  function sayWhy(panel, because) {
+    for (const why of panel.querySelectorAll('[data-because]')) why.hidden = why.dataset.because !== because;
+  }
+
+  // What hurts is left out of the other session too.
+  function take(ui, event, link) {
+    keep('today', { time: Date.now(), session: ui.next.session, still: ui.next.still, sore: ui.next.sore });
+    if (link.getAttribute('href')[0] !== '#') {
+      link.hash = 'lead';
+      return;
+    }
+    event.preventDefault();
+    ui.close();
+    window.location.hash = link.getAttribute('href');
+    gradus.guides[ui.next.session].lead();
+  }
+
+  function getReady(ui, still, sore) {
+    const out = leftOut(ui, still, sore);
+    ui.still = still;
+    ui.leaveOut = out;
+    const guide = gradus.guideOf(ui.steps, gradus.clock, {});
+    guide.leaveOut(out);
+    if (guide.msLeft() === 0) {
+      sayWhy(ui.panel('not-today'), 'no-easier');
+      ui.show('not-today');
+      return;
+    }
+    ui.fill('ends-ready', gradus.filled(ui.phrases.endsAt, { time: gradus.hourIn(guide.msLeft()) }));
+    ui.tellLeftOut(ui.panel('ready'), out);
+    ui.show('ready');
+  }
+
+  gradus.beforeActions = {
+    resume: function (ui) {
+      const run = kept('run');
+      ui.week = run.week;
+      ui.steps = ui.stepsIn(run.week);
+      ui.still = (kept('today') || {}).still || [];
+      gradus.play(ui, run.snap);
+    },
+    afresh: function (ui) {
+      keep('run', null);
+      askToRead(ui);
+    },
+    read: function (ui) {
+      const read = Object.assign({}, kept('read'));
+      read[ui.session] = ui.edition;
+      keep('read', read);
+      ask(ui);
+    },
+    start: function (ui) {
+      gradus.play(ui, null);
+    },
+    'test-sound': function (ui) {
+      const can = gradus.sound.wake();
+      if (can) gradus.sound.test(ui.likes().volume / 10);
+      ui.fill('sound', can ? ui.phrases.soundStarts : ui.phrases.noSound);
+      gradus.sound.whenChanged(function () {
+        if (!gradus.sound.isRunning()) return;
+        gradus.sound.test(ui.likes().volume / 10);
+        ui.fill('sound', ui.phrases.soundOn);
+      });
+      if (gradus.sound.isRunning()) ui.fill('sound', ui.phrases.soundOn);
+    }
+  };
+  gradus.answerQuestions = answer;
+  gradus.takeVersion = take;
+})();
+
+// Draws the session while it runs, and passes on what somebody presses.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  gradus.clock = function () { return window.performance.now(); };
+
+  // The time of day, so many milliseconds from now.
+  gradus.hourIn = function (ms) {
+    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+  };
+
+  function digitsOf(ms) {
+    const seconds = Math.ceil(ms / 1000);
+    return seconds < 100 ? String(seconds) : Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
+  }
+
+  // snap: where somebody was; null for the beginning.
+  gradus.play = function (ui, snap) {
+    const phrases = ui.phrases;
+    const learnt = Object.assign({}, gradus.kept('learnt'));
+    const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
+    let shown = -1;
+    ui.guide = guide;
+    if (!snap) guide.leaveOut(ui.leaveOut || []);
+
+    function isLearnt(exercise) {
+      return learnt[exercise] === gradus.sumOfExercise(ui.root, exercise);
+    }
+
+    function schedule() {
+      if (guide.state.phase !== 'running') {
+        gradus.sound.cut();
+        return;
+      }
+      const ahead = guide.ahead();
+      const last = ahead[ahead.length - 1];
+      gradus.sound.schedule(gradus.soundsOf(ahead, guide.steps, last.at === lastAt()), ui.likes().volume / 10);
+    }
+
+    function lastAt() {
+      for (let i = guide.steps.length - 1; i >= 0; i--) if (!guide.isOut(i)) return i;
+      return 0;
+    }
+
+    function save() {
+      if (['done', 'ended', 'ready'].indexOf(guide.state.phase) >= 0) return;
+      gradus.keep('run', { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition, snap: guide.snapshot() });
+    }
+
+    // Milliseconds until the digits, the breath or the step are others.
+    function untilChange() {
+      if (guide.state.phase !== 'running') return 1000;
+      const left = guide.leftNow();
+      return Math.min(left % 1000, gradus.untilBreath(guide.steps[guide.state.at], guide.lengthNow() - left)) + 1;
+    }
+
+    function draw() {
+      const state = guide.state;
+      const left = guide.leftNow();
+      const set = function (name, text) {
+        const part = ui.part(name);
+        if (part.textContent !== text) part.textContent = text;
+      };
+      set('digits', digitsOf(left));
+      ui.part('digits').classList.toggle('long', digitsOf(left).length > 3);
+      ui.part('progress').value = guide.msInAll() > 0 ? 1 - guide.msLeft() / guide.msInAll() : 0;
+      set('ends', gradus.filled(phrases.endsAt, { time: gradus.hourIn(guide.msLeft()) }));
+      const breath = state.phase === 'running' ? gradus.breathAt(guide.steps[state.at], guide.lengthNow() - left) : null;
+      ui.part('breath').hidden = breath === null;
+      if (breath) {
+        ui.part('breath').dataset.way = breath.way;
+        set('breath-words', breath.way === 'in' ? phrases.breatheIn : phrases.breatheOut);
+      }
+    }
+
+    // What is the same for as long as a step lasts.
+    function drawStep() {
+      const state = guide.state;
+      const step = guide.steps[state.at];
+      const level = gradus.effortOf(step, state.softer[step.exercise]);
+      const next = guide.nextAt();
+      const picture = ui.dialog.querySelector('[data-picture]');
+      picture.dataset.phase = state.phase;
+      picture.dataset.kind = step.kind;
+      picture.dataset.at = step.side;
+      ui.fill('what', step.what);
+      ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
+      ui.fill('detail', level > 0 && state.softer[step.exercise] ? '' : step.detail);
+      ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
+      ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
+      ui.part('effort').hidden = level === 0;
+      ui.part('effort').dataset.level = String(level);
+      Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) { stair.setAttribute('class', i < level ? 'on' : 'off'); });
+      ui.fill('effort-words', level > 0 ? phrases['effort' + level] : '');
+      ui.part('keep-breathing').hidden = !gradus.isWork(step) || !gradus.isContraction(step);
+      ui.fill('place', gradus.filled(phrases.place, { n: state.at + 1, of: guide.steps.length }));
+      swap(state.phase === 'running');
+      drawHow(step);
+    }
+
+    // One button stands where the other was, and has the keyboard if that one had it.
+    function swap(isRunning) {
+      const buttons = [ui.press('pause'), ui.press('go')];
+      const hadKeyboard = buttons.indexOf(document.activeElement) >= 0;
+      buttons[0].hidden = !isRunning;
+      buttons[1].hidden = isRunning;
+      if (hadKeyboard) buttons[isRunning ? 0 : 1].focus();
+    }
+
+    function drawHow(step) {
+      const isNew = guide.state.phase === 'waiting' && !isLearnt(step.exercise);
+      const article = gradus.articleOf(ui.root, step.exercise);
+      ui.part('how').hidden = guide.state.phase === 'running' || !article;
+      ui.part('learn').hidden = !isNew;
+      if (article && shown !== step.exercise) ui.part('how-body').replaceChildren(gradus.copyOf(article));
+      shown = step.exercise;
+      ui.part('how-details').open = isNew;
+    }
+
+    // isNatural: the time went on, and the sounds with it; otherwise somebody pressed something.
+    function follow(isNatural) {
+      const events = guide.take();
+      if (events.length > 0) {
+        const saying = gradus.sayingOf(events, guide, phrases);
+        if (saying) ui.fill('said', saying);
+        const types = events.map(function (e) { return e.type; });
+        if (!isNatural || types.indexOf('slept') >= 0 || gradus.sound.hasDrifted()) schedule();
+        tell(types);
+        if (guide.state.phase === 'done' || guide.state.phase === 'ended') {
+          leave();
+          return;
+        }
+        drawStep();
+        save();
+      }
+      draw();
+    }
+
+    function tell(types) {
+      const step = guide.steps[guide.state.at];
+      const likes = ui.likes();
+      const begins = types.indexOf('step') >= 0 || types.indexOf('wait') >= 0;
+      if (likes.vibration && begins) gradus.vibration.shake(types.indexOf('wait') >= 0 ? 'wait' : gradus.soundOf(step));
+      if (likes.vibration && types.indexOf('end') >= 0) gradus.vibration.shake('end');
+      if (likes.speech && begins) gradus.speech.say(gradus.spokenOf(guide, phrases));
+      if (types.indexOf('pause') >= 0 || types.indexOf('hurts') >= 0) gradus.speech.hush();
+    }
+
+    function leave() {
+      gradus.ticker.stop();
+      gradus.awake.release();
+      if (guide.state.phase === 'ended') gradus.sound.cut();
+      gradus.keep('run', null);
+      gradus.keep('today', null);
+      ui.actions = {};
+      gradus.finish(ui, guide);
+    }
+
+    function does(what) {
+      return function () {
+        what();
+        follow(false);
+      };
+    }
+
+    function goOn() {
+      const exercise = guide.steps[guide.state.at].exercise;
+      if (guide.state.phase === 'waiting' && !isLearnt(exercise)) {
+        learnt[exercise] = gradus.sumOfExercise(ui.root, exercise);
+        gradus.keep('learnt', learnt);
+      }
+      gradus.sound.wake();
+      guide.go();
+    }
+
+    function afterHurt(then) {
+      return function () {
+        const form = ui.form('hurts');
+        then(gradus.placeIn(form));
+        form.reset();
+        if (guide.state.phase === 'waiting') ui.show('play');
+        follow(false);
+      };
+    }
+
+    ui.actions = {
+      pause: does(function () { guide.pause(); }),
+      go: does(goOn),
+      back: does(guide.back),
+      forward: does(guide.forward),
+      longer: does(guide.longer),
+      softer: does(guide.softer),
+      hurts: function () {
+        if (!guide.hurts()) return;
+        gradus.sound.cut();
+        follow(false);
+        ui.show('hurts');
+      },
+      'ease-off': afterHurt(function () { guide.easeOff(); }),
+      'end-exercise': afterHurt(function (place) { guide.endExercise(place); }),
+      'end-session': afterHurt(function (place) { guide.endSession(place); }),
+      'end-here': does(function () { guide.endSession(null); }),
+      toggle: function () {
+        ui.actions[guide.state.phase === 'running' ? 'pause' : 'go']();
+      },
+      wait: function (on) {
+        guide.state.wait = on;
+        if (guide.state.phase === 'running') schedule();
+      },
+      // Who closes it while it hurts has ended the session.
+      leave: function () {
+        if (guide.state.phase === 'hurt') {
+          ui.actions['end-session']();
+          return;
+        }
+        guide.pause();
+        gradus.sound.cut();
+        gradus.speech.hush();
+        save();
+        gradus.ticker.stop();
+        gradus.awake.release();
+        guide.take();
+      }
+    };
+    ui.save = save;
+    gradus.sound.wake();
+    gradus.sound.whenChanged(function () { if (gradus.sound.isRunning() && guide.state.phase === 'running') schedule(); });
+    gradus.awake.keep();
+    ui.show('play');
+    if (!snap || !guide.restore(snap)) guide.start();
+    gradus.ticker.start(function () {
+      guide.tick();
+      follow(true);
+      return untilChange();
+    });
+    follow(false);
+    if (guide.state.phase === 'hurt') ui.show('hurts');
+  };
+})();
+
+// The end: what was done is noted at once, and again when somebody has said how it was.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  function workOf(guide, exercise) {
+    return guide.steps.map(function (step, i) { return { step: step, did: guide.state.did[i] === true }; })
+      .filter(function (one) { return gradus.isWork(one.step) && (!exercise || one.step.exercise === exercise); });
+  }
+
+  // A set is done when all of its steps are, those of the other side among them.
+  function setsOf(guide, exercise) {
+    const sets = {};
+    for (const one of workOf(guide, exercise)) {
+      const name = String(one.step.set);
+      sets[name] = sets[name] !== false && one.did;
+    }
+    return Object.keys(sets).filter(function (name) { return sets[name]; }).length;
+  }
+
+  function without(part) {
+    for (const name of Object.keys(part)) if (part[name] === '' || part[name] === undefined || part[name] === 0) delete part[name];
+    return part;
+  }
+
+  function exercisesOf(guide) {
+    const names = Array.from(new Set(guide.steps.map(function (step) { return step.exercise; })));
+    return names.map(function (exercise) {
+      const work = workOf(guide, exercise);
+      const stop = guide.state.stopped.find(function (one) { return one.exercise === exercise; });
+      const row = without({
+        exercise: exercise,
+        repetitions: work.reduce(function (most, one) { return one.did ? Math.max(most, one.step.reps) : most; }, 0),
+        load: work.length > 0 ? work[0].step.load : '',
+        where: stop && stop.said ? stop.places[0].where : '',
+        side: stop ? (stop.said ? stop.places[0].side : stop.side) : '',
+        stopped: stop ? true : undefined,
+        places: stop ? stop.places : undefined
+      });
+      row.sets = setsOf(guide, exercise);
+      return row;
+    });
+  }
+
+  // What still hurts is asked again next time, whether or not it is an exercise of this session.
+  function withStill(exercises, still) {
+    const again = still.filter(function (old) { return !exercises.some(function (one) { return one.stopped && one.exercise === old.exercise; }); });
+    const others = exercises.filter(function (one) { return !again.some(function (old) { return old.exercise === one.exercise; }); });
+    return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0 }); }));
+  }
+
+  // A session of which nothing is left, or nothing was done, is none for the weeks.
+  function rowOf(ui, guide) {
+    const isDone = guide.state.phase === 'done' && Object.keys(guide.state.did).length > 0;
+    return { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition, done: isDone, exercises: withStill(exercisesOf(guide), ui.still || []) };
+  }
+
+  function numberOr(field) {
+    return field.value === '' || !field.validity.valid ? undefined : Number(field.value);
+  }
+
+  function withAnswers(row, form) {
+    const place = gradus.placeIn(form);
+    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: form.querySelector('[data-note]').value.trim() });
+    const effort = numberOr(form.querySelector('[data-effort]'));
+    const pain = numberOr(form.querySelector('[data-level]'));
+    if (effort !== undefined) said.effort = effort;
+    if (pain !== undefined) said.pain = pain;
+    const exercises = row.exercises.map(function (one) {
+      const fields = form.querySelector('[data-exercise="' + one.exercise + '"]');
+      if (!fields) return one;
+      const changed = Object.assign({}, one, {
+        sets: numberOr(fields.querySelector('[data-sets]')), repetitions: numberOr(fields.querySelector('[data-repetitions]')), load: fields.querySelector('[data-load]').value.trim()
+      });
+      for (const name of ['sets', 'repetitions', 'load']) if (changed[name] === undefined || changed[name] === '') delete changed[name];
+      return changed;
+    });
+    return Object.assign({}, row, said, { exercises: exercises });
+  }
+
+  function fillExercises(ui, form, row) {
+    const first = form.querySelector('[data-exercise]');
+    for (const old of form.querySelectorAll('[data-exercise]')) if (old !== first) old.remove();
+    for (const one of row.exercises.slice().reverse()) {
+      const fields = first.cloneNode(true);
+      fields.hidden = false;
+      fields.setAttribute('data-exercise', one.exercise);
+      fields.querySelector('legend').textContent = gradus.titleOf(ui.root, one.exercise);
+      fields.querySelector('[data-sets]').value = one.sets === undefined ? '' : one.sets;
+      fields.querySelector('[data-repetitions]').value = one.repetitions === undefined ? '' : one.repetitions;
+      fields.querySelector('[data-load]').value = one.load || '';
+      first.after(fields);
+    }
+  }
+
+  gradus.finish = function (ui, guide) {
+    const form = ui.form('log');
+    form.reset();
+    ui.row = rowOf(ui, guide);
+    const isKept = gradus.log.add(ui.row);
+    ui.isKept = isKept;
+    fillExercises(ui, form, ui.row);
+    const work = workOf(guide, '');
+    ui.fill('did', gradus.filled(ui.phrases.did, { done: work.filter(function (one) { return one.did; }).length, of: work.length }));
+    ui.tellLeftOut(ui.panel('end'), guide.state.out);
+    ui.fill('kept', isKept ? ui.phrases.noted : ui.phrases.notKept);
+    for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
+    ui.show('end');
+    gradus.showWeek();
+  };
+
+  gradus.keepAnswers = function (ui) {
+    ui.row = withAnswers(ui.row, ui.form('log'));
+    ui.isKept = ui.isKept && gradus.log.change(ui.row);
+    ui.fill('kept', '');
+    ui.fill('kept', ui.isKept ? ui.phrases.noted : ui.phrases.notKept);
+    const text = ui.panel('end').querySelector('[data-log-text]');
+    if (text.value) text.value = gradus.messageOf(ui.row);
+  };
+})();
+
+// The dialog of the guided session: opens it, shows one panel of it at a time, and passes on keys and buttons.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const usual = { wait: null, volume: 7, speech: false, vibration: true };
+
+  gradus.guides = {};
+
+  function guideIn(dialog) {
+    const root = gradus.pageAround(dialog);
+    const ui = {
+      dialog: dialog,
+      root: root,
+      session: Number(dialog.dataset.guide),
+      phrases: dialog.dataset,
+      actions: {},
+      save: null,
+      row: null,
+      edition: gradus.editionOf(root),
+      stepsIn: function (week) { return gradus.stepsOf(root, week); },
+      read: function () {
+        ui.week = gradus.weekNow().week;
+        ui.steps = ui.stepsIn(ui.week);
+        ui.leaveOut = [];
+      },
+      panel: function (name) { return dialog.querySelector('[data-panel="' + name + '"]'); },
+      form: function (name) { return dialog.querySelector('[data-form="' + name + '"]'); },
+      part: function (name) { return dialog.querySelector('[data-fill="' + name + '"]'); },
+      press: function (name) { return dialog.querySelector('[data-act="' + name + '"]'); },
+      fill: function (name, text) { ui.part(name).textContent = text; },
+      show: function (name) {
+        for (const panel of dialog.querySelectorAll('[data-panel]')) panel.hidden = panel.dataset.panel !== name;
+        settle();
+        if (!dialog.open) dialog.showModal();
+        dialog.scrollTop = 0;
+        ui.panel(name).querySelector('h2').focus();
+      },
+      tellLeftOut: function (panel, exercises) {
+        const line = panel.querySelector('[data-fill="left-out"]');
+        const titles = exercises.filter(function (exercise, i) { return exercises.indexOf(exercise) === i; }).filter(function (exercise) { return gradus.articleOf(root, exercise); });
+        line.hidden = titles.length === 0;
+        line.textContent = gradus.filled(ui.phrases.leftOut, { exercises: titles.map(function (exercise) { return gradus.titleOf(root, exercise); }).join(', ') });
+      },
+      likes: function () {
+        const likes = Object.assign({}, usual, gradus.kept('likes'));
+        if (likes.wait === null) likes.wait = ui.week === 1;
+        return likes;
+      },
+      lead: function () { gradus.lead(ui); },
+      close: function () {
+        const wasHurt = !ui.panel('hurts').hidden;
+        if (ui.actions.leave) ui.actions.leave();
+        if (wasHurt) return;
+        ui.actions = {};
+        ui.save = null;
+        dialog.close();
+        offer(ui);
+      }
+    };
+
+    function settle() {
+      const likes = ui.likes();
+      for (const field of dialog.querySelectorAll('[data-set]')) {
+        if (field.type === 'checkbox') field.checked = likes[field.dataset.set];
+        else field.value = likes[field.dataset.set];
+      }
+      for (const part of dialog.querySelectorAll('[data-if]')) part.hidden = !gradus[part.dataset.if].isThere();
+      for (const part of dialog.querySelectorAll('[data-unless]')) part.hidden = gradus[part.dataset.unless].isThere();
+    }
+
+    function like(field) {
+      const likes = Object.assign({}, usual, gradus.kept('likes'));
+      likes[field.dataset.set] = field.type === 'checkbox' ? field.checked : Number(field.value);
+      gradus.keep('likes', likes);
+      settle();
+      if (field.dataset.set === 'volume') gradus.sound.volume(likes.volume / 10);
+      if (field.dataset.set === 'wait' && ui.actions.wait) ui.actions.wait(likes.wait);
+    }
+
+    dialog.addEventListener('click', function (event) {
+      const link = event.target.closest('a[data-take]');
+      if (link) {
+        gradus.takeVersion(ui, event, link);
+        return;
+      }
+      const button = event.target.closest('button[data-act]');
+      const act = button ? button.dataset.act : event.target.closest('[data-picture]') ? 'toggle' : null;
+      if (act === 'close') ui.close();
+      else if (act !== null && ui.actions[act]) ui.actions[act]();
+      else if (act !== null && gradus.beforeActions[act]) gradus.beforeActions[act](ui);
+    });
+    dialog.addEventListener('change', function (event) {
+      if (event.target.dataset.set) like(event.target);
+    });
+    dialog.addEventListener('submit', function (event) {
+      event.preventDefault();
+      if (event.target.dataset.form === 'questions') gradus.answerQuestions(ui);
+      if (event.target.dataset.form === 'log') gradus.keepAnswers(ui);
+    });
+    dialog.addEventListener('cancel', function (event) {
+      event.preventDefault();
+      if (ui.guide && ui.actions.toggle && ui.guide.state.phase === 'running') ui.actions.toggle();
+      else ui.close();
+    });
+    dialog.addEventListener('keydown', function (event) {
+      if (!ui.actions.toggle || ui.panel('play').hidden || event.target.closest('input, select, textarea, summary, a')) return;
+      const isButton = event.target.closest('button') !== null;
+      const act = event.key === ' ' && !isButton ? 'toggle' : event.key === 'ArrowLeft' ? 'back' : event.key === 'ArrowRight' ? 'forward' : null;
+      if (act === null) return;
+      event.preventDefault();
+      ui.actions[act]();
+    });
+    window.addEventListener('pagehide', function () {
+      if (ui.save) ui.save();
+    });
+    return ui;
+  }
+
+  function isPast() {
+    const end = document.querySelector('[data-good-until]');
+    return end !== null && gradus.today() > end.getAttribute('data-good-until');
+  }
+
+  // What can be led through today; past its last day nothing is.
+  function offer(ui) {
+    const lead = ui.root.querySelector('[data-lead]');
+    const past = ui.root.querySelector('[data-lead-past]');
+    if (!lead) return;
+    ui.read();
+    past.hidden = !isPast();
+    lead.hidden = isPast();
+    lead.querySelector('[data-lead-in]').hidden = ui.steps.length === 0;
+    lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
+  }
+
+  // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the session.
+  function complete(dialog) {
+    if (dialog.querySelector('[data-panel]')) return;
+    const whole = document.querySelector('dialog[data-guide] [data-panel]').closest('dialog');
+    const own = dialog.querySelector('[data-versions]');
+    for (const attribute of whole.attributes) {
+      if (!dialog.hasAttribute(attribute.name)) dialog.setAttribute(attribute.name, attribute.value);
+    }
+    dialog.replaceChildren.apply(dialog, Array.from(whole.children, function (child) { return child.cloneNode(true); }));
+    dialog.querySelector('[data-versions]').replaceWith(own);
+  }
+
+  for (const dialog of document.querySelectorAll('dialog[data-guide]')) {
+    complete(dialog);
+    if (typeof dialog.showModal !== 'function' || !gradus.weekNow) continue;
+    const ui = guideIn(dialog);
+    gradus.guides[ui.session] = ui;
+    offer(ui);
+  }
+
+  document.addEventListener('click', function (event) {
+    const button = event.target.closest('[data-lead-in]');
+    const ui = button ? Object.values(gradus.guides).find(function (one) { return one.root.contains(button); }) : null;
+    if (ui && !isPast() && !ui.dialog.open) ui.lead();
+    else for (const one of Object.values(gradus.guides)) if (!one.dialog.open) offer(one);
+  });
+
+  // Somebody was sent here from another session of the day.
+  const sent = window.location.hash === '#lead' ? Object.values(gradus.guides)[0] : null;
+  if (sent && !isPast() && sent.steps.length > 0) sent.lead();
+})();
