@@ -15,7 +15,7 @@ function led({ steps, wait, learnt, ticks, actions, out: leftOut }) {
   const told = [];
   const sayings = [];
   let cut = 0;
-  const phrases = { stepBegins: '{what}', effortBegins: '{what} {effort}', effortNext: '{effort}', waits: '{what}', half: 'half', end: 'end', pause: 'pause', go: 'go', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', effort1: '1', seconds: '{n}', minutes: '{n}', oneSecond: '1', oneMinute: '1' };
+  const phrases = { stepBegins: '{what}', effortBegins: '{what} {effort}', effortNext: '{effort}', waits: '{what}', half: 'half', end: 'end', pause: 'pause', go: 'go', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', effort1: '1', language: 'en', secondsOther: '{n}', minutesOther: '{n}', minutesAndSecondsOther: '{minutes} {seconds}' };
   const hear = () => {
     const events = guide.take();
     if (guide.state.phase === 'waiting' && guide.leftNow() !== guide.lengthNow()) cut++;
@@ -50,6 +50,11 @@ const kinds = {
   write: ({ rows }) => gradus.writeLog(rows),
   again: ({ rows }) => { const text = gradus.writeLog(rows); const read = gradus.readLog(text); return `${read.unread} ${gradus.writeLog(read.rows) === text}`; },
   read: ({ text }) => { const read = gradus.readLog(text); return read === null ? 'none' : `${read.rows.length} ${read.unread}`; },
+  save: ({ text, more }) => {
+    const { rows } = gradus.readLog(text);
+    return gradus.writeLog([...rows.slice(0, -1), { ...rows.at(-1), ...more }]);
+  },
+  join: ({ text, other }) => gradus.writeLog(gradus.joinLogs(gradus.readLog(text).rows, gradus.readLog(other).rows)),
   sum: ({ text }) => gradus.checkSum(text),
   message: ({ row }) => gradus.messageOf(row),
   fresh: ({ kept, now, hours }) => String(gradus.isFresh(kept, now, hours)),

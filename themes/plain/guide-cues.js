@@ -1,4 +1,5 @@
-// What is heard, said and drawn at a step: which sound when, which words, how high the gauge stands, whether to breathe in or out. It knows no page and no clock.
+// What is heard, said and drawn at a step: which sound when, which words, how high the gauge stands, whether to breathe in or
+// out. It knows no page and no clock.
 (function () {
   'use strict';
 
@@ -7,7 +8,7 @@
   const contractions = ['press', 'pull', 'raise'];
 
   // The last seconds that are counted with beeps, and how long a step must be for it.
-  const counted = 3;
+  const counting = 3;
   const shortest = 5 * second;
 
   gradus.soundOf = function (step) {
@@ -21,7 +22,9 @@
     for (const piece of ahead) {
       const over = piece.from + piece.length;
       sounds.push({ in: piece.from, sound: gradus.soundOf(steps[piece.at]), side: steps[piece.at].side || '' });
-      for (let n = counted; n >= 1 && piece.length >= shortest; n--) sounds.push({ in: over - n * second, sound: 'count', side: '' });
+      for (let n = counting; n >= 1 && piece.length >= shortest; n--) {
+        sounds.push({ in: over - n * second, sound: 'count', side: '' });
+      }
     }
     const last = ahead[ahead.length - 1];
     if (last) sounds.push({ in: last.from + last.length, sound: isEnd ? 'end' : 'wait', side: '' });
@@ -30,7 +33,8 @@
 
   // 1 to 5, very gentle to very hard; 0 where no effort is asked for. softer: how often somebody asked for less.
   gradus.effortOf = function (step, softer) {
-    const level = typeof step.percent === 'number' ? Math.ceil(step.percent / 20) : typeof step.felt === 'number' ? Math.ceil(step.felt / 2) : 0;
+    const level = typeof step.percent === 'number' ? Math.ceil(step.percent / 20)
+      : typeof step.felt === 'number' ? Math.ceil(step.felt / 2) : 0;
     return level === 0 ? 0 : Math.max(Math.min(level, 5) - (softer || 0), 1);
   };
 
@@ -69,18 +73,21 @@
 
   gradus.filled = filled;
 
-  // "1 minute 30 seconds", as the page says it.
+  // The phrase for so many: the language says which kind of number it is, the catalogue what is said of that kind.
+  function counted(phrases, name, n) {
+    const form = new Intl.PluralRules(phrases.language).select(n);
+    return filled(phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'], { n: n });
+  }
+
+  // "2 minutes 30 seconds", as the page says it.
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
     const rest = seconds % 60;
-    const said = [];
-    if (seconds >= 120 || rest === 0) {
-      if (minutes > 0) said.push(minutes === 1 ? phrases.oneMinute : filled(phrases.minutes, { n: minutes }));
-      if (rest > 0 || minutes === 0) said.push(rest === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: rest }));
-    } else {
-      said.push(seconds === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: seconds }));
-    }
-    return said.join(' ');
+    if (minutes === 0 || (seconds < 120 && rest > 0)) return counted(phrases, 'seconds', seconds);
+    if (rest === 0) return counted(phrases, 'minutes', minutes);
+    return filled(phrases.minutesAndSecondsOther, {
+      minutes: counted(phrases, 'minutes', minutes), seconds: counted(phrases, 'seconds', rest)
+    });
   };
 
   // Whether only the effort is another, as on a ramp: its steps are too short for the name to be said again and again.
@@ -88,15 +95,18 @@
     const step = steps[i];
     const last = steps[i - 1];
     const isOther = last !== undefined && (last.percent !== step.percent || last.felt !== step.felt);
-    return isOther && gradus.effortOf(step, 0) > 0 && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
+    return isOther && gradus.effortOf(step, 0) > 0
+      && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
   };
 
   function beginOf(guide, phrases) {
     const at = guide.state.at;
     const step = guide.steps[at];
     const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-    const phrase = level === 0 ? phrases.stepBegins : gradus.isNextEffort(guide.steps, at) ? phrases.effortNext : phrases.effortBegins;
-    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases) });
+    const isNext = gradus.isNextEffort(guide.steps, at);
+    const phrase = level === 0 ? phrases.stepBegins : isNext ? phrases.effortNext : phrases.effortBegins;
+    const time = gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases);
+    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
   }
 
   // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
@@ -120,7 +130,10 @@
     const step = guide.steps[guide.state.at];
     const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
     if (gradus.isNextEffort(guide.steps, guide.state.at)) return phrases['effort' + level] + '.';
-    const cue = !gradus.isWork(step) ? '' : gradus.isContraction(step) ? phrases.keepBreathing : gradus.isPaced(step) ? phrases.breatheSlowly : level > 0 ? phrases['effort' + level] : '';
+    const cue = !gradus.isWork(step) ? ''
+      : gradus.isContraction(step) ? phrases.keepBreathing
+      : gradus.isPaced(step) ? phrases.breatheSlowly
+      : level > 0 ? phrases['effort' + level] : '';
     return cue ? step.what + '. ' + cue + '.' : step.what + '.';
   };
 })();

@@ -37,6 +37,16 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
     /// <summary>The phrase, or what is said instead where the catalogue has none.</summary>
     public string SayOr(string key, string instead) => phrases.ContainsKey(key) ? Say(key) : instead;
 
+    /// <summary>What the phrase says of each kind of number that it tells apart, with nothing filled in: for a script, which
+    /// fills it in. The last is <see cref="Domain.Language.Other"/>, which holds for every kind that is not there.</summary>
+    public IEnumerable<(string Form, string Said)> Forms(string key)
+    {
+        var phrase = phrases[key];
+        return language
+            .Forms.Where(form => form == Domain.Language.Other || phrase.In(form) != phrase.Other)
+            .Select(form => (form, phrase.In(form)));
+    }
+
     /// <summary>A phrase that needs no filling, or null.</summary>
     public string? Plain(string key) =>
         phrases.GetValueOrDefault(key) is { } phrase && !phrase.Other.Contains('{', StringComparison.Ordinal)

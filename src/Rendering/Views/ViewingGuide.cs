@@ -32,12 +32,13 @@ internal static class ViewingGuide
         );
     }
 
+    /// <summary>What a script counts has a name for each kind of number: seconds-one, seconds-few, seconds-other.</summary>
     private static IEnumerable<(string Name, string Said)> Phrases(Words words)
     {
-        yield return ("seconds", words.Say("seconds", ("n", "{n}")));
-        yield return ("minutes", words.Say("minutes", ("n", "{n}")));
-        yield return ("one-second", words.Say("seconds", ("n", 1)));
-        yield return ("one-minute", words.Say("minutes", ("n", 1)));
+        yield return ("language", words.Language);
+        foreach (var key in new[] { "seconds", "minutes", "minutes-and-seconds" })
+        foreach (var (form, said) in words.Forms(key))
+            yield return ($"{key}-{form}", said);
         yield return ("step-begins", words.Say("guide-step-begins", ("what", "{what}"), ("time", "{time}")));
         yield return (
             "effort-begins",
