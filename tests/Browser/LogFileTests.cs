@@ -100,7 +100,7 @@ public sealed class LogFileTests
     )]
     [InlineData(
         "\uFEFFdate,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning,more\n2026-12-07,1,1,,,,,99,2,,,,,,x\n",
-        "1 0"
+        "1 1"
     )]
     [InlineData(
         "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,,,,,,\"never closed",

@@ -20,7 +20,7 @@
   }
 
   function without(part) {
-    for (const name of Object.keys(part)) if (part[name] === '' || part[name] === undefined || part[name] === 0) delete part[name];
+    for (const name of Object.keys(part)) if (['', undefined, 0].indexOf(part[name]) >= 0) delete part[name];
     return part;
   }
 
@@ -45,15 +45,19 @@
 
   // What still hurts is asked again next time, whether or not it is an exercise of this session.
   function withStill(exercises, still) {
-    const again = still.filter(function (old) { return !exercises.some(function (one) { return one.stopped && one.exercise === old.exercise; }); });
-    const others = exercises.filter(function (one) { return !again.some(function (old) { return old.exercise === one.exercise; }); });
-    return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0 }); }));
+    const isAmong = function (list, exercise) { return list.some(function (one) { return one.exercise === exercise; }); };
+    const stopped = exercises.filter(function (one) { return one.stopped; });
+    const again = still.filter(function (old) { return !isAmong(stopped, old.exercise); });
+    const others = exercises.filter(function (one) { return !isAmong(again, one.exercise); });
+    return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0, more: undefined }); }));
   }
 
   // A session of which nothing is left, or nothing was done, is none for the weeks.
   function rowOf(ui, guide) {
     const isDone = guide.state.phase === 'done' && Object.keys(guide.state.did).length > 0;
-    return { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition, done: isDone, exercises: withStill(exercisesOf(guide), ui.still || []) };
+    const exercises = withStill(exercisesOf(guide), ui.still || []);
+    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
+    return Object.assign(about, { done: isDone, exercises: exercises });
   }
 
   function numberOr(field) {
@@ -62,7 +66,8 @@
 
   function withAnswers(row, form) {
     const place = gradus.placeIn(form);
-    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: form.querySelector('[data-note]').value.trim() });
+    const note = form.querySelector('[data-note]').value.trim();
+    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: note });
     const effort = numberOr(form.querySelector('[data-effort]'));
     const pain = numberOr(form.querySelector('[data-level]'));
     if (effort !== undefined) said.effort = effort;
@@ -71,9 +76,13 @@
       const fields = form.querySelector('[data-exercise="' + one.exercise + '"]');
       if (!fields) return one;
       const changed = Object.assign({}, one, {
-        sets: numberOr(fields.querySelector('[data-sets]')), repetitions: numberOr(fields.querySelector('[data-repetitions]')), load: fields.querySelector('[data-load]').value.trim()
+        sets: numberOr(fields.querySelector('[data-sets]')),
+        repetitions: numberOr(fields.querySelector('[data-repetitions]')),
+        load: fields.querySelector('[data-load]').value.trim()
       });
-      for (const name of ['sets', 'repetitions', 'load']) if (changed[name] === undefined || changed[name] === '') delete changed[name];
+      for (const name of ['sets', 'repetitions', 'load']) {
+        if (changed[name] === undefined || changed[name] === '') delete changed[name];
+      }
       return changed;
     });
     return Object.assign({}, row, said, { exercises: exercises });
@@ -102,7 +111,8 @@
     ui.isKept = isKept;
     fillExercises(ui, form, ui.row);
     const work = workOf(guide, '');
-    ui.fill('did', gradus.filled(ui.phrases.did, { done: work.filter(function (one) { return one.did; }).length, of: work.length }));
+    const done = work.filter(function (one) { return one.did; });
+    ui.fill('did', gradus.filled(ui.phrases.did, { done: done.length, of: work.length }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
     ui.fill('kept', isKept ? ui.phrases.noted : ui.phrases.notKept);
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
