@@ -1,4 +1,5 @@
-// Where the pages are on a host, keeps them for when there is no network, and says what the site is called. A file that was opened from a disk needs nothing of it, and may ask for no manifest.
+// Where the pages are on a host, keeps them for when there is no network, and says what the site is called. A file that was
+// opened from a disk needs nothing of it, and may ask for no manifest.
 (function () {
   'use strict';
 

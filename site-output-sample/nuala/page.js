@@ -1,4 +1,5 @@
-// After the last day on which the pages are good, this says so before anything else on the page. Without scripts the foot of every page names the same day.
+// After the last day on which the pages are good, this says so before anything else on the page. Without scripts the foot of
+// every page names the same day.
 (function () {
   'use strict';
 
@@ -18,7 +19,8 @@
   }
 })();
 
-// What the client has done, as this browser keeps it: a day, a week, a session and how it went for each, and no names. A browser may keep nothing at all; then there is none.
+// What the client has done, as this browser keeps it: a day, a week, a session and how it went for each, and no names. A
+// browser may keep nothing at all; then there is none.
 (function () {
   'use strict';
 
@@ -49,7 +51,8 @@
   }
 
   function isRow(row) {
-    return row !== null && typeof row === 'object' && /^\d{4}-\d\d-\d\d$/.test(row.day) && Number.isInteger(row.week) && Number.isInteger(row.session);
+    return row !== null && typeof row === 'object' && /^\d{4}-\d\d-\d\d$/.test(row.day)
+      && Number.isInteger(row.week) && Number.isInteger(row.session);
   }
 
   gradus.today = function () {
@@ -91,7 +94,8 @@
     keep: write,
     wipe: function () {
       try {
-        const names = Array.from({ length: window.localStorage.length }, function (none, i) { return window.localStorage.key(i); });
+        const store = window.localStorage;
+        const names = Array.from({ length: store.length }, function (none, i) { return store.key(i); });
         for (const name of names) if (name.indexOf(place) === 0) window.localStorage.removeItem(name);
         return true;
       } catch {
@@ -109,8 +113,9 @@
   };
 })();
 
-// Which week it is. The calendar says so until something was done; from then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed
-// since its first one. After a break it is the last completed week, after a long one the first.
+// Which week it is. The calendar says so until something was done; from then on the weeks go on with the sessions: a week is
+// over when its sessions are done and seven days have passed since its first one. After a break it is the last completed week,
+// after a long one the first.
 (function () {
   'use strict';
 
@@ -146,7 +151,8 @@
   }
 
   // course: start, back [days, days], needs (for each week its sessions and times), instead (session to session).
-  // Gives the week, why it is that one ('calendar', 'log', 'break' or 'long-break'), and the last week that may be chosen instead.
+  // Gives the week, why it is that one ('calendar', 'log', 'break' or 'long-break'), and the last week that may be chosen
+  // instead.
   gradus.weekOf = function (course, rows, chosen, today) {
     const last = course.needs.length;
     const done = rows
@@ -155,7 +161,8 @@
     const found = done.length === 0 ? byCalendar() : byLog();
     const since = done.length === 0 ? course.start : done[done.length - 1].day;
     const isFresh = chosen && chosen.day <= today && chosen.day >= since && daysBetween(chosen.day, today) <= course.back[0];
-    return isFresh && chosen.week >= 1 && chosen.week <= found.most ? { week: chosen.week, why: 'chosen', most: found.most } : found;
+    const isFree = isFresh && chosen.week >= 1 && chosen.week <= found.most;
+    return isFree ? { week: chosen.week, why: 'chosen', most: found.most } : found;
 
     function byCalendar() {
       const week = Math.min(Math.max(Math.floor(daysBetween(course.start, today) / 7) + 1, 1), last);
@@ -198,7 +205,8 @@
   };
 })();
 
-// Shows this week and puts the others away, says what is due today, and notes what was done. Without scripts every week stands there.
+// Shows this week and puts the others away, says what is due today, and notes what was done. Without scripts every week
+// stands there.
 (function () {
   'use strict';
 
@@ -224,8 +232,14 @@
     return (new Date().getDay() + 6) % 7 + 1;
   }
 
+  // What was done of a session, or in its place.
+  function rowsOf(session) {
+    return gradus.log.rows()
+      .filter(function (row) { return row.session === session || course.instead[row.session] === session; });
+  }
+
   function isDone(session) {
-    return gradus.log.rows().some(function (row) { return row.day === today && (row.session === session || course.instead[row.session] === session); });
+    return rowsOf(session).some(function (row) { return row.day === today; });
   }
 
   // How many days from today a session is due; null where its days are not fixed.
@@ -239,10 +253,11 @@
     for (const line of all('[data-say]', card)) line.hidden = line.getAttribute('data-say') !== what;
   }
 
-  // Whether a session without fixed days is still to be done this week, and was not done yesterday: the coach wants a day between.
+  // Whether a session without fixed days is still to be done this week, and was not done yesterday: the coach wants a day
+  // between.
   function isOpen(session, week) {
     const need = (course.needs[week - 1] || []).find(function (one) { return one.session === session; });
-    const done = gradus.log.rows().filter(function (row) { return row.session === session || course.instead[row.session] === session; });
+    const done = rowsOf(session);
     return need !== undefined && done.filter(function (row) { return row.week === week; }).length < need.times
       && done.every(function (row) { return gradus.daysBetween(row.day, today) > 1; });
   }
@@ -251,19 +266,34 @@
     const cards = all('[data-due]').map(function (card) {
       const weeks = all('[data-weeks]', card).flatMap(weeksOf);
       const session = Number(card.getAttribute('data-due'));
-      return { card: card, session: session, inWeek: weeks.indexOf(now.week) >= 0, due: now.why === 'early' ? null : dueIn(card), isOpen: now.why !== 'early' && dueIn(card) === null && isOpen(session, now.week) };
+      const due = now.why === 'early' ? null : dueIn(card);
+      return {
+        card: card,
+        session: session,
+        inWeek: weeks.indexOf(now.week) >= 0,
+        due: due,
+        isOpen: now.why !== 'early' && due === null && isOpen(session, now.week)
+      };
     });
     const isToday = cards.some(function (c) { return c.inWeek && c.due === 0; });
     const ahead = cards.filter(function (c) { return c.inWeek && c.due !== null; }).map(function (c) { return c.due; });
     const next = ahead.length > 0 ? Math.min.apply(null, ahead) : null;
     for (const c of cards) {
-      say(c.card, isDone(c.session) ? 'done' : !c.inWeek ? 'not-this-week' : c.due === 0 ? 'today' : c.isOpen ? 'any-day' : !isToday && c.due !== null && c.due === next ? 'next' : '');
+      const isNext = !isToday && c.due !== null && c.due === next;
+      say(c.card, isDone(c.session) ? 'done'
+        : !c.inWeek ? 'not-this-week'
+        : c.due === 0 ? 'today'
+        : c.isOpen ? 'any-day'
+        : isNext ? 'next' : '');
     }
-    for (const line of all('[data-nothing-today]')) line.hidden = isToday || next === null || cards.some(function (c) { return c.isOpen; });
+    const isAnyOpen = cards.some(function (c) { return c.isOpen; });
+    for (const line of all('[data-nothing-today]')) line.hidden = isToday || next === null || isAnyOpen;
 
     // What is due comes first.
-    const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
-    if (due.length > 0) due[0].card.parentElement.prepend.apply(due[0].card.parentElement, due.map(function (c) { return c.card; }));
+    const due = cards
+      .filter(function (c) { return c.inWeek && c.due !== null && c.due === next; })
+      .map(function (c) { return c.card; });
+    if (due.length > 0) due[0].parentElement.prepend.apply(due[0].parentElement, due);
   }
 
   function showButtons() {
@@ -291,7 +321,9 @@
       part.classList.toggle('this-week', isNow);
       part.hidden = !isNow && !showAll && part.closest('[data-one-week]') !== null;
     }
-    for (const one of all('[data-while-planned]')) one.hidden = all('[data-weeks]', one).every(function (part) { return part.hidden; });
+    for (const one of all('[data-while-planned]')) {
+      one.hidden = all('[data-weeks]', one).every(function (part) { return part.hidden; });
+    }
     for (const line of all('[data-week-now]')) line.hidden = Number(line.getAttribute('data-week-now')) !== now.week;
     for (const line of all('[data-why]')) line.hidden = line.getAttribute('data-why') !== now.why;
     for (const choice of all('[data-choose-week]')) {
@@ -352,15 +384,27 @@
 
 // What was done, as a file that a spreadsheet opens, and as a short text for a message. It knows no page.
 //
-// The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises. Its columns: date (2026-12-07), session and week
-// (numbers), exercise (as in the address of its page), sets and repetitions done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was
-// ended early), note, and whether it was worse the morning after (yes or no). A cell that a spreadsheet would take for a formula has an apostrophe before it.
+// The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
+// Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
+// done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was ended early), note, and
+// whether it was worse the morning after (yes or no). A cell that a spreadsheet would take for a formula has an apostrophe
+// before it.
+//
+// A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
+// stands in a cell, is kept as it is (more: pairs of a name and a text) and written again.
 (function () {
   'use strict';
 
   const gradus = window.gradus = window.gradus || {};
-  const columns = ['date', 'session', 'week', 'exercise', 'sets', 'repetitions', 'load', 'effort', 'pain', 'where', 'side', 'stopped', 'note', 'worse-next-morning'];
+  const columns = [
+    'date', 'session', 'week', 'exercise', 'sets', 'repetitions', 'load', 'effort', 'pain', 'where', 'side', 'stopped', 'note',
+    'worse-next-morning'
+  ];
+
+  // The numbers that a line may have: the least and the most.
+  const numbers = { sets: [0, 1000], repetitions: [0, 9999], effort: [0, 10], pain: [0, 10] };
   const formula = /^'*[=+\-@\t\r]/;
+  const separators = [',', ';', '\t'];
 
   function cell(value) {
     const text = value === undefined || value === null ? '' : String(value);
@@ -373,22 +417,43 @@
     return text[0] === "'" && formula.test(text) ? text.slice(1) : text;
   }
 
-  function lineOf(row, of) {
-    return [row.day, row.session, row.week, of.exercise, of.sets, of.repetitions, of.load, of.effort, of.pain, of.where, of.side, of.stopped ? 'yes' : '', of.note, of.morning].map(cell).join(',');
+  function moreOf(part) {
+    return Array.isArray(part.more) ? part.more.filter(Array.isArray) : [];
   }
 
-  gradus.logColumns = columns;
+  // What an unknown column has to say of a line, or a cell of a known one that could not be read.
+  function keptIn(part, name) {
+    const pair = moreOf(part).find(function (one) { return one[0] === name; });
+    return pair ? pair[1] : '';
+  }
+
+  function lineOf(row, of, names) {
+    const known = {
+      date: row.day, session: row.session, week: row.week, exercise: of.exercise, sets: of.sets, repetitions: of.repetitions,
+      load: of.load, effort: of.effort, pain: of.pain, where: of.where, side: of.side, stopped: of.stopped ? 'yes' : '',
+      note: of.note, 'worse-next-morning': of.morning
+    };
+    return names.map(function (name) {
+      const value = columns.indexOf(name) < 0 ? '' : known[name];
+      return cell(value === undefined || value === null || value === '' ? keptIn(of, name) : value);
+    }).join(',');
+  }
+
+  // The line of the session, and one for each of its exercises.
+  function linesOf(row, names) {
+    const whole = Object.assign({}, row, { exercise: '', stopped: row.done === false });
+    return [lineOf(row, whole, names)].concat((row.exercises || []).map(function (one) { return lineOf(row, one, names); }));
+  }
 
   gradus.writeLog = function (rows) {
-    const lines = rows.flatMap(function (row) {
-      const whole = Object.assign({}, row, { exercise: '', stopped: row.done === false });
-      return [lineOf(row, whole)].concat((row.exercises || []).map(function (one) { return lineOf(row, one); }));
-    });
-    return [columns.join(',')].concat(lines).join('\r\n') + '\r\n';
+    const more = rows.flatMap(function (row) { return [row].concat(row.exercises || []).flatMap(moreOf); });
+    const names = Array.from(new Set(columns.concat(more.map(function (pair) { return pair[0]; }))));
+    const lines = rows.flatMap(function (row) { return linesOf(row, names); });
+    return [names.map(cell).join(',')].concat(lines).join('\r\n') + '\r\n';
   };
 
   // The cells of each line.
-  function cellsOf(text) {
+  function cellsOf(text, separator) {
     const lines = [];
     let line = [];
     let at = text.charCodeAt(0) === 0xfeff ? 1 : 0;
@@ -401,9 +466,9 @@
         }
         at++;
       }
-      while (at < text.length && ',\r\n'.indexOf(text[at]) < 0) value += text[at++];
+      while (at < text.length && text[at] !== separator && text[at] !== '\r' && text[at] !== '\n') value += text[at++];
       line.push(bare(value));
-      if (text[at] === ',') {
+      if (text[at] === separator) {
         at++;
         if (at === text.length || text[at] === '\r' || text[at] === '\n') line.push('');
         if (at < text.length && text[at] !== '\r' && text[at] !== '\n') continue;
@@ -415,49 +480,121 @@
     return lines;
   }
 
+  function isSaid(text) {
+    return text !== '';
+  }
+
+  function isDay(text) {
+    return /^\d{4}-\d\d-\d\d$/.test(text);
+  }
+
   function numberIn(text, least, most) {
     const number = /^\d{1,4}$/.test(text) ? Number(text) : null;
     return number !== null && number >= least && number <= most ? number : undefined;
   }
 
-  function partOf(of) {
-    const part = {
-      exercise: of.exercise, sets: numberIn(of.sets, 0, 1000), repetitions: numberIn(of.repetitions, 0, 9999), load: of.load, effort: numberIn(of.effort, 0, 10), pain: numberIn(of.pain, 0, 10),
-      where: of.where, side: of.side, stopped: of.stopped === 'yes' ? true : undefined, note: of.note, morning: of['worse-next-morning']
-    };
-    for (const name of Object.keys(part)) if (part[name] === undefined || part[name] === '') delete part[name];
-    return part;
+  // The columns that a line names; null where it is no head of a log.
+  function headOf(line) {
+    const names = line.map(function (name) {
+      const plain = name.trim();
+      return columns.indexOf(plain.toLowerCase()) < 0 ? plain : plain.toLowerCase();
+    });
+    return names.indexOf('date') >= 0 && names.indexOf('session') >= 0 ? names : null;
   }
 
-  // The rows, and how many lines could not be read. Null where it is no such file.
-  gradus.readLog = function (text) {
-    const lines = cellsOf(text);
-    if (lines.length === 0 || columns.some(function (name, i) { return lines[0][i] !== name; })) return null;
+  // What a line says under each name; nothing where the column is missing. A cell without a name of its own is lost.
+  function namedIn(line, head) {
+    const of = {};
+    for (const name of columns) of[name] = line[head.indexOf(name)] || '';
+    const isOwn = function (i) { return head[i] && head.indexOf(head[i]) === i; };
+    const more = head.map(function (name, i) { return [name, line[i] || '']; })
+      .filter(function (pair, i) { return isOwn(i) && columns.indexOf(pair[0]) < 0 && pair[1] !== ''; });
+    return { of: of, more: more, isLost: line.some(function (text, i) { return text !== '' && !isOwn(i); }) };
+  }
+
+  // What a line says of how it went, and what of it could not be read.
+  function partOf(named) {
+    const of = named.of;
+    const more = named.more.slice();
+    const part = {
+      exercise: of.exercise, load: of.load, where: of.where, side: of.side, stopped: of.stopped === 'yes' ? true : undefined,
+      note: of.note, morning: of['worse-next-morning']
+    };
+    for (const name of Object.keys(numbers)) part[name] = numberIn(of[name], numbers[name][0], numbers[name][1]);
+    const checked = Object.keys(numbers).concat('stopped');
+    const strange = checked.filter(function (name) { return of[name] !== '' && part[name] === undefined; });
+    for (const name of strange) more.push([name, of[name]]);
+    for (const name of Object.keys(part)) if (part[name] === undefined || part[name] === '') delete part[name];
+    if (more.length > 0) part.more = more;
+    return { part: part, isWhole: strange.length === 0 && !named.isLost };
+  }
+
+  // The rows, and in how many lines something could not be read. What stands before the head is no line of the log, and a head
+  // may come again, where somebody has put two logs into one file. Null where there is none.
+  function rowsIn(lines) {
     const rows = [];
+    let head = null;
     let unread = 0;
-    for (const line of lines.slice(1)) {
-      const of = {};
-      columns.forEach(function (name, i) { of[name] = line[i] || ''; });
+    for (const line of lines) {
+      const isBelow = head !== null && isDay(line[head.indexOf('date')] || '');
+      const next = isBelow ? null : headOf(line);
+      if (next) head = next;
+      else if (head !== null && line.some(isSaid)) unread += read(namedIn(line, head)) ? 0 : 1;
+    }
+    return head === null ? null : { rows: rows, unread: unread };
+
+    // Whether all of the line could be read.
+    function read(named) {
+      const of = named.of;
       const session = numberIn(of.session, 1, 9999);
       const week = numberIn(of.week, 1, 9999);
-      const part = partOf(of);
+      const found = partOf(named);
       const last = rows[rows.length - 1];
-      if (!/^\d{4}-\d\d-\d\d$/.test(of.date) || session === undefined || week === undefined) unread++;
-      else if (!part.exercise) {
-        const row = Object.assign({ day: of.date, week: week, session: session }, part, part.stopped ? { done: false } : {});
+      if (!isDay(of.date) || session === undefined || week === undefined) return false;
+      if (!found.part.exercise) {
+        const row = Object.assign({ day: of.date, week: week, session: session }, found.part);
+        if (row.stopped) row.done = false;
         delete row.stopped;
         rows.push(row);
-      } else if (last && last.day === of.date && last.session === session) last.exercises = (last.exercises || []).concat([part]);
-      else unread++;
+      } else if (last && last.day === of.date && last.session === session) {
+        last.exercises = (last.exercises || []).concat([found.part]);
+      } else return false;
+      return found.isWhole;
     }
-    return { rows: rows, unread: unread };
+  }
+
+  // A spreadsheet may have put another separator between the cells. Null where it is no log.
+  gradus.readLog = function (text) {
+    for (const separator of separators) {
+      const read = rowsIn(cellsOf(text, separator));
+      if (read) return read;
+    }
+    return null;
   };
+
+  // The same line with what either of two files keeps of it.
+  function together(one, other) {
+    const names = moreOf(one).map(function (pair) { return pair[0]; });
+    const more = moreOf(one).concat(moreOf(other).filter(function (pair) { return names.indexOf(pair[0]) < 0; }));
+    return more.length > 0 ? Object.assign({}, one, { more: more }) : one;
+  }
+
+  function bothOf(row, same) {
+    const exercises = (row.exercises || []).map(function (one, i) { return together(one, same.exercises[i]); });
+    return Object.assign({}, together(row, same), exercises.length > 0 ? { exercises: exercises } : {});
+  }
 
   // Those of both, in the order of their days; what is in both stands there once.
   gradus.joinLogs = function (kept, read) {
-    const known = kept.map(function (row) { return gradus.writeLog([row]); });
-    return kept.concat(read.filter(function (row) { return known.indexOf(gradus.writeLog([row])) < 0; }))
-      .map(function (row, i) { return { row: row, i: i }; })
+    const textOf = function (row) { return linesOf(row, columns).join('\n'); };
+    const texts = kept.map(textOf);
+    const joined = kept.slice();
+    for (const row of read) {
+      const at = texts.indexOf(textOf(row));
+      if (at < 0) joined.push(row);
+      else joined[at] = bothOf(joined[at], row);
+    }
+    return joined.map(function (row, i) { return { row: row, i: i }; })
       .sort(function (a, b) { return a.row.day < b.row.day ? -1 : a.row.day > b.row.day ? 1 : a.i - b.i; })
       .map(function (one) { return one.row; });
   };
@@ -474,10 +611,14 @@
 
   // One line that a person can read and a program can check.
   gradus.messageOf = function (row) {
-    const hurts = row.pain > 0 ? row.pain + ' of 10' + (row.where ? ', ' + [row.side, row.where].filter(Boolean).join(' ') : '') : row.pain === 0 ? 'none' : 'not said';
-    const stopped = (row.exercises || []).filter(function (one) { return one.stopped; }).map(function (one) { return one.exercise; });
+    const where = row.where ? ', ' + [row.side, row.where].filter(Boolean).join(' ') : '';
+    const hurts = row.pain > 0 ? row.pain + ' of 10' + where : row.pain === 0 ? 'none' : 'not said';
+    const stopped = (row.exercises || [])
+      .filter(function (one) { return one.stopped; })
+      .map(function (one) { return one.exercise; });
     const parts = [
-      'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session, row.done === false ? 'stopped' : 'done', 'pain ' + hurts
+      'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
+      row.done === false ? 'stopped' : 'done', 'pain ' + hurts
     ].concat(stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
     const text = parts.join('; ');
     return text + '; sum ' + gradus.checkSum(text);

@@ -20,7 +20,8 @@
     if (place.where === 'chest' || place.where === 'whole-body') return true;
     return gradus.placesOf(step).some(function (loaded) {
       const parts = loaded.split(' ');
-      return parts[0] === 'whole-body' || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));
+      return parts[0] === 'whole-body'
+        || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));
     });
   };
 
@@ -44,8 +45,8 @@
   };
 })();
 
-// Where somebody is in a session: a list of plain steps and a clock go in, what to show, say and sound comes out. It knows no page. Every step ends at a fixed moment of
-// the clock, so whoever asks late still gets it right.
+// Where somebody is in a session: a list of plain steps and a clock go in, what to show, say and sound comes out. It knows no
+// page. Every step ends at a fixed moment of the clock, so whoever asks late still gets it right.
 (function () {
   'use strict';
 
@@ -74,14 +75,17 @@
     });
   };
 
-  // now: milliseconds that never go back. options: wait (whether to wait at each exercise and side), learnt (whether somebody knows an exercise).
+  // now: milliseconds that never go back. options: wait (whether to wait at each exercise and side), learnt (whether somebody
+  // knows an exercise).
   gradus.guideOf = function (steps, now, options) {
     const gates = gradus.gatesOf(steps);
     const learnt = options.learnt || function () { return true; };
     let events = [];
     let seen = now();
     let isHalfSaid = false;
-    const it = { at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [] };
+    const it = {
+      at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: []
+    };
 
     function lengthOf(i) {
       return (steps[i].seconds + (it.extra[i] || 0)) * second;
@@ -269,7 +273,8 @@
         events = [];
         return told;
       },
-      // The steps that run without anybody being waited for, from where it is: how far off each begins (before now where it has begun), and how long it is.
+      // The steps that run without anybody being waited for, from where it is: how far off each begins (before now where it
+      // has begun), and how long it is.
       ahead: function () {
         const found = [];
         let from = leftNow() - lengthOf(it.at);
@@ -290,7 +295,10 @@
       },
 
       snapshot: function () {
-        return JSON.parse(JSON.stringify({ at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did, stopped: it.stopped, hurt: it.phase === 'hurt' }));
+        return JSON.parse(JSON.stringify({
+          at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did,
+          stopped: it.stopped, hurt: it.phase === 'hurt'
+        }));
       },
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
@@ -306,7 +314,9 @@
     return guide;
 
     function note(place) {
-      it.stopped.push({ exercise: steps[it.at].exercise, side: steps[it.at].side || '', said: place !== null, places: gradus.hurtsAt(steps[it.at], place) });
+      const step = steps[it.at];
+      const places = gradus.hurtsAt(step, place);
+      it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places });
     }
 
     function resumeAt(i) {
@@ -320,7 +330,8 @@
   };
 })();
 
-// What is heard, said and drawn at a step: which sound when, which words, how high the gauge stands, whether to breathe in or out. It knows no page and no clock.
+// What is heard, said and drawn at a step: which sound when, which words, how high the gauge stands, whether to breathe in or
+// out. It knows no page and no clock.
 (function () {
   'use strict';
 
@@ -329,7 +340,7 @@
   const contractions = ['press', 'pull', 'raise'];
 
   // The last seconds that are counted with beeps, and how long a step must be for it.
-  const counted = 3;
+  const counting = 3;
   const shortest = 5 * second;
 
   gradus.soundOf = function (step) {
@@ -343,7 +354,9 @@
     for (const piece of ahead) {
       const over = piece.from + piece.length;
       sounds.push({ in: piece.from, sound: gradus.soundOf(steps[piece.at]), side: steps[piece.at].side || '' });
-      for (let n = counted; n >= 1 && piece.length >= shortest; n--) sounds.push({ in: over - n * second, sound: 'count', side: '' });
+      for (let n = counting; n >= 1 && piece.length >= shortest; n--) {
+        sounds.push({ in: over - n * second, sound: 'count', side: '' });
+      }
     }
     const last = ahead[ahead.length - 1];
     if (last) sounds.push({ in: last.from + last.length, sound: isEnd ? 'end' : 'wait', side: '' });
@@ -352,7 +365,8 @@
 
   // 1 to 5, very gentle to very hard; 0 where no effort is asked for. softer: how often somebody asked for less.
   gradus.effortOf = function (step, softer) {
-    const level = typeof step.percent === 'number' ? Math.ceil(step.percent / 20) : typeof step.felt === 'number' ? Math.ceil(step.felt / 2) : 0;
+    const level = typeof step.percent === 'number' ? Math.ceil(step.percent / 20)
+      : typeof step.felt === 'number' ? Math.ceil(step.felt / 2) : 0;
     return level === 0 ? 0 : Math.max(Math.min(level, 5) - (softer || 0), 1);
   };
 
@@ -391,18 +405,21 @@
 
   gradus.filled = filled;
 
-  // "1 minute 30 seconds", as the page says it.
+  // The phrase for so many: the language says which kind of number it is, the catalogue what is said of that kind.
+  function counted(phrases, name, n) {
+    const form = new Intl.PluralRules(phrases.language).select(n);
+    return filled(phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'], { n: n });
+  }
+
+  // "2 minutes 30 seconds", as the page says it.
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
     const rest = seconds % 60;
-    const said = [];
-    if (seconds >= 120 || rest === 0) {
-      if (minutes > 0) said.push(minutes === 1 ? phrases.oneMinute : filled(phrases.minutes, { n: minutes }));
-      if (rest > 0 || minutes === 0) said.push(rest === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: rest }));
-    } else {
-      said.push(seconds === 1 ? phrases.oneSecond : filled(phrases.seconds, { n: seconds }));
-    }
-    return said.join(' ');
+    if (minutes === 0 || (seconds < 120 && rest > 0)) return counted(phrases, 'seconds', seconds);
+    if (rest === 0) return counted(phrases, 'minutes', minutes);
+    return filled(phrases.minutesAndSecondsOther, {
+      minutes: counted(phrases, 'minutes', minutes), seconds: counted(phrases, 'seconds', rest)
+    });
   };
 
   // Whether only the effort is another, as on a ramp: its steps are too short for the name to be said again and again.
@@ -410,15 +427,18 @@
     const step = steps[i];
     const last = steps[i - 1];
     const isOther = last !== undefined && (last.percent !== step.percent || last.felt !== step.felt);
-    return isOther && gradus.effortOf(step, 0) > 0 && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
+    return isOther && gradus.effortOf(step, 0) > 0
+      && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
   };
 
   function beginOf(guide, phrases) {
     const at = guide.state.at;
     const step = guide.steps[at];
     const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-    const phrase = level === 0 ? phrases.stepBegins : gradus.isNextEffort(guide.steps, at) ? phrases.effortNext : phrases.effortBegins;
-    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases) });
+    const isNext = gradus.isNextEffort(guide.steps, at);
+    const phrase = level === 0 ? phrases.stepBegins : isNext ? phrases.effortNext : phrases.effortBegins;
+    const time = gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases);
+    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
   }
 
   // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
@@ -442,7 +462,10 @@
     const step = guide.steps[guide.state.at];
     const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
     if (gradus.isNextEffort(guide.steps, guide.state.at)) return phrases['effort' + level] + '.';
-    const cue = !gradus.isWork(step) ? '' : gradus.isContraction(step) ? phrases.keepBreathing : gradus.isPaced(step) ? phrases.breatheSlowly : level > 0 ? phrases['effort' + level] : '';
+    const cue = !gradus.isWork(step) ? ''
+      : gradus.isContraction(step) ? phrases.keepBreathing
+      : gradus.isPaced(step) ? phrases.breatheSlowly
+      : level > 0 ? phrases['effort' + level] : '';
     return cue ? step.what + '. ' + cue + '.' : step.what + '.';
   };
 })();
@@ -454,7 +477,8 @@
   const gradus = window.gradus = window.gradus || {};
 
   // What it is, and why: full, time, time-none, ease, or no session and why not: ill, pain, no-easier.
-  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this week). limits: easeOff and stop.
+  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this
+  // week). limits: easeOff and stop.
   gradus.versionFor = function (answers, versions, here, limits) {
     const open = versions.filter(function (v) { return v.seconds !== null; });
     const own = open.find(function (v) { return v.session === here; });
@@ -479,7 +503,9 @@
   function within(versions, own, seconds) {
     if (own.seconds <= seconds) return { session: own.session, why: 'full' };
     const others = versions.filter(function (v) { return v.kind === 'short' || v.kind === ''; }).concat([own]);
-    const fitting = others.filter(function (v) { return v.seconds <= seconds; }).sort(function (a, b) { return b.seconds - a.seconds; });
+    const fitting = others
+      .filter(function (v) { return v.seconds <= seconds; })
+      .sort(function (a, b) { return b.seconds - a.seconds; });
     if (fitting.length > 0) return { session: fitting[0].session, why: 'time' };
     const least = others.slice().sort(function (a, b) { return a.seconds - b.seconds || a.session - b.session; })[0];
     return { session: least.session, why: 'time-none' };
@@ -487,11 +513,13 @@
 
   // What is asked before a session, as long as it is the same day: nothing twice.
   gradus.isFresh = function (kept, now, hours) {
-    return kept !== null && typeof kept === 'object' && Number.isFinite(kept.time) && Math.abs(now - kept.time) <= hours * 60 * 60 * 1000;
+    return kept !== null && typeof kept === 'object' && Number.isFinite(kept.time)
+      && Math.abs(now - kept.time) <= hours * 60 * 60 * 1000;
   };
 })();
 
-// Reads from a page what the guided session plays: the steps of this week's list, what each exercise loads, the versions of the session and the limits of pain.
+// Reads from a page what the guided session plays: the steps of this week's list, what each exercise loads, the versions of
+// the session and the limits of pain.
 (function () {
   'use strict';
 
@@ -499,7 +527,8 @@
 
   // Of the page itself: what the guided session has copied from it does not count.
   function all(selector, inside) {
-    return Array.from(inside.querySelectorAll(selector)).filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
+    return Array.from(inside.querySelectorAll(selector))
+      .filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
   }
 
   function numberOf(element, name) {
@@ -545,14 +574,21 @@
 
   // The steps of that week; none where nothing is planned in it.
   gradus.stepsOf = function (root, week) {
-    const part = all('.weeks[data-weeks]', root).find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
+    const part = all('.weeks[data-weeks]', root)
+      .find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
     return part ? all('.step', part).map(function (item) { return stepOf(item, root); }) : [];
   };
 
   gradus.versionsOf = function (dialog, week) {
     return all('[data-version]', dialog).map(function (item) {
-      const length = item.getAttribute('data-lengths').split(' ').map(function (pair) { return pair.split('='); }).find(function (pair) { return pair[0] === String(week); });
-      return { session: Number(item.getAttribute('data-version')), kind: item.getAttribute('data-kind'), seconds: length ? Number(length[1]) : null };
+      const length = item.getAttribute('data-lengths').split(' ')
+        .map(function (pair) { return pair.split('='); })
+        .find(function (pair) { return pair[0] === String(week); });
+      return {
+        session: Number(item.getAttribute('data-version')),
+        kind: item.getAttribute('data-kind'),
+        seconds: length ? Number(length[1]) : null
+      };
     });
   };
 
@@ -564,7 +600,8 @@
   // A sum of everything that this page tells somebody to do and to mind, and of how long it is good.
   gradus.editionOf = function (root) {
     const end = document.querySelector('[data-good-until]');
-    return gradus.checkSum(all('.cautions, .exercise, .step', root).map(textOf).concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
+    const texts = all('.cautions, .exercise, .step', root).map(textOf);
+    return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
   gradus.sumOfExercise = function (root, exercise) {
@@ -586,11 +623,13 @@
     const where = part.querySelector('[data-where]');
     const side = part.querySelector('[data-side]');
     if (where.value === '') return null;
-    return { where: where.value, side: where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both' ? side.value : '' };
+    const isOneSide = where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both';
+    return { where: where.value, side: isOneSide ? side.value : '' };
   };
 })();
 
-// Sound, speech, vibration, a screen that stays awake, and a tick when the page is hidden. A browser may have none of it, and nothing waits for any of it.
+// Sound, speech, vibration, a screen that stays awake, and a tick when the page is hidden. A browser may have none of it, and
+// nothing waits for any of it.
 (function () {
   'use strict';
 
@@ -643,7 +682,8 @@
     }
   }
 
-  // How far the clock of the sound that is heard now is ahead of the page's, in seconds. A browser that cannot say which one is heard gives the one that it works at.
+  // How far the clock of the sound that is heard now is ahead of the page's, in seconds. A browser that cannot say which one
+  // is heard gives the one that it works at.
   function lead() {
     const worked = audio.currentTime - window.performance.now() / 1000;
     const mark = audio.getOutputTimestamp ? audio.getOutputTimestamp() : null;
@@ -780,7 +820,8 @@
   function tickHidden() {
     if (worker || !tick || typeof window.Worker !== 'function') return;
     try {
-      const address = URL.createObjectURL(new Blob(['setInterval(function () { postMessage(0); }, 250);'], { type: 'text/javascript' }));
+      const text = 'setInterval(function () { postMessage(0); }, 250);';
+      const address = URL.createObjectURL(new Blob([text], { type: 'text/javascript' }));
       worker = new Worker(address);
       worker.onmessage = function () { if (tick) tick(); };
       URL.revokeObjectURL(address);
@@ -849,7 +890,8 @@
     return row && Array.isArray(row.exercises) ? row.exercises.filter(function (one) { return one.stopped; }) : [];
   }
 
-  // Where it hurt then, as far as it is known: a log that was opened from a file has one place, and what nobody said is what this session's own steps load.
+  // Where it hurt then, as far as it is known: a log that was opened from a file has one place, and what nobody said is what
+  // this session's own steps load.
   function placesThen(ui, one) {
     if (Array.isArray(one.places)) return one.places;
     if (one.where) return [{ where: one.where, side: one.side || '' }];
@@ -865,7 +907,8 @@
   gradus.lead = function (ui) {
     ui.read();
     const run = kept('run');
-    if (gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition && ui.stepsIn(run.week)[run.snap.at]) {
+    const isOfToday = gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition;
+    if (isOfToday && ui.stepsIn(run.week)[run.snap.at]) {
       ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: run.snap.at + 1, what: ui.stepsIn(run.week)[run.snap.at].what }));
       ui.show('resume');
     } else askToRead(ui);
@@ -897,11 +940,14 @@
       const again = one.cloneNode(true);
       again.hidden = false;
       again.dataset.still = stopped.exercise;
-      again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: gradus.titleOf(ui.root, stopped.exercise) });
+      const exercise = gradus.titleOf(ui.root, stopped.exercise);
+      again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: exercise });
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-minutes]').hidden = gradus.versionsOf(ui.dialog, ui.week).filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; }).length < 2;
+    const lengths = gradus.versionsOf(ui.dialog, ui.week)
+      .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
+    form.querySelector('[data-minutes]').hidden = lengths.length < 2;
     form.querySelector('[data-missing]').textContent = '';
     ui.show('questions');
   }
@@ -916,8 +962,14 @@
     const level = form.querySelector('[data-level]').value;
     const place = gradus.placeIn(form);
     const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
-    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill') && stills.every(function (s) { return s.querySelector('input:checked'); });
+    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill')
+      && stills.every(function (s) { return s.querySelector('input:checked'); });
     if (!isWhole) return null;
+    const isStill = function (one) {
+      return stills.some(function (s) {
+        return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
+      });
+    };
     const minutes = reply(form, 'minutes');
     return {
       pain: Number(level),
@@ -926,20 +978,24 @@
       ill: reply(form, 'ill') === 'yes',
       place: place,
       minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
-      still: stoppedBefore().filter(function (one) { return stills.some(function (s) { return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes'; }); })
+      still: stoppedBefore().filter(isStill)
     };
   }
 
   function noteMorning(answers) {
     const row = lastRow();
-    if (row && row.day < gradus.today() && !row.morning && answers.morning !== 'first') gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
+    if (!row || row.day >= gradus.today() || row.morning || answers.morning === 'first') return;
+    gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
   }
 
-  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the session that the coach wrote for such days.
+  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the
+  // session that the coach wrote for such days.
   function leftOut(ui, still, sore) {
     const own = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === ui.session; });
     const loading = own && own.kind === 'flare' ? [] : gradus.loadingAny(ui.steps, sore);
-    return still.flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); }).concat(loading);
+    return still
+      .flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); })
+      .concat(loading);
   }
 
   function answer(ui) {
@@ -966,7 +1022,8 @@
       const version = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === found.session; });
       const link = item.querySelector('a');
       link.dataset.name = link.dataset.name || link.textContent;
-      link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: gradus.spanOf(version.seconds, ui.phrases) });
+      const time = gradus.spanOf(version.seconds, ui.phrases);
+      link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: time });
     }
     ui.show(panel.dataset.panel);
   }
@@ -1051,7 +1108,8 @@
 
   // The time of day, so many milliseconds from now.
   gradus.hourIn = function (ms) {
-    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+    const shown = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' };
+    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, shown);
   };
 
   function digitsOf(ms) {
@@ -1135,7 +1193,9 @@
       ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
       ui.part('effort').hidden = level === 0;
       ui.part('effort').dataset.level = String(level);
-      Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) { stair.setAttribute('class', i < level ? 'on' : 'off'); });
+      Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) {
+        stair.setAttribute('class', i < level ? 'on' : 'off');
+      });
       ui.fill('effort-words', level > 0 ? phrases['effort' + level] : '');
       ui.part('keep-breathing').hidden = !gradus.isWork(step) || !gradus.isContraction(step);
       ui.fill('place', gradus.filled(phrases.place, { n: state.at + 1, of: guide.steps.length }));
@@ -1305,7 +1365,7 @@
   }
 
   function without(part) {
-    for (const name of Object.keys(part)) if (part[name] === '' || part[name] === undefined || part[name] === 0) delete part[name];
+    for (const name of Object.keys(part)) if (['', undefined, 0].indexOf(part[name]) >= 0) delete part[name];
     return part;
   }
 
@@ -1330,15 +1390,19 @@
 
   // What still hurts is asked again next time, whether or not it is an exercise of this session.
   function withStill(exercises, still) {
-    const again = still.filter(function (old) { return !exercises.some(function (one) { return one.stopped && one.exercise === old.exercise; }); });
-    const others = exercises.filter(function (one) { return !again.some(function (old) { return old.exercise === one.exercise; }); });
-    return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0 }); }));
+    const isAmong = function (list, exercise) { return list.some(function (one) { return one.exercise === exercise; }); };
+    const stopped = exercises.filter(function (one) { return one.stopped; });
+    const again = still.filter(function (old) { return !isAmong(stopped, old.exercise); });
+    const others = exercises.filter(function (one) { return !isAmong(again, one.exercise); });
+    return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0, more: undefined }); }));
   }
 
   // A session of which nothing is left, or nothing was done, is none for the weeks.
   function rowOf(ui, guide) {
     const isDone = guide.state.phase === 'done' && Object.keys(guide.state.did).length > 0;
-    return { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition, done: isDone, exercises: withStill(exercisesOf(guide), ui.still || []) };
+    const exercises = withStill(exercisesOf(guide), ui.still || []);
+    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
+    return Object.assign(about, { done: isDone, exercises: exercises });
   }
 
   function numberOr(field) {
@@ -1347,7 +1411,8 @@
 
   function withAnswers(row, form) {
     const place = gradus.placeIn(form);
-    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: form.querySelector('[data-note]').value.trim() });
+    const note = form.querySelector('[data-note]').value.trim();
+    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: note });
     const effort = numberOr(form.querySelector('[data-effort]'));
     const pain = numberOr(form.querySelector('[data-level]'));
     if (effort !== undefined) said.effort = effort;
@@ -1356,9 +1421,13 @@
       const fields = form.querySelector('[data-exercise="' + one.exercise + '"]');
       if (!fields) return one;
       const changed = Object.assign({}, one, {
-        sets: numberOr(fields.querySelector('[data-sets]')), repetitions: numberOr(fields.querySelector('[data-repetitions]')), load: fields.querySelector('[data-load]').value.trim()
+        sets: numberOr(fields.querySelector('[data-sets]')),
+        repetitions: numberOr(fields.querySelector('[data-repetitions]')),
+        load: fields.querySelector('[data-load]').value.trim()
       });
-      for (const name of ['sets', 'repetitions', 'load']) if (changed[name] === undefined || changed[name] === '') delete changed[name];
+      for (const name of ['sets', 'repetitions', 'load']) {
+        if (changed[name] === undefined || changed[name] === '') delete changed[name];
+      }
       return changed;
     });
     return Object.assign({}, row, said, { exercises: exercises });
@@ -1387,7 +1456,8 @@
     ui.isKept = isKept;
     fillExercises(ui, form, ui.row);
     const work = workOf(guide, '');
-    ui.fill('did', gradus.filled(ui.phrases.did, { done: work.filter(function (one) { return one.did; }).length, of: work.length }));
+    const done = work.filter(function (one) { return one.did; });
+    ui.fill('did', gradus.filled(ui.phrases.did, { done: done.length, of: work.length }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
     ui.fill('kept', isKept ? ui.phrases.noted : ui.phrases.notKept);
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
@@ -1445,9 +1515,11 @@
       },
       tellLeftOut: function (panel, exercises) {
         const line = panel.querySelector('[data-fill="left-out"]');
-        const titles = exercises.filter(function (exercise, i) { return exercises.indexOf(exercise) === i; }).filter(function (exercise) { return gradus.articleOf(root, exercise); });
+        const titles = Array.from(new Set(exercises))
+          .filter(function (exercise) { return gradus.articleOf(root, exercise); })
+          .map(function (exercise) { return gradus.titleOf(root, exercise); });
         line.hidden = titles.length === 0;
-        line.textContent = gradus.filled(ui.phrases.leftOut, { exercises: titles.map(function (exercise) { return gradus.titleOf(root, exercise); }).join(', ') });
+        line.textContent = gradus.filled(ui.phrases.leftOut, { exercises: titles.join(', ') });
       },
       likes: function () {
         const likes = Object.assign({}, usual, gradus.kept('likes'));
@@ -1513,7 +1585,9 @@
     dialog.addEventListener('keydown', function (event) {
       if (!ui.actions.toggle || ui.panel('play').hidden || event.target.closest('input, select, textarea, summary, a')) return;
       const isButton = event.target.closest('button') !== null;
-      const act = event.key === ' ' && !isButton ? 'toggle' : event.key === 'ArrowLeft' ? 'back' : event.key === 'ArrowRight' ? 'forward' : null;
+      const act = event.key === ' ' && !isButton ? 'toggle'
+        : event.key === 'ArrowLeft' ? 'back'
+        : event.key === 'ArrowRight' ? 'forward' : null;
       if (act === null) return;
       event.preventDefault();
       ui.actions[act]();
@@ -1541,7 +1615,8 @@
     lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
   }
 
-  // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the session.
+  // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the
+  // session.
   function complete(dialog) {
     if (dialog.querySelector('[data-panel]')) return;
     const whole = document.querySelector('dialog[data-guide] [data-panel]').closest('dialog');

@@ -43,6 +43,24 @@ public sealed class HouseTests
         Assert.All(files, file => Assert.True(File.ReadLines(file).Count() <= 300, $"{file} is longer than 300 lines"));
     }
 
+    [Theory]
+    [InlineData(".html", 30)]
+    [InlineData(".css", 4)]
+    [InlineData(".js", 19)]
+    public void No_line_of_a_theme_has_more_than_130_letters(string ending, int files)
+    {
+        var found = Repository.Files("themes", ending).ToArray();
+        Assert.True(found.Length >= files, $"{found.Length} files");
+        Assert.Empty(
+            found.SelectMany(file =>
+                File.ReadLines(file)
+                    .Select((line, i) => (line, At: $"{file}:{i + 1}"))
+                    .Where(l => l.line.Length > 130)
+                    .Select(l => l.At)
+            )
+        );
+    }
+
     [Fact]
     public void Every_source_file_ends_its_lines_the_same_way()
     {

@@ -1,4 +1,5 @@
-// After the last day on which the pages are good, this says so before anything else on the page. Without scripts the foot of every page names the same day.
+// After the last day on which the pages are good, this says so before anything else on the page. Without scripts the foot of
+// every page names the same day.
 (function () {
   'use strict';
 

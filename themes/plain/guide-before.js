@@ -28,7 +28,8 @@
     return row && Array.isArray(row.exercises) ? row.exercises.filter(function (one) { return one.stopped; }) : [];
   }
 
-  // Where it hurt then, as far as it is known: a log that was opened from a file has one place, and what nobody said is what this session's own steps load.
+  // Where it hurt then, as far as it is known: a log that was opened from a file has one place, and what nobody said is what
+  // this session's own steps load.
   function placesThen(ui, one) {
     if (Array.isArray(one.places)) return one.places;
     if (one.where) return [{ where: one.where, side: one.side || '' }];
@@ -44,7 +45,8 @@
   gradus.lead = function (ui) {
     ui.read();
     const run = kept('run');
-    if (gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition && ui.stepsIn(run.week)[run.snap.at]) {
+    const isOfToday = gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition;
+    if (isOfToday && ui.stepsIn(run.week)[run.snap.at]) {
       ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: run.snap.at + 1, what: ui.stepsIn(run.week)[run.snap.at].what }));
       ui.show('resume');
     } else askToRead(ui);
@@ -76,11 +78,14 @@
       const again = one.cloneNode(true);
       again.hidden = false;
       again.dataset.still = stopped.exercise;
-      again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: gradus.titleOf(ui.root, stopped.exercise) });
+      const exercise = gradus.titleOf(ui.root, stopped.exercise);
+      again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: exercise });
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-minutes]').hidden = gradus.versionsOf(ui.dialog, ui.week).filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; }).length < 2;
+    const lengths = gradus.versionsOf(ui.dialog, ui.week)
+      .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
+    form.querySelector('[data-minutes]').hidden = lengths.length < 2;
     form.querySelector('[data-missing]').textContent = '';
     ui.show('questions');
   }
@@ -95,8 +100,14 @@
     const level = form.querySelector('[data-level]').value;
     const place = gradus.placeIn(form);
     const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
-    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill') && stills.every(function (s) { return s.querySelector('input:checked'); });
+    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill')
+      && stills.every(function (s) { return s.querySelector('input:checked'); });
     if (!isWhole) return null;
+    const isStill = function (one) {
+      return stills.some(function (s) {
+        return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
+      });
+    };
     const minutes = reply(form, 'minutes');
     return {
       pain: Number(level),
@@ -105,20 +116,24 @@
       ill: reply(form, 'ill') === 'yes',
       place: place,
       minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
-      still: stoppedBefore().filter(function (one) { return stills.some(function (s) { return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes'; }); })
+      still: stoppedBefore().filter(isStill)
     };
   }
 
   function noteMorning(answers) {
     const row = lastRow();
-    if (row && row.day < gradus.today() && !row.morning && answers.morning !== 'first') gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
+    if (!row || row.day >= gradus.today() || row.morning || answers.morning === 'first') return;
+    gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
   }
 
-  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the session that the coach wrote for such days.
+  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the
+  // session that the coach wrote for such days.
   function leftOut(ui, still, sore) {
     const own = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === ui.session; });
     const loading = own && own.kind === 'flare' ? [] : gradus.loadingAny(ui.steps, sore);
-    return still.flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); }).concat(loading);
+    return still
+      .flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); })
+      .concat(loading);
   }
 
   function answer(ui) {
@@ -145,7 +160,8 @@
       const version = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === found.session; });
       const link = item.querySelector('a');
       link.dataset.name = link.dataset.name || link.textContent;
-      link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: gradus.spanOf(version.seconds, ui.phrases) });
+      const time = gradus.spanOf(version.seconds, ui.phrases);
+      link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: time });
     }
     ui.show(panel.dataset.panel);
   }

@@ -5,7 +5,8 @@
   const gradus = window.gradus = window.gradus || {};
 
   // What it is, and why: full, time, time-none, ease, or no session and why not: ill, pain, no-easier.
-  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this week). limits: easeOff and stop.
+  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this
+  // week). limits: easeOff and stop.
   gradus.versionFor = function (answers, versions, here, limits) {
     const open = versions.filter(function (v) { return v.seconds !== null; });
     const own = open.find(function (v) { return v.session === here; });
@@ -30,7 +31,9 @@
   function within(versions, own, seconds) {
     if (own.seconds <= seconds) return { session: own.session, why: 'full' };
     const others = versions.filter(function (v) { return v.kind === 'short' || v.kind === ''; }).concat([own]);
-    const fitting = others.filter(function (v) { return v.seconds <= seconds; }).sort(function (a, b) { return b.seconds - a.seconds; });
+    const fitting = others
+      .filter(function (v) { return v.seconds <= seconds; })
+      .sort(function (a, b) { return b.seconds - a.seconds; });
     if (fitting.length > 0) return { session: fitting[0].session, why: 'time' };
     const least = others.slice().sort(function (a, b) { return a.seconds - b.seconds || a.session - b.session; })[0];
     return { session: least.session, why: 'time-none' };
@@ -38,6 +41,7 @@
 
   // What is asked before a session, as long as it is the same day: nothing twice.
   gradus.isFresh = function (kept, now, hours) {
-    return kept !== null && typeof kept === 'object' && Number.isFinite(kept.time) && Math.abs(now - kept.time) <= hours * 60 * 60 * 1000;
+    return kept !== null && typeof kept === 'object' && Number.isFinite(kept.time)
+      && Math.abs(now - kept.time) <= hours * 60 * 60 * 1000;
   };
 })();

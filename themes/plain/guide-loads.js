@@ -20,7 +20,8 @@
     if (place.where === 'chest' || place.where === 'whole-body') return true;
     return gradus.placesOf(step).some(function (loaded) {
       const parts = loaded.split(' ');
-      return parts[0] === 'whole-body' || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));
+      return parts[0] === 'whole-body'
+        || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));
     });
   };
 

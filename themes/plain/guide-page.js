@@ -38,9 +38,11 @@
       },
       tellLeftOut: function (panel, exercises) {
         const line = panel.querySelector('[data-fill="left-out"]');
-        const titles = exercises.filter(function (exercise, i) { return exercises.indexOf(exercise) === i; }).filter(function (exercise) { return gradus.articleOf(root, exercise); });
+        const titles = Array.from(new Set(exercises))
+          .filter(function (exercise) { return gradus.articleOf(root, exercise); })
+          .map(function (exercise) { return gradus.titleOf(root, exercise); });
         line.hidden = titles.length === 0;
-        line.textContent = gradus.filled(ui.phrases.leftOut, { exercises: titles.map(function (exercise) { return gradus.titleOf(root, exercise); }).join(', ') });
+        line.textContent = gradus.filled(ui.phrases.leftOut, { exercises: titles.join(', ') });
       },
       likes: function () {
         const likes = Object.assign({}, usual, gradus.kept('likes'));
@@ -106,7 +108,9 @@
     dialog.addEventListener('keydown', function (event) {
       if (!ui.actions.toggle || ui.panel('play').hidden || event.target.closest('input, select, textarea, summary, a')) return;
       const isButton = event.target.closest('button') !== null;
-      const act = event.key === ' ' && !isButton ? 'toggle' : event.key === 'ArrowLeft' ? 'back' : event.key === 'ArrowRight' ? 'forward' : null;
+      const act = event.key === ' ' && !isButton ? 'toggle'
+        : event.key === 'ArrowLeft' ? 'back'
+        : event.key === 'ArrowRight' ? 'forward' : null;
       if (act === null) return;
       event.preventDefault();
       ui.actions[act]();
@@ -134,7 +138,8 @@
     lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
   }
 
-  // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the session.
+  // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the
+  // session.
   function complete(dialog) {
     if (dialog.querySelector('[data-panel]')) return;
     const whole = document.querySelector('dialog[data-guide] [data-panel]').closest('dialog');

@@ -8,7 +8,8 @@
 
   // The time of day, so many milliseconds from now.
   gradus.hourIn = function (ms) {
-    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+    const shown = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' };
+    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, shown);
   };
 
   function digitsOf(ms) {
@@ -92,7 +93,9 @@
       ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
       ui.part('effort').hidden = level === 0;
       ui.part('effort').dataset.level = String(level);
-      Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) { stair.setAttribute('class', i < level ? 'on' : 'off'); });
+      Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) {
+        stair.setAttribute('class', i < level ? 'on' : 'off');
+      });
       ui.fill('effort-words', level > 0 ? phrases['effort' + level] : '');
       ui.part('keep-breathing').hidden = !gradus.isWork(step) || !gradus.isContraction(step);
       ui.fill('place', gradus.filled(phrases.place, { n: state.at + 1, of: guide.steps.length }));

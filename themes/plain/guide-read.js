@@ -1,4 +1,5 @@
-// Reads from a page what the guided session plays: the steps of this week's list, what each exercise loads, the versions of the session and the limits of pain.
+// Reads from a page what the guided session plays: the steps of this week's list, what each exercise loads, the versions of
+// the session and the limits of pain.
 (function () {
   'use strict';
 
@@ -6,7 +7,8 @@
 
   // Of the page itself: what the guided session has copied from it does not count.
   function all(selector, inside) {
-    return Array.from(inside.querySelectorAll(selector)).filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
+    return Array.from(inside.querySelectorAll(selector))
+      .filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
   }
 
   function numberOf(element, name) {
@@ -52,14 +54,21 @@
 
   // The steps of that week; none where nothing is planned in it.
   gradus.stepsOf = function (root, week) {
-    const part = all('.weeks[data-weeks]', root).find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
+    const part = all('.weeks[data-weeks]', root)
+      .find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
     return part ? all('.step', part).map(function (item) { return stepOf(item, root); }) : [];
   };
 
   gradus.versionsOf = function (dialog, week) {
     return all('[data-version]', dialog).map(function (item) {
-      const length = item.getAttribute('data-lengths').split(' ').map(function (pair) { return pair.split('='); }).find(function (pair) { return pair[0] === String(week); });
-      return { session: Number(item.getAttribute('data-version')), kind: item.getAttribute('data-kind'), seconds: length ? Number(length[1]) : null };
+      const length = item.getAttribute('data-lengths').split(' ')
+        .map(function (pair) { return pair.split('='); })
+        .find(function (pair) { return pair[0] === String(week); });
+      return {
+        session: Number(item.getAttribute('data-version')),
+        kind: item.getAttribute('data-kind'),
+        seconds: length ? Number(length[1]) : null
+      };
     });
   };
 
@@ -71,7 +80,8 @@
   // A sum of everything that this page tells somebody to do and to mind, and of how long it is good.
   gradus.editionOf = function (root) {
     const end = document.querySelector('[data-good-until]');
-    return gradus.checkSum(all('.cautions, .exercise, .step', root).map(textOf).concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
+    const texts = all('.cautions, .exercise, .step', root).map(textOf);
+    return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
   gradus.sumOfExercise = function (root, exercise) {
@@ -93,6 +103,7 @@
     const where = part.querySelector('[data-where]');
     const side = part.querySelector('[data-side]');
     if (where.value === '') return null;
-    return { where: where.value, side: where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both' ? side.value : '' };
+    const isOneSide = where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both';
+    return { where: where.value, side: isOneSide ? side.value : '' };
   };
 })();

@@ -1,4 +1,5 @@
-// Sound, speech, vibration, a screen that stays awake, and a tick when the page is hidden. A browser may have none of it, and nothing waits for any of it.
+// Sound, speech, vibration, a screen that stays awake, and a tick when the page is hidden. A browser may have none of it, and
+// nothing waits for any of it.
 (function () {
   'use strict';
 
@@ -51,7 +52,8 @@
     }
   }
 
-  // How far the clock of the sound that is heard now is ahead of the page's, in seconds. A browser that cannot say which one is heard gives the one that it works at.
+  // How far the clock of the sound that is heard now is ahead of the page's, in seconds. A browser that cannot say which one
+  // is heard gives the one that it works at.
   function lead() {
     const worked = audio.currentTime - window.performance.now() / 1000;
     const mark = audio.getOutputTimestamp ? audio.getOutputTimestamp() : null;
@@ -188,7 +190,8 @@
   function tickHidden() {
     if (worker || !tick || typeof window.Worker !== 'function') return;
     try {
-      const address = URL.createObjectURL(new Blob(['setInterval(function () { postMessage(0); }, 250);'], { type: 'text/javascript' }));
+      const text = 'setInterval(function () { postMessage(0); }, 250);';
+      const address = URL.createObjectURL(new Blob([text], { type: 'text/javascript' }));
       worker = new Worker(address);
       worker.onmessage = function () { if (tick) tick(); };
       URL.revokeObjectURL(address);

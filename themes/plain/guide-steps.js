@@ -1,5 +1,5 @@
-// Where somebody is in a session: a list of plain steps and a clock go in, what to show, say and sound comes out. It knows no page. Every step ends at a fixed moment of
-// the clock, so whoever asks late still gets it right.
+// Where somebody is in a session: a list of plain steps and a clock go in, what to show, say and sound comes out. It knows no
+// page. Every step ends at a fixed moment of the clock, so whoever asks late still gets it right.
 (function () {
   'use strict';
 
@@ -28,14 +28,17 @@
     });
   };
 
-  // now: milliseconds that never go back. options: wait (whether to wait at each exercise and side), learnt (whether somebody knows an exercise).
+  // now: milliseconds that never go back. options: wait (whether to wait at each exercise and side), learnt (whether somebody
+  // knows an exercise).
   gradus.guideOf = function (steps, now, options) {
     const gates = gradus.gatesOf(steps);
     const learnt = options.learnt || function () { return true; };
     let events = [];
     let seen = now();
     let isHalfSaid = false;
-    const it = { at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [] };
+    const it = {
+      at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: []
+    };
 
     function lengthOf(i) {
       return (steps[i].seconds + (it.extra[i] || 0)) * second;
@@ -223,7 +226,8 @@
         events = [];
         return told;
       },
-      // The steps that run without anybody being waited for, from where it is: how far off each begins (before now where it has begun), and how long it is.
+      // The steps that run without anybody being waited for, from where it is: how far off each begins (before now where it
+      // has begun), and how long it is.
       ahead: function () {
         const found = [];
         let from = leftNow() - lengthOf(it.at);
@@ -244,7 +248,10 @@
       },
 
       snapshot: function () {
-        return JSON.parse(JSON.stringify({ at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did, stopped: it.stopped, hurt: it.phase === 'hurt' }));
+        return JSON.parse(JSON.stringify({
+          at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did,
+          stopped: it.stopped, hurt: it.phase === 'hurt'
+        }));
       },
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
@@ -260,7 +267,9 @@
     return guide;
 
     function note(place) {
-      it.stopped.push({ exercise: steps[it.at].exercise, side: steps[it.at].side || '', said: place !== null, places: gradus.hurtsAt(steps[it.at], place) });
+      const step = steps[it.at];
+      const places = gradus.hurtsAt(step, place);
+      it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places });
     }
 
     function resumeAt(i) {

@@ -104,7 +104,8 @@
     for (const select of pain.querySelectorAll('select')) select.value = '';
   };
 
-  /** Brings what can be chosen into line with what has been: a place without sides has none to choose, an open question cannot be opened. */
+  /** Brings what can be chosen into line with what has been: a place without sides has none to choose, an open question cannot
+  be opened. */
   const settle = () => {
     for (const place of places) {
       place.side.disabled = !hasSides(place);

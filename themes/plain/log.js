@@ -1,4 +1,5 @@
-// What the client has done, as this browser keeps it: a day, a week, a session and how it went for each, and no names. A browser may keep nothing at all; then there is none.
+// What the client has done, as this browser keeps it: a day, a week, a session and how it went for each, and no names. A
+// browser may keep nothing at all; then there is none.
 (function () {
   'use strict';
 
@@ -29,7 +30,8 @@
   }
 
   function isRow(row) {
-    return row !== null && typeof row === 'object' && /^\d{4}-\d\d-\d\d$/.test(row.day) && Number.isInteger(row.week) && Number.isInteger(row.session);
+    return row !== null && typeof row === 'object' && /^\d{4}-\d\d-\d\d$/.test(row.day)
+      && Number.isInteger(row.week) && Number.isInteger(row.session);
   }
 
   gradus.today = function () {
@@ -71,7 +73,8 @@
     keep: write,
     wipe: function () {
       try {
-        const names = Array.from({ length: window.localStorage.length }, function (none, i) { return window.localStorage.key(i); });
+        const store = window.localStorage;
+        const names = Array.from({ length: store.length }, function (none, i) { return store.key(i); });
         for (const name of names) if (name.indexOf(place) === 0) window.localStorage.removeItem(name);
         return true;
       } catch {

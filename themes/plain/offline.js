@@ -1,4 +1,5 @@
-// A service worker: the network first, so that a new caution is not hidden by an old copy; the copy only where there is no network. files.txt has the edition of the site and each of its files.
+// A service worker: the network first, so that a new caution is not hidden by an old copy; the copy only where there is no
+// network. files.txt has the edition of the site and each of its files.
 'use strict';
 
 const list = 'files.txt';

@@ -1,4 +1,5 @@
-// Shows this week and puts the others away, says what is due today, and notes what was done. Without scripts every week stands there.
+// Shows this week and puts the others away, says what is due today, and notes what was done. Without scripts every week
+// stands there.
 (function () {
   'use strict';
 
@@ -24,8 +25,14 @@
     return (new Date().getDay() + 6) % 7 + 1;
   }
 
+  // What was done of a session, or in its place.
+  function rowsOf(session) {
+    return gradus.log.rows()
+      .filter(function (row) { return row.session === session || course.instead[row.session] === session; });
+  }
+
   function isDone(session) {
-    return gradus.log.rows().some(function (row) { return row.day === today && (row.session === session || course.instead[row.session] === session); });
+    return rowsOf(session).some(function (row) { return row.day === today; });
   }
 
   // How many days from today a session is due; null where its days are not fixed.
@@ -39,10 +46,11 @@
     for (const line of all('[data-say]', card)) line.hidden = line.getAttribute('data-say') !== what;
   }
 
-  // Whether a session without fixed days is still to be done this week, and was not done yesterday: the coach wants a day between.
+  // Whether a session without fixed days is still to be done this week, and was not done yesterday: the coach wants a day
+  // between.
   function isOpen(session, week) {
     const need = (course.needs[week - 1] || []).find(function (one) { return one.session === session; });
-    const done = gradus.log.rows().filter(function (row) { return row.session === session || course.instead[row.session] === session; });
+    const done = rowsOf(session);
     return need !== undefined && done.filter(function (row) { return row.week === week; }).length < need.times
       && done.every(function (row) { return gradus.daysBetween(row.day, today) > 1; });
   }
@@ -51,19 +59,34 @@
     const cards = all('[data-due]').map(function (card) {
       const weeks = all('[data-weeks]', card).flatMap(weeksOf);
       const session = Number(card.getAttribute('data-due'));
-      return { card: card, session: session, inWeek: weeks.indexOf(now.week) >= 0, due: now.why === 'early' ? null : dueIn(card), isOpen: now.why !== 'early' && dueIn(card) === null && isOpen(session, now.week) };
+      const due = now.why === 'early' ? null : dueIn(card);
+      return {
+        card: card,
+        session: session,
+        inWeek: weeks.indexOf(now.week) >= 0,
+        due: due,
+        isOpen: now.why !== 'early' && due === null && isOpen(session, now.week)
+      };
     });
     const isToday = cards.some(function (c) { return c.inWeek && c.due === 0; });
     const ahead = cards.filter(function (c) { return c.inWeek && c.due !== null; }).map(function (c) { return c.due; });
     const next = ahead.length > 0 ? Math.min.apply(null, ahead) : null;
     for (const c of cards) {
-      say(c.card, isDone(c.session) ? 'done' : !c.inWeek ? 'not-this-week' : c.due === 0 ? 'today' : c.isOpen ? 'any-day' : !isToday && c.due !== null && c.due === next ? 'next' : '');
+      const isNext = !isToday && c.due !== null && c.due === next;
+      say(c.card, isDone(c.session) ? 'done'
+        : !c.inWeek ? 'not-this-week'
+        : c.due === 0 ? 'today'
+        : c.isOpen ? 'any-day'
+        : isNext ? 'next' : '');
     }
-    for (const line of all('[data-nothing-today]')) line.hidden = isToday || next === null || cards.some(function (c) { return c.isOpen; });
+    const isAnyOpen = cards.some(function (c) { return c.isOpen; });
+    for (const line of all('[data-nothing-today]')) line.hidden = isToday || next === null || isAnyOpen;
 
     // What is due comes first.
-    const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
-    if (due.length > 0) due[0].card.parentElement.prepend.apply(due[0].card.parentElement, due.map(function (c) { return c.card; }));
+    const due = cards
+      .filter(function (c) { return c.inWeek && c.due !== null && c.due === next; })
+      .map(function (c) { return c.card; });
+    if (due.length > 0) due[0].parentElement.prepend.apply(due[0].parentElement, due);
   }
 
   function showButtons() {
@@ -91,7 +114,9 @@
       part.classList.toggle('this-week', isNow);
       part.hidden = !isNow && !showAll && part.closest('[data-one-week]') !== null;
     }
-    for (const one of all('[data-while-planned]')) one.hidden = all('[data-weeks]', one).every(function (part) { return part.hidden; });
+    for (const one of all('[data-while-planned]')) {
+      one.hidden = all('[data-weeks]', one).every(function (part) { return part.hidden; });
+    }
     for (const line of all('[data-week-now]')) line.hidden = Number(line.getAttribute('data-week-now')) !== now.week;
     for (const line of all('[data-why]')) line.hidden = line.getAttribute('data-why') !== now.why;
     for (const choice of all('[data-choose-week]')) {

@@ -1,5 +1,6 @@
-// Which week it is. The calendar says so until something was done; from then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed
-// since its first one. After a break it is the last completed week, after a long one the first.
+// Which week it is. The calendar says so until something was done; from then on the weeks go on with the sessions: a week is
+// over when its sessions are done and seven days have passed since its first one. After a break it is the last completed week,
+// after a long one the first.
 (function () {
   'use strict';
 
@@ -35,7 +36,8 @@
   }
 
   // course: start, back [days, days], needs (for each week its sessions and times), instead (session to session).
-  // Gives the week, why it is that one ('calendar', 'log', 'break' or 'long-break'), and the last week that may be chosen instead.
+  // Gives the week, why it is that one ('calendar', 'log', 'break' or 'long-break'), and the last week that may be chosen
+  // instead.
   gradus.weekOf = function (course, rows, chosen, today) {
     const last = course.needs.length;
     const done = rows
@@ -44,7 +46,8 @@
     const found = done.length === 0 ? byCalendar() : byLog();
     const since = done.length === 0 ? course.start : done[done.length - 1].day;
     const isFresh = chosen && chosen.day <= today && chosen.day >= since && daysBetween(chosen.day, today) <= course.back[0];
-    return isFresh && chosen.week >= 1 && chosen.week <= found.most ? { week: chosen.week, why: 'chosen', most: found.most } : found;
+    const isFree = isFresh && chosen.week >= 1 && chosen.week <= found.most;
+    return isFree ? { week: chosen.week, why: 'chosen', most: found.most } : found;
 
     function byCalendar() {
       const week = Math.min(Math.max(Math.floor(daysBetween(course.start, today) / 7) + 1, 1), last);

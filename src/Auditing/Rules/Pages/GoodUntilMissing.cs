@@ -23,7 +23,10 @@ public sealed class GoodUntilMissing : ISiteRule
                     $"Let it say \"{plan.GoodUntil.Past}\" and write data-good-until=\"{day}\"; the plain theme does it "
                         + "in top.html."
                 );
-            if (page.Shape.Scripts.FirstOrDefault(s => s.Source == BuiltScript.Page.Path) is { } script && page.Shape.Past.Count == 0)
+            if (
+                page.Shape.Scripts.FirstOrDefault(s => s.Source == BuiltScript.Page.Path) is { } script
+                && page.Shape.Past.Count == 0
+            )
                 yield return Wrong(
                     script.At,
                     "This page has the script that ends its use, and nothing that the script could show.",

@@ -12,7 +12,10 @@ public sealed class WeekToldWrong : ISiteRule
         foreach (var page in site.Pages)
         {
             var told = page.Shape.Weeks;
-            if (page.Shape.Scripts.FirstOrDefault(s => s.Source == BuiltScript.Page.Path) is { } script && told.Courses.Count != 1)
+            if (
+                page.Shape.Scripts.FirstOrDefault(s => s.Source == BuiltScript.Page.Path) is { } script
+                && told.Courses.Count != 1
+            )
                 yield return Wrong(
                     script.At,
                     $"This page has the script that finds this week, and {told.Courses.Count} places that tell it the programme.",
