@@ -125,7 +125,7 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
         Assert.NotNull(practice);
         var found = practice.Find(new ClientId(Client));
         Assert.NotNull(found);
-        return Plan.For(practice, found);
+        return Planned.For(practice, found);
     }
 
     private static string WithLine(string catalogue, string line)

@@ -45,7 +45,7 @@ public sealed class BuiltScriptTests
         var pages = 0;
         foreach (var client in Content.Clients)
         {
-            var site = SiteRenderer.Render(Plan.For(Content, client), ThemeFolder.Plain(), []);
+            var site = SiteRenderer.Render(Planned.For(Content, client), ThemeFolder.Plain(), []);
             Assert.NotNull(site);
             Assert.Empty(Overloaded(site));
             pages += site.Pages.Count;
