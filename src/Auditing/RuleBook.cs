@@ -8,8 +8,6 @@ namespace Gradus.Auditing;
 /// <summary>All rules, in the order an author should meet them.</summary>
 public static class RuleBook
 {
-    private static readonly OtherClientNamed Named = new();
-
     public static readonly Series<IRule> Rules =
     [
         new DoseUnreadable(),
@@ -98,7 +96,7 @@ public static class RuleBook
         new HeadingSkipped(),
         new ContrastTooLow(),
         new TargetTooSmall(),
-        Named,
+        new OtherClientNamed(),
         new AcceptanceRefused(),
         new AcceptanceEnded(),
         new AcceptanceUnused(),
@@ -134,20 +132,14 @@ public static class RuleBook
     /// <summary>Plan + finished site → findings.</summary>
     /// <param name="others">The names of the other clients, for the one rule that looks for them.</param>
     public static IEnumerable<Finding> Audit(Plan plan, Site site, IEnumerable<string> others) =>
-        Audit(plan, site, new AuditShelf(others));
+        Audit(plan, site, new AuditRun(others));
 
     /// <summary>The same, for one of many sites.</summary>
-    public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditShelf shelf)
-    {
-        return SiteReading
-            .Of(plan, site, shelf)
-            .SelectMany(reading =>
-                Rules
-                    .OfType<ISiteRule>()
-                    .SelectMany(rule => rule.Check(plan, reading))
-                    .Concat(Named.Check(plan, reading, shelf.Names))
-            );
-    }
+    public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditRun run) =>
+        from reading in SiteReading.Of(plan, site, run)
+        from rule in Rules.OfType<ISiteRule>()
+        from finding in rule.Check(plan, reading)
+        select finding;
 
     /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about
     /// accepting them. Errors stay.</summary>

@@ -10,7 +10,7 @@ namespace Gradus.CommandLine;
 internal sealed class Desk
 {
     private readonly Reach reach;
-    private readonly AuditShelf shelf;
+    private readonly AuditRun run;
     private readonly Dictionary<ClientId, Client> bound;
     private readonly HashSet<ClientId> asked;
     private readonly DateOnly today;
@@ -35,7 +35,7 @@ internal sealed class Desk
         this.reach = reach;
         bound = (reading.Practice?.Clients ?? []).ToDictionary(c => c.Id);
         asked = [.. wanted];
-        shelf = new(bound.Values.Select(c => c.Name));
+        run = new(bound.Values.Select(c => c.Name));
         this.today = today;
     }
 
@@ -98,7 +98,7 @@ internal sealed class Desk
         Plan.For(TrainingOf(client), Texts.Of(Practice ?? throw new InvalidOperationException("There is no practice."), client));
 
     /// <summary>What is found on one client's finished site.</summary>
-    public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, shelf));
+    public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, run));
 
     /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.
     /// Warnings that the coach accepts are left out too.</summary>

@@ -23,11 +23,11 @@ internal static class Publishing
         RefuseErrors(findings);
         var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
         var theme = ThemeFolder.Plain();
-        var shelf = laps.Time(Stages.Auditing, () => new AuditShelf(practice.Clients.Select(c => c.Name)));
+        var run = laps.Time(Stages.Auditing, () => new AuditRun(practice.Clients.Select(c => c.Name)));
         using var folder = TargetFolder.Open(target);
         List<PublishedClient> sites =
         [
-            .. practice.Clients.Select(client => One(practice, client, reach, theme, shelf, folder, findings, laps)),
+            .. practice.Clients.Select(client => One(practice, client, reach, theme, run, folder, findings, laps)),
         ];
         RefuseErrors(findings);
         return new(sites);
@@ -38,7 +38,7 @@ internal static class Publishing
         Client client,
         Reach reach,
         Theme theme,
-        AuditShelf shelf,
+        AuditRun run,
         TargetFolder folder,
         Findings findings,
         Laps laps
@@ -48,7 +48,7 @@ internal static class Publishing
         var plan = laps.Time(Stages.Planning, () => Planned.For(practice, client));
         var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings))
             ?? throw new InvalidOperationException($"No site for {client.Id}.");
-        laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, shelf)));
+        laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, run)));
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
         var first = laps.Time(Stages.Writing, () => Publication.Write(site, folder));
         var second = laps.Time(Stages.WritingAgain, () => Publication.Write(site, folder));

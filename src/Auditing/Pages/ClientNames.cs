@@ -9,6 +9,8 @@ namespace Gradus.Auditing;
 /// <summary>The names of all clients, looked for together: with many clients, one after another would take hours.</summary>
 internal sealed class ClientNames(IEnumerable<string> names)
 {
+    public static readonly ClientNames None = new([]);
+
     private readonly Search plain = new(names, Plain);
     private readonly Search bare = new(names, Bare);
 

@@ -13,6 +13,9 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     /// <summary>How each page keeps each part of its duty, judged once for all rules that speak of it.</summary>
     internal Series<Sighting> Sightings { get; private init; } = [];
 
+    /// <summary>The names of the practice's clients, this one's among them.</summary>
+    internal ClientNames Names { get; private init; } = ClientNames.None;
+
     /// <summary>What it is made of, the heaviest first.</summary>
     public Series<WeightSeen> Weights { get; private init; } = [];
 
@@ -49,13 +52,13 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     /// <summary>Reads every page of a site once, and looks for what the plan says must be on it. A style file counts for every
     /// page, whichever of them asks for it.</summary>
     /// <returns>The pages, and where the site has one page that holds all of them, that one as a site of its own.</returns>
-    internal static IEnumerable<SiteReading> Of(Plan plan, Site site, AuditShelf shelf)
+    internal static IEnumerable<SiteReading> Of(Plan plan, Site site, AuditRun run)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == Plan.AllPagesPath);
         if (whole is null || site.Pages.Count > 1)
-            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), shelf));
+            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run));
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, shelf));
+            yield return Seen(plan, InOne(whole, run));
     }
 
     private static SiteReading Seen(Plan plan, SiteReading reading) =>
@@ -65,11 +68,11 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
         };
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
-    private static SiteReading InOne(Page whole, AuditShelf shelf)
+    private static SiteReading InOne(Page whole, AuditRun run)
     {
         var apart = PagesInOne
             .Of(whole)
-            .Select(p => PageParser.Read(p, [], shelf.Hides, _ => null, shelf.Looks, whole.Path))
+            .Select(p => PageParser.Read(p, [], run.Hides, _ => null, run.Looks, whole.Path))
             .ToArray();
         var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
         var pages = apart.Select(p => p with { Ids = ids, At = Location.Whole(whole.Path) }).ToSeries();
@@ -77,9 +80,10 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
         return new(
             pages,
             FrozenSet.ToFrozenSet([whole.Path], StringComparer.Ordinal),
-            calendar is null ? [] : [shelf.Read(Plan.CalendarPath, calendar)]
+            calendar is null ? [] : [run.Read(Plan.CalendarPath, calendar)]
         )
         {
+            Names = run.Names,
             IsInOne = true,
             Weights = [new(whole.Path, Encoding.UTF8.GetByteCount(whole.Html))],
             Telling = pages
@@ -104,11 +108,11 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
             : null;
     }
 
-    private static SiteReading Of(Site site, IEnumerable<Page> pages, AuditShelf shelf)
+    private static SiteReading Of(Site site, IEnumerable<Page> pages, AuditRun run)
     {
         var texts = site
             .Assets.Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
-            .Select(a => shelf.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
+            .Select(a => run.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
             .ToSeries();
         var hiding = texts.SelectMany(t => t.Hides).ToArray();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
@@ -116,13 +120,14 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
         return new(
             own.Concat(OtherPages(site))
                 .Select(p =>
-                    PageParser.Read(p, hiding, shelf.Hides, path => texts.FirstOrDefault(t => t.Path == path)?.Text, shelf.Looks)
+                    PageParser.Read(p, hiding, run.Hides, path => texts.FirstOrDefault(t => t.Path == path)?.Text, run.Looks)
                 )
                 .ToSeries(),
             files,
             texts
         )
         {
+            Names = run.Names,
             FileList = Planning.FileList.Of(site.Pages, site.Assets),
             Weights = own.Select(p => new WeightSeen(p.Path, Encoding.UTF8.GetByteCount(p.Html)))
                 .Concat(site.Assets.Select(a => new WeightSeen(a.Path, a.Bytes.Length)))

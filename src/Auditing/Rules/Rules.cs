@@ -42,3 +42,23 @@ public interface IAcceptanceRule : IRule
 {
     IEnumerable<Finding> Check(Series<Accepted> accepted, DateOnly today);
 }
+
+/// <summary>What a rule says, under its own name.</summary>
+internal static class RuleFindings
+{
+    /// <param name="client">Null where it is about a file that several may share.</param>
+    /// <param name="length">How many characters the caret marks.</param>
+    public static Finding Found(
+        this IRule rule,
+        Level level,
+        ClientId? client,
+        Location at,
+        string message,
+        string help,
+        int length = 1
+    ) => new(rule.Id, level, client, at, message, help, length);
+
+    /// <summary>An error on a page of the client of that plan.</summary>
+    public static Finding Wrong(this ISiteRule rule, Plan plan, Location at, string message, string help) =>
+        rule.Found(Level.Error, plan.Client, at, message, help);
+}

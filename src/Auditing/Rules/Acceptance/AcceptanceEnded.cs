@@ -8,8 +8,7 @@ public sealed class AcceptanceEnded : IAcceptanceRule
         from ended in accepted
         where !ended.IsRefused && !ended.Holds(today) && ended.Fits.Count > 0
         let acceptance = ended.Acceptance
-        select new Finding(
-            RuleId.Of(GetType()),
+        select this.Found(
             Level.Warning,
             null,
             acceptance.At,

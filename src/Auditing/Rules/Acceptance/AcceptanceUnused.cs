@@ -9,8 +9,7 @@ public sealed class AcceptanceUnused : IAcceptanceRule
         from unused in accepted
         where !unused.IsRefused && unused.Fits.Count == 0 && !IsOnPage(unused.Acceptance.File)
         let acceptance = unused.Acceptance
-        select new Finding(
-            RuleId.Of(GetType()),
+        select this.Found(
             Level.Note,
             null,
             acceptance.At,

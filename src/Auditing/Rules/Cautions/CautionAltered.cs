@@ -1,0 +1,20 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class CautionAltered : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        site
+            .Sightings.OfType<Sighting.Altered>()
+            .Select(altered =>
+                this.Found(
+                    Level.Error,
+                    plan.Client,
+                    altered.At,
+                    $"Here {altered.What} is not as the coach wrote it: {altered.How}.",
+                    "Show it whole and in its own words, under the name of its kind, with the exercises it belongs to."
+                )
+            );
+}

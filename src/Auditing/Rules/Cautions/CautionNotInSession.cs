@@ -1,0 +1,44 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class CautionNotInSession : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        from session in plan.Sessions
+        let page = site.Page(session.Path)
+        where page is not null
+        from guide in page.Guides
+        from finding in Missing(plan, session, guide)
+        select finding;
+
+    private static IEnumerable<Finding> Missing(Plan plan, PlannedSession session, GuideSeen guide)
+    {
+        foreach (var caution in plan.CautionsFor(session.Exercises).Where(c => !Holds(guide.Before, c)))
+            yield return Said(
+                plan,
+                guide,
+                $"Who is led through this session does not get \"{caution.Title}\" to read before the start.",
+                "Let the first element of the class 'cautions' hold every caution of the session; the guided session "
+                    + "shows that one."
+            );
+        foreach (var exercise in session.Exercises)
+        {
+            var during = guide.During.Where(d => d.Exercise == exercise.Text).SelectMany(d => d.Lines).ToSeries();
+            foreach (var caution in plan.CautionsFor([exercise]).Where(c => !Holds(during, c)))
+                yield return Said(
+                    plan,
+                    guide,
+                    $"Who is led through this session does not get \"{caution.Title}\" during '{plan.Exercise(exercise).Title}'.",
+                    $"Let the article with data-about=\"{exercise}\" hold the cautions of the exercise; the guided "
+                        + "session shows that article beside its steps."
+                );
+        }
+    }
+
+    private static bool Holds(Series<string> lines, PlannedCaution caution) => caution.Lines().All(lines.Contains);
+
+    private static Finding Said(Plan plan, GuideSeen guide, string message, string help) =>
+        new(RuleId.Of(typeof(CautionNotInSession)), Level.Error, plan.Client, guide.At, message, help);
+}

@@ -1,0 +1,46 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class AddressToNetwork : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        site
+            .Pages.SelectMany(p => p.Loads)
+            .Concat(site.Texts.SelectMany(t => t.Loads))
+            .Where(load => !StaysInside(load, site))
+            .Select(load =>
+                this.Found(
+                    Level.Error,
+                    plan.Client,
+                    load.At,
+                    $"This page asks for '{load.Address}' ({load.By}), which is no file of this site.",
+                    "Put the file into the site, or take the address out: a client's page asks nobody for anything."
+                )
+            );
+
+    /// <summary>Whether what is asked for is a file of this site, a place on the same page, or a picture, a clip or captions
+    /// written out in the address itself.</summary>
+    private static bool StaysInside(LoadSeen load, SiteReading site)
+    {
+        if (load.By is "meta refresh" or "script" or "base href" or "iframe srcdoc")
+            return false;
+        if (load.Address.StartsWith("data:", StringComparison.OrdinalIgnoreCase))
+            return IsShown(load);
+        return load.Address.Length == 0 || load.Address.StartsWith('#') || site.Files.Contains(load.Address.Split('#')[0]);
+    }
+
+    /// <summary>Data that can be a page, a style or a script of its own is none.</summary>
+    private static bool IsShown(LoadSeen load) =>
+        load.By switch
+        {
+            "video src" or "source src" when Begins(load, "data:video/") => true,
+            "track src" => Begins(load, "data:text/vtt;base64,"),
+            _ => (Begins(load, "data:image/") || Begins(load, "data:font/"))
+                && load.By.Split(' ')[0]
+                    is not ("iframe" or "frame" or "object" or "embed" or "link" or "script" or "use" or "html" or "manifest"),
+        };
+
+    private static bool Begins(LoadSeen load, string with) => load.Address.StartsWith(with, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,48 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class PolicyWeak : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        site
+            .Pages.SelectMany(page =>
+                Faults(page, site.IsInOne)
+                    .Select(fault =>
+                        this.Found(
+                            Level.Error,
+                            plan.Client,
+                            fault.At,
+                            fault.Said,
+                            "Write the policy that Gradus makes for the page (site.policy) first in its head, and let "
+                                + "nothing in beside it."
+                        )
+                    )
+            )
+            .Distinct();
+
+    private static IEnumerable<(Location At, string Said)> Faults(PageReading page, bool isInOne)
+    {
+        var policies = page.Policy.Policies;
+        if (policies.Count == 0)
+            yield return (page.At, "This page has no policy that keeps the network out.");
+        foreach (var policy in policies)
+        {
+            if (!policy.IsInTime)
+                yield return (
+                    policy.At,
+                    "This page's policy comes too late: it must stand in the head, before anything that loads."
+                );
+            foreach (var fault in new ContentPolicy(policy.Text).Faults(isInOne))
+                yield return (policy.At, $"This page's policy {fault}.");
+        }
+
+        foreach (var part in policies.Count == 0 ? [] : page.Policy.Inline)
+            if (!policies.All(policy => new ContentPolicy(policy.Text).Covers(part)))
+                yield return (
+                    part.At,
+                    $"This page's policy has no hash of the {part.Element} that stands here, so it does nothing."
+                );
+    }
+}

@@ -1,0 +1,27 @@
+using Gradus.Auditing.Sources;
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Auditing;
+
+public sealed class StrengthenUnmeasured : ICountingRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from trained in Trained.Of(client, training)
+        where
+            trained.Stage == Stage.Strengthen
+            && trained.Motion.Unit != MotionUnit.None
+            && !client.Readings.Any(r => r.Motion.Name == trained.Motion.Name && r.Side == trained.Side)
+        group trained by trained.Motion into motion
+        let use = motion.First().Use
+        select this.Found(
+            Level.Note,
+            client.Id,
+            use.At,
+            $"'{practice.Of(use.Exercise.Id).Title}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
+                + "readings.csv has no reading of it.",
+            "Measure the range before it is loaded, and write the reading down; then the next one can tell whether "
+                + "something came of it.",
+            use.Exercise.Id.Text.Length
+        );
+}

@@ -1,0 +1,54 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Auditing;
+
+public sealed class ClearanceMissing : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
+    {
+        var missing = training
+            .Uses.SelectMany(use => use.Against.OfType<Objection.NotCleared>().Select(objection => (use, objection)))
+            .ToArray();
+        foreach (var (use, objection) in missing.Where(m => m.objection.Need == ClearanceNeed.None))
+        {
+            yield return this.Found(
+                Level.Error,
+                client.Id,
+                use.At,
+                $"'{practice.Of(use.Exercise.Id).Title}' needs a clearance for {practice.Of(objection.Condition).Name}: {client.Name} answered yes, "
+                    + "and there is none.",
+                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml.",
+                use.Exercise.Id.Text.Length
+            );
+        }
+
+        foreach (
+            var asked in missing
+                .Where(m => m.objection.Need != ClearanceNeed.None)
+                .GroupBy(m => (m.objection.Need, m.objection.Condition))
+        )
+        {
+            var (need, (use, objection)) = (asked.Key.Need, asked.First());
+            yield return need == ClearanceNeed.BeforeVigorous
+                ? this.Found(
+                    Level.Error,
+                    client.Id,
+                    use.At,
+                    $"'{practice.Of(use.Exercise.Id).Title}' is hard work: with {practice.Of(objection.Condition).Name} it needs a clearance of the "
+                        + $"last {PreParticipation.VigorousMonths} months, and there is none.",
+                    "Choose an effort below 70 % (7 of 10), and write it in the dose; or write the clearance of a "
+                        + "clinician under 'clearances' in client.yaml.",
+                    use.Exercise.Id.Text.Length
+                )
+                : this.Found(
+                    Level.Error,
+                    client.Id,
+                    objection.Answer.Value.At,
+                    $"{client.Name} answered yes to {practice.Of(objection.Condition).Name}: "
+                        + $"{(need == ClearanceNeed.StopUntilCleared ? "all training stops until a clinician has cleared it" : "a clinician's clearance comes before any training")}, and there is none.",
+                    "Send nothing until a clinician has cleared it; then write that under 'clearances' in client.yaml."
+                );
+        }
+    }
+}

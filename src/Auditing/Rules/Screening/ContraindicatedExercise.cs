@@ -1,0 +1,64 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Auditing;
+
+public sealed class ContraindicatedExercise : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
+        from use in training.Uses
+        from objection in use.Against
+        let said = Said(client, practice.Of(use.Exercise.Id), practice.Of(objection.Condition), objection)
+        where said is not null
+        select this.Found(
+            Level.Error,
+            client.Id,
+            use.At,
+            said.Value.Message,
+            said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help,
+            use.Exercise.Id.Text.Length
+        );
+
+    private static string? Instead(Practice practice, Client client, Use use) =>
+        Substitutes.For(practice, client, use) is { } other
+            ? $"Take it out; '{other.Title}' ({other.Id}) would serve instead, and nothing stands against it. Read it "
+                + "before you choose it."
+            : null;
+
+    /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
+    private static (string Message, string Help, string? Alone)? Said(
+        Client client,
+        Exercise exercise,
+        Condition condition,
+        Objection objection
+    ) =>
+        objection switch
+        {
+            Objection.Forbidden => (
+                $"'{exercise.Title}' is not done with {condition.Name}, and {client.Name} answered yes.",
+                "Take it out, or choose an exercise that does not name this condition.",
+                null
+            ),
+            Objection.Loaded loaded => (
+                $"'{exercise.Title}' loads the {Place(condition.Where, loaded.Side)}, and {client.Name} answered "
+                    + $"yes{(loaded.Side is { } side ? ", " + side.Word() : "")} to {condition.Name}.",
+                "Take it out, do it on the other side, or choose an exercise that does not load this place.",
+                null
+            ),
+            Objection.Painful painful => (
+                $"'{exercise.Title}' loads the {Place(painful.Pain.Where, painful.Pain.Side)}, where {client.Name} has "
+                    + $"pain of {painful.Pain.Level} out of 10.",
+                "Take it out until the pain is less; ask again then, and write the new answer.",
+                null
+            ),
+            Objection.BeyondLimit beyond => (
+                $"'{exercise.Title}' goes beyond the clearance for {condition.Name} in week "
+                    + $"{beyond.Week.Week}: {beyond.Limit.Words}.",
+                "",
+                $"Write a dose within the limit; it is now '{beyond.Week.Dose}'."
+            ),
+            _ => null,
+        };
+
+    private static string Place(Region where, Side? side) => side is { } one ? $"{one.Word()} {where}" : $"{where}";
+}

@@ -1,0 +1,43 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Auditing;
+
+public sealed class YesWithoutEffect : IClientRule, IWholeRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
+    {
+        var done = training.Uses.Where(u => u.Weeks.Count > 0).ToArray();
+        foreach (var condition in practice.Conditions.Where(c => c.IsAlwaysAsked && c.Id != AlwaysAsked.RegularlyActive))
+        {
+            if (client.AnswerTo(condition.Id) is not { } answer)
+                continue;
+            if (
+                answer.Reply is Reply.Yes
+                && PreParticipation.For(client, condition.Id) == ClearanceNeed.None
+                && !practice.Exercises.Any(e => e.Contraindications.Any(c => c.Value == condition.Id))
+                && !done.Any(u => Omission.Of(condition, practice.Of(u.Exercise.Id)) is not null)
+            )
+                yield return Said(
+                    answer,
+                    $"{client.Name} answered yes to {condition.Name}, and no exercise of the library names it.",
+                    "See whether every exercise suits that, and name the condition where one does not."
+                );
+            if (answer.Reply is Reply.Pains pains)
+            {
+                foreach (
+                    var pain in pains.Places.Where(p => p.Level > practice.Card.Settings.StopAbove && !done.Any(u => u.Hurts(p)))
+                )
+                    yield return Said(
+                        answer,
+                        $"{client.Name} has pain of {pain.Level} out of 10 ({pain}), and no exercise of the programme is "
+                            + "said to load that place.",
+                        "Ask what it is before any training, and see whether the exercises say all that they load."
+                    );
+            }
+        }
+
+        Finding Said(Answer answer, string message, string help) =>
+            this.Found(Level.Warning, client.Id, answer.At, message, help);
+    }
+}

@@ -1,0 +1,27 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class PageUnplanned : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    {
+        var planned = plan
+            .Sessions.Select(s => s.Path)
+            .Concat(plan.Exercises.Select(e => e.Path))
+            .Concat([Plan.HomePath, Plan.BeforeYouStartPath, Plan.WeeksPath])
+            .ToHashSet(StringComparer.Ordinal);
+        return site
+            .Pages.Where(page => !planned.Contains(page.Path))
+            .Select(page =>
+                this.Found(
+                    Level.Error,
+                    plan.Client,
+                    page.At,
+                    $"The page '{page.Path}' is not planned for {plan.ClientName}.",
+                    "Publish the site again, which takes it away; a page that nobody planned may hold what this client must not do."
+                )
+            );
+    }
+}

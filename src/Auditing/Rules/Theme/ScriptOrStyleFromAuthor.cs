@@ -1,0 +1,35 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class ScriptOrStyleFromAuthor : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    {
+        var own = site.Texts.Where(OwnScripts.Hold).Select(t => t.Path).ToHashSet(StringComparer.Ordinal);
+        foreach (var page in site.Pages)
+        {
+            // Where all pages are one, the style stands in it, because it has no other file.
+            foreach (var written in page.Shape.Written.Where(w => !site.IsInOne || w.What != "the element 'style'"))
+                yield return Said(written.At, $"{written.What}, which Gradus did not write");
+            foreach (var script in page.Shape.Scripts)
+            {
+                if (script.Source is { } address && (!own.Contains(address) || script.Text.Length > 0))
+                    yield return Said(script.At, $"the script '{address}', which is none of Gradus's own");
+                else if (script.Source is null && !(site.IsInOne && OwnScripts.Hold(script.Text)))
+                    yield return Said(script.At, "the element 'script', which Gradus did not write");
+            }
+        }
+
+        Finding Said(Location at, string what) =>
+            this.Found(
+                Level.Warning,
+                plan.Client,
+                at,
+                $"This page has {what}.",
+                "Put styles into a style file of the theme, and leave scripts out: nobody can tell what they do on a "
+                    + "client's phone."
+            );
+    }
+}

@@ -1,0 +1,36 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class StepAltered : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    {
+        foreach (var pair in StepPair.Of(plan, site).Where(p => p.OtherSide is null))
+        {
+            if (pair.Seen.Text != pair.Expected)
+                yield return Said(
+                    pair,
+                    $"This step says \"{pair.Seen.Text}\"; in the plan it is \"{pair.Expected}\".",
+                    "Show each step's words, its detail and its time, and nothing else."
+                );
+
+            // A theme may do without the script that reads these; then it writes none of them.
+            if (
+                pair.Seen.Attributes.Any(a => a.Value.Length > 0)
+                && pair.Seen.Attributes.Zip(pair.Step.Attributes()).FirstOrDefault(a => a.First != a.Second)
+                    is { First.Name: not null } other
+            )
+                yield return Said(
+                    pair,
+                    "This step tells the script that leads through the session "
+                        + $"{other.First.Name}=\"{other.First.Value}\"; in the plan it is \"{other.Second.Value}\".",
+                    "Write step.data as it is."
+                );
+        }
+
+        Finding Said(StepPair pair, string message, string help) =>
+            this.Found(Level.Error, plan.Client, pair.Seen.At, message, help);
+    }
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class TimeAgainstText : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+        from page in site.Pages
+        from time in page.Times
+        let message = Fault(time, plan.Words)
+        where message is not null
+        select this.Found(
+            Level.Error,
+            plan.Client,
+            time.At,
+            message,
+            "Write the span as PT, whole seconds, S, or the day as year-month-day, and the same in words beside it."
+        );
+
+    private static string? Fault(TimeSeen time, Words words)
+    {
+        if (time.Span is { } span)
+            return time.Text == words.Span(span)
+                ? null
+                : $"The time is {time.Machine}, which is {words.Span(span)}, but the words beside it are \"{time.Text}\".";
+        if (DateOnly.TryParseExact(time.Machine, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            return time.Text == words.Date(day)
+                ? null
+                : $"The day is {time.Machine}, which is {words.Date(day)}, but the words beside it are \"{time.Text}\".";
+        return $"'{time.Machine ?? "nothing"}' is no time that can be read back; the words beside it are \"{time.Text}\".";
+    }
+}

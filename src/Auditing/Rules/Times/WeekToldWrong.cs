@@ -1,0 +1,73 @@
+using System.Globalization;
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class WeekToldWrong : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    {
+        var course = plan.Course.Attributes();
+        foreach (var page in site.Pages)
+        {
+            var told = page.Shape.Weeks;
+            if (
+                page.Shape.Scripts.FirstOrDefault(s => s.Source == BuiltScript.Page.Path) is { } script
+                && told.Courses.Count != 1
+            )
+                yield return this.Wrong(
+                    plan,
+                    script.At,
+                    $"This page has the script that finds this week, and {told.Courses.Count} places that tell it the programme.",
+                    "Give the page's main part the attributes of site.course; the plain theme does it in top.html."
+                );
+            foreach (
+                var (seen, planned) in told.Courses.SelectMany(c =>
+                    c.Attributes.Zip(course).Where(a => a.First != a.Second).Select(a => (c, a.Second))
+                )
+            )
+                yield return this.Wrong(
+                    plan,
+                    seen.At,
+                    $"This page tells its script another {planned.Name} than the plan.",
+                    $"Write {planned.Name}=\"{planned.Value}\", as site.course has it."
+                );
+            foreach (var part in told.Parts.Where(p => !SaysItsWeeks(p, plan)))
+                yield return this.Wrong(
+                    plan,
+                    part.At,
+                    $"A part for the weeks '{part.Weeks}' does not begin with these weeks in words, or they are no weeks "
+                        + "of the plan.",
+                    "Let the part begin with its weeks as the plan words them, so that what a script shows and what "
+                        + "stands there are the same."
+                );
+            foreach (var due in told.Due.Where(d => !IsPlanned(d, plan)))
+                yield return this.Wrong(
+                    plan,
+                    due.At,
+                    $"This page tells its script that session '{due.Session}' is due on the weekdays '{due.Weekdays}', "
+                        + "which the plan does not say.",
+                    "Write the session's own number and days, with the link to its page first."
+                );
+        }
+    }
+
+    private static bool SaysItsWeeks(WeekPartSeen part, Plan plan)
+    {
+        var numbers = part
+            .Weeks.Split(' ')
+            .Select(n => int.TryParse(n, NumberStyles.None, CultureInfo.InvariantCulture, out var week) ? week : 0)
+            .ToSeries();
+        if (numbers.Any(n => n < 1 || n > plan.Course.Weeks))
+            return false;
+        var words = plan.Words.Weeks(numbers);
+        return part.Text.StartsWith(words, StringComparison.Ordinal) && !part.Text.Skip(words.Length).Take(1).Any(char.IsDigit);
+    }
+
+    private static bool IsPlanned(DueSeen due, Plan plan) =>
+        int.TryParse(due.Session, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        && plan.Sessions.FirstOrDefault(s => s.Number == number) is { } session
+        && due.Weekdays == session.WeekdayNumbers()
+        && PageLinks.Lead(due.Leads, session.Path);
+}
