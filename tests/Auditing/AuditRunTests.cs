@@ -42,8 +42,7 @@ public sealed class AuditRunTests
         Assert.Empty(Audit(run, FinishedSite.Site));
     }
 
-    private static Series<Finding> Audit(AuditRun run, Site site) =>
-        RuleBook.Audit(FinishedSite.Plan, site, run).ToSeries();
+    private static Series<Finding> Audit(AuditRun run, Site site) => RuleBook.Audit(FinishedSite.Plan, site, run).ToSeries();
 
     private static IEnumerable<string> Named(AuditRun run, Site site) =>
         Audit(run, site).Where(f => f.Rule.Text == "other-client-named").Select(f => f.Message.Split(", ")[1]);

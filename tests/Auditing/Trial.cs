@@ -29,7 +29,14 @@ internal sealed class Trial
         var reading = PracticeReader.Read(SourceFolder.Of(sources.Concat(written.Select(Weighing))), findings);
         if (reading.Practice is { } practice)
         {
-            findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
+            findings.AddRange(
+                RuleBook.Check(
+                    practice,
+                    Planned.Trainings(practice),
+                    LittlePractice.Today,
+                    findings.All(f => f.Level != Level.Error)
+                )
+            );
             var theme = new Theme(
                 "little",
                 Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes)

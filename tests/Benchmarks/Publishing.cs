@@ -19,7 +19,9 @@ internal static class Publishing
         SameSites.Expect(practice is not null, "the practice could not be read");
         if (practice is null)
             return new([]);
-        laps.Time(Stages.Checking, () => Added(findings, RuleBook.Check(practice, Planned.Trainings(practice), MadePractice.Today)));
+        laps.Time(Stages.Checking, () =>
+            Added(findings, RuleBook.Check(practice, Planned.Trainings(practice), MadePractice.Today))
+        );
         RefuseErrors(findings);
         var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
         var theme = ThemeFolder.Plain();

@@ -3,8 +3,11 @@ using System.Xml.Linq;
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Media;
+using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.House;
 
@@ -61,10 +64,11 @@ public sealed class WallTests
     }
 
     [Fact]
-    public void Behind_the_plan_nobody_sees_the_practice()
+    public void Behind_the_training_nobody_sees_the_practice()
     {
         var judges = typeof(RuleBook).Assembly.GetTypes().Where(t => !MayJudgeThePractice(t));
-        var types = judges.Concat(typeof(SiteRenderer).Assembly.GetTypes()).Concat(typeof(Publication).Assembly.GetTypes());
+        Type[] others = [typeof(Plan), typeof(SiteRenderer), typeof(Publication), typeof(MediaFile)];
+        var types = judges.Concat(others.SelectMany(t => t.Assembly.GetTypes()));
         Assert.Empty(types.SelectMany(SignaturesWithPractice));
     }
 
@@ -74,6 +78,33 @@ public sealed class WallTests
         Assert.NotEmpty(SignaturesWithPractice(typeof(IPracticeRule)));
         Assert.NotEmpty(SignaturesWithPractice(typeof(PracticeReading)));
         Assert.NotEmpty(SignaturesWithPractice(typeof(TakesManyPractices)));
+        Assert.NotEmpty(SignaturesWithPractice(typeof(Texts)));
+    }
+
+    [Fact]
+    public void No_room_holds_more_than_a_third_of_the_code()
+    {
+        var lines = Rooms.Keys.ToDictionary(
+            room => room,
+            room => Repository.Files("src/" + room, ".cs").Sum(f => File.ReadLines(f).Count())
+        );
+        Assert.All(lines, room =>
+            Assert.True(room.Value * 3 <= lines.Values.Sum(), $"{room.Key} has {room.Value} of {lines.Values.Sum()} lines.")
+        );
+    }
+
+    /// <summary>A rule is a class that judges; what several of them share stands elsewhere.</summary>
+    [Fact]
+    public void The_folders_of_rules_hold_rules_and_their_pages_alone()
+    {
+        var rules = RuleBook.Rules.Select(r => r.GetType().Name).Order(StringComparer.Ordinal);
+        var files = Repository
+            .Files("src/Auditing/Rules", ".cs")
+            .Where(f => Path.GetFileName(f) != "Rules.cs")
+            .Select(f => Path.GetFileNameWithoutExtension(f));
+        Assert.Equal(rules, files.Order(StringComparer.Ordinal));
+        foreach (var file in Repository.Files("src/Auditing/Rules", ".cs"))
+            Assert.DoesNotMatch(@"private .*Finding Wrong\(", File.ReadAllText(file));
     }
 
     [Fact]
@@ -156,11 +187,12 @@ public sealed class WallTests
         }
     }
 
-    /// <summary>The practice rules, what they share, and the book that calls them.</summary>
+    /// <summary>The rules on sources, what they share, and the book that holds the rules.</summary>
     private static bool MayJudgeThePractice(Type type) =>
         typeof(IPracticeRule).IsAssignableFrom(type)
         || typeof(IClientRule).IsAssignableFrom(type)
-        || type.Name is "RuleBook" or "SignKinds" or "DoseFaults"
+        || type.Namespace == "Gradus.Auditing.Sources"
+        || type.GetFields().Any(f => f.IsStatic && f.FieldType == typeof(Series<IRule>))
         || (type.DeclaringType is { } outer && MayJudgeThePractice(outer));
 
     private static IEnumerable<string> SignaturesWithPractice(Type type)

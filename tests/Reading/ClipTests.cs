@@ -100,7 +100,9 @@ public sealed class ClipTests
         var reach = Reach.Of(practice);
         var blocked = practice.Clients.Where(c => findings.Block(c.Id, reach)).Select(c => c.Id.Text);
         Assert.Equal(
-            practice.Clients.Where(c => Planned.Uses(practice, c).Any(u => u.Exercise.Id.Text == "heel-sink")).Select(c => c.Id.Text),
+            practice
+                .Clients.Where(c => Planned.Uses(practice, c).Any(u => u.Exercise.Id.Text == "heel-sink"))
+                .Select(c => c.Id.Text),
             blocked
         );
         Assert.NotEmpty(blocked);

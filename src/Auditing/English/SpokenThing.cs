@@ -38,19 +38,19 @@ public sealed record SpokenThing(string Name, SpokenKind Kind, Count Number, Ver
         if (action.Times is { } times)
             yield return new("times", SpokenKind.Repetitions, times, verb, "reps");
         var name = verb.Word();
-        yield return action.Amount switch
+        var number = action.Amount.Number;
+        yield return action.Amount.Unit switch
         {
-            Amount.Span span => new(
+            AmountUnit.Seconds => new(
                 name,
                 SpokenKind.Time,
-                span.Seconds,
+                number,
                 verb,
                 verb == Domain.Verb.Hold || verb.IsContraction() ? name : null
             ),
-            Amount.Breaths breaths => new(name, SpokenKind.Breaths, breaths.Number, verb, "breaths"),
-            Amount.Reps reps => new(name, SpokenKind.Repetitions, reps.Number, verb, "reps"),
-            Amount.Metres metres => new(name, SpokenKind.Metres, metres.Number, verb),
-            _ => throw new NotSupportedException(action.Amount.GetType().Name),
+            AmountUnit.Breaths => new(name, SpokenKind.Breaths, number, verb, "breaths"),
+            AmountUnit.Reps => new(name, SpokenKind.Repetitions, number, verb, "reps"),
+            AmountUnit.Metres => new(name, SpokenKind.Metres, number, verb),
         };
         if (action.Effort is Effort.Felt felt)
             yield return new("felt", SpokenKind.Felt, new(felt.Rating), null, "effort");

@@ -11,7 +11,7 @@ internal static class VerbFaults
             Verb.Hold or Verb.Breathe => ["s", "min", "breaths"],
             Verb.Move => ["reps", "s", "min"],
             Verb.Carry => ["m"],
-            _ => DoseVocabulary.TimeUnits,
+            Verb.Press or Verb.Pull or Verb.Raise => DoseVocabulary.TimeUnits,
         };
 
     /// <summary>As <c>s, min or breaths</c>.</summary>
@@ -65,7 +65,6 @@ internal static class VerbFaults
             Verb.Raise => "a lift that is kept",
             Verb.Move => "a repeated movement",
             Verb.Carry => "a walk with a load",
-            _ => throw new ArgumentOutOfRangeException(nameof(verb)),
         };
 
     private static string Measure(Verb verb) =>
@@ -74,7 +73,7 @@ internal static class VerbFaults
             Verb.Hold or Verb.Breathe => "time or breaths",
             Verb.Move => "reps or time",
             Verb.Carry => "metres",
-            _ => "time",
+            Verb.Press or Verb.Pull or Verb.Raise => "time",
         };
 
     private static string Measure(string unit) =>

@@ -92,7 +92,10 @@ public sealed class TimelineTests
     }
 
     private static string Place(TimelineStep.Work step) =>
-        string.Create(CultureInfo.InvariantCulture, $"{step.Place.Set}.{step.Place.Round}.{step.Place.Repetition}.{step.RampStep}");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{step.Place.Set}.{step.Place.Round}.{step.Place.Repetition}.{step.RampStep}"
+        );
 
     private static Series<TimelineStep> Steps(string line) => Timeline.Of(DoseOf.Line(line).Settled(), DoseOf.Usual).Steps;
 

@@ -38,7 +38,10 @@ public sealed class TradeFactsTests
         var dose = DoseOf.Line(
             "(hold 10 breaths then 2-3 x (press 10 s at 20 to 100% in 5 steps then pull 5 s at 80% then hold 30 s)), each side"
         );
-        var (low, high) = (DoseMeasures.Of(dose.Low().Settled(), DoseOf.Usual), DoseMeasures.Of(dose.High().Settled(), DoseOf.Usual));
+        var (low, high) = (
+            DoseMeasures.Of(dose.Low().Settled(), DoseOf.Usual),
+            DoseMeasures.Of(dose.High().Settled(), DoseOf.Usual)
+        );
         Assert.Equal(100 + (2 * 30), low.First.StretchSeconds.Value);
         Assert.Equal(100 + (3 * 30), high.First.StretchSeconds.Value);
         Assert.Equal(2 * 15, low.First.ContractionSeconds.Value);

@@ -28,7 +28,10 @@ public sealed class TradeGrowthTests
         );
         Assert.Equal(
             seconds,
-            string.Join(' ', SixWeeks("hold 5-10 breaths").Select(d => DoseMeasures.Of(d.Settled(), settings).StretchSeconds.Value))
+            string.Join(
+                ' ',
+                SixWeeks("hold 5-10 breaths").Select(d => DoseMeasures.Of(d.Settled(), settings).StretchSeconds.Value)
+            )
         );
     }
 
@@ -53,7 +56,11 @@ public sealed class TradeGrowthTests
     {
         var weeks = SixWeeks("press 10 s at 20 to 60-100% in 5 steps")
             .Select(d =>
-                Timeline.Of(d.Settled(), DoseOf.Usual).Steps.Cast<TimelineStep.Work>().Select(s => s.EffortPercent!.Value).ToArray()
+                Timeline
+                    .Of(d.Settled(), DoseOf.Usual)
+                    .Steps.Cast<TimelineStep.Work>()
+                    .Select(s => s.EffortPercent!.Value)
+                    .ToArray()
             )
             .ToArray();
         Assert.Equal(
@@ -80,7 +87,10 @@ public sealed class TradeGrowthTests
             )
             .ToArray();
         Assert.Equal([190, 190, 190, 235, 235, 235], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).Seconds.Value));
-        Assert.Equal([160, 160, 160, 190, 190, 190], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).StretchSeconds.Value));
+        Assert.Equal(
+            [160, 160, 160, 190, 190, 190],
+            weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).StretchSeconds.Value)
+        );
         Assert.Equal([20, 20, 20, 30, 30, 30], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).EffortSeconds));
     }
 
@@ -94,7 +104,10 @@ public sealed class TradeGrowthTests
             ["2 x raise 5", "2 x raise 6", "3 x raise 7", "3 x raise 8", "4 x raise 9", "4 x raise 10"],
             weeks.Select(d => $"{d.Actions.Single().Times} x raise {d.Actions.Single().Amount.Number}")
         );
-        Assert.Equal([20, 24, 42, 48, 72, 80], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).ContractionSeconds.Value));
+        Assert.Equal(
+            [20, 24, 42, 48, 72, 80],
+            weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).ContractionSeconds.Value)
+        );
         Assert.Equal([60, 64, 92, 98, 132, 140], weeks.Select(d => DoseMeasures.Of(d.Settled(), DoseOf.Usual).Seconds.Value));
         Assert.All(weeks.Skip(3), d => Assert.InRange(d.Actions.Single().Times!.Low, 3, 4));
         Assert.All(weeks.Skip(3), d => Assert.InRange(d.Actions.Single().Amount.Number.Low, 8, 10));

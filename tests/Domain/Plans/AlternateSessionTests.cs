@@ -133,8 +133,7 @@ public sealed class AlternateSessionTests
         var uses = Planned.Uses(practice, practice.Clients.Single());
         Assert.Equal(
             [(1, "brace"), (2, "brace")],
-            uses.Where(u => u.Against.Count > 0)
-                .Select(u => (u.Session, u.Exercise.Id.Text))
+            uses.Where(u => u.Against.Count > 0).Select(u => (u.Session, u.Exercise.Id.Text))
         );
     }
 
@@ -155,7 +154,8 @@ public sealed class AlternateSessionTests
             )
             .Read();
         var client = practice.Clients.Single();
-        var missed = Planned.Uses(practice, client)
+        var missed = Planned
+            .Uses(practice, client)
             .SelectMany(u => u.Against)
             .Cast<Objection.ClearanceShort>()
             .Select(o => $"{o.From:yyyy-MM-dd} to {o.Until:yyyy-MM-dd}");
@@ -172,8 +172,7 @@ public sealed class AlternateSessionTests
             )
             .Read();
         var client = read.Clients.Single();
-        return Planned.Uses(read, client)
-            .SelectMany(u => u.Against.Select(o => (u.Exercise.Id.Text, o.GetType().Name)));
+        return Planned.Uses(read, client).SelectMany(u => u.Against.Select(o => (u.Exercise.Id.Text, o.GetType().Name)));
     }
 
     private static Series<WeekLoad> Load(LittlePractice practice)

@@ -54,9 +54,7 @@ public sealed class LoadsTests
     {
         Assert.Equal(60 / rate, seconds);
         var practice = Practice($"breathe {rate} breaths, on left", "[Mon]").Settings($"{{ breath: {seconds} s }}").Read();
-        var load = Assert.Single(
-            Training.Of(practice, practice.Clients.Single()).Loads
-        );
+        var load = Assert.Single(Training.Of(practice, practice.Clients.Single()).Loads);
         Assert.Equal(60, load.Work.StretchSeconds.Value);
     }
 
@@ -101,9 +99,7 @@ public sealed class LoadsTests
     public void Two_sessions_on_one_day_are_two_sessions_and_one_day()
     {
         var practice = Club.Empty.Exercise("sway", "hold 30 s, on left").Member("ansel", ["- use: sway", "- use: sway"]).Read();
-        var load = Assert.Single(
-            Training.Of(practice, practice.Clients.Single()).Loads
-        );
+        var load = Assert.Single(Training.Of(practice, practice.Clients.Single()).Loads);
         Assert.Equal((2, 1, 60), (load.Sessions, load.Days, load.Work.StretchSeconds.Value));
     }
 

@@ -140,7 +140,13 @@ public sealed class PreParticipationTests(ITestOutputHelper output)
                     : $"[{{ condition: {condition}, by: a doctor, on: {on}, until: {until} }}]"
             )
             .Read();
-        return [.. RuleBook.Check(practice, Planned.Trainings(practice), new(2026, 12, 7)).Where(f => f.Level == Level.Error).Select(f => f.Message)];
+        return
+        [
+            .. RuleBook
+                .Check(practice, Planned.Trainings(practice), new(2026, 12, 7))
+                .Where(f => f.Level == Level.Error)
+                .Select(f => f.Message),
+        ];
     }
 
     private static bool Fits(string printed, bool answered) => printed == "any" || printed == (answered ? "yes" : "no");

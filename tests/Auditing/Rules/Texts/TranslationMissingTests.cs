@@ -163,7 +163,9 @@ public sealed class TranslationMissingTests
         var findings = new Findings();
         var practice = PracticeReader.Read(texts.Folder, findings).Practice;
         Assert.NotNull(practice);
-        findings.AddRange(RuleBook.Check(practice, Planned.Trainings(practice), LittlePractice.Today, findings.All(f => f.Level != Level.Error)));
+        findings.AddRange(
+            RuleBook.Check(practice, Planned.Trainings(practice), LittlePractice.Today, findings.All(f => f.Level != Level.Error))
+        );
         var reach = Reach.Of(practice);
         var sites = new List<Site>();
         foreach (var client in practice.Clients.Where(c => !findings.Block(c.Id, reach)))

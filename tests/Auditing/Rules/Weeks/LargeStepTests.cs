@@ -41,6 +41,8 @@ public sealed class LargeStepTests
     public void Even_growth_is_never_noted()
     {
         var practice = Club.Empty.Exercise("sway", "1-10 x hold 10-120 s, on left").Member("ansel", ["- use: sway"], 3).Read();
-        Assert.DoesNotContain(RuleBook.Check(practice, Planned.Trainings(practice), new DateOnly(2027, 1, 4)), f => f.Rule.Text == "large-step");
+        Assert.DoesNotContain(RuleBook.Check(practice, Planned.Trainings(practice), new DateOnly(2027, 1, 4)), f =>
+            f.Rule.Text == "large-step"
+        );
     }
 }

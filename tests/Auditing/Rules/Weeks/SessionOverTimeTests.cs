@@ -49,7 +49,10 @@ public sealed class SessionOverTimeTests
     [InlineData("1 x hold 20 s", "2-3 x hold 30-60 s, rest 20 s", "")]
     [InlineData("2 x hold 60 s", "2 x press 10-60 s", "")]
     public void Shorter_doses_come_with_the_least_change_first(string done, string allowed, string shorter) =>
-        Assert.Equal(shorter, string.Join("; ", ShorterDoses.Of(DoseOf(done).Settled(), DoseOf(allowed)).Select(d => d.ToString())));
+        Assert.Equal(
+            shorter,
+            string.Join("; ", ShorterDoses.Of(DoseOf(done).Settled(), DoseOf(allowed)).Select(d => d.ToString()))
+        );
 
     private static Dose DoseOf(string line) =>
         Assert.IsType<DoseReading.Understood>(DoseLine.Read(line, DoseSettings.Default)).Dose;

@@ -1,0 +1,137 @@
+using Gradus.Domain;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace Gradus.Tests.House;
+
+/// <summary>A new verb, unit, effort or kind of step does not compile until every place knows it. All rooms are compiled
+/// together here, with one more of them than there is.</summary>
+public sealed class NewVerbTests
+{
+    private static readonly Type[] Closed =
+    [
+        typeof(Verb),
+        typeof(WorkKind),
+        typeof(AmountUnit),
+        typeof(StepKind),
+        typeof(TimeUse),
+        typeof(SideOrder),
+        typeof(Amount),
+        typeof(Effort),
+        typeof(SettledEffort),
+    ];
+
+    /// <summary>A partial method without its other half, which a source generator writes.</summary>
+    private const string PartOfAGenerator = "CS8795";
+
+    private static readonly Lazy<CSharpCompilation> House = new(Compiled);
+
+    [Fact]
+    public void The_house_as_it_is_compiles() =>
+        Assert.Empty(
+            House
+                .Value.GetDiagnostics(TestContext.Current.CancellationToken)
+                .Where(d => (d.Severity == DiagnosticSeverity.Error && d.Id != PartOfAGenerator) || d.Id == "CS8509")
+        );
+
+    [Theory]
+    [InlineData("Verb.cs", "    Carry,\n}", "    Carry,\n    Sway,\n}", "CS8509", "Verb.cs ClearanceCheck.cs")]
+    [InlineData(
+        "Amount.cs",
+        "    Metres,\n}",
+        "    Metres,\n    Laps,\n}",
+        "CS8509",
+        "DoseTime.cs DoseMeasures.cs DosePrinter.cs EnvelopeActions.cs DoseWords.cs ChangeWords.cs StepWords.cs"
+    )]
+    [InlineData("StepKind.cs", "    Transition,\n}", "    Transition,\n    Applause,\n}", "CS8509", "StepKind.cs")]
+    [InlineData(
+        "WorkedSides.cs",
+        "    Both,\n}",
+        "    Both,\n    Neither,\n}",
+        "CS8509",
+        "Timeline.cs DoseMeasures.cs Use.cs SideWords.cs"
+    )]
+    [InlineData(
+        "Effort.cs",
+        "    private Effort() { }",
+        "    private Effort() { }\n\n    public sealed record Guessed : Effort;",
+        "CS0534",
+        "Effort.cs"
+    )]
+    public void One_more_is_missed_in_every_place(string file, string before, string after, string fault, string places)
+    {
+        var tree = House.Value.SyntaxTrees.Single(t => Path.GetFileName(t.FilePath) == file);
+        var text = tree.ToString();
+        Assert.Contains(before, text, StringComparison.Ordinal);
+        var other = House.Value.ReplaceSyntaxTree(
+            tree,
+            Parsed(tree.FilePath, text.Replace(before, after, StringComparison.Ordinal))
+        );
+        var missed = other
+            .GetDiagnostics(TestContext.Current.CancellationToken)
+            .Where(d => d.Id == fault)
+            .Select(d => Path.GetFileName(d.Location.SourceTree?.FilePath ?? ""))
+            .ToHashSet(StringComparer.Ordinal);
+        Assert.All(places.Split(' '), place => Assert.Contains(place, missed));
+    }
+
+    [Fact]
+    public void No_switch_over_them_has_an_arm_for_the_rest() =>
+        Assert.Empty(House.Value.SyntaxTrees.SelectMany(t => ArmsForTheRest(House.Value, t)));
+
+    [Fact]
+    public void An_arm_for_the_rest_would_be_found()
+    {
+        var planted = Parsed(
+            "Planted.cs",
+            "namespace Gradus.Domain; static class Planted { static int Of(Verb verb) => verb switch { Verb.Hold => 1, _ => 2 }; }"
+        );
+        Assert.NotEmpty(ArmsForTheRest(House.Value.AddSyntaxTrees(planted), planted));
+    }
+
+    private static IEnumerable<string> ArmsForTheRest(CSharpCompilation house, SyntaxTree tree)
+    {
+        var model = house.GetSemanticModel(tree);
+        foreach (var node in tree.GetRoot().DescendantNodes())
+        {
+            var (asked, rest) = node switch
+            {
+                SwitchExpressionSyntax s => (s.GoverningExpression, s.Arms.Any(a => a.Pattern is DiscardPatternSyntax)),
+                SwitchStatementSyntax s => (s.Expression, s.Sections.Any(c => c.Labels.Any(l => l is DefaultSwitchLabelSyntax))),
+                _ => (null, false),
+            };
+            if (asked is null || !rest || model.GetTypeInfo(asked).Type is not { } type)
+                continue;
+            if (type is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } optional)
+                type = optional.TypeArguments[0];
+            if (Closed.Any(c => c.FullName == type.ToDisplayString()))
+                yield return $"{tree.FilePath}: {asked}";
+        }
+    }
+
+    private static CSharpCompilation Compiled()
+    {
+        const string Usings =
+            "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; "
+            + "global using System.Threading; global using System.Threading.Tasks;";
+        var sources = Repository
+            .Files("src", ".cs")
+            .Select(f => Parsed(f, File.ReadAllText(f)))
+            .Append(Parsed("Usings.cs", Usings));
+        var references = ((string?)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES") ?? "")
+            .Split(Path.PathSeparator)
+            .Where(path =>
+                !Path.GetFileName(path).StartsWith("Gradus.", StringComparison.Ordinal) && Path.GetFileName(path) != "gradus.dll"
+            )
+            .Select(path => MetadataReference.CreateFromFile(path));
+        var options = new CSharpCompilationOptions(
+            OutputKind.ConsoleApplication,
+            nullableContextOptions: NullableContextOptions.Enable
+        );
+        return CSharpCompilation.Create("House", sources, references, options);
+    }
+
+    private static SyntaxTree Parsed(string path, string text) =>
+        CSharpSyntaxTree.ParseText(text, CSharpParseOptions.Default.WithLanguageVersion(LanguageVersion.Latest), path);
+}
