@@ -32,7 +32,8 @@ internal static class LoadText
     {
         to.WriteLine();
         to.WriteLine(
-            $"{motion.Name}{(side is { } one ? ", " + one.Word() : "")}{(weeks.Any(w => w.BeforePlay) ? "; sessions before play come on top" : "")}"
+            $"{motion.Name}{(side is { } one ? ", " + one.Word() : "")}"
+                + (weeks.Any(w => w.BeforePlay) ? "; sessions before play come on top" : "")
         );
         to.WriteLine("  week  stretch s        contraction s    effort-s         reps             sessions  days");
         for (var i = 0; i < weeks.Length; i++)
@@ -59,7 +60,9 @@ internal static class LoadText
         foreach (var week in training.Weeks)
         {
             var sessions = week.Sessions.Select(s =>
-                $"'{client.Programme.Sessions[s.Session - 1].Name}' {(s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")}{s.Seconds.Clock()}"
+                $"'{client.Programme.Sessions[s.Session - 1].Name}' "
+                + (s.Times is { } times ? string.Create(CultureInfo.InvariantCulture, $"{times} x ") : "before play, ")
+                + s.Seconds.Clock()
             );
             to.WriteLine(
                 string.Create(

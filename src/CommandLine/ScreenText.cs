@@ -17,9 +17,9 @@ internal static class ScreenText
     private static void OfClient(TextWriter to, Practice practice, Client client)
     {
         var allowances = Allowance.Of(practice, client);
-        to.WriteLine(
-            $"{client.Name}: {string.Join(", ", Enum.GetValues<Verdict>().Select(v => string.Create(CultureInfo.InvariantCulture, $"{allowances.Count(a => a.Verdict == v)} {Word(v)}")))}"
-        );
+        var counts = Enum.GetValues<Verdict>()
+            .Select(v => string.Create(CultureInfo.InvariantCulture, $"{allowances.Count(a => a.Verdict == v)} {Word(v)}"));
+        to.WriteLine($"{client.Name}: {string.Join(", ", counts)}");
         to.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
@@ -30,8 +30,7 @@ internal static class ScreenText
             to.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"  under 18: effort at most {practice.Card.Settings.YouthEffort} %; "
-                        + $"{(client.Agreed.Guardian is { } day ? $"a parent or guardian agreed on {day.Iso()}" : "no parent or guardian has agreed")}"
+                    $"  under 18: effort at most {practice.Card.Settings.YouthEffort} %; {Agreement(client)}"
                 )
             );
         foreach (var allowance in allowances.OrderByDescending(a => a.Verdict))
@@ -49,6 +48,9 @@ internal static class ScreenText
         to.WriteLine();
     }
 
+    private static string Agreement(Client client) =>
+        client.Agreed.Guardian is { } day ? $"a parent or guardian agreed on {day.Iso()}" : "no parent or guardian has agreed";
+
     private static void Table(TextWriter to, Practice practice)
     {
         var conditions = Screening.Asked(practice);
@@ -56,13 +58,14 @@ internal static class ScreenText
         to.WriteLine(
             "Exercises and conditions: N not with, C clear first, L a yes for one side forbids it there, . does not matter"
         );
-        to.WriteLine(
-            $"  {new string(' ', width)}{string.Concat(conditions.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1, 3}")))}"
-        );
+        var numbers = conditions.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1, 3}"));
+        to.WriteLine($"  {new string(' ', width)}{string.Concat(numbers)}");
         foreach (var exercise in practice.Exercises)
-            to.WriteLine(
-                $"  {exercise.Id.Text.PadRight(width)}{string.Concat(conditions.Select(c => "  " + Letter(Bearings.Of(exercise, c))))}"
-            );
+        {
+            var letters = conditions.Select(c => "  " + Letter(Bearings.Of(exercise, c)));
+            to.WriteLine($"  {exercise.Id.Text.PadRight(width)}{string.Concat(letters)}");
+        }
+
         foreach (var (index, condition) in conditions.Index())
             to.WriteLine(
                 string.Create(

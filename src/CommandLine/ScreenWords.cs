@@ -27,7 +27,8 @@ internal static class ScreenWords
                     + $"{brief.Clearance.Value.Until.Iso()}, not for every day from {brief.From.Iso()} to {brief.Until.Iso()}",
             { Against: Objection.BeyondLimit beyond } =>
                 $"cleared for {condition.Name} within a limit: {beyond.Limit.Words}; its own dose goes beyond it "
-                    + $"in week {beyond.Week.Week}{(beyond.Limit is ClearanceLimit.EffortAtMost ? ", or does not say how hard it is" : "")}",
+                    + $"in week {beyond.Week.Week}"
+                    + (beyond.Limit is ClearanceLimit.EffortAtMost ? ", or does not say how hard it is" : ""),
             { Cleared: { } cleared } => $"cleared for {condition.Name} by {cleared.By} until "
                 + $"{cleared.Until.Iso()}{string.Concat(cleared.Limits.Select(l => ", " + l.Words))}",
             _ => throw new ArgumentException("This is no reason.", nameof(reason)),

@@ -14,19 +14,15 @@ internal static class Table
     /// <summary>Shorter times are the machine's, not the stage's.</summary>
     private const double Least = 0.05;
 
+    private static readonly string Heading =
+        $"{"stage", -20}{"seconds", 10}{"processor", 11}{"MB allocated", 14}{"floor, s", 10}";
+
     public static void Write(TextWriter to, Run run)
     {
-        to.WriteLine(
-            Line(
-                $"{run.Clients:N0} clients, 200 exercises: {run.Pages:N0} pages, {run.Bytes / 1e6:N1} MB. Sites "
-                    + $"{run.Hash}, the first {Published.First} clients' {run.FirstHash}. Most memory held {run.Peak:N0} MB."
-            )
-        );
-        to.WriteLine(
-            Line(
-                $"{"stage", -20}{"seconds", 10}{"processor", 11}{"MB allocated", 14}{"floor, s", 10}{"ratio", 8}{"of processor", 14}  the floor is"
-            )
-        );
+        to.Write(Line($"{run.Clients:N0} clients, 200 exercises: {run.Pages:N0} pages, {run.Bytes / 1e6:N1} MB. "));
+        to.Write(Line($"Sites {run.Hash}, the first {Published.First} clients' {run.FirstHash}. "));
+        to.WriteLine(Line($"Most memory held {run.Peak:N0} MB."));
+        to.WriteLine(Line($"{Heading}{"ratio", 8}{"of processor", 14}  the floor is"));
         foreach (var lap in run.Product)
             Write(to, lap, run.Floors.FirstOrDefault(f => f.Stage == lap.Stage), Stages.Floors.GetValueOrDefault(lap.Stage, ""));
         Write(to, Together(run.Product), Together(run.Floors), "");
@@ -51,13 +47,11 @@ internal static class Table
     public static bool WriteGrowth(TextWriter to, Run once, Run twice)
     {
         var work = (double)twice.Bytes / once.Bytes;
-        to.WriteLine(
-            Line(
-                $"From {once.Clients:N0} to {twice.Clients:N0} clients the work (bytes of all sites) grows {work:N2} "
-                    + $"times, the most memory held {twice.Peak / once.Peak:N2} times:"
-            )
+        to.Write(
+            Line($"From {once.Clients:N0} to {twice.Clients:N0} clients the work (bytes of all sites) grows {work:N2} times, ")
         );
-        to.WriteLine(Line($"{"stage", -20}{"seconds", 10}{"processor", 11}{"MB allocated", 14}{"floor, s", 10}"));
+        to.WriteLine(Line($"the most memory held {twice.Peak / once.Peak:N2} times:"));
+        to.WriteLine(Heading);
         var growths = once.Product.Zip(twice.Product, Growth.Of).ToArray();
         foreach (var growth in growths)
         {

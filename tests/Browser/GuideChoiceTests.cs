@@ -44,10 +44,8 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
     {
         var cases = All().ToArray();
         var chosen = await Ask<string>(cases);
-        output.WriteLine(
-            $"{cases.Length} cases: "
-                + $"{string.Join(", ", chosen.GroupBy(c => c.Split(' ')[1]).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Count()}"))}"
-        );
+        var reasons = chosen.GroupBy(c => c.Split(' ')[1]).OrderBy(g => g.Key, StringComparer.Ordinal);
+        output.WriteLine($"{cases.Length} cases: {string.Join(", ", reasons.Select(g => $"{g.Key} {g.Count()}"))}");
         Assert.Equal(cases.Select(Judged), chosen);
         Assert.All(["ill", "pain", "ease", "no-easier", "full", "time", "time-none"], why =>
             Assert.Contains(chosen, c => c.EndsWith(' ' + why, StringComparison.Ordinal))

@@ -34,9 +34,12 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
         foreach (var (playing, seen) in sessions.Zip(await Lead(practice.FolderOf(sessions[0].Client.Id), oneFile, sessions)))
         {
             Assert.Empty(Faults(playing, seen, oneFile));
+            var loads = seen
+                .Asked.Select(a => a.StartsWith("data:", StringComparison.Ordinal) ? "data:" : Path.GetFileName(a))
+                .Distinct();
             output.WriteLine(
-                $"{playing}: {seen.Played.Drawn.Length} steps, {seen.Played.Drawn.Sum(d => d.Lasts)} s; loads "
-                    + $"{string.Join(", ", seen.Asked.Select(a => a.StartsWith("data:", StringComparison.Ordinal) ? "data:" : Path.GetFileName(a)).Distinct())}"
+                $"{playing}: {seen.Played.Drawn.Length} steps, {seen.Played.Drawn.Sum(d => d.Lasts)} s; "
+                    + $"loads {string.Join(", ", loads)}"
             );
         }
     }

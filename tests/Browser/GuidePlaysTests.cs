@@ -209,6 +209,9 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         return text.Replace(written, slip, StringComparison.Ordinal);
     }
 
-    private static string Spread(string name, IEnumerable<string> all) =>
-        $"{name}: {string.Join(", ", all.GroupBy(k => k).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Count()}"))}";
+    private static string Spread(string name, IEnumerable<string> all)
+    {
+        var kinds = all.GroupBy(k => k).OrderBy(g => g.Key, StringComparer.Ordinal);
+        return $"{name}: {string.Join(", ", kinds.Select(g => $"{g.Key} {g.Count()}"))}";
+    }
 }

@@ -10,6 +10,10 @@ namespace Gradus.Tests.Browser;
 /// formula.</summary>
 public sealed class LogFileTests
 {
+    /// <summary>The first line of every saved log.</summary>
+    private const string Columns =
+        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning";
+
     private static readonly string[] Nasty =
     [
         "=1+1",
@@ -86,26 +90,14 @@ public sealed class LogFileTests
     [Theory]
     [InlineData("", "none")]
     [InlineData("a,b\n1,2\n", "none")]
+    [InlineData(Columns + "\n", "0 0")]
+    [InlineData(Columns + "\n2026-12-07,1,1,,,,,5,2,knee,left,,,\n2026-12-07,1,1,wall-lean,2,,,,,,,,,", "1 0")]
     [InlineData(
-        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n",
-        "0 0"
-    )]
-    [InlineData(
-        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,5,2,knee,left,,,\n2026-12-07,1,1,wall-lean,2,,,,,,,,,",
-        "1 0"
-    )]
-    [InlineData(
-        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\r\nsoon,1,1,,,,,,,,,,,\r\n2026-12-07,one,1,,,,,,,,,,,\r\n2026-12-07,1,1,wall-lean,2,,,,,,,,,\r\n",
+        Columns + "\r\nsoon,1,1,,,,,,,,,,,\r\n2026-12-07,one,1,,,,,,,,,,,\r\n2026-12-07,1,1,wall-lean,2,,,,,,,,,\r\n",
         "0 3"
     )]
-    [InlineData(
-        "\uFEFFdate,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning,more\n2026-12-07,1,1,,,,,99,2,,,,,,x\n",
-        "1 1"
-    )]
-    [InlineData(
-        "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning\n2026-12-07,1,1,,,,,,,,,,\"never closed",
-        "1 0"
-    )]
+    [InlineData("\uFEFF" + Columns + ",more\n2026-12-07,1,1,,,,,99,2,,,,,,x\n", "1 1")]
+    [InlineData(Columns + "\n2026-12-07,1,1,,,,,,,,,,\"never closed", "1 0")]
     public async Task What_is_no_log_is_said_to_be_none_and_what_cannot_be_read_is_counted(string text, string expected) =>
         Assert.Equal(expected, await Ask(new JsonObject { ["kind"] = "read", ["text"] = text }));
 

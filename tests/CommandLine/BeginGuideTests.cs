@@ -37,7 +37,8 @@ public sealed partial class BeginGuideTests : IDisposable
         Assert.All(Enum.GetNames<Verb>(), verb => Assert.Matches($@"\n\| `[^`]*\b{Kebab.Of(verb)} ", table));
     }
 
-    /// <summary>Done in order, as somebody new would: what the client says and the programme are filled in as the guide asks.</summary>
+    /// <summary>Done in order, as somebody new would: what the client says and the programme are filled in as the guide
+    /// asks.</summary>
     [Fact]
     public void Its_commands_lead_from_an_empty_folder_to_a_site_in_their_order()
     {

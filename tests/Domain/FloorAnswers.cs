@@ -33,6 +33,17 @@ internal static class FloorAnswers
     public static string Text(DateOnly answered, Func<string, bool> but) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"answered: {answered:yyyy-MM-dd}\nanswers:\n{string.Concat(Ids.Where(id => !but(id)).Select(id => $"  {id}: {(id == "regularly-active" ? "yes" : id == "pain-now" ? "0" : "no")}\n"))}"
+            $"answered: {answered:yyyy-MM-dd}\nanswers:\n{string.Concat(Ids.Where(id => !but(id)).Select(Line))}"
         );
+
+    private static string Line(string id)
+    {
+        var answer = id switch
+        {
+            "regularly-active" => "yes",
+            "pain-now" => "0",
+            _ => "no",
+        };
+        return $"  {id}: {answer}\n";
+    }
 }

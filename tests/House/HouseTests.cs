@@ -62,6 +62,35 @@ public sealed class HouseTests
     }
 
     [Fact]
+    public void No_line_of_code_is_longer_than_130_letters()
+    {
+        var files = Repository.Files("src", ".cs").Concat(Repository.Files("tests", ".cs")).ToArray();
+        Assert.True(files.Length > 100);
+        Assert.Empty(files.SelectMany(file => LongLines.In(File.ReadAllText(file)).Select(line => $"{file}:{line}")));
+    }
+
+    /// <summary>LONG stands for what makes its line 131 letters long, FITS for one letter less.</summary>
+    [Theory]
+    [InlineData("var a = 1; // LONG", "1")]
+    [InlineData("var a = 1; // FITS", "")]
+    [InlineData("var a = \"\"\"LONG\"\"\";", "1")]
+    [InlineData("var a = \"\"\"\nLONG\n\"\"\";", "")]
+    [InlineData("var a = $\"\"\"\"\nLONG\n\"\"\"\nLONG\n\"\"\"\";\nLONG", "6")]
+    [InlineData("var a = \"\"\"\nx\n\"\"\"; LONG", "3")]
+    [InlineData("var a = \"\"\"x\"\"\";\nLONG\nvar b = \"\"\"y\"\"\";", "2")]
+    [InlineData("var a = @\"x\"\"\";\nLONG\nvar b = @\"y\"\"\";", "2")]
+    [InlineData("var a = '\"';\nLONG\nvar b = \"\\\"\" + \"\";", "2")]
+    [InlineData("// \"\"\"\nLONG\n// \"\"\"", "2")]
+    public void A_long_line_is_seen_wherever_it_is_code(string code, string lines)
+    {
+        string Filled(string line, string mark, int length) =>
+            line.Replace(mark, new string('x', Math.Max(0, length - line.Length + mark.Length)), StringComparison.Ordinal);
+
+        var text = code.Split('\n').Select(line => Filled(Filled(line, "LONG", LongLines.Most + 1), "FITS", LongLines.Most));
+        Assert.Equal(lines, string.Join(' ', LongLines.In(string.Join('\n', text))));
+    }
+
+    [Fact]
     public void Every_source_file_ends_its_lines_the_same_way()
     {
         foreach (

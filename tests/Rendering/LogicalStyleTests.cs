@@ -12,7 +12,10 @@ public sealed partial class LogicalStyleTests
     /// <summary>A property or a value that names a side of the screen; a margin, padding or inset of four values whose second and
     /// fourth differ; corners of their own.</summary>
     [GeneratedRegex(
-        @"[\w-]*\b(?:left|right)\b[\w-]*(?=\s*[:;}])|(?<=:[^;{}]*)\b(?:left|right)\b|(?:margin|padding|inset|border-(?:width|style|color))\s*:\s*(?:[^\s;}]+ (?<one>[^\s;}]+) [^\s;}]+ (?!\k<one>\s*[;}])[^\s;}]+)(?=\s*[;}!])|border-radius\s*:\s*[^;}\s]+ [^;}]+"
+        @"[\w-]*\b(?:left|right)\b[\w-]*(?=\s*[:;}])|(?<=:[^;{}]*)\b(?:left|right)\b"
+            + @"|(?:margin|padding|inset|border-(?:width|style|color))\s*:"
+            + @"\s*(?:[^\s;}]+ (?<one>[^\s;}]+) [^\s;}]+ (?!\k<one>\s*[;}])[^\s;}]+)(?=\s*[;}!])"
+            + @"|border-radius\s*:\s*[^;}\s]+ [^;}]+"
     )]
     private static partial Regex Physical();
 

@@ -22,13 +22,15 @@ public static partial class Syllables
 
     /// <summary>A word that others begin with, and whose last e is not heard there either: some-one, side-ways.</summary>
     [GeneratedRegex(
-        "^(?:base|close|every|face|fire|fore|grace|here|home|life|like|make|middle|more|name|note|one|safe|side|some|space|table|take|there|time|where|white|wide)(?=[a-z]{3})"
+        "^(?:base|close|every|face|fire|fore|grace|here|home|life|like|make|middle|more|name|note|one|"
+            + "safe|side|some|space|table|take|there|time|where|white|wide)(?=[a-z]{3})"
     )]
     private static partial Regex Beginning();
 
     /// <summary>What is added behind an e that is not heard: care-ful, move-ment.</summary>
     [GeneratedRegex(
-        $"(?<={Vowel}.*[^aeiouy]e)(?:body|ful|fully|less|lessly|lessness|like|ly|ment|ments|ness|some|thing|times?|wards?|where|work)$"
+        $"(?<={Vowel}.*[^aeiouy]e)"
+            + "(?:body|ful|fully|less|lessly|lessness|like|ly|ment|ments|ness|some|thing|times?|wards?|where|work)$"
     )]
     private static partial Regex Ending();
 
@@ -57,8 +59,10 @@ public static partial class Syllables
     /// <summary>The first of two vowels that are heard apart: di-al, peri-od, go-ing, us-u-al, vide-o, di-et, eas-i-er,
     /// stud-y-ing, muse-um, cre-ate, ru-in.</summary>
     [GeneratedRegex(
-        "(?<![ctsgx])ia|(?<=[ct])ia(?=t)|(?<![ctsgxnl])io|(?<=[aeiou])ing|iu|ii|(?<![gq])ua|ue(?=[lnt])|(?<!q)uo(?!r)|(?<![pg])eo|geo(?=[gml])|ie(?=t)|(?<![ct])ie(?=n[ct])"
-            + "|(?<=[^aeioug])ie(?=r$|st$)|(?<=[^aeiou])y[aeio]|eu(?=m)|oe[mt]|(?<=c)rea(?=t)|rea(?=ct)|lui(?=d)|(?<![qg])ui(?=n|t[yoi])"
+        "(?<![ctsgx])ia|(?<=[ct])ia(?=t)|(?<![ctsgxnl])io|(?<=[aeiou])ing|iu|ii|(?<![gq])ua|ue(?=[lnt])"
+            + "|(?<!q)uo(?!r)|(?<![pg])eo|geo(?=[gml])|ie(?=t)|(?<![ct])ie(?=n[ct])"
+            + "|(?<=[^aeioug])ie(?=r$|st$)|(?<=[^aeiou])y[aeio]|eu(?=m)|oe[mt]"
+            + "|(?<=c)rea(?=t)|rea(?=ct)|lui(?=d)|(?<![qg])ui(?=n|t[yoi])"
     )]
     private static partial Regex Apart();
 

@@ -7,7 +7,9 @@ namespace Gradus.Auditing;
 internal static partial class Asked
 {
     [GeneratedRegex(
-        """url\(\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)'|(?<a>[^)\s]*))\s*\)|@import\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)')|["'(=]\s*(?<a>(?:[a-z][a-z0-9+.-]*:)?[/\\]{2}[^"')\s]+)""",
+        """url\(\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)'|(?<a>[^)\s]*))\s*\)"""
+            + """|@import\s*(?:"(?<a>[^"]*)"|'(?<a>[^']*)')"""
+            + """|["'(=]\s*(?<a>(?:[a-z][a-z0-9+.-]*:)?[/\\]{2}[^"')\s]+)""",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase
     )]
     private static partial Regex StyleAddress();
@@ -26,7 +28,8 @@ internal static partial class Asked
     private static partial Regex StyleText();
 
     [GeneratedRegex(
-        @"\b(?<word>fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|RTCPeerConnection|importScripts|WebTransport)\b|\b(?<word>import)\s*\(",
+        @"\b(?<word>fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|RTCPeerConnection|importScripts|WebTransport)\b"
+            + @"|\b(?<word>import)\s*\(",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex NetworkCall();

@@ -9,7 +9,8 @@ internal static partial class HidingValue
 {
     /// <summary>A hundred pixels or more to the side where nothing is, a thousand to the other.</summary>
     [GeneratedRegex(
-        @"-(?:\d{3,}(?:\.\d+)?px|\d{2,}(?:\.\d+)?(?:v[wihb]|%|em|rem|cm|mm|in|pt|pc|ch|lh))|(?<![\d.-])(?:\d{4,}px|\d{3,}(?:v[wihb]|%|em|rem|cm|in|ch|lh))",
+        @"-(?:\d{3,}(?:\.\d+)?px|\d{2,}(?:\.\d+)?(?:v[wihb]|%|em|rem|cm|mm|in|pt|pc|ch|lh))"
+            + @"|(?<![\d.-])(?:\d{4,}px|\d{3,}(?:v[wihb]|%|em|rem|cm|in|ch|lh))",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex FarAway();

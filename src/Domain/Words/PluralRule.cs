@@ -13,7 +13,8 @@ public sealed partial class PluralRule
     private PluralRule(Series<Series<Relation>> either) => this.either = either;
 
     [GeneratedRegex(
-        @"^n(?: % (?<by>[1-9][0-9]{0,8}))? (?<sign>=|!=) (?<ranges>[0-9]{1,9}(?:\.\.[0-9]{1,9})?(?:,[0-9]{1,9}(?:\.\.[0-9]{1,9})?)*)\z",
+        @"^n(?: % (?<by>[1-9][0-9]{0,8}))? (?<sign>=|!=) "
+            + @"(?<ranges>[0-9]{1,9}(?:\.\.[0-9]{1,9})?(?:,[0-9]{1,9}(?:\.\.[0-9]{1,9})?)*)\z",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex RelationShape();

@@ -103,7 +103,8 @@ internal static class MadeClient
     /// <summary>Unlike any other's up to 7,800 clients.</summary>
     public static string NameOf(int number) =>
         $"{FirstNames[number % FirstNames.Length]} "
-        + $"{Beginnings[number / FirstNames.Length % Beginnings.Length]}{Endings[number / FirstNames.Length / Beginnings.Length % Endings.Length]}";
+        + Beginnings[number / FirstNames.Length % Beginnings.Length]
+        + Endings[number / FirstNames.Length / Beginnings.Length % Endings.Length];
 
     public static string IdOf(int number) => NameOf(number).ToLowerInvariant().Replace(' ', '-');
 

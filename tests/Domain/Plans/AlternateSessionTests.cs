@@ -197,11 +197,11 @@ public sealed class AlternateSessionTests
         );
 
     /// <param name="kindsAndUses">A kind and the one use of such an alternate to Session 1, by turns.</param>
-    private static LittlePractice With(params string[] kindsAndUses) =>
-        Member(Library)
-            .Edit(
-                Programme,
-                "sessions:",
-                $"alternate:\n{string.Concat(kindsAndUses.Chunk(2).Select(a => $"  - {{ name: For {a[0]}, instead-of: Session 1, kind: {a[0]}, do: [{{ {a[1]} }}] }}\n"))}sessions:"
-            );
+    private static LittlePractice With(params string[] kindsAndUses)
+    {
+        var alternates = kindsAndUses
+            .Chunk(2)
+            .Select(a => $"  - {{ name: For {a[0]}, instead-of: Session 1, kind: {a[0]}, do: [{{ {a[1]} }}] }}\n");
+        return Member(Library).Edit(Programme, "sessions:", $"alternate:\n{string.Concat(alternates)}sessions:");
+    }
 }

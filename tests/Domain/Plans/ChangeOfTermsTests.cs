@@ -52,7 +52,7 @@ public sealed class ChangeOfTermsTests
         );
 
     [Fact]
-    public void Two_lighter_weeks_behind_each_other_are_held_against_the_week_before_and_the_one_after_against_the_last_whole_one() =>
+    public void Of_two_lighter_weeks_each_is_held_against_the_week_before_and_the_next_against_the_last_whole_one() =>
         Assert.Equal(
             [
                 "This is where it begins",

@@ -93,7 +93,10 @@ public sealed class SessionSumTests(ITestOutputHelper output)
                 Blocks.Select(b =>
                     b.Rounds == 0
                         ? $"- use: {b.Uses[0].Id}"
-                        : $"- rounds: {b.Rounds}{(b.Rest is { } rest ? $"\n  rest: {rest} s" : "")}{(b.Change is { } change ? $"\n  change: {change} s" : "")}\n  of: [{string.Join(", ", b.Uses.Select(u => $"{{ use: {u.Id} }}"))}]"
+                        : $"- rounds: {b.Rounds}"
+                            + (b.Rest is { } rest ? $"\n  rest: {rest} s" : "")
+                            + (b.Change is { } change ? $"\n  change: {change} s" : "")
+                            + $"\n  of: [{string.Join(", ", b.Uses.Select(u => $"{{ use: {u.Id} }}"))}]"
                 )
             );
 

@@ -45,10 +45,14 @@ public sealed class ClearanceMissing : IClientRule
                     Level.Error,
                     client.Id,
                     objection.Answer.Value.At,
-                    $"{client.Name} answered yes to {practice.Of(objection.Condition).Name}: "
-                        + $"{(need == ClearanceNeed.StopUntilCleared ? "all training stops until a clinician has cleared it" : "a clinician's clearance comes before any training")}, and there is none.",
+                    $"{client.Name} answered yes to {practice.Of(objection.Condition).Name}: {Demand(need)}, and there is none.",
                     "Send nothing until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                 );
         }
     }
+
+    private static string Demand(ClearanceNeed need) =>
+        need == ClearanceNeed.StopUntilCleared
+            ? "all training stops until a clinician has cleared it"
+            : "a clinician's clearance comes before any training";
 }

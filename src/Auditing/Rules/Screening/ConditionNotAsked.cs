@@ -39,8 +39,11 @@ public sealed class ConditionNotAsked : IClientRule
             client.Id,
             at,
             message,
-            $"Ask: \"{condition.Question}\" Then write "
-                + $"{(condition.Id == AlwaysAsked.PainNow ? $"{condition.Id}: 0, or how much and where, as {condition.Id}: 4 left knee," : $"{condition.Id}: yes or {condition.Id}: no")} under 'answers' in client.yaml, as it was answered.",
+            $"Ask: \"{condition.Question}\" Then write {Replies(condition.Id)} "
+                + "under 'answers' in client.yaml, as it was answered.",
             length
         );
+
+    private static string Replies(ConditionId id) =>
+        id == AlwaysAsked.PainNow ? $"{id}: 0, or how much and where, as {id}: 4 left knee," : $"{id}: yes or {id}: no";
 }

@@ -49,12 +49,12 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
             where
                 verdict.Agreement == SpokenAgreement.Disagrees
                 && (verdict.Things.Count > 0 || written.Figure.Kind == SpokenKind.Side)
+            let weeks = written.Figure.Kind == SpokenKind.Side ? SideOf(use) : "say " + Numbers(verdict.Things, written.Figure)
             select this.Found(
                 Level.Warning,
                 client.Id,
                 written.At,
-                $"The text says \"{written.Words}\", and {client.Name}'s weeks "
-                    + $"{(written.Figure.Kind == SpokenKind.Side ? SideOf(use) : "say " + Numbers(verdict.Things, written.Figure))}.",
+                $"The text says \"{written.Words}\", and {client.Name}'s weeks {weeks}.",
                 HelpWith(written.Figure, verdict.Things, dose)
             );
         return left.FirstOrDefault();

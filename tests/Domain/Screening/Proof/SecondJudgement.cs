@@ -119,7 +119,12 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
                     : ["forbidden"];
             if (!notWith && !clearFirst && byLoad && loaded.On(condition.Where).Intersect(hurt).Any())
                 return slip == ProofSlip.OnlyNamedConditions ? [] : ["loaded"];
-            if (!notWith && !clearFirst && slip != ProofSlip.PropertiesForgotten && Matters(exercise).Contains(condition.Id))
+            if (
+                !notWith
+                && !clearFirst
+                && slip != ProofSlip.PropertiesForgotten
+                && SecondFloor.Matters(exercise).Contains(condition.Id)
+            )
                 return ["left out"];
             var named = clearFirst && touches ? clearing.Of(condition.Id, done, done.Weeks, withinYear: false).ToArray() : [];
             return named.Length > 0 ? named : BeforeTraining(condition.Id, done);
@@ -226,54 +231,6 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         }
     }
 
-    /// <summary>The conditions that must be thought of with what an exercise does, as the floor lists them.</summary>
-    private static IEnumerable<string> Matters(MadeExercise exercise)
-    {
-        if (exercise.Properties.Contains("trunk-end-range"))
-            yield return "bone-thinning";
-        if (exercise.Properties.Contains("balance"))
-            foreach (var c in new[] { "seizures", "falls", "numb-feet" })
-                yield return c;
-        if (exercise.Properties.Contains("jumping"))
-            foreach (
-                var c in new[]
-                {
-                    "bone-thinning",
-                    "joint-replacement",
-                    "recent-surgery",
-                    "recent-injury",
-                    "pregnancy-or-birth",
-                    "blood-thinners",
-                    "falls",
-                    "numb-feet",
-                }
-            )
-                yield return c;
-        if (exercise.Position is "prone" or "supine")
-            yield return "pregnancy-or-birth";
-
-        // Hard by its dose: 70 % or more, 7 of 10, a set that leaves 3 or fewer, or work that does not say how hard it is;
-        // jumping is hard too.
-        var line = exercise.Dose.Lines[exercise.IsFixed ? 0 : ^1];
-        string[] still = ["raised-blood-pressure", "eye-pressure-or-retina", "hernia"];
-        if (line.Effort is null or >= 70 || exercise.Properties.Contains("jumping"))
-            foreach (var c in still.Concat(["recent-surgery", "recent-injury", "pregnancy-or-birth"]))
-                yield return c;
-
-        // A press, pull or raise of more than 10 s.
-        var isLong =
-            line.Text.Split(' ') is var words
-            && words
-                .Zip(words.Skip(1))
-                .Any(w =>
-                    w.First is "press" or "pull" or "raise"
-                    && int.Parse(w.Second.Split('-')[^1], System.Globalization.CultureInfo.InvariantCulture) > 10
-                );
-        if (isLong)
-            foreach (var c in still)
-                yield return c;
-    }
-
     private bool RestsOn(string condition, MadeDone done)
     {
         if (!client.Answers.GetValueOrDefault(condition, "no").StartsWith("yes", StringComparison.Ordinal))
@@ -296,6 +253,3 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
             );
     }
 }
-
-/// <summary>One exercise as it is done in one session, with the sides at work and the weeks.</summary>
-internal sealed record MadeDone(MadeExercise Exercise, string[] Sides, List<(int Week, MadeLine Line)> Weeks);
