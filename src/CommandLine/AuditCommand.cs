@@ -8,7 +8,7 @@ namespace Gradus.CommandLine;
 /// <summary><c>gradus audit FOLDER [--site DIR]</c></summary>
 internal static class AuditCommand
 {
-    public static Command Words()
+    public static Command Words(Forms forms)
     {
         var folder = Options.Folder();
         var site = new Option<string?>("--site")
@@ -31,6 +31,7 @@ internal static class AuditCommand
         };
         command.SetAction(asked =>
             Run(
+                forms,
                 asked.GetRequiredValue(folder),
                 asked.GetValue(site),
                 asked.GetValue(clients) ?? [],
@@ -42,7 +43,7 @@ internal static class AuditCommand
         return command;
     }
 
-    private static int Run(string folder, string? sites, string[] clients, bool asJson, bool strict, DateOnly today)
+    private static int Run(Forms forms, string folder, string? sites, string[] clients, bool asJson, bool strict, DateOnly today)
     {
         var desk = Desk.Open(folder, clients, today);
         if (sites is not null && !Directory.Exists(sites))
@@ -55,7 +56,7 @@ internal static class AuditCommand
                 continue;
             var plan = desk.PlanOf(client);
             if (sites is not null)
-                foreach (var site in Published(sites, id))
+                foreach (var site in Published(forms, sites, id))
                     desk.Audit(plan, site);
             else if (SiteRenderer.Render(plan, theme, desk.Findings) is { } site)
                 desk.Audit(plan, site);
@@ -70,9 +71,9 @@ internal static class AuditCommand
         if (sites is not null && !asJson)
         {
             foreach (var id in desk.Wanted.Where(id => desk.Ready(id) is null))
-            foreach (var place in Publication.PlacesOf(id, sites))
+            foreach (var site in forms.Standing(id, sites))
                 Console.Out.WriteLine(
-                    $"{id}: an error stands in the way, and {place} is still there, not judged: tell the client."
+                    $"{id}: an error stands in the way, and {site.Place} is still there, not judged: tell the client."
                 );
         }
 
@@ -82,15 +83,9 @@ internal static class AuditCommand
     }
 
     /// <summary>Every form in which the client's site stands there; one at least.</summary>
-    private static IEnumerable<Site> Published(string sites, ClientId client)
+    private static IEnumerable<Site> Published(Forms forms, string sites, ClientId client)
     {
-        var places = Publication.PlacesOf(client, sites);
-        if (places.Count == 0)
-            return [PublishedSite.Read(Path.Combine(sites, client.Text), client)];
-        return places.Select(place =>
-            Directory.Exists(place) ? PublishedSite.Read(place, client)
-            : place.EndsWith(".zip", StringComparison.Ordinal) ? PublishedSite.ReadZip(place, client)
-            : PublishedSite.ReadPage(place, client)
-        );
+        var standing = forms.Standing(client, sites);
+        return standing.Count == 0 ? [StandingSite.At(forms.Usual, client, sites).Read()] : standing.Select(site => site.Read());
     }
 }

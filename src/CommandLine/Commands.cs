@@ -17,15 +17,17 @@ internal sealed class Commands
 
     private Commands(RootCommand root) => this.root = root;
 
-    public static Commands All()
+    public static Commands All() => All(Forms.All);
+
+    internal static Commands All(Forms forms)
     {
         var root = new RootCommand(
             "Publishes exercise programmes: a practice in plain text becomes a checked, private, offline site for each client."
         );
         root.Subcommands.Add(BeginCommand.Words());
         root.Subcommands.Add(NewCommand.Words());
-        root.Subcommands.Add(PublishCommand.Words());
-        root.Subcommands.Add(AuditCommand.Words());
+        root.Subcommands.Add(PublishCommand.Words(forms));
+        root.Subcommands.Add(AuditCommand.Words(forms));
         root.Subcommands.Add(ScreenCommand.Words());
         root.Subcommands.Add(LoadCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());

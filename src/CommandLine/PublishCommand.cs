@@ -9,7 +9,7 @@ namespace Gradus.CommandLine;
 /// <summary><c>gradus publish FOLDER --to DIR</c></summary>
 internal static class PublishCommand
 {
-    public static Command Words()
+    public static Command Words(Forms forms)
     {
         var folder = Options.Folder();
         var to = new Option<string>("--to")
@@ -22,10 +22,8 @@ internal static class PublishCommand
         var theme = Options.Theme();
         var form = Options.Choice(
             "--as",
-            "How each site is handed over: as a folder, as one zip file, or as one page that needs no other file.",
-            "folder",
-            "zip",
-            "file"
+            $"How each site is handed over: {Each(forms)}.",
+            [.. forms.InOrder.Select(f => f.Word)]
         );
         var today = Options.Today();
         var command = new Command("publish", "Checks a practice and makes each client's site.")
@@ -39,18 +37,33 @@ internal static class PublishCommand
         };
         command.SetAction(asked =>
             Run(
+                forms,
                 asked.GetRequiredValue(folder),
                 asked.GetRequiredValue(to),
                 asked.GetValue(clients) ?? [],
                 asked.GetValue(theme),
-                asked.GetValue(form) ?? "folder",
+                asked.GetValue(form) is { } word ? forms.Named(word) : forms.Usual,
                 asked.GetValue(today) ?? Calendar.Today()
             )
         );
         return command;
     }
 
-    private static int Run(string folder, string to, string[] clients, string? themeFolder, string form, DateOnly today)
+    private static string Each(Forms forms)
+    {
+        var all = forms.InOrder.Select(f => f.Help).ToArray();
+        return all.Length == 1 ? all[0] : $"{string.Join(", ", all[..^1])}, or {all[^1]}";
+    }
+
+    private static int Run(
+        Forms forms,
+        string folder,
+        string to,
+        string[] clients,
+        string? themeFolder,
+        IForm form,
+        DateOnly today
+    )
     {
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
         var desk = Desk.Open(folder, clients, today);
@@ -60,7 +73,7 @@ internal static class PublishCommand
             foreach (var (index, id) in desk.Wanted.Index())
             {
                 Progress.Show($"{index + 1} of {desk.Wanted.Count}: {id}");
-                summary.Add(Publish(desk, theme, id, form, target));
+                summary.Add(Publish(desk, theme, id, form, forms, target));
             }
         }
 
@@ -69,11 +82,12 @@ internal static class PublishCommand
         FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, themeFolder));
         foreach (var line in summary)
             Console.Out.WriteLine(line);
-        foreach (var stranger in Publication.Strangers(to, desk.Known))
+        foreach (var stranger in forms.Strangers(to, desk.Known))
         {
-            foreach (var place in Publication.PlacesOf(stranger, to))
+            foreach (var site in forms.Standing(stranger, to))
                 Console.Out.WriteLine(
-                    $"{stranger}: no longer in the practice; the site in {place} is still there. Delete it if it should not be."
+                    $"{stranger}: no longer in the practice; the site in {site.Place} is still there. "
+                        + "Delete it if it should not be."
                 );
         }
 
@@ -81,55 +95,32 @@ internal static class PublishCommand
     }
 
     /// <summary>One client's site made, audited and handed over, or not; the line that says what came of it.</summary>
-    private static string Publish(Desk desk, Theme theme, ClientId id, string form, TargetFolder target)
+    private static string Publish(Desk desk, Theme theme, ClientId id, IForm form, Forms forms, TargetFolder target)
     {
         if (desk.Ready(id) is not { } client)
-            return Blocked(id, target);
+            return Blocked(id, forms, target);
         var plan = desk.PlanOf(client);
-        if (
-            (
-                form == "file"
-                    ? SiteRenderer.RenderInOne(plan, theme, desk.Findings)
-                    : SiteRenderer.Render(plan, theme, desk.Findings)
-            )
-            is not { } site
-        )
-            return Blocked(id, target);
+        if (SiteRenderer.Render(plan, theme, desk.Findings, form.Takes) is not { } site)
+            return Blocked(id, forms, target);
         desk.Audit(plan, site);
         if (desk.Ready(id) is null)
-            return Blocked(id, target);
-        var result = form switch
-        {
-            "zip" => Publication.WriteZip(site, target),
-            "file" => Publication.WritePage(site, target),
-            _ => Publication.Write(site, target),
-        };
-        return $"{id}: {Said(result, form)}{Others(id, result, target)}";
-    }
-
-    private static string Said(PublicationResult result, string form)
-    {
-        var changed = result.Changed
-            ? form == "file"
-                ? "new or changed"
-                : $"{result.Written.Count} files new or changed"
-            : "nothing changed";
-        return $"{(form == "file" ? "one page" : $"{result.Pages} pages")}, {changed}: "
-            + $"{(form == "folder" ? Path.Combine(result.Place, Plan.HomePath) : result.Place)}";
+            return Blocked(id, forms, target);
+        var result = form.Write(site, target);
+        return $"{id}: {form.Said(result)}{Others(id, result, forms, target)}";
     }
 
     /// <summary>The other forms that stand there: they may hold what the client must not do any more.</summary>
-    private static string Others(ClientId id, PublicationResult result, TargetFolder target)
+    private static string Others(ClientId id, PublicationResult result, Forms forms, TargetFolder target)
     {
-        var others = Publication.PlacesOf(id, target.Root).Where(place => place != result.Place).ToArray();
+        var others = forms.Standing(id, target.Root).Select(site => site.Place).Where(place => place != result.Place).ToArray();
         return others.Length == 0
             ? ""
             : $"\n{id}: another form is still there, as it was published before: {string.Join(", ", others)}. Publish it "
                 + "again, or delete it.";
     }
 
-    private static string Blocked(ClientId id, TargetFolder target) =>
-        Publication.DateOf(id, target) is { } date
+    private static string Blocked(ClientId id, Forms forms, TargetFolder target) =>
+        forms.DateOf(id, target.Root) is { } date
             ? $"{id}: NOT published; the site of {date.Iso()} is still there: tell the client."
             : $"{id}: NOT published.";
 }

@@ -2,9 +2,9 @@ using Gradus.Domain;
 
 namespace Gradus.HandingOver;
 
-/// <summary>What handing over one client's site came to, as a folder or as a zip. All paths are inside the site, with <c>/</c>
+/// <summary>What handing over one client's site came to. All paths are inside the site, with <c>/</c>
 /// between folders, in ordinal order.</summary>
-/// <param name="Place">The whole path of the folder or zip that is handed over.</param>
+/// <param name="Place">The whole path of what is handed over.</param>
 /// <param name="Changed">False when the site stood there already, byte for byte; then nothing at all was written. A zip that
 /// differs in something other than its files, such as their dates, is changed with no file written or removed.</param>
 /// <param name="Written">Files that are new or other than before.</param>
@@ -22,4 +22,20 @@ public sealed record PublicationResult(
     Series<string> Removed,
     int Pages,
     long Bytes
-);
+)
+{
+    /// <summary>How much of a site of several files is new: "12 pages, 3 files new or changed".</summary>
+    internal string InFiles => $"{Pages} pages, {(Changed ? $"{Written.Count} files new or changed" : "nothing changed")}";
+
+    internal static PublicationResult Of(Site site, Places places, bool changed, Changes changes) =>
+        new(
+            site.Client,
+            places.Site,
+            changed,
+            changes.Written.Select(file => file.Path).ToSeries(),
+            changes.Untouched.Select(file => file.Path).ToSeries(),
+            changes.Removed,
+            site.Pages.Count,
+            changes.Written.Concat(changes.Untouched).Sum(file => (long)file.Bytes.Length)
+        );
+}

@@ -5,8 +5,8 @@ using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 
-/// <summary>Reads a published site back, so that the auditor sees what the client has. Neither a folder nor a zip is
-/// trusted.</summary>
+/// <summary>A published site put together from its files, so that the auditor sees what the client has, and how large it may be.
+/// No form of it is trusted.</summary>
 public static class PublishedSite
 {
     /// <summary>The largest page that is read, in bytes, inclusive; without what is written out in it of pictures and
@@ -31,30 +31,6 @@ public static class PublishedSite
 
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    /// <summary>The site in one client's folder: files that end in <c>.html</c>, in whatever case, are its pages, all others its
-    /// assets, hidden ones too.</summary>
-    /// <exception cref="HandOverException">The folder is not there or cannot be read, holds a link, is too large, or a page is
-    /// not UTF-8.</exception>
-    public static Site Read(string folder, ClientId client) =>
-        DiskTrouble.Reading(folder, () => SiteOf(folder, client, PublishedFolder.FilesOf(folder)));
-
-    /// <summary>The site in one client's zip, as <see cref="Read"/> has it of a folder; nothing is unpacked onto the disk.
-    /// Whatever could reach out of the client's folder, hide from the auditor or fill the memory is refused.</summary>
-    /// <exception cref="HandOverException">The zip is not there or cannot be read, is damaged, too large, locked or not laid out
-    /// as Gradus does it, has an entry that is no plain file in the client's own folder or stands there twice, or a page is not
-    /// UTF-8.</exception>
-    public static Site ReadZip(string zip, ClientId client) =>
-        DiskTrouble.Reading(zip, () => SiteOf(zip, client, PublishedZip.FilesOf(zip, client)));
-
-    /// <summary>The site that is one page, called as it is in any other form.</summary>
-    /// <exception cref="HandOverException">The page is not there or cannot be read, is too large, or is not UTF-8.</exception>
-    public static Site ReadPage(string page, ClientId client) => DiskTrouble.Reading(page, () =>
-        {
-            if (new FileInfo(page).Length > LargestWhole)
-                throw new HandOverException($"'{page}' is larger than {LargestWhole / MiB} MiB.", "Publish the site again.");
-            return SiteOf(page, client, [new SiteFile(Plan.AllPagesPath, File.ReadAllBytes(page))]);
-        });
-
     /// <summary>How large a file of a site may be.</summary>
     internal static int Largest(string path) =>
         path == Plan.AllPagesPath ? LargestWhole
@@ -63,7 +39,9 @@ public static class PublishedSite
 
     internal static bool IsPage(string path) => path.EndsWith(".html", StringComparison.OrdinalIgnoreCase);
 
-    private static Site SiteOf(string place, ClientId client, Series<SiteFile> all)
+    /// <summary>Files that end in <c>.html</c>, in whatever case, are its pages, all others its assets.</summary>
+    /// <param name="place">Where they were read from.</param>
+    internal static Site Of(string place, ClientId client, Series<SiteFile> all)
     {
         var files = all.ToLookup(file => IsPage(file.Path));
         var pages = files[true].Select(file => new Page(file.Path, TextOf(place, file)));

@@ -24,7 +24,7 @@ public static class SingleFile
                 );
             InTheWay.RefuseAtPage(place);
             var places = new Places(place, Path.Combine(folder, Places.NewMark + Path.GetFileName(place)), "");
-            Publication.Replace(places, () => NewFile.Build(places, Encoding.UTF8.GetBytes(page)), NewFile.Put);
+            places.Replace(() => NewFile.Build(places, Encoding.UTF8.GetBytes(page)), NewFile.Put);
             return place;
         });
     }

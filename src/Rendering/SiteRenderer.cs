@@ -16,28 +16,29 @@ public static class SiteRenderer
 
     /// <summary>The client's whole site, or null (and a finding) where the theme is broken. Beside its pages it holds all of them
     /// in one, where the theme has a template for that.</summary>
-    public static Site? Render(Plan plan, Theme theme, Findings findings) => Tried(plan.Client, theme, findings, () =>
-        {
-            var own = plan
-                .Pictures.Select(p => new Asset(p.Path, p.Bytes))
-                .Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)))
-                .ToList();
-            if (CalendarFile.Of(plan) is { } calendar)
-                own.Add(calendar);
-            var frames = new SiteFrames(plan, theme);
-            var pages = frames.Pages();
-            if (theme.Has(SiteFrames.AllPagesTemplate))
-                pages = [.. pages, frames.AllInOne()];
-            own.Add(HostedFiles.ManifestOf(plan, theme));
-            if (HostedFiles.ListOf(theme, pages, theme.Assets.Concat(own)) is { } list)
-                own.Add(list);
-            SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
-            return new Site(plan.Client, pages, theme.Assets.Concat(own));
-        });
+    public static Site? Render(Plan plan, Theme theme, Findings findings, Rendition rendition = Rendition.Pages) =>
+        Tried(plan.Client, theme, findings, () => rendition == Rendition.OneFile ? OneFile(plan, theme) : Pages(plan, theme));
 
-    /// <summary>The site as one page that needs no other file; otherwise as above.</summary>
-    public static Site? RenderInOne(Plan plan, Theme theme, Findings findings) =>
-        Tried(plan.Client, theme, findings, () => new Site(plan.Client, [new SiteFrames(plan, theme).AllInOne()], []));
+    private static Site OneFile(Plan plan, Theme theme) => new(plan.Client, [new SiteFrames(plan, theme).AllInOne()], []);
+
+    private static Site Pages(Plan plan, Theme theme)
+    {
+        var own = plan
+            .Pictures.Select(p => new Asset(p.Path, p.Bytes))
+            .Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)))
+            .ToList();
+        if (CalendarFile.Of(plan) is { } calendar)
+            own.Add(calendar);
+        var frames = new SiteFrames(plan, theme);
+        var pages = frames.Pages();
+        if (theme.Has(SiteFrames.AllPagesTemplate))
+            pages = [.. pages, frames.AllInOne()];
+        own.Add(HostedFiles.ManifestOf(plan, theme));
+        if (HostedFiles.ListOf(theme, pages, theme.Assets.Concat(own)) is { } list)
+            own.Add(list);
+        SeeThatPathsDiffer(theme, pages.Select(p => p.Path).Concat(own.Select(a => a.Path)));
+        return new Site(plan.Client, pages, theme.Assets.Concat(own));
+    }
 
     /// <summary>What is rendered, or null (and a finding) where the theme is broken.</summary>
     /// <param name="client">Null where it is for nobody by name.</param>

@@ -15,7 +15,7 @@ public sealed class AllPagesTests(ITestOutputHelper output)
 
     private static readonly Plan Plan = Planned.For(Practice, Practice.Find(new ClientId("rufus"))!);
 
-    private static readonly Page Whole = SiteRenderer.RenderInOne(Plan, ThemeFolder.Plain(), [])!.Pages.Single();
+    private static readonly Page Whole = SiteRenderer.Render(Plan, ThemeFolder.Plain(), [], Rendition.OneFile)!.Pages.Single();
 
     /// <summary>What stands there, what stands instead, and the rule that finds it.</summary>
     public static TheoryData<string, string, string> Faults() =>
@@ -95,7 +95,7 @@ public sealed class AllPagesTests(ITestOutputHelper output)
         Assert.All(Practice.Clients, c =>
             Assert.InRange(
                 System.Text.Encoding.UTF8.GetByteCount(
-                    SiteRenderer.RenderInOne(Planned.For(Practice, c), ThemeFolder.Plain(), [])!.Pages.Single().Html
+                    SiteRenderer.Render(Planned.For(Practice, c), ThemeFolder.Plain(), [], Rendition.OneFile)!.Pages.Single().Html
                 ),
                 50_000,
                 600_000

@@ -52,8 +52,8 @@ internal static class Publishing
             ?? throw new InvalidOperationException($"No site for {client.Id}.");
         laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, run)));
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
-        var first = laps.Time(Stages.Writing, () => Publication.Write(site, folder));
-        var second = laps.Time(Stages.WritingAgain, () => Publication.Write(site, folder));
+        var first = laps.Time(Stages.Writing, () => new FolderForm().Write(site, folder));
+        var second = laps.Time(Stages.WritingAgain, () => new FolderForm().Write(site, folder));
         SameSites.Expect(first.Changed && !second.Changed, "the second publish is not told from the first");
         return PublishedClient.Of(site);
     }

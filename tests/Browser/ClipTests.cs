@@ -135,7 +135,7 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
         var (plan, findings) = (Planned.For(practice, same), new Findings());
         var site =
             form == "file"
-                ? SiteRenderer.RenderInOne(plan, ThemeFolder.Plain(), findings)
+                ? SiteRenderer.Render(plan, ThemeFolder.Plain(), findings, Rendition.OneFile)
                 : SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
         Assert.NotNull(site);
         Assert.Empty(findings);

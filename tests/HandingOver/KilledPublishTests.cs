@@ -74,7 +74,7 @@ public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
 
     private static PublicationResult PublishedAgain(string how, string target) =>
         how == "zip"
-            ? Publication.WriteZip(ExampleSite.Long("later"), target)
+            ? Publication.Write(ExampleSite.Long("later"), target, new ZipForm())
             : Publication.Write(ExampleSite.Long("later"), target);
 
     private static Standing StandingIn(string target, string how, int edition)
@@ -85,7 +85,7 @@ public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
             return Standing.Nothing;
         try
         {
-            var site = zip ? PublishedSite.ReadZip(place, ExampleSite.Rufus) : PublishedSite.Read(place, ExampleSite.Rufus);
+            var site = zip ? new ZipForm().Read(place, ExampleSite.Rufus) : new FolderForm().Read(place, ExampleSite.Rufus);
             if (IsEdition(site, edition))
                 return Standing.New;
             return IsEdition(site, edition - 1) ? Standing.Old : Standing.Torn;

@@ -108,7 +108,7 @@ internal sealed class PublishingProcess : IDisposable
         else if (how == "zip in place")
             CarelessPublication.ZipInPlace(site, target);
         else if (how is "zip" or "zip once")
-            Publication.WriteZip(site, target);
+            Publication.Write(site, target, new ZipForm());
         else
             PublishFolder(how, site, target);
     }
@@ -116,6 +116,6 @@ internal sealed class PublishingProcess : IDisposable
     private static void PublishFolder(string how, Site site, string target)
     {
         using var held = TargetFolder.Open(target);
-        Publication.Write(site, held, how == "exchange" ? Exchange.Put : Exchange.PutByTwoRenames);
+        FolderForm.Write(site, held, how == "exchange" ? Exchange.Put : Exchange.PutByTwoRenames);
     }
 }
