@@ -12,47 +12,47 @@ internal static class GifParts
         Comment = 0xFE,
         Application = 0xFF;
 
-    public static void Walk(Taking taking)
+    public static void Walk(FileInParts parts)
     {
-        if (taking.Length < 13)
+        if (parts.Length < 13)
         {
-            taking.Fail("is cut off", taking.Length);
+            parts.Fail("is cut off", parts.Length);
             return;
         }
 
-        (taking.Width, taking.Height) = (
-            BinaryPrimitives.ReadUInt16LittleEndian(taking.All[6..]),
-            BinaryPrimitives.ReadUInt16LittleEndian(taking.All[8..])
+        (parts.Width, parts.Height) = (
+            BinaryPrimitives.ReadUInt16LittleEndian(parts.All[6..]),
+            BinaryPrimitives.ReadUInt16LittleEndian(parts.All[8..])
         );
-        var at = 13 + Colours(taking.All[10]);
-        taking.Keep(0, Math.Min(at, taking.Length));
-        while (at < taking.Length)
+        var at = 13 + Colours(parts.All[10]);
+        parts.Keep(0, Math.Min(at, parts.Length));
+        while (at < parts.Length)
         {
-            var kind = taking.All[at];
+            var kind = parts.All[at];
             if (kind == Trailer)
             {
-                taking.Keep(at, 1);
-                if (at + 1 < taking.Length)
-                    taking.Drop("what stands behind its end");
+                parts.Keep(at, 1);
+                if (at + 1 < parts.Length)
+                    parts.Drop("what stands behind its end");
                 return;
             }
 
             var end =
-                kind == Extension ? Blocks(taking.All, at + 2)
-                : kind == Image && at + 10 < taking.Length ? Blocks(taking.All, at + 11 + Colours(taking.All[at + 9]))
+                kind == Extension ? Blocks(parts.All, at + 2)
+                : kind == Image && at + 10 < parts.Length ? Blocks(parts.All, at + 11 + Colours(parts.All[at + 9]))
                 : -1;
             if (end < 0)
                 break;
-            if (kind == Extension && taking.All[at + 1] == Comment)
-                taking.Drop("a comment");
-            else if (kind == Extension && taking.All[at + 1] == Application && !Repeats(taking.All[(at + 3)..]))
-                taking.Drop("what a program noted in it");
+            if (kind == Extension && parts.All[at + 1] == Comment)
+                parts.Drop("a comment");
+            else if (kind == Extension && parts.All[at + 1] == Application && !Repeats(parts.All[(at + 3)..]))
+                parts.Drop("what a program noted in it");
             else
-                taking.Keep(at, end - at);
+                parts.Keep(at, end - at);
             at = end;
         }
 
-        taking.Fail("is cut off or damaged", at);
+        parts.Fail("is cut off or damaged", at);
     }
 
     private static bool Repeats(ReadOnlySpan<byte> name) => name.StartsWith("NETSCAPE2.0"u8) || name.StartsWith("ANIMEXTS1.0"u8);

@@ -10,99 +10,103 @@ internal static class JpegParts
         StartOfScan = 0xDA,
         Comment = 0xFE;
 
-    public static void Walk(Taking taking)
+    /// <summary>Behind 0xFF it is no mark but data of a scan: taken for one, it would hide what begins in it until what stands
+    /// between it and the scan is left out.</summary>
+    private const int ZeroInData = 0;
+
+    public static void Walk(FileInParts parts)
     {
-        taking.Keep(0, 2);
+        parts.Keep(0, 2);
         var (at, orientation) = (2, 0);
-        while (taking.Trouble is null)
+        while (parts.Trouble is null)
         {
-            if (at + 2 > taking.Length)
+            if (at + 2 > parts.Length)
             {
-                taking.Fail("is cut off", taking.Length);
+                parts.Fail("is cut off", parts.Length);
                 return;
             }
 
-            var kind = taking.All[at + 1];
-            if (taking.All[at] != 0xFF)
-                taking.Fail("is damaged: no part of a JPEG begins", at);
+            var kind = parts.All[at + 1];
+            if (parts.All[at] != 0xFF || kind == ZeroInData)
+                parts.Fail("is damaged: no part of a JPEG begins", at);
             else if (kind == 0xFF)
                 at++;
             else if (kind == EndOfPicture)
             {
-                taking.Keep(at, 2);
-                if (at + 2 < taking.Length)
-                    taking.Drop("what stands behind its end");
-                taking.Turn(orientation);
+                parts.Keep(at, 2);
+                if (at + 2 < parts.Length)
+                    parts.Drop("what stands behind its end");
+                parts.Turn(orientation);
                 return;
             }
             else if (kind is 0x01 or (>= 0xD0 and <= 0xD8))
-                at = Kept(taking, at, 2);
+                at = Kept(parts, at, 2);
             else
-                at = Segment(taking, at, kind, ref orientation);
+                at = Segment(parts, at, kind, ref orientation);
         }
     }
 
     /// <returns>Where the next one begins.</returns>
-    private static int Segment(Taking taking, int at, byte kind, ref int orientation)
+    private static int Segment(FileInParts parts, int at, byte kind, ref int orientation)
     {
-        var length = at + 4 <= taking.Length ? BinaryPrimitives.ReadUInt16BigEndian(taking.All[(at + 2)..]) : 0;
-        if (length < 2 || at + 2 + length > taking.Length)
+        var length = at + 4 <= parts.Length ? BinaryPrimitives.ReadUInt16BigEndian(parts.All[(at + 2)..]) : 0;
+        if (length < 2 || at + 2 + length > parts.Length)
         {
-            taking.Fail("is cut off", taking.Length);
+            parts.Fail("is cut off", parts.Length);
             return at;
         }
 
-        var body = taking.All.Slice(at + 4, length - 2);
+        var body = parts.All.Slice(at + 4, length - 2);
         if (kind is >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC) && body.Length >= 5)
-            (taking.Height, taking.Width) = (
+            (parts.Height, parts.Width) = (
                 BinaryPrimitives.ReadUInt16BigEndian(body[1..]),
                 BinaryPrimitives.ReadUInt16BigEndian(body[3..])
             );
         if (kind == StartOfScan)
-            return Kept(taking, at, 2 + length + DataAfter(taking.All[(at + 2 + length)..]));
+            return Kept(parts, at, 2 + length + DataAfter(parts.All[(at + 2 + length)..]));
         if (kind is not (Comment or (>= 0xE0 and <= 0xEF)))
-            return Kept(taking, at, 2 + length);
+            return Kept(parts, at, 2 + length);
         if (kind == 0xE1 && orientation == 0 && body.StartsWith("Exif\0"u8) && body.Length > 6)
-            Exif(taking, at, body, ref orientation);
+            Exif(parts, at, body, ref orientation);
         else if (kind == 0xE0 && body.StartsWith("JFIF\0"u8) && body.Length >= 14)
-            Jfif(taking, at, body);
+            Jfif(parts, at, body);
         else if (
             (kind == 0xE2 && body.StartsWith("ICC_PROFILE\0"u8))
             || (kind == 0xEE && body.StartsWith("Adobe"u8) && body.Length == 12)
         )
-            taking.Keep(at, 2 + length);
+            parts.Keep(at, 2 + length);
         else
-            taking.Drop(NameOf(kind, body));
+            parts.Drop(NameOf(kind, body));
         return at + 2 + length;
     }
 
     /// <summary>Which way up it is stays, if it is any other than upright.</summary>
-    private static void Exif(Taking taking, int at, ReadOnlySpan<byte> body, ref int orientation)
+    private static void Exif(FileInParts parts, int at, ReadOnlySpan<byte> body, ref int orientation)
     {
         orientation = Orientation.Of(body[6..]);
         var alone = Orientation.Alone(orientation);
         if (orientation > 1 && body[6..].SequenceEqual(alone))
         {
-            taking.Keep(at, 4 + body.Length);
+            parts.Keep(at, 4 + body.Length);
             return;
         }
 
-        taking.Drop("Exif");
+        parts.Drop("Exif");
         if (orientation > 1)
-            taking.Put([0xFF, 0xE1, 0, (byte)(8 + alone.Length), .. "Exif\0\0"u8, .. alone]);
+            parts.Put([0xFF, 0xE1, 0, (byte)(8 + alone.Length), .. "Exif\0\0"u8, .. alone]);
     }
 
     /// <summary>The small second picture may show what was cut off the large one (JFIF 1.02, page 5).</summary>
-    private static void Jfif(Taking taking, int at, ReadOnlySpan<byte> body)
+    private static void Jfif(FileInParts parts, int at, ReadOnlySpan<byte> body)
     {
         if (body.Length == 14 && body[12] == 0 && body[13] == 0)
         {
-            taking.Keep(at, 18);
+            parts.Keep(at, 18);
             return;
         }
 
-        taking.Drop("a small second picture");
-        taking.Put([0xFF, 0xE0, 0, 16, .. body[..12], 0, 0]);
+        parts.Drop("a small second picture");
+        parts.Put([0xFF, 0xE0, 0, 16, .. body[..12], 0, 0]);
     }
 
     /// <summary>The length of the data of a scan: to the next mark that is neither a zero byte put in nor a place to begin
@@ -123,9 +127,9 @@ internal static class JpegParts
         return rest.Length;
     }
 
-    private static int Kept(Taking taking, int at, int length)
+    private static int Kept(FileInParts parts, int at, int length)
     {
-        taking.Keep(at, length);
+        parts.Keep(at, length);
         return at + length;
     }
 

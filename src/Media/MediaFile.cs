@@ -37,41 +37,41 @@ public sealed record MediaFile(
     {
         if (KindOf(file.Span) is not { } kind)
             return null;
-        var taking = new Taking(file);
+        var parts = new FileInParts(file);
         switch (kind)
         {
             case MediaKind.Jpeg:
-                JpegParts.Walk(taking);
+                JpegParts.Walk(parts);
                 break;
             case MediaKind.Png:
-                PngParts.Walk(taking);
+                PngParts.Walk(parts);
                 break;
             case MediaKind.WebP:
-                WebPParts.Walk(taking);
+                WebPParts.Walk(parts);
                 break;
             case MediaKind.Gif:
-                GifParts.Walk(taking);
+                GifParts.Walk(parts);
                 break;
             case MediaKind.Mp4:
-                Mp4Parts.Walk(taking);
+                Mp4Parts.Walk(parts);
                 break;
             default:
-                WebMParts.Walk(taking);
+                WebMParts.Walk(parts);
                 break;
         }
 
-        if (taking.Trouble is null && (taking.Width is <= 0 or > ushort.MaxValue || taking.Height is <= 0 or > ushort.MaxValue))
-            taking.Fail("says nowhere how wide and how high it is");
-        return taking.Trouble is { } trouble
+        if (parts.Trouble is null && (parts.Width is <= 0 or > ushort.MaxValue || parts.Height is <= 0 or > ushort.MaxValue))
+            parts.Fail("says nowhere how wide and how high it is");
+        return parts.Trouble is { } trouble
             ? new(kind, 0, 0, false, false, [], ReadOnlyMemory<byte>.Empty, trouble)
             : new(
                 kind,
-                taking.Width,
-                taking.Height,
-                taking.Sounds,
-                taking.Sideways,
-                taking.Tells.Distinct().ToSeries(),
-                taking.Rest(),
+                parts.Width,
+                parts.Height,
+                parts.Sounds,
+                parts.Sideways,
+                parts.Tells.Distinct().ToSeries(),
+                parts.Rest(),
                 null
             );
     }

@@ -16,102 +16,102 @@ internal static class Mp4Parts
     /// only one maker knows.</summary>
     private static readonly string[] Telling = ["udta", "meta", "uuid", "free", "skip", "wide"];
 
-    public static void Walk(Taking taking) => Walk(taking, 0, taking.Length, new Track(), 0);
+    public static void Walk(FileInParts parts) => Walk(parts, 0, parts.Length, new Track(), 0);
 
-    private static void Walk(Taking taking, int from, int until, Track track, int depth)
+    private static void Walk(FileInParts parts, int from, int until, Track track, int depth)
     {
-        for (var at = from; at < until && taking.Trouble is null; )
+        for (var at = from; at < until && parts.Trouble is null; )
         {
-            if (Box(taking, at, until) is not var (name, head, length))
+            if (Box(parts, at, until) is not var (name, head, length))
             {
-                taking.Fail(until == taking.Length ? "is cut off or damaged" : "is damaged: no box begins", at);
+                parts.Fail(until == parts.Length ? "is cut off or damaged" : "is damaged: no box begins", at);
                 return;
             }
 
             var (body, end) = (at + head, at + length);
             if (Holding.Contains(name, StringComparer.Ordinal) && depth < DeepestNesting)
             {
-                taking.Keep(at, head);
+                parts.Keep(at, head);
                 var own = name == "trak" ? new Track() : track;
-                Walk(taking, body, end, own, depth + 1);
+                Walk(parts, body, end, own, depth + 1);
                 if (name == "trak")
-                    Ended(taking, own, at);
+                    Ended(parts, own, at);
             }
             else if (Telling.Contains(name, StringComparer.Ordinal))
-                Emptied(taking, at, head, length, name);
+                Emptied(parts, at, head, length, name);
             else if (name is "mvhd" or "tkhd" or "mdhd" && length >= head + 24)
-                Header(taking, at, head, length, name, track);
+                Header(parts, at, head, length, name, track);
             else
             {
                 if (name == "hdlr" && length >= head + 12)
-                    track.Kind = Encoding.ASCII.GetString(taking.All.Slice(body + 8, 4));
-                taking.Keep(at, length);
+                    track.Kind = Encoding.ASCII.GetString(parts.All.Slice(body + 8, 4));
+                parts.Keep(at, length);
             }
 
             at = end;
         }
     }
 
-    private static void Ended(Taking taking, Track track, int at)
+    private static void Ended(FileInParts parts, Track track, int at)
     {
-        if (track.Kind == "vide" && taking.Width == 0)
-            (taking.Width, taking.Height) = (track.Width, track.Height);
+        if (track.Kind == "vide" && parts.Width == 0)
+            (parts.Width, parts.Height) = (track.Width, track.Height);
         else if (track.Kind == "soun")
-            taking.Sounds = true;
+            parts.Sounds = true;
         else if (track.Kind != "vide")
-            taking.Fail("has a track that is neither picture nor sound, and may say where it was taken,", at);
+            parts.Fail("has a track that is neither picture nor sound, and may say where it was taken,", at);
     }
 
-    private static void Emptied(Taking taking, int at, int head, int length, string name)
+    private static void Emptied(FileInParts parts, int at, int head, int length, string name)
     {
-        var body = taking.All.Slice(at + head, length - head);
+        var body = parts.All.Slice(at + head, length - head);
         if (name is "free" or "skip" or "wide" && !body.ContainsAnyExcept((byte)0))
         {
-            taking.Keep(at, length);
+            parts.Keep(at, length);
             return;
         }
 
         var empty = new byte[length];
-        taking.All.Slice(at, head).CopyTo(empty);
+        parts.All.Slice(at, head).CopyTo(empty);
         "free"u8.CopyTo(empty.AsSpan(4));
-        taking.Drop(name is "udta" or "meta" ? "what a camera or a program noted in it" : "what only its maker can read");
-        taking.Put(empty);
+        parts.Drop(name is "udta" or "meta" ? "what a camera or a program noted in it" : "what only its maker can read");
+        parts.Put(empty);
     }
 
     /// <summary>The moments at which it was made and changed stand behind version and flags, four bytes each or eight (8.2.2,
     /// 8.3.2, 8.4.2).</summary>
-    private static void Header(Taking taking, int at, int head, int length, string name, Track track)
+    private static void Header(FileInParts parts, int at, int head, int length, string name, Track track)
     {
-        var body = taking.All.Slice(at + head, length - head);
+        var body = parts.All.Slice(at + head, length - head);
         var wide = body[0] == 1;
         if (name == "tkhd" && body.Length >= (wide ? 96 : 84))
             track.Read(body[(wide ? 52 : 40)..]);
         var moments = wide ? 16 : 8;
         if (!body.Slice(4, moments).ContainsAnyExcept((byte)0))
         {
-            taking.Keep(at, length);
+            parts.Keep(at, length);
             return;
         }
 
-        var box = taking.All.Slice(at, length).ToArray();
+        var box = parts.All.Slice(at, length).ToArray();
         box.AsSpan(head + 4, moments).Clear();
-        taking.Drop("when it was recorded");
-        taking.Put(box);
+        parts.Drop("when it was recorded");
+        parts.Put(box);
     }
 
     /// <summary>Name, length of its head, and whole length; null where none begins there.</summary>
-    private static (string Name, int Head, int Length)? Box(Taking taking, int at, int until)
+    private static (string Name, int Head, int Length)? Box(FileInParts parts, int at, int until)
     {
         if (at + 8 > until)
             return null;
-        var (head, length) = (8, (long)taking.Big32(at));
+        var (head, length) = (8, (long)parts.Big32(at));
         if (length == 1 && at + 16 <= until)
-            (head, length) = (16, BinaryPrimitives.ReadInt64BigEndian(taking.All[(at + 8)..]));
+            (head, length) = (16, BinaryPrimitives.ReadInt64BigEndian(parts.All[(at + 8)..]));
         else if (length == 0)
             length = until - at;
         return length < head || length > until - at
             ? null
-            : (Encoding.Latin1.GetString(taking.All.Slice(at + 4, 4)), head, (int)length);
+            : (Encoding.Latin1.GetString(parts.All.Slice(at + 4, 4)), head, (int)length);
     }
 
     private sealed class Track

@@ -31,36 +31,36 @@ internal static class PngParts
         "fdAT",
     ];
 
-    public static void Walk(Taking taking)
+    public static void Walk(FileInParts parts)
     {
-        taking.Keep(0, 8);
+        parts.Keep(0, 8);
         var orientation = 0;
         for (var at = 8; ; )
         {
-            if (at + 12 > taking.Length || taking.Big32(at) > taking.Length - at - 12)
+            if (at + 12 > parts.Length || parts.Big32(at) > parts.Length - at - 12)
             {
-                taking.Fail("is cut off", taking.Length);
+                parts.Fail("is cut off", parts.Length);
                 return;
             }
 
-            var (length, name) = ((int)taking.Big32(at), Encoding.ASCII.GetString(taking.All.Slice(at + 4, 4)));
+            var (length, name) = ((int)parts.Big32(at), Encoding.ASCII.GetString(parts.All.Slice(at + 4, 4)));
             if (!name.All(char.IsAsciiLetter) || (at == 8) != (name == "IHDR") || (at == 8 && length < 8))
             {
-                taking.Fail("is damaged: no part of a PNG begins", at);
+                parts.Fail("is damaged: no part of a PNG begins", at);
                 return;
             }
 
             if (at == 8)
-                (taking.Width, taking.Height) = (
-                    (int)Math.Min(taking.Big32(16), int.MaxValue),
-                    (int)Math.Min(taking.Big32(20), int.MaxValue)
+                (parts.Width, parts.Height) = (
+                    (int)Math.Min(parts.Big32(16), int.MaxValue),
+                    (int)Math.Min(parts.Big32(20), int.MaxValue)
                 );
             if (name == "eXIf" && orientation == 0)
-                Exif(taking, at, length, ref orientation);
+                Exif(parts, at, length, ref orientation);
             else if (Shown.Contains(name, StringComparer.Ordinal))
-                taking.Keep(at, length + 12);
+                parts.Keep(at, length + 12);
             else
-                taking.Drop(
+                parts.Drop(
                     name is "tEXt" or "zTXt" or "iTXt" ? "words about it"
                     : name == "tIME" ? "when it was changed"
                     : name == "eXIf" ? "Exif"
@@ -69,27 +69,27 @@ internal static class PngParts
             at += length + 12;
             if (name != "IEND")
                 continue;
-            if (at < taking.Length)
-                taking.Drop("what stands behind its end");
-            taking.Turn(orientation);
+            if (at < parts.Length)
+                parts.Drop("what stands behind its end");
+            parts.Turn(orientation);
             return;
         }
     }
 
-    private static void Exif(Taking taking, int at, int length, ref int orientation)
+    private static void Exif(FileInParts parts, int at, int length, ref int orientation)
     {
-        var body = taking.All.Slice(at + 8, length);
+        var body = parts.All.Slice(at + 8, length);
         orientation = Orientation.Of(body);
         var alone = Orientation.Alone(orientation);
         if (orientation > 1 && body.SequenceEqual(alone))
         {
-            taking.Keep(at, length + 12);
+            parts.Keep(at, length + 12);
             return;
         }
 
-        taking.Drop("Exif");
+        parts.Drop("Exif");
         if (orientation > 1)
-            taking.Put(Chunk([.. "eXIf"u8, .. alone]));
+            parts.Put(Chunk([.. "eXIf"u8, .. alone]));
     }
 
     private static byte[] Chunk(byte[] named)

@@ -24,32 +24,33 @@ internal static class WebMParts
         TrackKind = 0x83,
         PixelWidth = 0xB0,
         PixelHeight = 0xBA;
+    private const int MostBeforeAByte = int.MaxValue >> 8;
 
-    public static void Walk(Taking taking)
+    public static void Walk(FileInParts parts)
     {
-        for (var at = 0; at < taking.Length && taking.Trouble is null; )
+        for (var at = 0; at < parts.Length && parts.Trouble is null; )
         {
-            if (Element(taking, at) is not var (id, head, length))
+            if (Element(parts, at) is not var (id, head, length))
             {
-                taking.Fail("is cut off or damaged", at);
+                parts.Fail("is cut off or damaged", at);
                 return;
             }
 
             if (id is Segment or Cluster or Information or Tracks or TrackEntry or Picture)
             {
-                taking.Keep(at, head);
+                parts.Keep(at, head);
                 at += head;
                 continue;
             }
 
-            Kept(taking, at, id, head, length);
+            Kept(parts, at, id, head, length);
             at += head + length;
         }
     }
 
-    private static void Kept(Taking taking, int at, uint id, int head, int length)
+    private static void Kept(FileInParts parts, int at, uint id, int head, int length)
     {
-        var body = taking.All.Slice(at + head, length);
+        var body = parts.All.Slice(at + head, length);
         var what = id switch
         {
             Title or TrackName or Tags or Chapters => "words about it",
@@ -60,27 +61,27 @@ internal static class WebMParts
             _ => null,
         };
         if (id == TrackKind)
-            Track(taking, Number(body), at);
-        else if (id is PixelWidth && taking.Width == 0)
-            taking.Width = Number(body);
-        else if (id is PixelHeight && taking.Height == 0)
-            taking.Height = Number(body);
+            Track(parts, Number(body), at);
+        else if (id is PixelWidth && parts.Width == 0)
+            parts.Width = Number(body);
+        else if (id is PixelHeight && parts.Height == 0)
+            parts.Height = Number(body);
         if (what is not null)
-            taking.Drop(what);
+            parts.Drop(what);
 
         // The sum of what stood around something that is gone would not be true any more.
         if (what is not null || id == CheckSum)
-            taking.Put(Empty(head + length));
+            parts.Put(Empty(head + length));
         else
-            taking.Keep(at, head + length);
+            parts.Keep(at, head + length);
     }
 
-    private static void Track(Taking taking, int kind, int at)
+    private static void Track(FileInParts parts, int kind, int at)
     {
         if (kind == 2)
-            taking.Sounds = true;
+            parts.Sounds = true;
         else if (kind != 1)
-            taking.Fail("has a track that is neither picture nor sound, and may say where it was taken,", at);
+            parts.Fail("has a track that is neither picture nor sound, and may say where it was taken,", at);
     }
 
     /// <summary>Void, its length in one byte where that is enough, and zeros.</summary>
@@ -102,9 +103,9 @@ internal static class WebMParts
 
     /// <summary>Number, length of its head, length of its body; what has no length of its own, or holds others that are walked
     /// through, ends where they end.</summary>
-    private static (uint Id, int Head, int Length)? Element(Taking taking, int at)
+    private static (uint Id, int Head, int Length)? Element(FileInParts parts, int at)
     {
-        var all = taking.All[at..];
+        var all = parts.All[at..];
         var idLength = BitOperations.LeadingZeroCount((uint)all[0]) - 23;
         if (idLength > 4 || all.Length <= idLength)
             return null;
@@ -128,11 +129,12 @@ internal static class WebMParts
         return size > rest || size < 0 ? null : (id, head, (int)size);
     }
 
+    /// <summary>The largest there is where it is larger.</summary>
     private static int Number(ReadOnlySpan<byte> body)
     {
         var number = 0;
         foreach (var b in body)
-            number = number > 0xFFFFFF ? number : (number << 8) | b;
+            number = number > MostBeforeAByte ? int.MaxValue : (number << 8) | b;
         return number;
     }
 }

@@ -13,37 +13,37 @@ internal static class WebPParts
 
     private static readonly string[] Shown = ["VP8X", "VP8 ", "VP8L", "ALPH", "ANIM", "ANMF", "ICCP"];
 
-    public static void Walk(Taking taking)
+    public static void Walk(FileInParts parts)
     {
-        var end = 8L + taking.Little32(4);
-        if (end > taking.Length)
+        var end = 8L + parts.Little32(4);
+        if (end > parts.Length)
         {
-            taking.Fail("is cut off", taking.Length);
+            parts.Fail("is cut off", parts.Length);
             return;
         }
 
         var size = 4;
         for (var at = 12; at < end; )
         {
-            var length = at + 8 <= end ? taking.Little32(at + 4) : uint.MaxValue;
+            var length = at + 8 <= end ? parts.Little32(at + 4) : uint.MaxValue;
             var whole = 8 + length + (length & 1L);
             if (at + 8 + (long)length > end)
             {
-                taking.Fail("is damaged: a part is longer than the file", at);
+                parts.Fail("is damaged: a part is longer than the file", at);
                 return;
             }
 
             whole = Math.Min(whole, end - at);
-            var name = Encoding.ASCII.GetString(taking.All.Slice(at, 4));
+            var name = Encoding.ASCII.GetString(parts.All.Slice(at, 4));
             if (name == "EXIF")
-                taking.Sideways = OrientationIn(taking.All.Slice(at + 8, (int)length)) > 1;
+                parts.Sideways = OrientationIn(parts.All.Slice(at + 8, (int)length)) > 1;
             if (Shown.Contains(name, StringComparer.Ordinal))
             {
-                Keep(taking, at, (int)whole, name);
+                Keep(parts, at, (int)whole, name);
                 size += (int)whole;
             }
             else
-                taking.Drop(
+                parts.Drop(
                     name == "EXIF" ? "Exif"
                     : name == "XMP " ? "XMP"
                     : "what a program noted in it"
@@ -52,38 +52,38 @@ internal static class WebPParts
             at += (int)whole;
         }
 
-        if (end < taking.Length)
-            taking.Drop("what stands behind its end");
-        if (taking.IsChanged)
-            taking.PutFirst(Head(size));
+        if (end < parts.Length)
+            parts.Drop("what stands behind its end");
+        if (parts.IsChanged)
+            parts.PutFirst(Head(size));
     }
 
     /// <summary>Some programs write the letters of the JPEG segment before it.</summary>
     private static int OrientationIn(ReadOnlySpan<byte> exif) => Orientation.Of(exif.StartsWith("Exif\0\0"u8) ? exif[6..] : exif);
 
-    private static void Keep(Taking taking, int at, int length, string name)
+    private static void Keep(FileInParts parts, int at, int length, string name)
     {
-        var body = taking.All[(at + 8)..];
+        var body = parts.All[(at + 8)..];
         var (width, height) = name switch
         {
             "VP8X" when length >= 18 => (1 + Int24(body[4..]), 1 + Int24(body[7..])),
-            "VP8 " when length >= 18 && taking.Width == 0 => (
+            "VP8 " when length >= 18 && parts.Width == 0 => (
                 BinaryPrimitives.ReadUInt16LittleEndian(body[6..]) & 0x3FFF,
                 BinaryPrimitives.ReadUInt16LittleEndian(body[8..]) & 0x3FFF
             ),
-            "VP8L" when length >= 13 && taking.Width == 0 => Lossless(BinaryPrimitives.ReadUInt32LittleEndian(body[1..])),
-            _ => (taking.Width, taking.Height),
+            "VP8L" when length >= 13 && parts.Width == 0 => Lossless(BinaryPrimitives.ReadUInt32LittleEndian(body[1..])),
+            _ => (parts.Width, parts.Height),
         };
-        (taking.Width, taking.Height) = (width, height);
+        (parts.Width, parts.Height) = (width, height);
         if (name != "VP8X" || length < 18 || (body[0] & (SaysExif | SaysXmp)) == 0)
         {
-            taking.Keep(at, length);
+            parts.Keep(at, length);
             return;
         }
 
-        var head = taking.All.Slice(at, length).ToArray();
+        var head = parts.All.Slice(at, length).ToArray();
         head[8] = (byte)(head[8] & ~(SaysExif | SaysXmp));
-        taking.Put(head);
+        parts.Put(head);
     }
 
     private static (int Width, int Height) Lossless(uint bits) => ((int)(bits & 0x3FFF) + 1, (int)((bits >> 14) & 0x3FFF) + 1);

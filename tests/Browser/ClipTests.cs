@@ -110,7 +110,7 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
         );
     }
 
-    private static byte[] Media(string name) => File.ReadAllBytes(Repository.Path("tests", "Domain", "Media", "files", name));
+    private static byte[] Media(string name) => File.ReadAllBytes(Repository.Path("tests", "Media", "files", name));
 
     /// <summary>A page with a clip, and how every address begins that it may ask for.</summary>
     private (string Path, string[] Allowed) Published(string form)

@@ -138,8 +138,8 @@ public sealed class PublishedPicturesTests : IDisposable
     )
     {
         Gradus.Run("begin", Practice, "--today", "2026-12-07");
-        Write("exercises/lean.webm", Domain.MediaFileTests.Bytes("sounding.webm"));
-        Write("exercises/lean.jpg", Domain.MediaFileTests.Bytes("upright.jpg"));
+        Write("exercises/lean.webm", Media.MediaFileTests.Bytes("sounding.webm"));
+        Write("exercises/lean.jpg", Media.MediaFileTests.Bytes("upright.jpg"));
         Write("exercises/lean.en.vtt", "WEBVTT\n\nNOTE Mill Lane\n\n00:00.000 --> 00:01.000\nLet the heel sink.\n"u8.ToArray());
         Show("The heel sinks", "lean.webm");
 
@@ -160,7 +160,7 @@ public sealed class PublishedPicturesTests : IDisposable
         if (form != "folder")
             return;
         var original = Path.Combine(site, "pictures", "exercises", "lean.jpg");
-        File.WriteAllBytes(original, Domain.MediaFileTests.Bytes("upright.jpg"));
+        File.WriteAllBytes(original, Media.MediaFileTests.Bytes("upright.jpg"));
         var planted = Gradus.Run("audit", Practice, "--site", Path.Combine(folder, "sites"), "--today", "2026-12-07");
         Assert.Equal(1, planted.Status);
         Assert.Contains("error  metadata-handed-over  [perrin]", planted.Output, StringComparison.Ordinal);

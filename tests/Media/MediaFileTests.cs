@@ -4,7 +4,7 @@ using Gradus.Domain;
 using Gradus.Media;
 using Gradus.Tests.House;
 
-namespace Gradus.Tests.Domain;
+namespace Gradus.Tests.Media;
 
 public sealed class MediaFileTests
 {
@@ -12,7 +12,7 @@ public sealed class MediaFileTests
 
     public static TheoryData<string> Files => ["upright.jpg", "upright.png", "sideways.webp", "silent.mp4", "sounding.webm"];
 
-    public static byte[] Bytes(string name) => File.ReadAllBytes(Repository.Path("tests", "Domain", "Media", "files", name));
+    public static byte[] Bytes(string name) => File.ReadAllBytes(Repository.Path("tests", "Media", "files", name));
 
     [Theory]
     [InlineData("upright.jpg", MediaKind.Jpeg, 20, 40, false, false, "Exif, XMP, IPTC, a comment")]
@@ -153,6 +153,28 @@ public sealed class MediaFileTests
         var bytes = Bytes("silent.mp4");
         bytes.AsSpan(bytes.AsSpan().IndexOf("vide"u8), 4).Clear();
         Assert.StartsWith("has a track that is neither picture nor sound", Read(bytes).Trouble, StringComparison.Ordinal);
+    }
+
+    /// <summary>Five bytes, the last four of which alone would be 64.</summary>
+    [Fact]
+    public void A_clip_wider_than_a_number_can_say_is_refused()
+    {
+        var bytes = Bytes("sounding.webm");
+        var width = bytes.AsSpan().IndexOf((byte[])[0xB0, 0x81, 0x40]);
+        byte[] wider = [.. bytes[..width], 0xB0, 0x85, 0x80, 0, 0, 0, 0x40, .. bytes[(width + 3)..]];
+        Assert.StartsWith("says nowhere how wide", Read(wider).Trouble, StringComparison.Ordinal);
+    }
+
+    /// <summary>Behind the scan, once the first comment is gone, a zero belongs to the scan, and the second comment
+    /// begins.</summary>
+    [Fact]
+    public void A_comment_hidden_behind_a_zero_is_not_kept()
+    {
+        var bytes = Bytes("upright.jpg");
+        var end = bytes.AsSpan().LastIndexOf((byte[])[0xFF, 0xD9]);
+        byte[] comment = [0xFF, 0xFE, 0, 4, .. "ab"u8];
+        byte[] hiding = [.. bytes[..end], .. comment, 0xFF, 0, 0, 8, .. comment, .. bytes[end..]];
+        Assert.StartsWith("is damaged", Read(hiding).Trouble, StringComparison.Ordinal);
     }
 
     [Fact]

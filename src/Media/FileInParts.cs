@@ -4,7 +4,7 @@ using System.Globalization;
 namespace Gradus.Media;
 
 /// <summary>A file while it is taken apart: what is kept of it, what is left out, and what stands in its place.</summary>
-internal sealed class Taking(ReadOnlyMemory<byte> file)
+internal sealed class FileInParts(ReadOnlyMemory<byte> file)
 {
     private readonly List<ReadOnlyMemory<byte>> kept = [];
 
