@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Gradus.Domain;
 using Gradus.HandingOver;
-using Gradus.Planning;
 using Gradus.Rendering;
 
 namespace Gradus.CommandLine;

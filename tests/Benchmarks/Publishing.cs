@@ -4,6 +4,7 @@ using Gradus.HandingOver;
 using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Benchmarks;
 
@@ -19,9 +20,8 @@ internal static class Publishing
         SameSites.Expect(practice is not null, "the practice could not be read");
         if (practice is null)
             return new([]);
-        laps.Time(Stages.Checking, () =>
-            Added(findings, RuleBook.Check(practice, Planned.Trainings(practice), MadePractice.Today))
-        );
+        var trainings = laps.Time(Stages.Checking, () => practice.Clients.ToDictionary(c => c.Id, c => Training.Of(practice, c)));
+        laps.Time(Stages.Checking, () => Added(findings, RuleBook.Check(practice, trainings, MadePractice.Today)));
         RefuseErrors(findings);
         var reach = laps.Time(Stages.Blocking, () => Reach.Of(practice));
         var theme = ThemeFolder.Plain();
@@ -29,7 +29,9 @@ internal static class Publishing
         using var folder = TargetFolder.Open(target);
         List<PublishedClient> sites =
         [
-            .. practice.Clients.Select(client => One(practice, client, reach, theme, run, folder, findings, laps)),
+            .. practice.Clients.Select(client =>
+                One(practice, client, trainings[client.Id], reach, theme, run, folder, findings, laps)
+            ),
         ];
         RefuseErrors(findings);
         return new(sites);
@@ -38,6 +40,7 @@ internal static class Publishing
     private static PublishedClient One(
         Practice practice,
         Client client,
+        Training training,
         Reach reach,
         Theme theme,
         AuditRun run,
@@ -47,7 +50,7 @@ internal static class Publishing
     )
     {
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
-        var plan = laps.Time(Stages.Planning, () => Planned.For(practice, client));
+        var plan = laps.Time(Stages.Planning, () => Plan.For(training, Texts.Of(practice, client)));
         var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings))
             ?? throw new InvalidOperationException($"No site for {client.Id}.");
         laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, run)));

@@ -2,6 +2,7 @@ using Gradus.Domain;
 using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
+using Gradus.Trainings;
 
 namespace Gradus.Tests.Benchmarks;
 
@@ -23,7 +24,7 @@ internal static class SameSites
             .AsParallel()
             .WithDegreeOfParallelism(4)
             .Select(client =>
-                SiteRenderer.Render(Planned.For(practice, client), theme, new Findings())
+                SiteRenderer.Render(Plan.For(Training.Of(practice, client), Texts.Of(practice, client)), theme, new Findings())
                 ?? throw new InvalidOperationException("Nothing was rendered.")
             )
             .Select(PublishedClient.Of)

@@ -24,7 +24,7 @@ public sealed class CalendarTests(PublishedContent content, ITestOutputHelper ou
         var paths = practice.Clients.Select(c =>
             Path.Combine(Path.GetDirectoryName(content.PagesOf(c.Id.Text).First()) ?? "", Plan.CalendarPath)
         );
-        var planned = practice.Clients.Select(c => Planned(Planned.For(practice, c))).ToArray();
+        var planned = practice.Clients.Select(c => Planned(Gradus.Tests.Planning.Planned.For(practice, c))).ToArray();
         Assert.Equal(planned, await Read([.. paths]));
         output.WriteLine($"{planned.Sum(p => p.Length)} sessions of {planned.Length} clients");
         Assert.True(planned.Sum(p => p.Length) > 50);
@@ -64,7 +64,7 @@ public sealed class CalendarTests(PublishedContent content, ITestOutputHelper ou
             )
         );
         var rufus = practice.Find(new ClientId("rufus")) ?? throw new InvalidOperationException("Nobody is called rufus.");
-        var plan = Planned.For(practice, rufus);
+        var plan = Gradus.Tests.Planning.Planned.For(practice, rufus);
         var file = Path.Combine(Path.GetTempPath(), $"gradus-{Environment.ProcessId}-calendar.ics");
         var rendered = SiteRenderer.Render(plan, ThemeFolder.Plain(), [])
             ?? throw new InvalidOperationException("The site cannot be rendered.");

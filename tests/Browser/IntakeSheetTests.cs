@@ -1,4 +1,3 @@
-using Gradus.Tests.Planning;
 using Gradus.Tests.Rendering;
 using Microsoft.Playwright;
 

@@ -20,23 +20,23 @@ internal sealed record Playing(Client Client, Plan Plan, PlannedSession Session,
         var written = Client.Programme.AllSessions[Session.Number - 1];
         var doses = Session.Uses.SelectMany(u => u.Doses).Where(d => d.Weeks.Contains(Week)).Select(d => d.Dose).ToArray();
         var actions = doses.SelectMany(d => d.Actions).ToArray();
-        if (actions.Any(a => a.Effort is Effort.Ramp))
+        if (actions.Any(a => a.Effort is SettledEffort.Ramp))
             yield return "ramp";
-        if (actions.Any(a => a.Verb == Verb.Breathe && a.Amount is Amount.Breaths))
+        if (actions.Any(a => a is { Verb: Verb.Breathe, Unit: AmountUnit.Breaths }))
             yield return "breaths";
-        if (actions.Any(a => a.Verb == Verb.Hold && a.Amount is Amount.Breaths))
+        if (actions.Any(a => a is { Verb: Verb.Hold, Unit: AmountUnit.Breaths }))
             yield return "hold in breaths";
         if (written.Do.Any(u => u.Rounds is not null))
             yield return "rounds";
-        if (doses.Any(d => d.Terms.Side is SideTerm.Alternate))
+        if (doses.Any(d => d.Sides.Order == SideOrder.Alternate))
             yield return "alternate sides";
-        if (doses.Any(d => d.Terms.Side is SideTerm.Both))
+        if (doses.Any(d => d.Sides.Order == SideOrder.Both))
             yield return "both sides";
-        if (doses.Any(d => d.Terms.Plus is not null))
+        if (doses.Any(d => d.Sides.MoreOnFirst > 0))
             yield return "plus";
         if (actions.Length > doses.Length)
             yield return "then";
-        if (doses.Any(d => d.Parts.Any(p => p.Times.Low > 1)))
+        if (doses.Any(d => d.Parts.Any(p => p.Times > 1)))
             yield return "group";
         if (Session.IsShortened)
             yield return "short version";

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Text;
 using Gradus.Domain;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Tests.House;
 

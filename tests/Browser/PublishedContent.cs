@@ -1,6 +1,5 @@
 using Gradus.Domain;
 using Gradus.HandingOver;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;

@@ -2,11 +2,9 @@ using System.Text;
 using System.Text.Json;
 using Gradus.Domain;
 using Gradus.HandingOver;
-using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
-using Gradus.Tests.Planning;
 using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Browser;

@@ -5,7 +5,6 @@ using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
-using Gradus.Tests.Planning;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
