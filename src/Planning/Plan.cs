@@ -41,8 +41,8 @@ public sealed record Plan(
     public const string AllPagesPath = "all-pages.html";
 
     /// <summary>Puts the words of one client's site to what is asked of them.</summary>
-    /// <exception cref="ArgumentException">The training has refusals, or a text that it needs could not be read; check the practice
-    /// first.</exception>
+    /// <exception cref="ArgumentException">The training has refusals, or a text that it needs could not be read; check the
+    /// practice first.</exception>
     public static Plan For(Training training, Texts texts) => GlossaryMarks.Of(PlanWords.Of(training, texts), texts.Glossary);
 
     /// <summary>The words that a page has to explain, in the order in which its coach-written text has them.</summary>

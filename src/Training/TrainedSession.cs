@@ -4,7 +4,8 @@ namespace Gradus.Trainings;
 
 /// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose
 /// instead.</param>
-/// <param name="InsteadOf">The number of the session that it may stand in for; null for a session of the programme itself.</param>
+/// <param name="InsteadOf">The number of the session that it may stand in for; null for a session of the programme
+/// itself.</param>
 /// <param name="Kind">Why it may stand in for that session; null for a session of the programme itself.</param>
 /// <param name="IsShortened">Whether it is the kept part of that session, so that its doses are that session's.</param>
 /// <param name="Weeks">Weeks with the same steps together, in the order of their first week; empty where some dose takes longer

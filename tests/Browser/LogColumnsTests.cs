@@ -20,7 +20,8 @@ public sealed class LogColumnsTests(PublishedContent content)
 
     /// <summary>With two columns that nobody knows here, one of them among the others.</summary>
     private const string Future =
-        "date,session,week,heart-rate,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning,__proto__\r\n"
+        "date,session,week,heart-rate,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,"
+        + "worse-next-morning,__proto__\r\n"
         + "2026-12-07,1,1,131,,,,,6,3,knee,left,,fine,no,a\r\n"
         + "2026-12-07,1,1,142,ankle-press-ramp,2,8,,,,,,,,,\"'=b\"\r\n"
         + "2026-12-09,2,1,,,,,,,,,,,,,\r\n";

@@ -70,7 +70,8 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
         var said = await SpansOf(plan, spans);
         Assert.Equal(spans.Select(s => plan.Words.Span(new(s))), said);
         output.WriteLine(
-            $"{language}: {spans.Length} spans, {said.Select(s => Regex.Replace(s, "[0-9]+", "n")).Distinct().Count()} different forms"
+            $"{language}: {spans.Length} spans, {said.Select(s => Regex.Replace(s, "[0-9]+", "n")).Distinct().Count()} "
+                + "different forms"
         );
     }
 

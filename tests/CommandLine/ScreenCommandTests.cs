@@ -24,7 +24,7 @@ public sealed class ScreenCommandTests
         );
         Assert.Contains(
             "  limited    Table wrist lean, on the left: not done with wrist pain when you grip or carry; answered yes, "
-                + "left; clients/nuala/client.yaml:34:15, exercises/table-wrist-lean.md:11:12\n",
+                + "left; clients/nuala/client.yaml:34:15, exercises/table-wrist-lean.md:10:12\n",
             output,
             StringComparison.Ordinal
         );

@@ -52,9 +52,8 @@ public sealed partial class ReferenceValuesPageTests
             .Skip(2)
             .TakeWhile(l => l.Length > 0)
             .Select(CellsOf)
-            .Select(c =>
-                $"{c[0]}: {string.Join(' ', sets.Zip(c[1..]).Where(v => v.Second.Length > 0).Select(v => $"{v.First} {v.Second}"))}"
-            );
+            .Select(c => (Motion: c[0], Values: sets.Zip(c[1..]).Where(v => v.Second.Length > 0)))
+            .Select(row => $"{row.Motion}: {string.Join(' ', row.Values.Select(v => $"{v.First} {v.Second}"))}");
         Assert.Equal(
             Measures
                 .Select(m => $"{m.Motion.Name}: {string.Join(' ', m.References.Select(r => $"{r.Set} {Number(r.Value)}"))}")

@@ -85,7 +85,8 @@ public sealed class NewVerbTests
     {
         var planted = Parsed(
             "Planted.cs",
-            "namespace Gradus.Domain; static class Planted { static int Of(Verb verb) => verb switch { Verb.Hold => 1, _ => 2 }; }"
+            "namespace Gradus.Domain; static class Planted { static int Of(Verb verb) => verb switch { Verb.Hold => 1, _ "
+                + "=> 2 }; }"
         );
         Assert.NotEmpty(ArmsForTheRest(House.Value.AddSyntaxTrees(planted), planted));
     }

@@ -6,8 +6,8 @@ public sealed record Timeline(Series<TimelineStep> Steps)
 {
     public Seconds Seconds => new(Steps.Sum(step => step.Seconds.Value));
 
-    /// <summary>Under each side all sets of the first side come first, those of <c>plus</c> with them; between alternate sets stands the
-    /// rest where it is at least as long as the switch, otherwise a switch.</summary>
+    /// <summary>Under each side all sets of the first side come first, those of <c>plus</c> with them; between alternate sets
+    /// stands the rest where it is at least as long as the switch, otherwise a switch.</summary>
     /// <exception cref="ArgumentException">The dose takes longer than 4 h.</exception>
     public static Timeline Of(SettledDose dose, DoseSettings settings) =>
         IsTooLong(dose, settings)

@@ -51,7 +51,8 @@ public static class DoseLine
         var start = scanner.Line.Length - scanner.Line.TrimStart().Length;
         return scanner.Refuse<Dose>(
             scanner.Since(start),
-            $"The whole dose takes more than 4 h{(dose.IsSettled ? "" : " at its high end")}, which is the most that is possible.",
+            $"The whole dose takes more than 4 h{(dose.IsSettled ? "" : " at its high end")}, which is the most that is "
+                + "possible.",
             "Write fewer sets or shorter times."
         );
     }

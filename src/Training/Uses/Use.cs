@@ -6,8 +6,8 @@ namespace Gradus.Trainings;
 /// <param name="Exercise">The one that is done: of a version the easier or harder one, not the one that the coach named.</param>
 /// <param name="Session">Its session's number, from 1, among all sessions of the programme.</param>
 /// <param name="Version">Null where it is the exercise that the coach named.</param>
-/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be understood
-/// or a side could not be resolved.</param>
+/// <param name="Weeks">In rising order; a week in which it is not done is missing. Empty where a dose line could not be
+/// understood or a side could not be resolved.</param>
 /// <param name="Source">As the coach wrote it.</param>
 public sealed record Use(
     Drill Exercise,
@@ -21,8 +21,8 @@ public sealed record Use(
     /// screened it yet.</summary>
     public Series<Objection> Against { get; init; } = [];
 
-    /// <summary>A name of a side in its dose that means no side of this client, so that nothing can be planned; null where there is
-    /// none.</summary>
+    /// <summary>A name of a side in its dose that means no side of this client, so that nothing can be planned; null where there
+    /// is none.</summary>
     public SideName? Unresolved { get; init; }
 
     public ProgrammeUse Written => Source.Value;

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -13,7 +14,7 @@ public sealed class DoseTooLong : IClientRule
             Level.Error,
             client.Id,
             week.At,
-            $"'{practice.Of(use.Exercise.Id).Title}' takes more than 4 hours in week {week.Week}: {week.Dose}.",
+            $"'{practice.TitleOf(use)}' takes more than 4 hours in week {week.Week}: {week.Dose}.",
             "Lower the sets, the time or the rest; what the line does not name comes from the exercise.",
             week.Line?.Line.Length ?? 1
         );

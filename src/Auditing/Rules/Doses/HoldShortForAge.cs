@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -19,7 +20,7 @@ public sealed class HoldShortForAge : IClientRule
             Level.Note,
             client.Id,
             use.At,
-            $"'{practice.Of(use.Exercise.Id).Title}' holds {longest} s at most, and {client.Name} is 65 or older in this programme.",
+            $"'{practice.TitleOf(use)}' holds {longest} s at most, and {client.Name} is 65 or older in this programme.",
             $"Longer holds suit older people better. {PublishedFigures.HoldOver65.Cited}.",
             use.Exercise.Id.Text.Length
         );

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -16,7 +17,7 @@ public sealed class UnderDosedStretch : ICountingRule
                 Level.Note,
                 client.Id,
                 use.At,
-                $"'{practice.Of(use.Exercise.Id).Title}' never stretches a side longer than {most} in a session; this practice aims at "
+                $"'{practice.TitleOf(use)}' never stretches a side longer than {most} in a session; this practice aims at "
                     + $"{settings.StretchTarget}.",
                 $"Give it more sets or longer holds in the later weeks. {PublishedFigures.StretchInASession.Cited}; "
                     + "'stretch-target' in practice.md changes the aim.",

@@ -18,7 +18,7 @@ public sealed class StrengthenUnmeasured : ICountingRule
             Level.Note,
             client.Id,
             use.At,
-            $"'{practice.Of(use.Exercise.Id).Title}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
+            $"'{practice.TitleOf(use)}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
                 + "readings.csv has no reading of it.",
             "Measure the range before it is loaded, and write the reading down; then the next one can tell whether "
                 + "something came of it.",

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -15,7 +16,7 @@ public sealed class ClearanceExpired : IClientRule
                 practice,
                 client,
                 objection,
-                $"{client.Name} does '{practice.Of(use.Exercise.Id).Title}' from {objection.From.Iso()} to {objection.Until.Iso()}"
+                $"{client.Name} does '{practice.TitleOf(use)}' from {objection.From.Iso()} to {objection.Until.Iso()}"
             );
         foreach (
             var asked in shorts
@@ -29,7 +30,7 @@ public sealed class ClearanceExpired : IClientRule
                 client,
                 asked.First().objection,
                 asked.Key.Need == ClearanceNeed.BeforeVigorous
-                    ? $"{client.Name} works hard in '{practice.Of(asked.First().use.Exercise.Id).Title}' from {from.Iso()} to "
+                    ? $"{client.Name} works hard in '{practice.TitleOf(asked.First().use)}' from {from.Iso()} to "
                         + $"{until.Iso()}, which needs one that is not older than {PreParticipation.VigorousMonths} months"
                     : $"{client.Name} trains from {from.Iso()} to {until.Iso()}, and needs one on every day"
             );

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -16,7 +17,8 @@ public sealed class ClearanceMissing : IClientRule
                 Level.Error,
                 client.Id,
                 use.At,
-                $"'{practice.Of(use.Exercise.Id).Title}' needs a clearance for {practice.Of(objection.Condition).Name}: {client.Name} answered yes, "
+                $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}: {client.Name} "
+                    + "answered yes, "
                     + "and there is none.",
                 "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml.",
                 use.Exercise.Id.Text.Length
@@ -35,7 +37,8 @@ public sealed class ClearanceMissing : IClientRule
                     Level.Error,
                     client.Id,
                     use.At,
-                    $"'{practice.Of(use.Exercise.Id).Title}' is hard work: with {practice.Of(objection.Condition).Name} it needs a clearance of the "
+                    $"'{practice.TitleOf(use)}' is hard work: with {practice.Of(objection.Condition).Name} it needs a "
+                        + "clearance of the "
                         + $"last {PreParticipation.VigorousMonths} months, and there is none.",
                     "Choose an effort below 70 % (7 of 10), and write it in the dose; or write the clearance of a "
                         + "clinician under 'clearances' in client.yaml.",

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -30,7 +31,7 @@ public sealed class ConditionLeftOut : IPracticeRule, IClientRule
             Level.Error,
             client.Id,
             use.At,
-            $"{client.Name} answered yes to {condition.Name}, and '{practice.Of(use.Exercise.Id).Title}', with which that matters "
+            $"{client.Name} answered yes to {condition.Name}, and '{practice.TitleOf(use)}', with which that matters "
                 + $"({left.Property}), does not say what comes of it.",
             $"Take it out, or name {condition.Id} under not-with or clear-first of the exercise. "
                 + $"{condition.Basis?.Because}",

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -15,7 +16,7 @@ public sealed class ConditionNotAsked : IClientRule
                     condition,
                     use.At,
                     use.Exercise.Id.Text.Length,
-                    $"{client.Name} has not been asked about {condition.Name}, which matters for '{practice.Of(use.Exercise.Id).Title}'."
+                    $"{client.Name} has not been asked about {condition.Name}, which matters for '{practice.TitleOf(use)}'."
                 );
             else if (condition.IsAlwaysAsked)
                 yield return Said(

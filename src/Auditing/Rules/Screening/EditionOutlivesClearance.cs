@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -20,7 +21,7 @@ public sealed class EditionOutlivesClearance : IClientRule
                 Level.Error,
                 client.Id,
                 last.At,
-                $"The clearance for {condition.Name}, on which '{practice.Of(use.Exercise.Id).Title}' rests, ends on {until.Iso()}, but "
+                $"The clearance for {condition.Name}, on which '{practice.TitleOf(use)}' rests, ends on {until.Iso()}, but "
                     + $"the pages that show it are in use until {client.Programme.End.Iso()}.",
                 "Ask for a clearance that lasts as long as the programme, or end the programme with this one and begin "
                     + "another without the exercise."

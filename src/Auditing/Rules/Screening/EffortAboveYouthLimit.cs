@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -15,7 +16,7 @@ public sealed class EffortAboveYouthLimit : IClientRule
             client.Id,
             use.At,
             $"{client.Name} is under 18, and this practice asks for {most} % of the hardest at most; "
-                + $"'{practice.Of(use.Exercise.Id).Title}' asks for more in week {beyond.Week}, or does not say how hard it is.",
+                + $"'{practice.TitleOf(use)}' asks for more in week {beyond.Week}, or does not say how hard it is.",
             $"Write a dose with an effort of {most} % at most; it is now '{beyond.Dose}'.",
             use.Exercise.Id.Text.Length
         );

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -20,7 +21,7 @@ public sealed class SideSaidTwice : IClientRule
                 Level.Warning,
                 client.Id,
                 line.Dose.At,
-                $"Week {line.Week} of '{practice.Of(use.Exercise.Id).Title}' says its side, {Said(terms)}, which 'side' says already.",
+                $"Week {line.Week} of '{practice.TitleOf(use)}' says its side, {Said(terms)}, which 'side' says already.",
                 "Take it out of the line; 'side' holds for every week.",
                 line.Dose.Line.Length
             )
@@ -28,7 +29,7 @@ public sealed class SideSaidTwice : IClientRule
                 Level.Error,
                 client.Id,
                 line.Dose.At,
-                $"Week {line.Week} of '{practice.Of(use.Exercise.Id).Title}' says {Said(terms)}, but 'side' says {side.Written}.",
+                $"Week {line.Week} of '{practice.TitleOf(use)}' says {Said(terms)}, but 'side' says {side.Written}.",
                 "Decide on one: take the side out of the line, or take 'side' out and write a side in every line.",
                 line.Dose.Line.Length
             );

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -33,7 +34,7 @@ public sealed class SideUnresolved : IClientRule
                 yield return Said(
                     client,
                     use,
-                    $"Nothing says on which side '{practice.Of(use.Exercise.Id).Title}' is done.",
+                    $"Nothing says on which side '{practice.TitleOf(use)}' is done.",
                     "Add 'side:' here, or a side to the dose of the exercise, as each side."
                 );
         }

@@ -20,7 +20,8 @@ public sealed class PageUnplanned : ISiteRule
                     plan.Client,
                     page.At,
                     $"The page '{page.Path}' is not planned for {plan.ClientName}.",
-                    "Publish the site again, which takes it away; a page that nobody planned may hold what this client must not do."
+                    "Publish the site again, which takes it away; a page that nobody planned may hold what this client "
+                        + "must not do."
                 )
             );
     }

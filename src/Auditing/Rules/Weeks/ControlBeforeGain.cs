@@ -17,8 +17,8 @@ public sealed class ControlBeforeGain : ICountingRule
             Level.Warning,
             client.Id,
             late.Item3.At,
-            $"'{practice.Of(late.Item3.Exercise.Id).Title}' controls or loads {Trained.Named(late.Motion, sides)} from week "
-                + $"{late.Control}, and '{practice.Of(late.Item2.Exercise.Id).Title}' gains it only from week {late.Gain}.",
+            $"'{practice.TitleOf(late.Item3)}' controls or loads {Trained.Named(late.Motion, sides)} from week "
+                + $"{late.Control}, and '{practice.TitleOf(late.Item2)}' gains it only from week {late.Gain}.",
             "Gain the range first: begin the one earlier or the other later, or accept this if the range is there already.",
             late.Item3.Exercise.Id.Text.Length
         );

@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -15,7 +16,7 @@ public sealed class EquipmentMissing : IClientRule
             Level.Warning,
             client.Id,
             use.At,
-            $"'{practice.Of(use.Exercise.Id).Title}' needs '{needed.Key}', which is not among what {client.Name} has.",
+            $"'{practice.TitleOf(use)}' needs '{needed.Key}', which is not among what {client.Name} has.",
             Nearest.To(needed.Key, client.Equipment) is { } near
                 ? $"If it is what client.yaml calls '{near}', write both in the same words."
                 : "Add it to 'equipment' in client.yaml if it is there, or choose another exercise.",

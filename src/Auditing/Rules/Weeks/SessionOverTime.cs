@@ -50,7 +50,8 @@ public sealed class SessionOverTime : ICountingRule
                 .First(w => w.Weeks.Contains(done.Week))
                 .Total;
             if (total.Value <= client.Minutes * 60)
-                return $"Write '{Line(shorter.AsDose, done.Line)}' for week {done.Week} under 'by-week': '{exercise.Title}' allows "
+                return $"Write '{Line(shorter.AsDose, done.Line)}' for week {done.Week} under 'by-week': "
+                    + $"'{exercise.Title}' allows "
                     + $"it, and the session then takes {Time(total)}.";
         }
 

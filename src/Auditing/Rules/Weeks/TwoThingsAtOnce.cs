@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -18,7 +19,7 @@ public sealed class TwoThingsAtOnce : IClientRule
             Level.Note,
             client.Id,
             week.At,
-            $"Week {week.Week} of '{practice.Of(use.Exercise.Id).Title}' makes several things harder at once: {string.Join(", ", harder)}.",
+            $"Week {week.Week} of '{practice.TitleOf(use)}' makes several things harder at once: {string.Join(", ", harder)}.",
             "Change one of them and keep the others for a week, so that you know what it was if something hurts. Common "
                 + "practice, with no source.",
             line.Line.Length
