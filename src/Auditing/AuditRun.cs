@@ -26,6 +26,6 @@ public sealed class AuditRun
     internal TextFile Read(string path, string text) => texts.GetOrAdd((path, text), file => new(file.Path, file.Text));
 
     /// <summary>How pages look with those styles: all pages of a site have the same, and mostly all sites.</summary>
-    internal Looks Looks(Series<Sheet> sheets, string scheme) =>
+    internal Looks Looks(Series<StyleSheet> sheets, string scheme) =>
         looks.GetOrAdd(scheme + "\0" + string.Join('\0', sheets.Select(s => $"{s.Media}\0{s.Text}")), _ => new(sheets, scheme));
 }

@@ -37,7 +37,7 @@ internal static class AuditCommand
                 asked.GetValue(clients) ?? [],
                 asked.GetValue(format) == "json",
                 asked.GetValue(strict),
-                asked.GetValue(today) ?? Calendar.Today()
+                asked.GetValue(today) ?? Clock.Today()
             )
         );
         return command;
@@ -45,32 +45,32 @@ internal static class AuditCommand
 
     private static int Run(Forms forms, string folder, string? sites, string[] clients, bool asJson, bool strict, DateOnly today)
     {
-        var desk = Desk.Open(folder, clients, today);
+        var read = CheckedPractice.Open(folder, clients, today);
         if (sites is not null && !Directory.Exists(sites))
             throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
         var theme = ThemeFolder.Plain();
-        foreach (var (index, id) in desk.Wanted.Index())
+        foreach (var (index, id) in read.Wanted.Index())
         {
-            Progress.Show($"{index + 1} of {desk.Wanted.Count}: {id}");
-            if (desk.Ready(id) is not { } client)
+            Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
+            if (read.Ready(id) is not { } client)
                 continue;
-            var plan = desk.PlanOf(client);
+            var plan = read.PlanOf(client);
             if (sites is not null)
                 foreach (var site in Published(forms, sites, id))
-                    desk.Audit(plan, site);
-            else if (SiteRenderer.Render(plan, theme, desk.Findings) is { } site)
-                desk.Audit(plan, site);
+                    read.Audit(plan, site);
+            else if (SiteRenderer.Render(plan, theme, read.Findings) is { } site)
+                read.Audit(plan, site);
         }
 
         Progress.Clear();
-        var findings = desk.Said();
+        var findings = read.Said();
         if (asJson)
             Console.Out.WriteLine(FindingJson.Write(findings));
         else
-            FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, sites));
+            FindingText.Write(Console.Out, findings, new Excerpts(read.Folder, sites));
         if (sites is not null && !asJson)
         {
-            foreach (var id in desk.Wanted.Where(id => desk.Ready(id) is null))
+            foreach (var id in read.Wanted.Where(id => read.Ready(id) is null))
             foreach (var site in forms.Standing(id, sites))
                 Console.Out.WriteLine(
                     $"{id}: an error stands in the way, and {site.Place} is still there, not judged: tell the client."

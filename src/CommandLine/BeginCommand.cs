@@ -16,7 +16,7 @@ internal static class BeginCommand
             folder,
             today,
         };
-        command.SetAction(asked => Run(asked.GetRequiredValue(folder), asked.GetValue(today) ?? Calendar.Today()));
+        command.SetAction(asked => Run(asked.GetRequiredValue(folder), asked.GetValue(today) ?? Clock.Today()));
         return command;
     }
 
@@ -24,7 +24,7 @@ internal static class BeginCommand
     {
         FreshFiles.WriteFolder(
             folder,
-            StarterShelf.Under("practice", ("today", today.Iso()), ("monday", StarterShelf.MondayAfter(today)))
+            StarterFiles.Under("practice", ("today", today.Iso()), ("monday", StarterFiles.MondayAfter(today)))
         );
         var site = Path.Combine(Above(folder), "site");
         Console.Out.WriteLine("A practice is there, with five exercises and one invented client. It can be published as it is.");

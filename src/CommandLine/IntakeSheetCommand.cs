@@ -42,11 +42,11 @@ internal static class IntakeSheetCommand
     private static int Run(string folder, string to, string? themeFolder)
     {
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
-        var desk = Desk.Open(folder, [], Calendar.Today());
-        var unread = desk.Findings.InOrder().Where(f => f.Level == Level.Error && Faults.All.Contains(f.Rule)).ToSeries();
-        if (desk.Practice is not { } practice || unread.Any(f => IsNeeded(f.At.File, desk.Practice)))
+        var read = CheckedPractice.Open(folder, [], Clock.Today());
+        var unread = read.Findings.InOrder().Where(f => f.Level == Level.Error && Faults.All.Contains(f.Rule)).ToSeries();
+        if (read.Practice is not { } practice || unread.Any(f => IsNeeded(f.At.File, read.Practice)))
             return InTheWay(
-                unread.Where(f => IsNeeded(f.At.File, desk.Practice)),
+                unread.Where(f => IsNeeded(f.At.File, read.Practice)),
                 $"an error stands in the way of the sheet; 'gradus audit {folder}' says more."
             );
         var language = practice.Card.Language;

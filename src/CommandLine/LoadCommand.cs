@@ -25,15 +25,15 @@ internal static class LoadCommand
 
     private static int Run(string folder, string[] clients, bool asJson)
     {
-        var desk = Desk.Open(folder, clients, Calendar.Today());
-        var shown = desk.Wanted.Select(desk.Ready).OfType<Client>().ToArray();
+        var read = CheckedPractice.Open(folder, clients, Clock.Today());
+        var shown = read.Wanted.Select(read.Ready).OfType<Client>().ToArray();
         if (asJson)
-            Console.Out.WriteLine(LoadJson.Write(shown.Select(desk.TrainingOf)));
+            Console.Out.WriteLine(LoadJson.Write(shown.Select(read.TrainingOf)));
         else
             foreach (var client in shown)
-                LoadText.Write(Console.Out, client, desk.TrainingOf(client));
+                LoadText.Write(Console.Out, client, read.TrainingOf(client));
 
-        var blocked = desk.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
+        var blocked = read.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
         if (blocked.Length == 0)
             return Commands.Fine;
         Console.Error.WriteLine(

@@ -17,7 +17,7 @@ internal static class NewClient
         var sport = practice.Sports[0];
         var (exercise, dose) = First(practice);
         var conditions = Screening.Asked(practice);
-        return StarterShelf.Under(
+        return StarterFiles.Under(
             "new/client",
             ("title", NameOf(id)),
             ("sport", sport.Id.Text),
@@ -28,7 +28,7 @@ internal static class NewClient
             ("equipment", exercise.Equipment.Count > 0 ? string.Join(", ", exercise.Equipment) : "mat"),
             ("answers", string.Join('\n', conditions.Select(c => $"  # {c.Question}\n  {c.Id}: not asked"))),
             ("condition", conditions.Count > 0 ? conditions[0].Id.Text : ""),
-            ("monday", StarterShelf.MondayAfter(today)),
+            ("monday", StarterFiles.MondayAfter(today)),
             ("exercise", exercise.Id.Text),
             ("sides", string.Join(", ", sport.Roles.Select(r => r.Name).Prepend("right").Prepend("left"))),
             ("low", Bare(dose.Low())),
@@ -59,7 +59,7 @@ internal static class NewClient
 
     /// <summary>"ada-wren" as "Ada Wren".</summary>
     private static string NameOf(ClientId id) =>
-        string.Join(' ', id.Text.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(StarterShelf.Title));
+        string.Join(' ', id.Text.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(StarterFiles.Title));
 
     /// <summary>The work alone: the terms come from the exercise.</summary>
     private static string Bare(Dose dose) => DosePrinter.Print(dose with { Terms = DoseTerms.None });

@@ -41,7 +41,7 @@ internal static class NewCommand
                 asked.GetRequiredValue(kind),
                 asked.GetRequiredValue(id),
                 asked.GetRequiredValue(folder),
-                asked.GetValue(today) ?? Calendar.Today()
+                asked.GetValue(today) ?? Clock.Today()
             )
         );
         return command;
@@ -89,7 +89,7 @@ internal static class NewCommand
                 FreshFiles.WriteFile(there, NewExercise.Text(new(id), practice));
                 return $"{there} is there. Put your own words and values in it; 'gradus audit' then says what does not fit.";
             case "caution":
-                FreshFiles.WriteFile(there, StarterShelf.Text("new/caution.md", ("title", StarterShelf.Title(id))));
+                FreshFiles.WriteFile(there, StarterFiles.Text("new/caution.md", ("title", StarterFiles.Title(id))));
                 return $"{there} is there. Put your own words in it, and name {id} under 'signs' of the exercises that "
                     + "it belongs to.";
             case "words":

@@ -18,9 +18,9 @@ internal static class NewExercise
         var condition = MostNamed(practice.Conditions.Select(c => c.Id).Where(AlwaysAsked.MayForbid), conditions)
             ?? throw new InvalidOperationException("Everybody is asked something.");
         var other = practice.Exercises.Count > 0 ? practice.Exercises[0].Id.Text : "another-exercise";
-        return StarterShelf.Text(
+        return StarterFiles.Text(
             "new/exercise.md",
-            ("title", StarterShelf.Title(id.Text)),
+            ("title", StarterFiles.Title(id.Text)),
             ("expect", expect.Text),
             ("stop", stop.Text),
             ("condition", condition.Text),

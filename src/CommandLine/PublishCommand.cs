@@ -42,7 +42,7 @@ internal static class PublishCommand
                 asked.GetValue(clients) ?? [],
                 asked.GetValue(theme),
                 asked.GetValue(form) is { } word ? forms.Named(word) : forms.Usual,
-                asked.GetValue(today) ?? Calendar.Today()
+                asked.GetValue(today) ?? Clock.Today()
             )
         );
         return command;
@@ -65,23 +65,23 @@ internal static class PublishCommand
     )
     {
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
-        var desk = Desk.Open(folder, clients, today);
+        var read = CheckedPractice.Open(folder, clients, today);
         var summary = new List<string>();
         using (var target = TargetFolder.Open(to))
         {
-            foreach (var (index, id) in desk.Wanted.Index())
+            foreach (var (index, id) in read.Wanted.Index())
             {
-                Progress.Show($"{index + 1} of {desk.Wanted.Count}: {id}");
-                summary.Add(Publish(desk, theme, id, form, forms, target));
+                Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
+                summary.Add(Publish(read, theme, id, form, forms, target));
             }
         }
 
         Progress.Clear();
-        var findings = desk.Said();
-        FindingText.Write(Console.Out, findings, new Excerpts(desk.Folder, themeFolder));
+        var findings = read.Said();
+        FindingText.Write(Console.Out, findings, new Excerpts(read.Folder, themeFolder));
         foreach (var line in summary)
             Console.Out.WriteLine(line);
-        foreach (var stranger in forms.Strangers(to, desk.Known))
+        foreach (var stranger in forms.Strangers(to, read.Known))
         {
             foreach (var site in forms.Standing(stranger, to))
                 Console.Out.WriteLine(
@@ -94,15 +94,15 @@ internal static class PublishCommand
     }
 
     /// <summary>One client's site made, audited and handed over, or not; the line that says what came of it.</summary>
-    private static string Publish(Desk desk, Theme theme, ClientId id, IForm form, Forms forms, TargetFolder target)
+    private static string Publish(CheckedPractice read, Theme theme, ClientId id, IForm form, Forms forms, TargetFolder target)
     {
-        if (desk.Ready(id) is not { } client)
+        if (read.Ready(id) is not { } client)
             return Blocked(id, forms, target);
-        var plan = desk.PlanOf(client);
-        if (SiteRenderer.Render(plan, theme, desk.Findings, form.Takes) is not { } site)
+        var plan = read.PlanOf(client);
+        if (SiteRenderer.Render(plan, theme, read.Findings, form.Takes) is not { } site)
             return Blocked(id, forms, target);
-        desk.Audit(plan, site);
-        if (desk.Ready(id) is null)
+        read.Audit(plan, site);
+        if (read.Ready(id) is null)
             return Blocked(id, forms, target);
         var result = form.Write(site, target);
         return $"{id}: {form.Said(result)}{Others(id, result, forms, target)}";

@@ -28,9 +28,9 @@ internal static class ScreenCommand
 
     private static int Run(string folder, string[] clients, bool asJson)
     {
-        var desk = Desk.Open(folder, clients, Calendar.Today());
-        var shown = desk.Wanted.Select(desk.Bound).OfType<Client>().ToArray();
-        if (desk.Practice is { } practice)
+        var read = CheckedPractice.Open(folder, clients, Clock.Today());
+        var shown = read.Wanted.Select(read.Bound).OfType<Client>().ToArray();
+        if (read.Practice is { } practice)
         {
             if (asJson)
                 Console.Out.WriteLine(ScreenJson.Write(practice, shown));
@@ -38,8 +38,8 @@ internal static class ScreenCommand
                 ScreenText.Write(Console.Out, practice, shown);
         }
 
-        var unread = desk.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
-        if (desk.Practice is not null && unread.Length == 0)
+        var unread = read.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
+        if (read.Practice is not null && unread.Length == 0)
             return Commands.Fine;
         Console.Error.WriteLine(
             $"gradus: {(unread.Length == 0 ? "the practice" : string.Join(", ", unread.Select(u => u.Text)))} cannot be "

@@ -43,13 +43,13 @@ internal static class ScreenJson
                 }),
                 Matrix = from exercise in practice.Exercises
                 from condition in Screening.Asked(practice)
-                let bearing = Bearings.Of(exercise, condition)
-                where bearing != Bearing.None
+                let bearing = ConditionEffects.Of(exercise, condition)
+                where bearing != ConditionEffect.None
                 select new
                 {
                     Exercise = exercise.Id.Text,
                     Condition = condition.Id.Text,
-                    Bearing = Kebab.Of(bearing.ToString()),
+                    ConditionEffect = Kebab.Of(bearing.ToString()),
                 },
             },
             Indented

@@ -62,7 +62,7 @@ internal static class ScreenText
         to.WriteLine($"  {new string(' ', width)}{string.Concat(numbers)}");
         foreach (var exercise in practice.Exercises)
         {
-            var letters = conditions.Select(c => "  " + Letter(Bearings.Of(exercise, c)));
+            var letters = conditions.Select(c => "  " + Letter(ConditionEffects.Of(exercise, c)));
             to.WriteLine($"  {exercise.Id.Text.PadRight(width)}{string.Concat(letters)}");
         }
 
@@ -75,12 +75,12 @@ internal static class ScreenText
             );
     }
 
-    private static char Letter(Bearing bearing) =>
+    private static char Letter(ConditionEffect bearing) =>
         bearing switch
         {
-            Bearing.NotWith => 'N',
-            Bearing.ClearFirst => 'C',
-            Bearing.Loads => 'L',
+            ConditionEffect.NotWith => 'N',
+            ConditionEffect.ClearFirst => 'C',
+            ConditionEffect.Loads => 'L',
             _ => '.',
         };
 

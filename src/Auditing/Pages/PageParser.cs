@@ -54,7 +54,7 @@ internal sealed class PageParser
         IEnumerable<HidingStyle> hiding,
         Func<string, IEnumerable<HidingStyle>> hides,
         Func<string, string?> sheets,
-        Func<Series<Sheet>, string, Looks> looks,
+        Func<Series<StyleSheet>, string, Looks> looks,
         string? file = null
     )
     {

@@ -20,7 +20,7 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     public Series<WeightSeen> Weights { get; private init; } = [];
 
     /// <summary>What its pictures and clips say beside what they show.</summary>
-    public Series<TellingSeen> Telling { get; private init; } = [];
+    public Series<MetadataSeen> Metadata { get; private init; } = [];
 
     /// <summary>Whether all pages stand in one file that has no other beside it.</summary>
     public bool IsInOne { get; private init; }
@@ -86,13 +86,13 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
             Names = run.Names,
             IsInOne = true,
             Weights = [new(whole.Path, Encoding.UTF8.GetByteCount(whole.Html))],
-            Telling = pages
+            Metadata = pages
                 .SelectMany(p => p.Loads)
                 .Select(l => l.Address)
                 .Where(a => a.StartsWith("data:", StringComparison.Ordinal))
                 .Distinct(StringComparer.Ordinal)
-                .Select(a => TellingSeen.InData(whole.Path, a))
-                .OfType<TellingSeen>()
+                .Select(a => MetadataSeen.InData(whole.Path, a))
+                .OfType<MetadataSeen>()
                 .Distinct()
                 .ToSeries(),
         };
@@ -134,7 +134,7 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
                 .OrderByDescending(w => w.Bytes)
                 .ThenBy(w => w.Path, StringComparer.Ordinal)
                 .ToSeries(),
-            Telling = site.Assets.Select(a => TellingSeen.In(a.Path, a.Bytes)).OfType<TellingSeen>().ToSeries(),
+            Metadata = site.Assets.Select(a => MetadataSeen.In(a.Path, a.Bytes)).OfType<MetadataSeen>().ToSeries(),
         };
     }
 

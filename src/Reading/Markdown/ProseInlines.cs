@@ -7,7 +7,7 @@ using Inline = Gradus.Domain.Inline;
 namespace Gradus.Reading;
 
 /// <summary>The running text of a paragraph, heading or list item.</summary>
-internal sealed partial class ProseInlines(Sheet sheet, int firstLine, ProseRules rules)
+internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, ProseRules rules)
 {
     [GeneratedRegex(@"\{([a-z]+)\}", RegexOptions.CultureInvariant)]
     private static partial Regex PlaceholderShape();

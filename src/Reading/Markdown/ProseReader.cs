@@ -13,11 +13,11 @@ internal sealed class ProseReader
 
     private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder().UsePreciseSourceLocation().Build();
 
-    private readonly Sheet sheet;
+    private readonly SourceFile sheet;
     private readonly int firstLine;
     private readonly ProseInlines inlines;
 
-    private ProseReader(Sheet sheet, int firstLine, ProseRules rules)
+    private ProseReader(SourceFile sheet, int firstLine, ProseRules rules)
     {
         this.sheet = sheet;
         this.firstLine = firstLine;
@@ -25,7 +25,7 @@ internal sealed class ProseReader
     }
 
     /// <param name="firstLine">The line of the file at which the text begins, from 1.</param>
-    public static Prose Read(Sheet sheet, string markdown, int firstLine, ProseRules rules)
+    public static Prose Read(SourceFile sheet, string markdown, int firstLine, ProseRules rules)
     {
         if (markdown.Count(c => c == '[') > BracketLimit)
             return Refused("This text has more than 2,000 square brackets.");
@@ -100,7 +100,7 @@ internal sealed class ProseReader
 /// <param name="Placeholders">Whether a word in braces stands for a number of the dose.</param>
 /// <param name="Exercises">The exercises that a link may lead to.</param>
 /// <param name="Media">Where pictures and clips are found.</param>
-internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, MediaShelf Media)
+internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, MediaFiles Media)
 {
     /// <summary>Whether a clip may stand in it: it shows how something is done, so it stands where the exercise's cautions stand
     /// before it.</summary>

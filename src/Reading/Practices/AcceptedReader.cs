@@ -5,7 +5,7 @@ namespace Gradus.Reading;
 /// <summary><c>accepted.yaml</c>: warnings that a coach has looked at and lets stand.</summary>
 internal static class AcceptedReader
 {
-    public static Series<Acceptance> Read(Sheet sheet)
+    public static Series<Acceptance> Read(SourceFile sheet)
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))

@@ -23,8 +23,8 @@ internal static partial class AnswersReader
         var misspelt = new List<Answer>();
         foreach (var entry in group.Entries)
         {
-            var condition = known.ConditionsOf(group.Sheet, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
-            var reply = ReplyIn(group.Sheet, entry, known);
+            var condition = known.ConditionsOf(group.SourceFile, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
+            var reply = ReplyIn(group.SourceFile, entry, known);
             if (condition is not null && reply is not null)
                 answers.Add(new(condition.Value, reply, entry.Value.At));
             else if (condition is null && Meant(entry.Key, known) is { } meant)
@@ -42,7 +42,7 @@ internal static partial class AnswersReader
             : null;
 
     /// <summary>Null where the condition was not asked, in so many words.</summary>
-    private static Reply? ReplyIn(Sheet sheet, YamlEntry entry, KnownIds known)
+    private static Reply? ReplyIn(SourceFile sheet, YamlEntry entry, KnownIds known)
     {
         if (entry.Key == AlwaysAsked.PainNow.Text)
             return PainsIn(sheet, entry);
@@ -84,7 +84,7 @@ internal static partial class AnswersReader
         };
 
     /// <summary>"no", or 0, where nothing hurts; else how much and where, as <c>4 left knee</c>, or a list of these.</summary>
-    private static Reply? PainsIn(Sheet sheet, YamlEntry entry)
+    private static Reply? PainsIn(SourceFile sheet, YamlEntry entry)
     {
         if (entry.Value is YamlNode.Text { Value: "no" or "0" })
             return new Reply.No();
@@ -108,7 +108,7 @@ internal static partial class AnswersReader
             : new Reply.Pains(places.OfType<Pain>().ToSeries());
     }
 
-    private static Pain? PainOf(Sheet sheet, Mention<string> written)
+    private static Pain? PainOf(SourceFile sheet, Mention<string> written)
     {
         var shape = PainShape().Match(written.Value);
         if (!shape.Success)

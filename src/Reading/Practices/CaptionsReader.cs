@@ -18,7 +18,7 @@ internal static partial class CaptionsReader
     private static partial Regex Times();
 
     /// <summary>The captions; none where anything is wrong, which findings say.</summary>
-    public static Series<Cue> Read(Sheet sheet)
+    public static Series<Cue> Read(SourceFile sheet)
     {
         var lines = sheet.Text.Split('\n');
         if (lines[0] is not "WEBVTT" && !lines[0].StartsWith("WEBVTT ", StringComparison.Ordinal))
@@ -58,7 +58,7 @@ internal static partial class CaptionsReader
     }
 
     /// <param name="after">When the caption before it begins.</param>
-    private static Cue? CueIn(Sheet sheet, int first, string[] block, int after)
+    private static Cue? CueIn(SourceFile sheet, int first, string[] block, int after)
     {
         // A line above the times is the caption's own name.
         var timed = block[0].Contains("-->", StringComparison.Ordinal) || block.Length == 1 ? 0 : 1;
@@ -108,13 +108,13 @@ internal static partial class CaptionsReader
             .Replace("&nbsp;", " ", StringComparison.Ordinal)
             .Replace("&amp;", "&", StringComparison.Ordinal);
 
-    private static Cue? No(Sheet sheet, int line, string message, string help)
+    private static Cue? No(SourceFile sheet, int line, string message, string help)
     {
         sheet.Fault(Faults.CaptionsUnreadable, sheet.At(line, 1), message, help, sheet.Line(line).Length);
         return null;
     }
 
-    private static Series<Cue> Refused(Sheet sheet, int line, string message, string help)
+    private static Series<Cue> Refused(SourceFile sheet, int line, string message, string help)
     {
         No(sheet, line, message, help);
         return [];

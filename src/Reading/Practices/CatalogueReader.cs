@@ -11,22 +11,22 @@ internal sealed class CatalogueReader
     /// know.</summary>
     public const string LanguageKey = "language";
 
-    private readonly Sheet sheet;
+    private readonly SourceFile sheet;
     private readonly Language language;
     private readonly IReadOnlyDictionary<string, Phrase>? known;
 
     /// <param name="known">The phrases that there are, by their usual words; null for a catalogue that comes with Gradus.</param>
-    private CatalogueReader(Sheet sheet, Language language, IReadOnlyDictionary<string, Phrase>? known) =>
+    private CatalogueReader(SourceFile sheet, Language language, IReadOnlyDictionary<string, Phrase>? known) =>
         (this.sheet, this.language, this.known) = (sheet, language, known);
 
     /// <summary>A catalogue that comes with Gradus.</summary>
-    public static Dictionary<string, Phrase> Whole(Sheet sheet, Language language) =>
+    public static Dictionary<string, Phrase> Whole(SourceFile sheet, Language language) =>
         new CatalogueReader(sheet, language, null).Phrases();
 
     /// <summary>A catalogue of the practice: every known phrase, in the practice's own words where it has some.</summary>
     /// <param name="isWhole">Whether the practice must have words for all of them.</param>
     public static Dictionary<string, Phrase> Own(
-        Sheet sheet,
+        SourceFile sheet,
         Language language,
         IReadOnlyDictionary<string, Phrase> known,
         bool isWhole
@@ -51,7 +51,7 @@ internal sealed class CatalogueReader
     }
 
     /// <summary>What the catalogue says of its language; null where it says nothing.</summary>
-    public static YamlNode? LanguageIn(Sheet sheet) => EntriesOf(sheet).FirstOrDefault(e => e.Key == LanguageKey)?.Value;
+    public static YamlNode? LanguageIn(SourceFile sheet) => EntriesOf(sheet).FirstOrDefault(e => e.Key == LanguageKey)?.Value;
 
     private Dictionary<string, Phrase> Phrases()
     {
@@ -149,7 +149,7 @@ internal sealed class CatalogueReader
     }
 
     /// <summary>None where all of the file is a comment.</summary>
-    private static IEnumerable<YamlEntry> EntriesOf(Sheet sheet) =>
+    private static IEnumerable<YamlEntry> EntriesOf(SourceFile sheet) =>
         sheet.Text.Split('\n').All(line => line.Trim() is "" or ['#', ..])
             ? []
             : Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a catalogue")?.Entries ?? [];

@@ -12,7 +12,7 @@ internal static class CautionReader
         ("expect", CautionKind.Expect),
     ];
 
-    public static Caution? Read(Sheet sheet, CautionId id, KnownIds known)
+    public static Caution? Read(SourceFile sheet, CautionId id, KnownIds known)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a caution") is not { } fields)
             return null;
@@ -25,7 +25,7 @@ internal static class CautionReader
     }
 
     /// <summary>What to do; a finding where there is nothing.</summary>
-    public static Prose BodyOf(Sheet sheet, Headed headed, KnownIds known)
+    public static Prose BodyOf(SourceFile sheet, Headed headed, KnownIds known)
     {
         var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: false, known.Exercises, known.Media));
         if (!body.Lines().Any())
@@ -50,9 +50,9 @@ internal static class CautionReader
         var attachment = new Attachment(
             to.Choice("stage", ExerciseWords.Stages),
             to.Choice("position", ExerciseWords.Positions),
-            known.MotionOf(to.Sheet, to.Mention("trains"))?.Name,
-            ExerciseWords.RegionOf(to.Sheet, to.Mention("loads")),
-            ExerciseWords.PropertyOf(to.Sheet, to.Mention("property"), ExerciseWords.AttachedProperties),
+            known.MotionOf(to.SourceFile, to.Mention("trains"))?.Name,
+            ExerciseWords.RegionOf(to.SourceFile, to.Mention("loads")),
+            ExerciseWords.PropertyOf(to.SourceFile, to.Mention("property"), ExerciseWords.AttachedProperties),
             to.Choice("age", Ages)
         );
         to.Done();

@@ -16,14 +16,14 @@ internal static partial class ClearanceReader
     public static Clearance? In(Fields fields, KnownIds known)
     {
         var name = fields.NeedMention("condition");
-        var condition = known.ConditionsOf(fields.Sheet, name is null ? [] : [name]).FirstOrDefault();
+        var condition = known.ConditionsOf(fields.SourceFile, name is null ? [] : [name]).FirstOrDefault();
         var by = fields.NeedText("by");
         var on = fields.NeedDate("on");
         var until = fields.NeedDate("until");
         var limits = LimitsIn(fields);
         fields.Done();
         if (on > until)
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 fields.Take("until")?.At ?? fields.At,
                 "This clearance ends before it begins.",
@@ -39,11 +39,11 @@ internal static partial class ClearanceReader
     {
         var written = fields.Take("limit");
         var texts =
-            written is YamlNode.Listing ? Values.Texts(fields.Sheet, "limit", written)
-            : Values.Text(fields.Sheet, "limit", written) is { } one ? [new(one.Value, one.At)]
+            written is YamlNode.Listing ? Values.Texts(fields.SourceFile, "limit", written)
+            : Values.Text(fields.SourceFile, "limit", written) is { } one ? [new(one.Value, one.At)]
             : [];
         if (written is YamlNode.Listing { Items.Count: 0 })
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 written.At,
                 "This list names no limit.",
@@ -57,7 +57,7 @@ internal static partial class ClearanceReader
                 limits.Add(limit);
             else
             {
-                fields.Sheet.Fault(
+                fields.SourceFile.Fault(
                     Faults.ValueWrong,
                     text.At,
                     $"{Quote.Of(text.Value)} is no limit that Gradus can watch over.",

@@ -10,8 +10,8 @@ internal static class ClientReader
 
     /// <param name="told">What the client filled in on an intake sheet; null where there is no such file.</param>
     public static Client? Read(
-        Sheet sheet,
-        Sheet? told,
+        SourceFile sheet,
+        SourceFile? told,
         ClientId id,
         KnownIds known,
         Programme? programme,
@@ -79,7 +79,7 @@ internal static class ClientReader
     {
         if (!fields.Has("sports"))
         {
-            var sport = known.SportOf(fields.Sheet, fields.NeedMention("sport"));
+            var sport = known.SportOf(fields.SourceFile, fields.NeedMention("sport"));
             var stance = fields.NeedChoice("stance", Stances);
             fields.Take("sports");
             return sport is null || stance is null ? [] : [new(sport, stance.Value)];
@@ -88,7 +88,7 @@ internal static class ClientReader
         foreach (var beside in fields.Entries.Where(e => e.Key is "sport" or "stance"))
         {
             fields.Take(beside.Key);
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.KeyUnknown,
                 beside.KeyAt,
                 $"'{beside.Key}' stands beside 'sports', which says it for each sport.",
@@ -100,7 +100,7 @@ internal static class ClientReader
         if (fields.Group("sports", "sports") is not { } group)
             return [];
         if (!group.Entries.Any())
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 group.At,
                 "No sport stands here.",
@@ -109,8 +109,8 @@ internal static class ClientReader
         var sports = new List<SportStance>();
         foreach (var entry in group.Entries)
         {
-            var sport = known.SportOf(fields.Sheet, new(entry.Key, entry.KeyAt));
-            if (Values.Choice(fields.Sheet, entry.Key, entry.Value, Stances) is { } stance && sport is not null)
+            var sport = known.SportOf(fields.SourceFile, new(entry.Key, entry.KeyAt));
+            if (Values.Choice(fields.SourceFile, entry.Key, entry.Value, Stances) is { } stance && sport is not null)
                 sports.Add(new(sport, stance));
         }
 
@@ -123,7 +123,7 @@ internal static class ClientReader
             return null;
         if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
             return time;
-        fields.Sheet.Fault(
+        fields.SourceFile.Fault(
             Faults.ValueWrong,
             hour.At,
             $"{Quote.Of(hour.Value)} is no time of day.",

@@ -11,9 +11,9 @@ internal static class ConditionReader
     /// stays.</summary>
     /// <param name="own">The practice's sheet; null where it cannot be read.</param>
     /// <param name="words">In the practice's language.</param>
-    public static AskedConditions Read(Sheet? own, Words words, Findings findings)
+    public static AskedConditions Read(SourceFile? own, Words words, Findings findings)
     {
-        var floor = List(Embedded.Sheet(Floor, findings), words).Bound;
+        var floor = List(Embedded.SourceFile(Floor, findings), words).Bound;
         var written = own is null ? AskedConditions.Unread : List(own, null);
         var reworded = written.Bound.ToDictionary(c => c.Id);
         var asked = floor
@@ -27,7 +27,7 @@ internal static class ConditionReader
         );
     }
 
-    private static Condition Reworded(Sheet sheet, Condition always, Condition words)
+    private static Condition Reworded(SourceFile sheet, Condition always, Condition words)
     {
         if (words.Where != always.Where || words.IsSided != always.IsSided)
         {
@@ -51,7 +51,7 @@ internal static class ConditionReader
     }
 
     /// <param name="floor">The words of what everybody is asked; null where the sheet has words of its own.</param>
-    private static AskedConditions List(Sheet sheet, Words? floor)
+    private static AskedConditions List(SourceFile sheet, Words? floor)
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
@@ -105,7 +105,7 @@ internal static class ConditionReader
         var (because, source, mark) = (fields.NeedText("because"), fields.NeedText("source"), fields.NeedText("mark"));
         var mattersFor = fields
             .Texts("matters-for")
-            .Select(p => ExerciseWords.PropertyOf(fields.Sheet, p, ExerciseWords.Whats))
+            .Select(p => ExerciseWords.PropertyOf(fields.SourceFile, p, ExerciseWords.Whats))
             .OfType<string>()
             .ToSeries();
         return because is null || source is null || mark is null ? null : new(because, source, mark, mattersFor);
@@ -118,7 +118,7 @@ internal static class ConditionReader
         if (!Id.IsValid(id.Value))
         {
             before.Add(id.Value.ToLowerInvariant());
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 id.At,
                 $"{Quote.Of(id.Value)} cannot be an id.",
@@ -130,7 +130,7 @@ internal static class ConditionReader
 
         if (before.Add(id.Value))
             return new(id.Value);
-        fields.Sheet.Fault(
+        fields.SourceFile.Fault(
             Faults.ValueWrong,
             id.At,
             $"There are two conditions {Quote.Of(id.Value)}.",

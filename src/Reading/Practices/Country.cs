@@ -13,7 +13,7 @@ internal static class Country
             return null;
         if (IsCode(country.Value))
             return country;
-        fields.Sheet.Fault(
+        fields.SourceFile.Fault(
             Faults.ValueWrong,
             country.At,
             $"{Quote.Of(country.Value)} is no country.",

@@ -6,7 +6,7 @@ namespace Gradus.Reading;
 /// all.</summary>
 internal static class DoseReader
 {
-    public static WrittenDose? Read(Sheet sheet, string key, YamlNode? node, DoseSettings settings)
+    public static WrittenDose? Read(SourceFile sheet, string key, YamlNode? node, DoseSettings settings)
     {
         if (node is YamlNode.Map)
         {

@@ -4,7 +4,7 @@ namespace Gradus.Reading;
 
 internal static class ExerciseReader
 {
-    public static Exercise? Read(Sheet sheet, ExerciseId id, KnownIds known, DoseSettings settings)
+    public static Exercise? Read(SourceFile sheet, ExerciseId id, KnownIds known, DoseSettings settings)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "an exercise") is not { } fields)
             return null;
@@ -53,7 +53,7 @@ internal static class ExerciseReader
         );
     }
 
-    private static Series<Mention<ConditionId>> Forbidding(Sheet sheet, Series<Mention<ConditionId>> named)
+    private static Series<Mention<ConditionId>> Forbidding(SourceFile sheet, Series<Mention<ConditionId>> named)
     {
         foreach (var wrong in named.Where(n => !AlwaysAsked.MayForbid(n.Value)))
         {
@@ -75,7 +75,7 @@ internal static class ExerciseReader
         if (fields.Group("needs", "needs") is not { } needs)
             return [];
         foreach (var decimals in needs.Entries.Where(HoldsDecimals))
-            needs.Sheet.Fault(
+            needs.SourceFile.Fault(
                 Faults.ValueWrong,
                 decimals.KeyAt,
                 $"The comma before {Quote.Of(decimals.Key)} begins a new key here.",
@@ -86,17 +86,17 @@ internal static class ExerciseReader
             .Entries.Where(e => !HoldsDecimals(e))
             .Select(e =>
                 (
-                    Motion: known.MotionOf(needs.Sheet, new(e.Key, e.KeyAt)),
-                    Range: Values.Number(needs.Sheet, e.Key, e.Value),
+                    Motion: known.MotionOf(needs.SourceFile, new(e.Key, e.KeyAt)),
+                    Range: Values.Number(needs.SourceFile, e.Key, e.Value),
                     e.KeyAt
                 )
             )
-            .Where(n => n.Motion is not null && n.Range is not null && IsMeasured(needs.Sheet, n.Motion, n.KeyAt))
+            .Where(n => n.Motion is not null && n.Range is not null && IsMeasured(needs.SourceFile, n.Motion, n.KeyAt))
             .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Range ?? 0, n.KeyAt))
             .ToSeries();
     }
 
-    private static bool IsMeasured(Sheet sheet, Motion motion, Location at)
+    private static bool IsMeasured(SourceFile sheet, Motion motion, Location at)
     {
         if (motion.Unit != MotionUnit.None)
             return true;
@@ -115,7 +115,7 @@ internal static class ExerciseReader
 
     /// <summary>The text below the header. Only the second-level headings "Set up" and "Do" have a meaning; what stands under any
     /// other stays together in order.</summary>
-    public static ExerciseText TextOf(Sheet sheet, Headed headed, KnownIds known)
+    public static ExerciseText TextOf(SourceFile sheet, Headed headed, KnownIds known)
     {
         var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises, known.Media));
         var parts = new Dictionary<string, List<Block>>

@@ -43,7 +43,7 @@ internal static class ExerciseWords
         .. Positions.Select(p => p.Item1),
     ];
 
-    public static string? PropertyOf(Sheet sheet, Mention<string>? name, string[] all)
+    public static string? PropertyOf(SourceFile sheet, Mention<string>? name, string[] all)
     {
         if (name is null || all.Contains(name.Value))
             return name?.Value;
@@ -57,7 +57,7 @@ internal static class ExerciseWords
         return null;
     }
 
-    public static Region? RegionOf(Sheet sheet, Mention<string>? name)
+    public static Region? RegionOf(SourceFile sheet, Mention<string>? name)
     {
         if (name is null)
             return null;
@@ -75,7 +75,7 @@ internal static class ExerciseWords
     }
 
     /// <summary>"ankle" is the side at work, "other knee" the opposite one.</summary>
-    public static Series<LoadedRegion> LoadsOf(Sheet sheet, Series<Mention<string>> names)
+    public static Series<LoadedRegion> LoadsOf(SourceFile sheet, Series<Mention<string>> names)
     {
         var loads = new List<LoadedRegion>();
         foreach (var name in names)

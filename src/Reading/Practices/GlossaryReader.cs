@@ -5,7 +5,7 @@ namespace Gradus.Reading;
 /// <summary><c>glossary.yaml</c>: words with their explanations.</summary>
 internal static class GlossaryReader
 {
-    public static Series<GlossaryEntry> Read(Sheet sheet)
+    public static Series<GlossaryEntry> Read(SourceFile sheet)
     {
         var entries = Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a glossary")?.Entries ?? [];
         return entries

@@ -10,15 +10,15 @@ internal sealed record KnownIds(
     AskedConditions Conditions,
     IReadOnlySet<string> Sports,
     IReadOnlyDictionary<string, Measure> Measures,
-    MediaShelf Media
+    MediaFiles Media
 )
 {
     private static readonly HashSet<string> Nothing = [];
 
-    public Series<Mention<CautionId>> CautionsOf(Sheet sheet, Series<Mention<string>> names) =>
+    public Series<Mention<CautionId>> CautionsOf(SourceFile sheet, Series<Mention<string>> names) =>
         Known(sheet, names, Cautions, "caution", "Write cautions/{0}.md", id => new CautionId(id));
 
-    public Series<Mention<ConditionId>> ConditionsOf(Sheet sheet, Series<Mention<string>> names) =>
+    public Series<Mention<ConditionId>> ConditionsOf(SourceFile sheet, Series<Mention<string>> names) =>
         Known(
             sheet,
             names,
@@ -29,15 +29,15 @@ internal sealed record KnownIds(
             Faults.ConditionUnknown
         );
 
-    public Mention<ExerciseId>? ExerciseOf(Sheet sheet, Mention<string>? name) =>
+    public Mention<ExerciseId>? ExerciseOf(SourceFile sheet, Mention<string>? name) =>
         Known(sheet, name is null ? [] : [name], Exercises, "exercise", "Write exercises/{0}.md", id => new ExerciseId(id))
             .FirstOrDefault();
 
-    public Mention<SportId>? SportOf(Sheet sheet, Mention<string>? name) =>
+    public Mention<SportId>? SportOf(SourceFile sheet, Mention<string>? name) =>
         Known(sheet, name is null ? [] : [name], Sports, "sport", "Write sports/{0}.yaml", id => new SportId(id))
             .FirstOrDefault();
 
-    public Motion? MotionOf(Sheet sheet, Mention<string>? name)
+    public Motion? MotionOf(SourceFile sheet, Mention<string>? name)
     {
         if (name is null)
             return null;
@@ -54,7 +54,7 @@ internal sealed record KnownIds(
     }
 
     private static Series<Mention<T>> Known<T>(
-        Sheet sheet,
+        SourceFile sheet,
         Series<Mention<string>> names,
         IReadOnlySet<string>? known,
         string kind,
@@ -83,7 +83,7 @@ internal sealed record KnownIds(
     }
 
     private static void SayUnknown(
-        Sheet sheet,
+        SourceFile sheet,
         Mention<string> name,
         IEnumerable<string> known,
         string kind,

@@ -11,7 +11,7 @@ internal static class LanguageReader
             return null;
         if (Translation.IsLanguage(language.Value))
             return language;
-        fields.Sheet.Fault(
+        fields.SourceFile.Fault(
             Faults.ValueWrong,
             language.At,
             $"{Quote.Of(language.Value)} is no language.",
@@ -31,7 +31,7 @@ internal static class LanguageReader
         var bring = Translation.IsLanguage(language.Value)
             ? $" Or bring its words: 'gradus new words {language.Value}' writes words/{language.Value}.yaml to fill in."
             : "";
-        fields.Sheet.Fault(
+        fields.SourceFile.Fault(
             Faults.ValueWrong,
             language.At,
             $"There are no words for a site in the language {Quote.Of(language.Value)}.",

@@ -11,7 +11,7 @@ internal static class LanguagesReader
     /// <summary>By code.</summary>
     public static IReadOnlyDictionary<string, Language> BuiltIn(Findings findings)
     {
-        var sheet = Embedded.Sheet("languages.yaml", findings);
+        var sheet = Embedded.SourceFile("languages.yaml", findings);
         var entries = Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "languages")?.Entries ?? [];
         return entries
             .Select(entry => In(sheet, entry.Key, entry.Value))
@@ -19,7 +19,7 @@ internal static class LanguagesReader
             .ToDictionary(l => l.Code, StringComparer.Ordinal);
     }
 
-    public static Language? In(Sheet sheet, string code, YamlNode node)
+    public static Language? In(SourceFile sheet, string code, YamlNode node)
     {
         if (Fields.Of(sheet, node, "a language") is not { } fields)
             return null;
@@ -32,7 +32,7 @@ internal static class LanguagesReader
             : new(code, isRightToLeft.Value, mark, plurals.OfType<PluralForm>().ToSeries());
     }
 
-    private static PluralForm? FormIn(Sheet sheet, YamlEntry entry)
+    private static PluralForm? FormIn(SourceFile sheet, YamlEntry entry)
     {
         if (entry.Key == Language.Other || !Language.AllForms.Contains(entry.Key))
         {

@@ -20,10 +20,10 @@ internal static class MotionReader
 
     /// <summary>By name.</summary>
     /// <param name="own">The practice's sheet; null where it has none.</param>
-    public static IReadOnlyDictionary<string, Measure> Read(Sheet? own, Findings findings)
+    public static IReadOnlyDictionary<string, Measure> Read(SourceFile? own, Findings findings)
     {
         var motions = new Dictionary<string, Measure>(StringComparer.Ordinal);
-        foreach (var motion in In(Embedded.Sheet(File, findings), BuiltInMotion))
+        foreach (var motion in In(Embedded.SourceFile(File, findings), BuiltInMotion))
             motions[motion.Motion.Name] = motion;
         var named = new HashSet<string>(StringComparer.Ordinal);
         foreach (var motion in own is null ? [] : In(own, fields => OwnMotion(fields, named)))
@@ -31,7 +31,7 @@ internal static class MotionReader
         return motions;
     }
 
-    private static IEnumerable<Measure> In(Sheet sheet, Func<Fields, Measure?> read)
+    private static IEnumerable<Measure> In(SourceFile sheet, Func<Fields, Measure?> read)
     {
         var node = YamlReader.Read(sheet, sheet.Text, 1);
         if (node is not (null or YamlNode.Listing))
@@ -63,7 +63,7 @@ internal static class MotionReader
 
     private static MeasuringError? ErrorIn(Fields fields)
     {
-        var value = Values.Number(fields.Sheet, "mdc", fields.Need("mdc"));
+        var value = Values.Number(fields.SourceFile, "mdc", fields.Need("mdc"));
         var (of, source, mark) = (fields.NeedText("of"), fields.NeedText("source"), fields.NeedText("mark"));
         fields.Done();
         return value is null || of is null || source is null || mark is null ? null : new(value.Value, of, source, mark);
@@ -71,7 +71,7 @@ internal static class MotionReader
 
     private static ReferenceValue? ReferenceIn(Fields fields)
     {
-        var value = Values.Number(fields.Sheet, "value", fields.Need("value"));
+        var value = Values.Number(fields.SourceFile, "value", fields.Need("value"));
         var (set, source, mark) = (fields.NeedText("set"), fields.NeedText("source"), fields.NeedText("mark"));
         fields.Done();
         return value is null || set is null || source is null || mark is null ? null : new(value.Value, set, source, mark);
@@ -82,7 +82,7 @@ internal static class MotionReader
     {
         var id = fields.NeedMention("id");
         if (id is not null && !Id.IsValid(id.Value))
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 id.At,
                 $"{Quote.Of(id.Value)} cannot be an id.",
@@ -91,7 +91,7 @@ internal static class MotionReader
             );
         var name = fields.NeedMention("name");
         if (name is not null && !named.Add(name.Value))
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 name.At,
                 $"There are two motions {Quote.Of(name.Value)}.",
@@ -101,8 +101,8 @@ internal static class MotionReader
         var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
         var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? unit != MotionUnit.None;
         var how = fields.Text("how");
-        var error = Values.Number(fields.Sheet, "error", fields.Take("error"));
-        var reference = Values.Number(fields.Sheet, "reference", fields.Take("reference"));
+        var error = Values.Number(fields.SourceFile, "error", fields.Take("error"));
+        var reference = Values.Number(fields.SourceFile, "reference", fields.Take("reference"));
         fields.Done();
         const string Source = "the practice's own";
         return id is null || name is null

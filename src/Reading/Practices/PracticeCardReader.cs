@@ -4,7 +4,7 @@ namespace Gradus.Reading;
 
 internal static class PracticeCardReader
 {
-    public static PracticeCard? Read(Sheet sheet, IReadOnlySet<string> exercises, MediaShelf media)
+    public static PracticeCard? Read(SourceFile sheet, IReadOnlySet<string> exercises, MediaFiles media)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "the practice") is not { } fields)
             return null;
@@ -36,14 +36,14 @@ internal static class PracticeCardReader
         foreach (var entry in texts.Entries)
         {
             if (!Country.IsCode(entry.Key))
-                fields.Sheet.Fault(
+                fields.SourceFile.Fault(
                     Faults.ValueWrong,
                     entry.KeyAt,
                     $"{Quote.Of(entry.Key)} is no country.",
                     "Write the two capital letters of the country, as GB or IE.",
                     Math.Max(1, entry.Key.Length)
                 );
-            else if (Values.Text(fields.Sheet, entry.Key, entry.Value) is { } text)
+            else if (Values.Text(fields.SourceFile, entry.Key, entry.Value) is { } text)
                 emergency.Add(new(entry.Key, text.Value));
         }
 

@@ -24,7 +24,7 @@ public static class PracticeReader
         }
 
         var exerciseIds = Ids(folder, "exercises", ".md", findings);
-        var media = new MediaShelf(folder, findings);
+        var media = new MediaFiles(folder, findings);
         var words = WordsReader.Read(folder, findings);
         var card = One(folder, "practice.md", findings) is { } practice
             ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), media)
@@ -91,14 +91,14 @@ public static class PracticeReader
 
         IEnumerable<string> Translated(string part) => folder.Names(part, ".md").Where(Translation.IsName);
 
-        Series<T> Each<T>(IEnumerable<string> ids, string path, Func<Sheet, string, T?> read)
+        Series<T> Each<T>(IEnumerable<string> ids, string path, Func<SourceFile, string, T?> read)
             where T : class
         {
             var things = new List<T>();
             foreach (var id in ids)
             {
                 var file = path.Replace("{0}", id, StringComparison.Ordinal);
-                if (Sheet.Of(folder, file, findings) is { } sheet && read(sheet, id) is { } thing)
+                if (SourceFile.Of(folder, file, findings) is { } sheet && read(sheet, id) is { } thing)
                     things.Add(thing);
             }
 
@@ -149,13 +149,13 @@ public static class PracticeReader
     private static bool IsStrayAnswer(string file) =>
         file != AnswersFile.Name && file.StartsWith("answers", StringComparison.OrdinalIgnoreCase);
 
-    private static Sheet? Optional(SourceFolder folder, string path, Findings findings) =>
-        folder.Has(path) ? Sheet.Of(folder, path, findings) : null;
+    private static SourceFile? Optional(SourceFolder folder, string path, Findings findings) =>
+        folder.Has(path) ? SourceFile.Of(folder, path, findings) : null;
 
-    private static Sheet? One(SourceFolder folder, string path, Findings findings)
+    private static SourceFile? One(SourceFolder folder, string path, Findings findings)
     {
         if (folder.Has(path))
-            return Sheet.Of(folder, path, findings);
+            return SourceFile.Of(folder, path, findings);
         findings.Add(
             new(
                 Faults.FileMissing,

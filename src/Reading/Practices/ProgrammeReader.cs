@@ -7,7 +7,7 @@ internal static class ProgrammeReader
     /// <summary>A programme of at most two years.</summary>
     private const int WeeksLimit = 104;
 
-    public static Programme? Read(Sheet sheet, KnownIds known, DoseSettings settings)
+    public static Programme? Read(SourceFile sheet, KnownIds known, DoseSettings settings)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a programme") is not { } fields)
             return null;
@@ -72,7 +72,7 @@ internal static class ProgrammeReader
             return [];
         if (written is not YamlNode.Listing list)
         {
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 written.At,
                 $"'lighter' is a list of weeks, but here is {written.Kind}.",
@@ -82,7 +82,7 @@ internal static class ProgrammeReader
         }
 
         return list
-            .Items.Select(item => Values.Whole(fields.Sheet, "lighter", item, 1, weeks))
+            .Items.Select(item => Values.Whole(fields.SourceFile, "lighter", item, 1, weeks))
             .OfType<int>()
             .Distinct()
             .Order()

@@ -4,12 +4,12 @@ using nietras.SeparatedValues;
 namespace Gradus.Reading;
 
 /// <summary><c>readings.csv</c>: measured ranges, one a line. They are read strictly, and judged elsewhere.</summary>
-internal sealed class ReadingsReader(Sheet sheet, KnownIds known)
+internal sealed class ReadingsReader(SourceFile sheet, KnownIds known)
 {
     private static readonly string[] Columns = ["date", "motion", "side", "mode", "value", "unit", "instrument"];
 
     /// <summary>In the order of the file.</summary>
-    public static Series<RangeReading> Read(Sheet sheet, KnownIds known) => new ReadingsReader(sheet, known).All().ToSeries();
+    public static Series<RangeReading> Read(SourceFile sheet, KnownIds known) => new ReadingsReader(sheet, known).All().ToSeries();
 
     private List<RangeReading> All()
     {

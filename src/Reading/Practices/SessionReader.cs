@@ -39,7 +39,7 @@ internal static partial class SessionReader
         var replaced = sessions.FirstOrDefault(s => s.Name == insteadOf?.Value);
         if (insteadOf is not null && replaced is null)
         {
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.IdUnknown,
                 insteadOf.At,
                 $"There is no session {Quote.Of(insteadOf.Value)} in this programme.",
@@ -61,8 +61,8 @@ internal static partial class SessionReader
     {
         var written = fields.Need("days");
         if (written is YamlNode.Listing)
-            return new SessionDays.On(WeekdayWords.Of(fields.Sheet, Values.Texts(fields.Sheet, "days", written)));
-        if (Values.Text(fields.Sheet, "days", written) is not { } text)
+            return new SessionDays.On(WeekdayWords.Of(fields.SourceFile, Values.Texts(fields.SourceFile, "days", written)));
+        if (Values.Text(fields.SourceFile, "days", written) is not { } text)
             return null;
         if (text.Value == "before play")
             return new SessionDays.BeforePlay();
@@ -71,7 +71,7 @@ internal static partial class SessionReader
         if (TimesAWeek().Match(text.Value) is { Success: true } times)
             return new SessionDays.TimesAWeek(Number(times));
         Values.Wrong(
-            fields.Sheet,
+            fields.SourceFile,
             text,
             $"{Quote.Of(text.Value)} does not say when.",
             "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play."

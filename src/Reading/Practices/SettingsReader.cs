@@ -20,17 +20,17 @@ internal static class SettingsReader
             Span("transition", 0) ?? usual.Transition,
             Span("transition-change", 0) ?? usual.TransitionChange,
             Span("transition-standing", 0) ?? usual.TransitionStanding,
-            Values.Percent(fields.Sheet, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare,
-            Values.Percent(fields.Sheet, "large-step", fields.Take("large-step"), 1000) ?? usual.LargeStep,
-            Values.Days(fields.Sheet, "answers-last", fields.Take("answers-last")) ?? usual.AnswersLast,
+            Values.Percent(fields.SourceFile, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare,
+            Values.Percent(fields.SourceFile, "large-step", fields.Take("large-step"), 1000) ?? usual.LargeStep,
+            Values.Days(fields.SourceFile, "answers-last", fields.Take("answers-last")) ?? usual.AnswersLast,
             fields.Whole("ease-off-above", 0, 10) ?? usual.EaseOffAbove,
             fields.Whole("stop-above", 0, 10) ?? usual.StopAbove,
             fields.Whole("days-back-one-week", 1, 365) ?? usual.DaysBackOneWeek,
             fields.Whole("days-back-to-first", 1, 365) ?? usual.DaysBackToFirst,
-            Values.Percent(fields.Sheet, "youth-effort", fields.Take("youth-effort")) ?? usual.YouthEffort,
+            Values.Percent(fields.SourceFile, "youth-effort", fields.Take("youth-effort")) ?? usual.YouthEffort,
             fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
             Span("stretch-target", 1) ?? usual.StretchTarget,
-            Values.Span(fields.Sheet, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,
+            Values.Span(fields.SourceFile, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,
             fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart
         );
         fields.Done();
@@ -38,7 +38,7 @@ internal static class SettingsReader
             settings.EaseOffAbove > settings.StopAbove
             && (fields.Take("ease-off-above") ?? fields.Take("stop-above")) is { } pain
         )
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 pain.At,
                 "Pain would have to be stopped for before it is eased off for.",
@@ -46,13 +46,13 @@ internal static class SettingsReader
             );
         return settings;
 
-        Metres? Metres() => fields.Mention("carry") is { } carry ? MetresOf(fields.Sheet, carry) : null;
+        Metres? Metres() => fields.Mention("carry") is { } carry ? MetresOf(fields.SourceFile, carry) : null;
 
-        Seconds? Span(string key, int least) => Values.Span(fields.Sheet, key, fields.Take(key), least);
+        Seconds? Span(string key, int least) => Values.Span(fields.SourceFile, key, fields.Take(key), least);
     }
 
     /// <summary>"1 m": the metres walked in a second.</summary>
-    private static Metres? MetresOf(Sheet sheet, Mention<string> written)
+    private static Metres? MetresOf(SourceFile sheet, Mention<string> written)
     {
         var number = written.Value.EndsWith(" m", StringComparison.Ordinal) ? written.Value[..^2] : "";
         if (number.Length == 1 && char.IsAsciiDigit(number[0]) && number != "0")

@@ -6,7 +6,7 @@ internal static class SportReader
 {
     private static readonly (string, Side)[] SideWords = [("left", Side.Left), ("right", Side.Right)];
 
-    public static Sport? Read(Sheet sheet, SportId id, KnownIds known)
+    public static Sport? Read(SourceFile sheet, SportId id, KnownIds known)
     {
         if (Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a sport") is not { } fields)
             return null;
@@ -28,7 +28,7 @@ internal static class SportReader
             var shown = Spacing.Collapse(entry.Key);
             var name = shown.ToLowerInvariant();
             if (!CanName(name))
-                fields.Sheet.Fault(
+                fields.SourceFile.Fault(
                     Faults.ValueWrong,
                     entry.KeyAt,
                     $"{Quote.Of(entry.Key)} cannot be the name of a role.",
@@ -36,14 +36,14 @@ internal static class SportReader
                     entry.Key.Length
                 );
             else if (roles.Any(r => r.Name == name))
-                fields.Sheet.Fault(
+                fields.SourceFile.Fault(
                     Faults.KeyUnknown,
                     entry.KeyAt,
                     $"{Quote.Of(name)} stands here twice.",
                     "Keep one of the two.",
                     entry.Key.Length
                 );
-            else if (Values.Choice(fields.Sheet, entry.Key, entry.Value, SideWords) is { } side)
+            else if (Values.Choice(fields.SourceFile, entry.Key, entry.Value, SideWords) is { } side)
                 roles.Add(new(name, shown, side));
         }
 
@@ -60,11 +60,11 @@ internal static class SportReader
     private static Demand? DemandIn(Fields fields, Series<Role> roles, KnownIds known)
     {
         var position = fields.NeedText("position");
-        var motion = known.MotionOf(fields.Sheet, fields.NeedMention("motion"));
+        var motion = known.MotionOf(fields.SourceFile, fields.NeedMention("motion"));
         var side = fields.Mention("side") is { } named ? named with { Value = named.Value.ToLowerInvariant() } : null;
         if (side is not null && side.Value is not ("left" or "right") && roles.All(r => r.Name != side.Value))
         {
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.IdUnknown,
                 side.At,
                 $"{Quote.Of(side.Value)} is no role of this sport.",
@@ -73,7 +73,7 @@ internal static class SportReader
             );
         }
 
-        var atLeast = Values.Number(fields.Sheet, "at-least", fields.Need("at-least"));
+        var atLeast = Values.Number(fields.SourceFile, "at-least", fields.Need("at-least"));
         var because = fields.NeedText("because");
         fields.Done();
         return position is null || motion is null || atLeast is null || because is null

@@ -10,7 +10,7 @@ internal static class ToldReader
     /// <param name="client">The client's own file.</param>
     /// <param name="told">The sheet of answers; null where there is none.</param>
     /// <returns>Null for what is missing or cannot be read, which a finding says.</returns>
-    public static (Birth? Born, DateOnly? Answered, Series<Answer>? Answers) Read(Fields client, Sheet? told, KnownIds known)
+    public static (Birth? Born, DateOnly? Answered, Series<Answer>? Answers) Read(Fields client, SourceFile? told, KnownIds known)
     {
         if (told is null)
             return (BirthIn(client, needed: true), client.NeedDate("answered"), AnswersReader.In(client, known)).Checked(client);
@@ -28,7 +28,7 @@ internal static class ToldReader
         sheet.Done();
         foreach (var twice in (second ?? []).Where(a => (first ?? []).Any(f => f.Condition == a.Condition)))
         {
-            client.Sheet.Fault(
+            client.SourceFile.Fault(
                 Faults.KeyUnknown,
                 twice.At,
                 $"{Quote.Of(twice.Condition.Text)} is answered twice: here, and in {told.Path}.",
@@ -54,7 +54,7 @@ internal static class ToldReader
     {
         if (told is not ({ } born, { } answered, _) || (born.Date ?? new DateOnly(born.Year, 1, 1)) <= answered)
             return told;
-        client.Sheet.Fault(
+        client.SourceFile.Fault(
             Faults.ValueWrong,
             BornAt(client),
             $"Somebody born in {born.Year} cannot have answered on {answered.Iso()}.",
@@ -75,7 +75,7 @@ internal static class ToldReader
         if (own is { } year && told is { Date: not null } && year.Date is null && year.Year == told.Year)
             return told;
         if (own is not null && told is not null && own != told)
-            client.Sheet.Fault(
+            client.SourceFile.Fault(
                 Faults.ValueWrong,
                 BornAt(client),
                 $"'born' is one thing here and another in {AnswersFile.Name}.",
@@ -99,7 +99,7 @@ internal static class ToldReader
         if (Values.DayOf(born.Value) is { } date)
             return new(date.Year, date);
         Values.SayNoDate(
-            fields.Sheet,
+            fields.SourceFile,
             born.Value,
             born.At,
             $"{Quote.Of(born.Value)} is no year or date of birth.",

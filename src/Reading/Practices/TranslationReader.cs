@@ -10,7 +10,7 @@ internal static class TranslationReader
     private static (string Id, string Language) Parts(string name) =>
         (name[..name.LastIndexOf('.')], name[(name.LastIndexOf('.') + 1)..]);
 
-    public static Translation? OfCaution(Sheet sheet, string name, KnownIds known)
+    public static Translation? OfCaution(SourceFile sheet, string name, KnownIds known)
     {
         var (id, language) = Parts(name);
         if (!IsKnown(sheet, "cautions", id, known.Cautions) || HeadOf(sheet) is not { } head)
@@ -19,7 +19,7 @@ internal static class TranslationReader
         return head.Title is null ? null : new Translation.OfCaution(new(id), language, head.Title, body, sheet.Whole);
     }
 
-    public static Translation? OfExercise(Sheet sheet, string name, KnownIds known)
+    public static Translation? OfExercise(SourceFile sheet, string name, KnownIds known)
     {
         var (id, language) = Parts(name);
         if (!IsKnown(sheet, "exercises", id, known.Exercises) || HeadOf(sheet) is not { } head)
@@ -28,7 +28,7 @@ internal static class TranslationReader
         return head.Title is null ? null : new Translation.OfExercise(new(id), language, head.Title, text, sheet.Whole);
     }
 
-    private static bool IsKnown(Sheet sheet, string part, string id, IReadOnlySet<string> ids)
+    private static bool IsKnown(SourceFile sheet, string part, string id, IReadOnlySet<string> ids)
     {
         if (ids.Contains(id))
             return true;
@@ -45,7 +45,7 @@ internal static class TranslationReader
         return false;
     }
 
-    private static (Headed Headed, string? Title)? HeadOf(Sheet sheet)
+    private static (Headed Headed, string? Title)? HeadOf(SourceFile sheet)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a translation") is not { } fields)
             return null;

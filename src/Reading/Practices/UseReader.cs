@@ -21,8 +21,8 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
     private List<ProgrammeUse> Round(Fields fields)
     {
         var times = fields.NeedWhole("rounds", 1, 100);
-        var rest = Values.Span(fields.Sheet, "rest", fields.Take("rest"), 0);
-        var change = Values.Span(fields.Sheet, "change", fields.Take("change"), 0);
+        var rest = Values.Span(fields.SourceFile, "rest", fields.Take("rest"), 0);
+        var change = Values.Span(fields.SourceFile, "change", fields.Take("change"), 0);
         var rounds = new Rounds(times ?? 1, rest, change, fields.At);
         var uses = fields.Groups("of", "a use of an exercise", needed: true).SelectMany(item => One(item, rounds)).ToList();
         fields.Done();
@@ -31,13 +31,13 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
 
     private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds)
     {
-        var exercise = known.ExerciseOf(fields.Sheet, fields.NeedMention("use"));
-        var side = fields.Mention("side") is { } named ? SideIn(fields.Sheet, named) : null;
+        var exercise = known.ExerciseOf(fields.SourceFile, fields.NeedMention("use"));
+        var side = fields.Mention("side") is { } named ? SideIn(fields.SourceFile, named) : null;
         var (lines, versions) = WeeksIn(fields);
         var from = fields.Whole("from-week", 1, weeks);
         var until = fields.Whole("until-week", 1, weeks);
         if (from > until)
-            fields.Sheet.Fault(
+            fields.SourceFile.Fault(
                 Faults.ValueWrong,
                 fields.Take("until-week")?.At ?? fields.At,
                 $"This ends with week {until}, before it begins in week {from}.",
@@ -49,7 +49,7 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         return exercise is null || from > until ? [] : [new(exercise, side, lines, from, until, versions, rounds, moveOn, keep)];
     }
 
-    private static Mention<SideTerm>? SideIn(Sheet sheet, Mention<string> named)
+    private static Mention<SideTerm>? SideIn(SourceFile sheet, Mention<string> named)
     {
         var name = Spacing.Collapse(named.Value).ToLowerInvariant();
         if (name.Length > 0 && !name.Contains(',', StringComparison.Ordinal) && Characters.CanBeShown(name))
@@ -72,8 +72,8 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         var versions = new List<WeekVersion>();
         foreach (var entry in byWeek.Entries)
         {
-            var week = Values.Whole(byWeek.Sheet, "by-week", entry.Name, 1, weeks);
-            if (entry.Value is YamlNode.Map map && Fields.Of(byWeek.Sheet, map, "a week") is { } version && version.Has("use"))
+            var week = Values.Whole(byWeek.SourceFile, "by-week", entry.Name, 1, weeks);
+            if (entry.Value is YamlNode.Map map && Fields.Of(byWeek.SourceFile, map, "a week") is { } version && version.Has("use"))
             {
                 if (version.NeedChoice("use", Versions) is { } which && week is not null)
                     versions.Add(new(week.Value, which, entry.KeyAt));
@@ -81,9 +81,9 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
                 continue;
             }
 
-            var dose = DoseReader.Read(byWeek.Sheet, entry.Key, entry.Value, settings);
+            var dose = DoseReader.Read(byWeek.SourceFile, entry.Key, entry.Value, settings);
             if (dose?.Dose is { IsSettled: false })
-                byWeek.Sheet.Fault(
+                byWeek.SourceFile.Fault(
                     Faults.ValueWrong,
                     dose.At,
                     "The dose of a week has single numbers, but here is a range.",

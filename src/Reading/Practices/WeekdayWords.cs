@@ -17,7 +17,7 @@ internal static class WeekdayWords
     ];
 
     /// <summary>The days in the order of the week, from Monday.</summary>
-    public static Series<DayOfWeek> Of(Sheet sheet, Series<Mention<string>> names)
+    public static Series<DayOfWeek> Of(SourceFile sheet, Series<Mention<string>> names)
     {
         var all = Days.Select(d => d.Word).ToArray();
         foreach (var unknown in names.Where(n => !all.Contains(n.Value)))

@@ -26,14 +26,14 @@ internal static class WordsReader
         var languages = LanguagesReader.BuiltIn(findings);
         var usual = BuiltInLanguages.ToDictionary(
             code => code,
-            code => CatalogueReader.Whole(Embedded.Sheet(code + Ending, findings), languages[code]),
+            code => CatalogueReader.Whole(Embedded.SourceFile(code + Ending, findings), languages[code]),
             StringComparer.Ordinal
         );
         var book = usual.ToDictionary(c => c.Key, c => Of(languages[c.Key], c.Value), StringComparer.Ordinal);
         foreach (var code in folder.Names("words", Ending))
         {
             if (
-                Sheet.Of(folder, $"words/{code}{Ending}", findings) is not { } own
+                SourceFile.Of(folder, $"words/{code}{Ending}", findings) is not { } own
                 || LanguageOf(own, code, languages) is not { } language
             )
                 continue;
@@ -48,7 +48,7 @@ internal static class WordsReader
         new(language, phrases.ToFrozenDictionary(StringComparer.Ordinal));
 
     /// <summary>What is known of a language; null (and a finding) where nothing is.</summary>
-    private static Language? LanguageOf(Sheet own, string code, IReadOnlyDictionary<string, Language> known)
+    private static Language? LanguageOf(SourceFile own, string code, IReadOnlyDictionary<string, Language> known)
     {
         if (!Translation.IsLanguage(code))
             own.Fault(

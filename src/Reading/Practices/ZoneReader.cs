@@ -14,7 +14,7 @@ internal static class ZoneReader
             return null;
         if (Names.Contains(zone.Value))
             return new(zone.Value);
-        fields.Sheet.Fault(
+        fields.SourceFile.Fault(
             Faults.ValueWrong,
             zone.At,
             $"{Quote.Of(zone.Value)} is no time zone.",

@@ -6,7 +6,7 @@ namespace Gradus.Reading;
 /// <summary>The tables that come with Gradus, built into this room and read like any other file.</summary>
 internal static class Embedded
 {
-    public static Sheet Sheet(string name, Findings findings) =>
-        Reading.Sheet.Of(SourceFolder.Of([new(name, BuiltIn.Bytes(Assembly.GetExecutingAssembly(), name))]), name, findings)
+    public static SourceFile SourceFile(string name, Findings findings) =>
+        Reading.SourceFile.Of(SourceFolder.Of([new(name, BuiltIn.Bytes(Assembly.GetExecutingAssembly(), name))]), name, findings)
         ?? throw new InvalidOperationException($"The built-in file '{name}' is no text.");
 }

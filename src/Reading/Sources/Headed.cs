@@ -6,7 +6,7 @@ namespace Gradus.Reading;
 internal sealed record Headed(string Header, int HeaderLine, string Body, int BodyLine)
 {
     /// <summary>The parts, or null (and a finding) where the header is not there or never ends.</summary>
-    public static Headed? Read(Sheet sheet)
+    public static Headed? Read(SourceFile sheet)
     {
         var lines = sheet.Text.Split('\n');
         if (lines[0].TrimEnd() != "---")

@@ -11,14 +11,14 @@ internal sealed class Fields
     private readonly HashSet<string> known = new(StringComparer.Ordinal);
     private readonly List<string> missing = [];
 
-    private Fields(Sheet sheet, YamlNode.Map map, string group)
+    private Fields(SourceFile sheet, YamlNode.Map map, string group)
     {
-        Sheet = sheet;
+        SourceFile = sheet;
         this.map = map;
         this.group = group;
     }
 
-    public Sheet Sheet { get; }
+    public SourceFile SourceFile { get; }
 
     public Location At => map.At;
 
@@ -26,7 +26,7 @@ internal sealed class Fields
 
     /// <summary>The keys of a node, or null (and a finding) where it is no group of keys.</summary>
     /// <param name="group">What the group is called in a sentence: "an exercise", "a session".</param>
-    public static Fields? Of(Sheet sheet, YamlNode? node, string group)
+    public static Fields? Of(SourceFile sheet, YamlNode? node, string group)
     {
         if (node is YamlNode.Map map)
             return new(sheet, map, group);
@@ -40,7 +40,7 @@ internal sealed class Fields
         return null;
     }
 
-    public static Fields? OfHeader(Sheet sheet, Headed headed, string group) =>
+    public static Fields? OfHeader(SourceFile sheet, Headed headed, string group) =>
         Of(sheet, YamlReader.Read(sheet, headed.Header, headed.HeaderLine), group);
 
     public bool Has(string key) => map.Entries.Any(e => string.Equals(e.Key, key, StringComparison.Ordinal));
@@ -61,36 +61,36 @@ internal sealed class Fields
         return value;
     }
 
-    public string? Text(string key) => Values.Text(Sheet, key, Take(key))?.Value;
+    public string? Text(string key) => Values.Text(SourceFile, key, Take(key))?.Value;
 
-    public string? NeedText(string key) => Values.Text(Sheet, key, Need(key))?.Value;
+    public string? NeedText(string key) => Values.Text(SourceFile, key, Need(key))?.Value;
 
     public Mention<string>? Mention(string key) =>
-        Values.Text(Sheet, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
+        Values.Text(SourceFile, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
 
     public Mention<string>? NeedMention(string key) =>
-        Values.Text(Sheet, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
+        Values.Text(SourceFile, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
 
-    public int? Whole(string key, int least, int most) => Values.Whole(Sheet, key, Take(key), least, most);
+    public int? Whole(string key, int least, int most) => Values.Whole(SourceFile, key, Take(key), least, most);
 
-    public int? NeedWhole(string key, int least, int most) => Values.Whole(Sheet, key, Need(key), least, most);
+    public int? NeedWhole(string key, int least, int most) => Values.Whole(SourceFile, key, Need(key), least, most);
 
-    public DateOnly? NeedDate(string key) => Values.Date(Sheet, key, Need(key));
+    public DateOnly? NeedDate(string key) => Values.Date(SourceFile, key, Need(key));
 
-    public DateOnly? Date(string key) => Values.Date(Sheet, key, Take(key));
+    public DateOnly? Date(string key) => Values.Date(SourceFile, key, Take(key));
 
-    public bool Flag(string key) => Values.Flag(Sheet, key, Take(key)) ?? false;
+    public bool Flag(string key) => Values.Flag(SourceFile, key, Take(key)) ?? false;
 
     public T? Choice<T>(string key, IReadOnlyList<(string Word, T Value)> words)
-        where T : struct => Values.Choice(Sheet, key, Take(key), words);
+        where T : struct => Values.Choice(SourceFile, key, Take(key), words);
 
     public T? NeedChoice<T>(string key, IReadOnlyList<(string Word, T Value)> words)
-        where T : struct => Values.Choice(Sheet, key, Need(key), words);
+        where T : struct => Values.Choice(SourceFile, key, Need(key), words);
 
     /// <summary>The texts of a list; a list that is left out is empty.</summary>
-    public Series<Mention<string>> Texts(string key) => Values.Texts(Sheet, key, Take(key));
+    public Series<Mention<string>> Texts(string key) => Values.Texts(SourceFile, key, Take(key));
 
-    public Series<Mention<string>> NeedTexts(string key) => Values.Texts(Sheet, key, Need(key));
+    public Series<Mention<string>> NeedTexts(string key) => Values.Texts(SourceFile, key, Need(key));
 
     /// <summary>The items of a list of groups.</summary>
     public IEnumerable<Fields> Groups(string key, string item, bool needed = false)
@@ -100,7 +100,7 @@ internal sealed class Fields
             yield break;
         if (value is not YamlNode.Listing list)
         {
-            Sheet.Fault(
+            SourceFile.Fault(
                 Faults.ValueWrong,
                 value.At,
                 $"'{key}' is a list, but here is {value.Kind}.",
@@ -110,13 +110,13 @@ internal sealed class Fields
         }
 
         foreach (var node in list.Items)
-            if (Of(Sheet, node, item) is { } fields)
+            if (Of(SourceFile, node, item) is { } fields)
                 yield return fields;
     }
 
-    public Fields? Group(string key, string name) => Of(Sheet, Take(key), name);
+    public Fields? Group(string key, string name) => Of(SourceFile, Take(key), name);
 
-    public Fields? NeedGroup(string key, string name) => Of(Sheet, Need(key), name);
+    public Fields? NeedGroup(string key, string name) => Of(SourceFile, Need(key), name);
 
     /// <summary>Says every key that nobody took, and every key that is missing. One that is there with a slip of the pen is one
     /// mistake, and is said once.</summary>
@@ -124,7 +124,7 @@ internal sealed class Fields
     {
         foreach (var entry in map.Entries.Where(e => !known.Contains(e.Key)))
         {
-            Sheet.Fault(
+            SourceFile.Fault(
                 Faults.KeyUnknown,
                 entry.KeyAt,
                 $"{Quote.Of(entry.Key)} is no key of {group}.",
@@ -136,7 +136,7 @@ internal sealed class Fields
         }
 
         foreach (var key in missing)
-            Sheet.Fault(
+            SourceFile.Fault(
                 Faults.KeyMissing,
                 map.Entries.Count > 0 ? map.Entries[0].KeyAt : map.At,
                 $"'{key}' is missing: {group} needs it.",

@@ -22,7 +22,7 @@ internal static partial class Values
     [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.CultureInvariant)]
     private static partial Regex DateShape();
 
-    public static YamlNode.Text? Text(Sheet sheet, string key, YamlNode? node)
+    public static YamlNode.Text? Text(SourceFile sheet, string key, YamlNode? node)
     {
         if (node is null)
             return null;
@@ -66,7 +66,7 @@ internal static partial class Values
     }
 
     /// <summary>Whether a # cuts off what was probably meant: a comment has a space behind its #.</summary>
-    private static bool IsCut(Sheet sheet, YamlNode.Text text)
+    private static bool IsCut(SourceFile sheet, YamlNode.Text text)
     {
         var behind = sheet
             .Line(text.End.Line)
@@ -75,7 +75,7 @@ internal static partial class Values
         return text.IsPlain && behind.Length > 1 && behind[0] == '#' && !char.IsWhiteSpace(behind[1]);
     }
 
-    public static Series<Mention<string>> Texts(Sheet sheet, string key, YamlNode? node)
+    public static Series<Mention<string>> Texts(SourceFile sheet, string key, YamlNode? node)
     {
         if (node is null)
             return [];
@@ -97,7 +97,7 @@ internal static partial class Values
             .ToSeries();
     }
 
-    public static decimal? Number(Sheet sheet, string key, YamlNode? node)
+    public static decimal? Number(SourceFile sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text)
             return null;
@@ -112,7 +112,7 @@ internal static partial class Values
         return null;
     }
 
-    public static int? Whole(Sheet sheet, string key, YamlNode? node, int least, int most)
+    public static int? Whole(SourceFile sheet, string key, YamlNode? node, int least, int most)
     {
         if (Text(sheet, key, node) is not { } text)
             return null;
@@ -131,7 +131,7 @@ internal static partial class Values
     public static decimal? NumberOf(YamlNode.Text text) =>
         text.IsPlain && NumberShape().IsMatch(text.Value) ? decimal.Parse(text.Value, CultureInfo.InvariantCulture) : null;
 
-    public static DateOnly? Date(Sheet sheet, string key, YamlNode? node)
+    public static DateOnly? Date(SourceFile sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text)
             return null;
@@ -157,7 +157,7 @@ internal static partial class Values
     public static bool IsYear(int year) => year is >= FirstYear and <= LastYear;
 
     /// <summary>Says what is wrong with a date: its shape, its year, or that no calendar has that day.</summary>
-    public static void SayNoDate(Sheet sheet, string written, Location at, string message, string help)
+    public static void SayNoDate(SourceFile sheet, string written, Location at, string message, string help)
     {
         if (DateShape().IsMatch(written))
         {
@@ -169,9 +169,9 @@ internal static partial class Values
         sheet.Fault(Faults.ValueWrong, at, message, help, written.Length);
     }
 
-    public static bool? Flag(Sheet sheet, string key, YamlNode? node) => Choice(sheet, key, node, [("yes", true), ("no", false)]);
+    public static bool? Flag(SourceFile sheet, string key, YamlNode? node) => Choice(sheet, key, node, [("yes", true), ("no", false)]);
 
-    public static T? Choice<T>(Sheet sheet, string key, YamlNode? node, IReadOnlyList<(string Word, T Value)> words)
+    public static T? Choice<T>(SourceFile sheet, string key, YamlNode? node, IReadOnlyList<(string Word, T Value)> words)
         where T : struct
     {
         if (Text(sheet, key, node) is not { } text)
@@ -190,7 +190,7 @@ internal static partial class Values
     }
 
     /// <summary>"10 s", "2 min" or "1 min 30 s", up to 15 minutes.</summary>
-    public static Seconds? Span(Sheet sheet, string key, YamlNode? node, int least, int mostMinutes = 15)
+    public static Seconds? Span(SourceFile sheet, string key, YamlNode? node, int least, int mostMinutes = 15)
     {
         if (Text(sheet, key, node) is not { } text)
             return null;
@@ -211,7 +211,7 @@ internal static partial class Values
     }
 
     /// <summary>"60 %", as 60.</summary>
-    public static int? Percent(Sheet sheet, string key, YamlNode? node, int most = 100)
+    public static int? Percent(SourceFile sheet, string key, YamlNode? node, int most = 100)
     {
         if (Text(sheet, key, node) is not { } text)
             return null;
@@ -233,7 +233,7 @@ internal static partial class Values
     }
 
     /// <summary>"180 days", up to ten years.</summary>
-    public static int? Days(Sheet sheet, string key, YamlNode? node)
+    public static int? Days(SourceFile sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text)
             return null;
@@ -254,6 +254,6 @@ internal static partial class Values
         return null;
     }
 
-    public static void Wrong(Sheet sheet, YamlNode.Text text, string message, string help) =>
+    public static void Wrong(SourceFile sheet, YamlNode.Text text, string message, string help) =>
         sheet.Fault(Faults.ValueWrong, text.At, message, help, text.Value.Length);
 }

@@ -8,7 +8,7 @@ internal static class YamlFaults
     private const string Unreadable = "This cannot be read as keys and values.";
 
     /// <summary>Where to look: at the tab itself, where one is the trouble.</summary>
-    public static Location Place(string said, Sheet sheet, Location place)
+    public static Location Place(string said, SourceFile sheet, Location place)
     {
         if (!said.Contains("tab", StringComparison.Ordinal))
             return place;

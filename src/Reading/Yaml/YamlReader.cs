@@ -10,12 +10,12 @@ internal sealed class YamlReader
 {
     private const int DepthLimit = 64;
 
-    private readonly Sheet sheet;
+    private readonly SourceFile sheet;
     private readonly int firstLine;
     private readonly Parser parser;
     private readonly Stack<Location> brackets = new();
 
-    private YamlReader(Sheet sheet, string text, int firstLine)
+    private YamlReader(SourceFile sheet, string text, int firstLine)
     {
         this.sheet = sheet;
         this.firstLine = firstLine;
@@ -24,7 +24,7 @@ internal sealed class YamlReader
 
     /// <summary>The one node of the text, or null (and a finding) where there is none.</summary>
     /// <param name="firstLine">The line of the file at which the text begins, from 1.</param>
-    public static YamlNode? Read(Sheet sheet, string text, int firstLine)
+    public static YamlNode? Read(SourceFile sheet, string text, int firstLine)
     {
         var reader = new YamlReader(sheet, text, firstLine);
         try

@@ -58,7 +58,7 @@ internal sealed class LookRules
 
     private LookRules() { }
 
-    public static Series<LookRule> Of(string browser, IEnumerable<Sheet> sheets)
+    public static Series<LookRule> Of(string browser, IEnumerable<StyleSheet> sheets)
     {
         var all = new LookRules();
         all.Add(StylePart.In(browser), new(0, "", null, []));
@@ -134,4 +134,4 @@ internal sealed class LookRules
 
 /// <summary>One style that a page is shown with.</summary>
 /// <param name="Media">As its link or its element says it; empty for all.</param>
-internal sealed record Sheet(string Text, string Media);
+internal sealed record StyleSheet(string Text, string Media);

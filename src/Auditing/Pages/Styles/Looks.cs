@@ -18,7 +18,7 @@ internal sealed class Looks
 
     /// <param name="sheets">In the order in which the page has them.</param>
     /// <param name="scheme">What the page says of light and dark in its head.</param>
-    public Looks(IEnumerable<Sheet> sheets, string scheme)
+    public Looks(IEnumerable<StyleSheet> sheets, string scheme)
     {
         Scheme = scheme;
         Rules = LookRules.Of(Browser, sheets);

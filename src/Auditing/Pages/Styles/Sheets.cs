@@ -16,7 +16,7 @@ internal static partial class Sheets
     private static partial Regex Import();
 
     /// <param name="find">The text of a style file of the site; null where there is none.</param>
-    public static Series<Sheet> Of(IDocument document, Func<string, string?> find) =>
+    public static Series<StyleSheet> Of(IDocument document, Func<string, string?> find) =>
         document
             .QuerySelectorAll("link[rel~=stylesheet][href],style")
             .SelectMany(e =>
@@ -30,11 +30,11 @@ internal static partial class Sheets
     public static string Scheme(IDocument document) =>
         document.QuerySelector("meta[name=color-scheme i]")?.GetAttribute("content")?.Trim().ToLowerInvariant() ?? "normal";
 
-    private static IEnumerable<Sheet> Asked(string path, string media, Func<string, string?> find, int depth) =>
+    private static IEnumerable<StyleSheet> Asked(string path, string media, Func<string, string?> find, int depth) =>
         depth < DepthLimit && find(path) is { } text ? With(text, media, path, find, depth + 1) : [];
 
     /// <summary>A style with those that it brings in, which come before it.</summary>
-    private static IEnumerable<Sheet> With(string text, string media, string path, Func<string, string?> find, int depth)
+    private static IEnumerable<StyleSheet> With(string text, string media, string path, Func<string, string?> find, int depth)
     {
         foreach (var part in StylePart.In(text).OfType<StylePart.Statement>())
         {

@@ -6,7 +6,7 @@ namespace Gradus.Auditing;
 public sealed class MetadataHandedOver : ISiteRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
-        site.Telling.Select(seen =>
+        site.Metadata.Select(seen =>
             this.Found(
                 Level.Error,
                 plan.Client,

@@ -4,7 +4,7 @@ using Gradus.Domain;
 namespace Gradus.Reading;
 
 /// <summary>One source file on the reader's desk: its text, and the pencil that marks what is wrong with it.</summary>
-internal sealed class Sheet
+internal sealed class SourceFile
 {
     private const int TextLimit = 256 * 1024;
     private const int TableLimit = 4 * 1024 * 1024;
@@ -14,7 +14,7 @@ internal sealed class Sheet
     private readonly Findings findings;
     private readonly string[] lines;
 
-    private Sheet(string path, string text, Findings findings)
+    private SourceFile(string path, string text, Findings findings)
     {
         Path = path;
         Text = text;
@@ -30,7 +30,7 @@ internal sealed class Sheet
     public Location Whole => Location.Whole(Path);
 
     /// <summary>The sheet, or null (and a finding) where the file is no text.</summary>
-    public static Sheet? Of(SourceFolder folder, string path, Findings findings)
+    public static SourceFile? Of(SourceFolder folder, string path, Findings findings)
     {
         if (BytesOf(folder, path) is not { } bytes)
             return Refused("This file cannot be opened.", "Look at who may read it, and whether another program holds it.");
@@ -52,7 +52,7 @@ internal sealed class Sheet
             return Refused("This file is not in UTF-8.", "Save it again with the encoding UTF-8.");
         }
 
-        Sheet? Refused(string message, string help)
+        SourceFile? Refused(string message, string help)
         {
             findings.Add(new(Faults.FileUnreadable, Level.Error, null, Location.Whole(path), message, help));
             return null;

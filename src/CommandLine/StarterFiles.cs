@@ -5,7 +5,7 @@ namespace Gradus.CommandLine;
 
 /// <summary>The files a coach can begin with, built into this room. A word between two <c>@</c> in them stands for what is filled
 /// in.</summary>
-internal static class StarterShelf
+internal static class StarterFiles
 {
     private const int YearsEnd = 2200;
 

@@ -7,7 +7,7 @@ using Gradus.Trainings;
 namespace Gradus.CommandLine;
 
 /// <summary>A practice read and checked, with everything found so far.</summary>
-internal sealed class Desk
+internal sealed class CheckedPractice
 {
     private readonly Reach reach;
     private readonly AuditRun run;
@@ -16,7 +16,7 @@ internal sealed class Desk
     private readonly DateOnly today;
     private readonly IReadOnlyDictionary<ClientId, Training> trainings;
 
-    private Desk(
+    private CheckedPractice(
         SourceFolder folder,
         PracticeReading reading,
         Series<ClientId> wanted,
@@ -53,7 +53,7 @@ internal sealed class Desk
     public Findings Findings { get; }
 
     /// <exception cref="IOException">There is no such folder, or no such client in it.</exception>
-    public static Desk Open(string path, string[] clients, DateOnly today)
+    public static CheckedPractice Open(string path, string[] clients, DateOnly today)
     {
         var findings = new Findings();
         var folder = SourceFolder.Open(path);

@@ -1,7 +1,7 @@
 namespace Gradus.CommandLine;
 
 /// <summary>The door to the clock.</summary>
-internal static class Calendar
+internal static class Clock
 {
     public static DateOnly Today()
     {

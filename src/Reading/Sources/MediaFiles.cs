@@ -4,7 +4,7 @@ namespace Gradus.Reading;
 
 /// <summary>The pictures and the clips of a practice, each read once, when a text first shows it, and kept without what cameras
 /// and programs note in them.</summary>
-internal sealed class MediaShelf(SourceFolder folder, Findings findings)
+internal sealed class MediaFiles(SourceFolder folder, Findings findings)
 {
     private readonly SortedDictionary<string, Picture> pictures = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, Clip> clips = new(StringComparer.Ordinal);
@@ -80,7 +80,7 @@ internal sealed class MediaShelf(SourceFolder folder, Findings findings)
         )
             yield return new(
                 path[before.Length..^after.Length],
-                Sheet.Of(folder, path, findings) is { } sheet ? CaptionsReader.Read(sheet) : []
+                SourceFile.Of(folder, path, findings) is { } sheet ? CaptionsReader.Read(sheet) : []
             );
     }
 
@@ -88,7 +88,7 @@ internal sealed class MediaShelf(SourceFolder folder, Findings findings)
     private string? PathOf(MediaMention mention, RuleId missing)
     {
         var thing = mention.IsClip ? "clip" : "picture";
-        if (PathFrom(mention.Sheet.Path, mention.Address) is not { } path || OfSomebodyElse(path, mention.Sheet.Path))
+        if (PathFrom(mention.SourceFile.Path, mention.Address) is not { } path || OfSomebodyElse(path, mention.SourceFile.Path))
         {
             mention.Fault(
                 Faults.AddressRefused,

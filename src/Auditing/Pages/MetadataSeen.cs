@@ -7,7 +7,7 @@ namespace Gradus.Auditing;
 /// <summary>A picture or a clip of a site that says more than it shows, or cannot be looked into.</summary>
 /// <param name="Path">The file that it is, or that it is written out in.</param>
 /// <param name="What">As the end of a sentence: "holds Exif", "is cut off".</param>
-public sealed partial record TellingSeen(string Path, string What)
+public sealed partial record MetadataSeen(string Path, string What)
 {
     [GeneratedRegex(
         @"<(?:\w+:)?(?<what>metadata|RDF|xmpmeta)\b|\b(?<what>sodipodi:docname|inkscape:export-filename)\s*=",
@@ -17,7 +17,7 @@ public sealed partial record TellingSeen(string Path, string What)
 
     /// <summary>Null where the file is none, or says nothing more. A drawing is text, and anything else is known by its first
     /// bytes.</summary>
-    public static TellingSeen? In(string path, ReadOnlyMemory<byte> bytes)
+    public static MetadataSeen? In(string path, ReadOnlyMemory<byte> bytes)
     {
         if (path.EndsWith(".svg", StringComparison.OrdinalIgnoreCase))
             return InDrawing().Match(Encoding.UTF8.GetString(bytes.Span)) is { Success: true } told
@@ -31,7 +31,7 @@ public sealed partial record TellingSeen(string Path, string What)
     }
 
     /// <summary>The same of a file that is written out in an address.</summary>
-    public static TellingSeen? InData(string path, string address)
+    public static MetadataSeen? InData(string path, string address)
     {
         const string mark = ";base64,";
         var at = address.IndexOf(mark, StringComparison.Ordinal);
