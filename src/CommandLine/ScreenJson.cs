@@ -49,7 +49,7 @@ internal static class ScreenJson
                 {
                     Exercise = exercise.Id.Text,
                     Condition = condition.Id.Text,
-                    ConditionEffect = Kebab.Of(bearing.ToString()),
+                    Bearing = Kebab.Of(bearing.ToString()),
                 },
             },
             Indented

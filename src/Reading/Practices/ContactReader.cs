@@ -39,7 +39,13 @@ internal static partial class ContactReader
             return null;
         if (fits(written.Value))
             return written.Value;
-        contact.SourceFile.Fault(Faults.ValueWrong, written.At, $"{Quote.Of(written.Value)} {wrong}.", help, written.Value.Length);
+        contact.SourceFile.Fault(
+            Faults.ValueWrong,
+            written.At,
+            $"{Quote.Of(written.Value)} {wrong}.",
+            help,
+            written.Value.Length
+        );
         return null;
     }
 

@@ -9,7 +9,8 @@ internal sealed class ReadingsReader(SourceFile sheet, KnownIds known)
     private static readonly string[] Columns = ["date", "motion", "side", "mode", "value", "unit", "instrument"];
 
     /// <summary>In the order of the file.</summary>
-    public static Series<RangeReading> Read(SourceFile sheet, KnownIds known) => new ReadingsReader(sheet, known).All().ToSeries();
+    public static Series<RangeReading> Read(SourceFile sheet, KnownIds known) =>
+        new ReadingsReader(sheet, known).All().ToSeries();
 
     private List<RangeReading> All()
     {

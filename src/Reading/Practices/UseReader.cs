@@ -73,7 +73,11 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         foreach (var entry in byWeek.Entries)
         {
             var week = Values.Whole(byWeek.SourceFile, "by-week", entry.Name, 1, weeks);
-            if (entry.Value is YamlNode.Map map && Fields.Of(byWeek.SourceFile, map, "a week") is { } version && version.Has("use"))
+            if (
+                entry.Value is YamlNode.Map map
+                && Fields.Of(byWeek.SourceFile, map, "a week") is { } version
+                && version.Has("use")
+            )
             {
                 if (version.NeedChoice("use", Versions) is { } which && week is not null)
                     versions.Add(new(week.Value, which, entry.KeyAt));

@@ -169,7 +169,8 @@ internal static partial class Values
         sheet.Fault(Faults.ValueWrong, at, message, help, written.Length);
     }
 
-    public static bool? Flag(SourceFile sheet, string key, YamlNode? node) => Choice(sheet, key, node, [("yes", true), ("no", false)]);
+    public static bool? Flag(SourceFile sheet, string key, YamlNode? node) =>
+        Choice(sheet, key, node, [("yes", true), ("no", false)]);
 
     public static T? Choice<T>(SourceFile sheet, string key, YamlNode? node, IReadOnlyList<(string Word, T Value)> words)
         where T : struct

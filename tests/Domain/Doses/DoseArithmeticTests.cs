@@ -91,7 +91,7 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
             Assert.All(steps, step => Assert.True(step.Seconds > Seconds.Zero));
             Assert.All(new[] { steps[0], steps[^1] }, step => Assert.IsType<TimelineStep.Work>(step));
             Assert.All(steps, step =>
-                Assert.Equal(dose.Terms.Side is SideTerm.Each or SideTerm.Alternate, step.Side is not null)
+                Assert.Equal(dose.Terms.Side is SideTerm.Each or SideTerm.Alternate or SideTerm.On, step.Side is not null)
             );
         }
     }
