@@ -44,8 +44,8 @@ public sealed class TrainingTests
     [InlineData("clients/ansel/client.yaml", "stance: right", "stance: left")]
     [InlineData("clients/ansel/programme.md", "days: [Mon]", "days: [Tue]")]
     [InlineData("clients/ansel/programme.md", "lighter: [3]", "lighter: [2]")]
-    [InlineData("clients/ansel/programme.md", "- use: sway", "- use: sway\n  side: left")]
-    [InlineData("clients/ansel/programme.md", "- use: sway", "- use: sway\n  until-week: 3")]
+    [InlineData("clients/ansel/programme.md", "- use: sway", "- use: sway\n        side: left")]
+    [InlineData("clients/ansel/programme.md", "- use: sway", "- use: sway\n        until-week: 3")]
     public void What_is_asked_counts(string file, string before, string after)
     {
         var other = Summer.Edit(file, before, after);
@@ -56,7 +56,7 @@ public sealed class TrainingTests
     [Fact]
     public void A_side_that_nobody_has_is_a_refusal_and_nothing_is_made_of_it()
     {
-        var training = Of(Summer.Edit("clients/ansel/programme.md", "- use: sway", "- use: sway\n  side: bow arm"));
+        var training = Of(Summer.Edit("clients/ansel/programme.md", "- use: sway", "- use: sway\n        side: bow arm"));
         Assert.Equal(
             [new Refusal.SideUnresolved(new("sway"), 1, SideName.Of("bow arm"))],
             training.Refusals.OfType<Refusal.SideUnresolved>()
@@ -68,7 +68,7 @@ public sealed class TrainingTests
     [Fact]
     public void Nothing_can_be_planned_from_a_refusal()
     {
-        var practice = Summer.Edit("clients/ansel/programme.md", "- use: sway", "- use: sway\n  side: bow arm").Read();
+        var practice = Summer.Edit("clients/ansel/programme.md", "- use: sway", "- use: sway\n        side: bow arm").Read();
         Assert.Throws<ArgumentException>(() => Planned.For(practice, practice.Clients.Single()));
     }
 
