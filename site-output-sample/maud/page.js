@@ -299,10 +299,8 @@
   function showButtons() {
     for (const one of all('[data-one-week]')) {
       const parts = all('[data-weeks]', one);
-      const none = one.querySelector('[data-none-now]');
-      if (none) none.hidden = showAll || parts.some(function (part) { return !part.hidden; });
       for (const button of all('[data-all-weeks]', one)) {
-        button.hidden = parts.length < 2 && !(none && !none.hidden);
+        button.hidden = !showAll && parts.every(function (part) { return !part.hidden; });
         button.setAttribute('aria-pressed', String(showAll));
       }
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.CommandLine;
 
@@ -31,7 +32,7 @@ internal static class BeginCommand
         Console.Out.WriteLine($"Write who you are, and what to do in an emergency, in {Path.Combine(folder, "practice.md")}.");
         Console.Out.WriteLine($"Make the client's pages:  gradus publish {OneWord(folder)} --to {OneWord(site)}");
         Console.Out.WriteLine(
-            $"Open {Path.Combine(site, "perrin", "index.html")}. Then add a client of your own:  gradus new client ID "
+            $"Open {Path.Combine(site, "perrin", PagePath.Home)}. Then add a client of your own:  gradus new client ID "
                 + $"--in {OneWord(folder)}"
         );
         return Commands.Fine;

@@ -33,11 +33,11 @@ public static class PublishedSite
 
     /// <summary>How large a file of a site may be.</summary>
     internal static int Largest(string path) =>
-        path == Plan.AllPagesPath ? LargestWhole
+        path == PagePath.AllPages ? LargestWhole
         : IsPage(path) ? LargestPage
         : LargestSite;
 
-    internal static bool IsPage(string path) => path.EndsWith(".html", StringComparison.OrdinalIgnoreCase);
+    internal static bool IsPage(string path) => path.EndsWith(PagePath.Ending, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Files that end in <c>.html</c>, in whatever case, are its pages, all others its assets.</summary>
     /// <param name="place">Where they were read from.</param>

@@ -1,4 +1,5 @@
 using System.Text;
+using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 
@@ -6,13 +7,14 @@ namespace Gradus.HandingOver;
 /// new one.</summary>
 public static class SingleFile
 {
-    private const string Ending = ".html";
-
     /// <exception cref="HandOverException">It could not be done; a file that stood there still stands whole.</exception>
     public static void Write(string path, string page)
     {
-        if (!path.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) || path.Contains('\0', StringComparison.Ordinal))
-            throw new HandOverException($"'{path}' is no name for a page.", $"Name a file that ends in {Ending} with --to.");
+        if (!path.EndsWith(PagePath.Ending, StringComparison.OrdinalIgnoreCase) || path.Contains('\0', StringComparison.Ordinal))
+            throw new HandOverException(
+                $"'{path}' is no name for a page.",
+                $"Name a file that ends in {PagePath.Ending} with --to."
+            );
         DiskTrouble.Writing(path, () =>
         {
             var place = Path.GetFullPath(path);

@@ -20,8 +20,6 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 
     public Words Words => words;
 
-    public static string PathOf(ExerciseId exercise) => $"exercise-{exercise}.html";
-
     public Prose Linked(Prose prose) => prose.With(Link);
 
     /// <param name="beside">All uses of the same session, this one among them.</param>

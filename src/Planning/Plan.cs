@@ -32,14 +32,6 @@ public sealed record Plan(
     Series<Clip> Clips
 )
 {
-    public const string HomePath = "index.html";
-    public const string BeforeYouStartPath = "before-you-start.html";
-    public const string WeeksPath = "weeks.html";
-    public const string CalendarPath = "calendar.ics";
-
-    /// <summary>Every other page in one that needs no other file.</summary>
-    public const string AllPagesPath = "all-pages.html";
-
     /// <summary>Puts the words of one client's site to what is asked of them.</summary>
     /// <exception cref="ArgumentException">The training has refusals, or a text that it needs could not be read; check the
     /// practice first.</exception>
@@ -51,9 +43,9 @@ public sealed record Plan(
 
     private IEnumerable<Prose> TextsOn(string path)
     {
-        if (path == HomePath)
+        if (path == PagePath.Home)
             return [Programme.Letter];
-        if (path == BeforeYouStartPath)
+        if (path == PagePath.BeforeYouStart)
             return Cautions.Select(c => c.Body).Append(Publisher.Scope);
         if (Sessions.FirstOrDefault(s => s.Path == path) is { } session)
             return CautionsFor(session.Exercises).Select(c => c.Body).Concat(session.Uses.SelectMany(u => u.Text.Instructions));

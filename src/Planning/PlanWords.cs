@@ -62,7 +62,7 @@ internal static class PlanWords
         return new(
             session.Number,
             name,
-            $"session-{session.Number}.html",
+            PagePath.Session(session.Number),
             session.InsteadOf,
             session.Kind,
             session.IsShortened,
@@ -100,7 +100,7 @@ internal static class PlanWords
         return new(
             trained.Id,
             exercise.Title,
-            FilledTexts.PathOf(trained.Id),
+            PagePath.Exercise(trained.Id),
             words.SayOr("motion-" + Kebab.OfWords(drill.Trains.Name), drill.Trains.Name),
             words.Say("stage-" + drill.Stage.ToString().ToLowerInvariant()),
             words.Say("position-" + Kebab.Of(drill.Position.ToString())),

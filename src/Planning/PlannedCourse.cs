@@ -27,17 +27,6 @@ public sealed record PlannedCourse(
     int StopAbove
 )
 {
-    /// <summary>The names of <see cref="Attributes"/>, in their order.</summary>
-    public static readonly Series<string> Names =
-    [
-        "data-course",
-        "data-start",
-        "data-back",
-        "data-needs",
-        "data-instead",
-        "data-pain",
-    ];
-
     public int Weeks => Needs.Count;
 
     internal static PlannedCourse Of(Training training, Client client) =>
@@ -56,8 +45,8 @@ public sealed record PlannedCourse(
 
     /// <summary>As a page writes it for its script, name and value.</summary>
     public Series<(string Name, string Value)> Attributes() =>
-        Names
-            .Zip<string, string>([
+        PageData
+            .OfCourse.Zip<string, string>([
                 Key,
                 Start.Iso(),
                 Text($"{DaysBackOneWeek} {DaysBackToFirst}"),

@@ -19,20 +19,6 @@ public sealed record Step(SessionStep Timed, string Words, string Detail)
 
     public Seconds Seconds => Timed.Seconds;
 
-    /// <summary>The names of <see cref="Attributes"/>, in their order.</summary>
-    public static readonly Series<string> Names =
-    [
-        "data-kind",
-        "data-exercise",
-        "data-side",
-        "data-percent",
-        "data-felt",
-        "data-breaths",
-        "data-set",
-        "data-reps",
-        "data-load",
-    ];
-
     /// <summary>Of the hardest that the client could do; null where none is written. Of a ramp it may be a fraction.</summary>
     public decimal? Percent => Work?.EffortPercent;
 
@@ -56,8 +42,8 @@ public sealed record Step(SessionStep Timed, string Words, string Detail)
     /// <summary>As a page writes it for the script that leads through the session, name and value; what there is none of is an
     /// empty text.</summary>
     public Series<(string Name, string Value)> Attributes() =>
-        Names
-            .Zip<string, string>([
+        PageData
+            .OfStep.Zip<string, string>([
                 Kebab.Of(Kind.ToString()),
                 Exercise.Text,
                 Side?.Word() ?? "",

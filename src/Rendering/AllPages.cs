@@ -18,9 +18,7 @@ internal static partial class AllPages
     private static partial Regex OwnFile();
 
     /// <summary>The place of a page: session-1.html stands at #session-1.</summary>
-    public static string AddressOf(string path) => "#" + IdOf(path);
-
-    public static string IdOf(string path) => path.EndsWith(".html", StringComparison.Ordinal) ? path[..^".html".Length] : path;
+    public static string AddressOf(string path) => "#" + PageId.Page(path);
 
     /// <param name="clips">Whether clips play in it, or only their stills are shown.</param>
     public static Plan Of(Plan plan, bool clips)
@@ -45,7 +43,7 @@ internal static partial class AllPages
         Inline Moved(Inline inline) =>
             inline switch
             {
-                Inline.ExerciseLink link => new Inline.Link(AddressOf($"exercise-{link.Exercise}.html"), link.Text, link.At),
+                Inline.ExerciseLink link => new Inline.Link(AddressOf(PagePath.Exercise(link.Exercise)), link.Text, link.At),
                 Inline.Clip clip when !clips => clip with { Path = "" },
                 _ => inline,
             };

@@ -13,7 +13,7 @@ internal static class CalendarFile
     private const int LineLimit = 75;
 
     public static Asset? Of(Plan plan) =>
-        plan.Dates.Count == 0 ? null : new(Plan.CalendarPath, Encoding.UTF8.GetBytes(string.Concat(Lines(plan).Select(Folded))));
+        plan.Dates.Count == 0 ? null : new(PagePath.Calendar, Encoding.UTF8.GetBytes(string.Concat(Lines(plan).Select(Folded))));
 
     private static IEnumerable<string> Lines(Plan plan)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 
@@ -25,15 +26,15 @@ internal static class ClipHtml
             );
         html.Append(
             CultureInfo.InvariantCulture,
-            $"<img{(plays ? " class=\"still\"" : "")} src=\"{Html.Escape(clip.Still)}\" alt=\"{shows}\" "
+            $"<img{(plays ? $" class=\"{PageClass.Still}\"" : "")} src=\"{Html.Escape(clip.Still)}\" alt=\"{shows}\" "
                 + $"{size}{(plays ? "" : " loading=\"lazy\"")}>"
         );
         if (clip.Said.Length > 0)
-            html.Append(CultureInfo.InvariantCulture, $" <span class=\"said\">{Html.Escape(clip.Said)}</span> ");
+            html.Append(CultureInfo.InvariantCulture, $" <span class=\"{PageClass.Said}\">{Html.Escape(clip.Said)}</span> ");
         if (!plays)
             html.Append(
                 CultureInfo.InvariantCulture,
-                $" <span class=\"said\">{Html.Escape(words.Say("clip-elsewhere"))}</span> "
+                $" <span class=\"{PageClass.Said}\">{Html.Escape(words.Say("clip-elsewhere"))}</span> "
             );
         return html.ToString();
     }

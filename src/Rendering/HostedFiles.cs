@@ -9,8 +9,6 @@ namespace Gradus.Rendering;
 /// there is no network.</summary>
 internal static class HostedFiles
 {
-    private const string Manifest = "site.webmanifest";
-
     private const string Icon = "icon.svg";
 
     /// <summary>W3C Web Application Manifest.</summary>
@@ -21,7 +19,7 @@ internal static class HostedFiles
             ["name"] = plan.Words.Say("site-of", ("name", plan.ClientName)),
             ["short_name"] = plan.Programme.Title,
             ["lang"] = plan.Words.Language,
-            ["start_url"] = Plan.HomePath,
+            ["start_url"] = PagePath.Home,
             ["scope"] = ".",
             ["display"] = "browser",
         };
@@ -35,9 +33,9 @@ internal static class HostedFiles
                     ["sizes"] = "any",
                 },
             };
-        return new(Manifest, Encoding.UTF8.GetBytes(JsonSerializer.Serialize(about) + "\n"));
+        return new(PagePath.Manifest, Encoding.UTF8.GetBytes(JsonSerializer.Serialize(about) + "\n"));
     }
 
     public static Asset? ListOf(Theme theme, IEnumerable<Page> pages, IEnumerable<Asset> assets) =>
-        theme.Brings(BuiltScript.Worker) ? new(FileList.Path, Encoding.UTF8.GetBytes(FileList.Of(pages, assets))) : null;
+        theme.Brings(BuiltScript.Worker) ? new(PagePath.FileList, Encoding.UTF8.GetBytes(FileList.Of(pages, assets))) : null;
 }

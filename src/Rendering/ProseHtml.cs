@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 
@@ -74,14 +75,14 @@ internal static class ProseHtml
             else if (inline is Inline.Term term)
                 html.Append(
                     CultureInfo.InvariantCulture,
-                    $"<a class=\"term\" href=\"#{Html.Escape(here)}{TermView.IdOf(term)}\">{Html.Escape(term.Words)}</a>"
+                    $"<a class=\"{PageClass.Term}\" href=\"#{Html.Escape(here)}{PageId.Term(term)}\">{Html.Escape(term.Words)}</a>"
                 );
             else if (inline is Inline.Emphasis emphasis)
                 Within(emphasis.Strong ? "strong" : "em", "", emphasis.Text, html, here, words);
             else if (inline is Inline.Link link)
                 Within("a", $" href=\"{Html.Escape(link.Address)}\"", link.Text, html, here, words);
             else if (inline is Inline.ExerciseLink exercise)
-                Within("a", $" href=\"exercise-{exercise.Exercise}.html\"", exercise.Text, html, here, words);
+                Within("a", $" href=\"{PagePath.Exercise(exercise.Exercise)}\"", exercise.Text, html, here, words);
             else if (inline is Inline.Picture picture)
                 html.Append(
                     CultureInfo.InvariantCulture,

@@ -6,7 +6,7 @@ namespace Gradus.Rendering;
 /// <summary>The content of each page, made by its own template, put into the frame of a page or all together into one.</summary>
 internal sealed class SiteFrames(Plan plan, Theme theme)
 {
-    internal const string AllPagesTemplate = "all-pages.html";
+    internal const string AllPagesTemplate = PagePath.AllPages;
 
     private const string PageTemplate = "page.html";
     private const string Style = "look.css",
@@ -35,7 +35,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         var html = AllInOne(clips: true);
         if (plan.Clips.Count > 0 && AllPages.LengthWithFiles(html, plan) > AllPages.MostWithClips)
             html = AllInOne(clips: false);
-        return new(Plan.AllPagesPath, AllPages.WithFiles(html, plan));
+        return new(PagePath.AllPages, AllPages.WithFiles(html, plan));
     }
 
     private string AllInOne(bool clips)
@@ -55,10 +55,10 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
                 .Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) })
                 .ToSeries()
         );
-        return Filled(shared, AllPagesTemplate, ("file", view), ("path", Plan.AllPagesPath), ("here", ""));
+        return Filled(shared, AllPagesTemplate, ("file", view), ("path", PagePath.AllPages), ("here", ""));
 
         string At(string path) =>
-            path == Plan.CalendarPath && calendar is not null
+            path == PagePath.Calendar && calendar is not null
                 ? AllPages.DataOf(calendar, "text/calendar;charset=utf-8")
                 : AllPages.AddressOf(path);
     }
@@ -77,12 +77,12 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     ) =>
         new(StringComparer.Ordinal)
         {
-            ["site"] = Viewing.Site(plan, policy, scripts, at, Here(Plan.BeforeYouStartPath, behind)),
+            ["site"] = Viewing.Site(plan, policy, scripts, at, Here(PagePath.BeforeYouStart, behind)),
             ["words"] = SiteRenderer.WordsOf(plan.Words),
         };
 
     /// <summary>What the ids on a page begin with.</summary>
-    private static string Here(string path, string behind) => behind.Length > 0 ? AllPages.IdOf(path) + behind : "";
+    private static string Here(string path, string behind) => behind.Length > 0 ? PageId.Page(path) + behind : "";
 
     /// <param name="shown">The plan with its pages where they are addressed.</param>
     /// <param name="at">How a page is addressed.</param>
@@ -94,11 +94,11 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         string behind
     )
     {
-        yield return Of(Plan.HomePath, shown.Programme.Title, "index.html", "home", here => Viewing.Home(shown, at, here));
-        yield return Of(Plan.BeforeYouStartPath, words.Say("before-you-start"), "before-you-start.html", "before", here =>
+        yield return Of(PagePath.Home, shown.Programme.Title, PagePath.Home, "home", here => Viewing.Home(shown, at, here));
+        yield return Of(PagePath.BeforeYouStart, words.Say("before-you-start"), PagePath.BeforeYouStart, "before", here =>
             Viewing.Before(shown, here)
         );
-        yield return Of(Plan.WeeksPath, words.Say("your-weeks"), "weeks.html", "weeks", _ => ViewingWeeks.Of(shown));
+        yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => ViewingWeeks.Of(shown));
         foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
             yield return Of(session.Path, session.Name, "session.html", "session", here => Viewing.Session(shown, view, here));
         foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))
@@ -112,7 +112,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
             var terms = plan.TermsOn(path).Select(TermView.Of).ToSeries();
             return new(
                 path,
-                AllPages.IdOf(path),
+                PageId.Page(path),
                 title,
                 new(Filled(shared, template, (name, view(here)), ("path", at(path)), ("here", here), ("terms", terms)))
             );

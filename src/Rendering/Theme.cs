@@ -13,7 +13,7 @@ public sealed class Theme
     /// <summary>What an intake sheet has in the page itself, and no site beside its pages.</summary>
     internal const string SheetStyle = "intake-sheet.css";
 
-    private const string TemplateEnding = ".html";
+    private const string TemplateEnding = PagePath.Ending;
     private const int KiB = 1024;
     private const int TemplateLimit = 256 * KiB;
 

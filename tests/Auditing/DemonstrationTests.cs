@@ -75,7 +75,7 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
     }
 
     private static IEnumerable<ExerciseId> ShownOn(Plan plan, string path) =>
-        path == Plan.BeforeYouStartPath
+        path == PagePath.BeforeYouStart
             ? plan.Exercises.Select(e => e.Id)
             : plan.Sessions.FirstOrDefault(s => s.Path == path)?.Exercises
                 ?? plan.Exercises.Where(e => e.Path == path).Select(e => e.Id);

@@ -22,7 +22,7 @@ public sealed class CalendarTests(PublishedContent content, ITestOutputHelper ou
     {
         var practice = Practice(Sources);
         var paths = practice.Clients.Select(c =>
-            Path.Combine(Path.GetDirectoryName(content.PagesOf(c.Id.Text).First()) ?? "", Plan.CalendarPath)
+            Path.Combine(Path.GetDirectoryName(content.PagesOf(c.Id.Text).First()) ?? "", PagePath.Calendar)
         );
         var planned = practice.Clients.Select(c => Planned(Gradus.Tests.Planning.Planned.For(practice, c))).ToArray();
         Assert.Equal(planned, await Read([.. paths]));
@@ -70,7 +70,7 @@ public sealed class CalendarTests(PublishedContent content, ITestOutputHelper ou
             ?? throw new InvalidOperationException("The site cannot be rendered.");
         await File.WriteAllBytesAsync(
             file,
-            rendered.Assets.First(a => a.Path == Plan.CalendarPath).Bytes.ToArray(),
+            rendered.Assets.First(a => a.Path == PagePath.Calendar).Bytes.ToArray(),
             TestContext.Current.CancellationToken
         );
         try

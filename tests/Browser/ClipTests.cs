@@ -140,11 +140,11 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
         Assert.NotNull(site);
         Assert.Empty(findings);
         if (form == "file")
-            File.WriteAllText(Path.Combine(folder, Plan.AllPagesPath), site.Pages[0].Html);
+            File.WriteAllText(Path.Combine(folder, PagePath.AllPages), site.Pages[0].Html);
         var place = form == "file" ? folder : Publication.Write(site, folder).Place;
         var root = new Uri(Path.GetFullPath(place) + "/").AbsoluteUri;
         return form == "file"
-            ? (Path.Combine(place, Plan.AllPagesPath), [root + Plan.AllPagesPath, "data:"])
+            ? (Path.Combine(place, PagePath.AllPages), [root + PagePath.AllPages, "data:"])
             : (Path.Combine(place, exercise.Path), [root, "data:"]);
     }
 

@@ -85,7 +85,7 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
     private Task<Seen[]> Lead(string folder, bool oneFile, params Playing[] sessions)
     {
         if (oneFile)
-            File.Copy(Path.Combine(folder, Plan.AllPagesPath), Path.Combine(alone, Plan.AllPagesPath));
+            File.Copy(Path.Combine(folder, PagePath.AllPages), Path.Combine(alone, PagePath.AllPages));
         return Node.Ask<Asked, Seen[]>(
             "lead-in-firefox.mjs",
             new(
@@ -95,7 +95,7 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
                 [
                     .. sessions.Select(s =>
                         oneFile
-                            ? Page(Path.Combine(alone, Plan.AllPagesPath), $"#session-{s.Session.Number}")
+                            ? Page(Path.Combine(alone, PagePath.AllPages), $"#session-{s.Session.Number}")
                             : Page(s.PathIn(folder), "main")
                     ),
                 ]

@@ -62,7 +62,7 @@ public sealed class HostedTests(PublishedContent content)
             await IsKept(page);
             await Change(folder, "session-1.html", "Sharp or sudden pain", "A new caution");
             await Change(folder, "session-2.html", "Sharp or sudden pain", "A new caution");
-            await Change(folder, FileList.Path, "", "0123456789abcdef");
+            await Change(folder, PagePath.FileList, "", "0123456789abcdef");
             await page.GotoAsync(host.Address + "session-1.html");
             Assert.Contains("A new caution", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
             await page.WaitForFunctionAsync("async () => (await caches.keys()).some(k => k.includes('0123456789abcdef whole'))");

@@ -45,7 +45,7 @@ public sealed partial class HostileTextTests : IDisposable
         Publication.Write(hostile, folder);
         var places = 0;
         var judged = PublishedContent
-            .OfEveryKind(hostile.Pages.Where(p => p.Path != Plan.AllPagesPath).Select(PathOf))
+            .OfEveryKind(hostile.Pages.Where(p => p.Path != PagePath.AllPages).Select(PathOf))
             .ToHashSet(StringComparer.Ordinal);
         foreach (var (page, html) in hostile.Pages.Zip(harmless.Pages, (one, other) => (one, other.Html)))
         {

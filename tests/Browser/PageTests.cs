@@ -47,7 +47,7 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
             // All pages in one take axe longest, and are the same pages: in tests/run it judges them once. axe itself asks for
             // the stylesheet once more, which the page's policy refuses: what comes from here on is not the page's doing.
             troubles = [.. troubles];
-            if (LongProof.Whole || textSize > 1 || Path.GetFileName(path) != Plan.AllPagesPath)
+            if (LongProof.Whole || textSize > 1 || Path.GetFileName(path) != PagePath.AllPages)
                 troubles.AddRange(await Barriers.In(page));
             var overflow = await page.EvaluateAsync<int>(
                 "document.documentElement.scrollWidth - document.documentElement.clientWidth"

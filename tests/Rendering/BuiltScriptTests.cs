@@ -77,7 +77,7 @@ public sealed class BuiltScriptTests
         Assert.Contains(found, f => f.Message == $"This page has the script '{built}', which is none of Gradus's own.");
         Assert.Equal(
             BuiltScript.InOne.Any(s => s.Path == built),
-            found.Any(f => f.At.File == Plan.AllPagesPath && f.Message.Contains("the element 'script'", StringComparison.Ordinal))
+            found.Any(f => f.At.File == PagePath.AllPages && f.Message.Contains("the element 'script'", StringComparison.Ordinal))
         );
 
         static Finding[] Found(PlainTheme theme)

@@ -13,7 +13,7 @@ internal static class Calendars
     public static byte[]? Of(Plan plan) =>
         SiteRenderer
             .Render(plan, ThemeFolder.Plain(), [])!
-            .Assets.FirstOrDefault(a => a.Path == Plan.CalendarPath)
+            .Assets.FirstOrDefault(a => a.Path == PagePath.Calendar)
             ?.Bytes.ToArray();
 
     public static string TextOf(Plan plan) => Text(Of(plan)!);

@@ -75,7 +75,7 @@ internal sealed record Duty(PageReading Page, int FirstInstruction, string Instr
     }
 
     private static IEnumerable<ExerciseId> MustBe(Plan plan, string path) =>
-        path == Plan.BeforeYouStartPath
+        path == PagePath.BeforeYouStart
             ? plan.Exercises.Select(e => e.Id)
             : plan.Sessions.FirstOrDefault(s => s.Path == path)?.Exercises
                 ?? plan.Exercises.Where(e => e.Path == path).Select(e => e.Id);

@@ -80,7 +80,7 @@ internal sealed class PageParser
                 .Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a)))
                 .ToSeries(),
             new LoadParser(parser.At).Read(parser.document),
-            parser.document.QuerySelectorAll("dialog[data-guide]").Select(parser.Guide).ToSeries(),
+            parser.document.QuerySelectorAll($"dialog[{PageData.Guide}]").Select(parser.Guide).ToSeries(),
             parser
                 .document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "")
                 .Where(id => id.Length > 0)
@@ -121,7 +121,7 @@ internal sealed class PageParser
         new(
             string.Join(' ', new TextParser(At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
             TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
-            Step.Names.Select(name => (name, item.GetAttribute(name) ?? "")).ToSeries(),
+            PageData.OfStep.Select(name => (name, item.GetAttribute(name) ?? "")).ToSeries(),
             At(item)
         );
 
@@ -142,23 +142,23 @@ internal sealed class PageParser
 
     private GuideSeen Guide(IElement dialog) =>
         new(
-            dialog.GetAttribute("data-guide") ?? "",
-            Shown(document.QuerySelector(".cautions")),
+            dialog.GetAttribute(PageData.Guide) ?? "",
+            Shown(document.QuerySelector("." + PageClass.Cautions)),
             document
-                .QuerySelectorAll("article[data-about]")
+                .QuerySelectorAll($"article[{PageData.About}]")
                 .Select(a => new ArticleSeen(
-                    a.GetAttribute("data-about") ?? "",
-                    a.GetAttribute("data-loads") ?? "",
+                    a.GetAttribute(PageData.About) ?? "",
+                    a.GetAttribute(PageData.Loads) ?? "",
                     Shown(a),
                     At(a)
                 ))
                 .ToSeries(),
             dialog
-                .QuerySelectorAll("[data-version]")
+                .QuerySelectorAll($"[{PageData.Version}]")
                 .Select(v => new VersionSeen(
-                    v.GetAttribute("data-version") ?? "",
-                    v.GetAttribute("data-kind") ?? "",
-                    v.GetAttribute("data-lengths") ?? "",
+                    v.GetAttribute(PageData.Version) ?? "",
+                    v.GetAttribute(PageData.Kind) ?? "",
+                    v.GetAttribute(PageData.Lengths) ?? "",
                     v.QuerySelector("a")?.GetAttribute("href") ?? "",
                     At(v)
                 ))

@@ -1,5 +1,6 @@
 using AngleSharp.Html.Parser;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -14,8 +15,8 @@ internal static class PagesInOne
     {
         var parts = Parser
             .ParseDocument(whole.Html)
-            .QuerySelectorAll("main > section[data-page]")
-            .Select(s => (Path: s.GetAttribute("data-page") ?? "", From: (s.SourceReference?.Position.Position ?? 1) - 1))
+            .QuerySelectorAll($"main > section[{PageData.Page}]")
+            .Select(s => (Path: s.GetAttribute(PageData.Page) ?? "", From: (s.SourceReference?.Position.Position ?? 1) - 1))
             .OrderBy(p => p.From)
             .ToArray();
         if (parts.Length == 0)

@@ -26,27 +26,27 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
                 .All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json")
                 .Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, at(e)))
                 .ToSeries(),
-            With(document, "data-good-until")
-                .Select(e => new PastSeen(e.GetAttribute("data-good-until") ?? "", Spacing.Collapse(e.TextContent), at(e)))
+            With(document, PageData.GoodUntil)
+                .Select(e => new PastSeen(e.GetAttribute(PageData.GoodUntil) ?? "", Spacing.Collapse(e.TextContent), at(e)))
                 .ToSeries(),
             new(
-                With(document, "data-course")
+                With(document, PageData.Course)
                     .Select(e => new CourseSeen(
-                        PlannedCourse.Names.Select(name => (name, e.GetAttribute(name) ?? "")).ToSeries(),
+                        PageData.OfCourse.Select(name => (name, e.GetAttribute(name) ?? "")).ToSeries(),
                         at(e)
                     ))
                     .ToSeries(),
-                With(document, "data-weeks")
+                With(document, PageData.Weeks)
                     .Select(e => new WeekPartSeen(
-                        e.GetAttribute("data-weeks") ?? "",
+                        e.GetAttribute(PageData.Weeks) ?? "",
                         Spacing.Collapse((e.QuerySelector("h2,h3,h4,th") ?? e).TextContent),
                         at(e)
                     ))
                     .ToSeries(),
-                With(document, "data-due")
+                With(document, PageData.Due)
                     .Select(e => new DueSeen(
-                        e.GetAttribute("data-due") ?? "",
-                        e.GetAttribute("data-weekdays") ?? "",
+                        e.GetAttribute(PageData.Due) ?? "",
+                        e.GetAttribute(PageData.Weekdays) ?? "",
                         e.QuerySelector("a[href]")?.GetAttribute("href") ?? "",
                         at(e)
                     ))

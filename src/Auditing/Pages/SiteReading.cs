@@ -54,7 +54,7 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     /// <returns>The pages, and where the site has one page that holds all of them, that one as a site of its own.</returns>
     internal static IEnumerable<SiteReading> Of(Plan plan, Site site, AuditRun run)
     {
-        var whole = site.Pages.FirstOrDefault(p => p.Path == Plan.AllPagesPath);
+        var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
         if (whole is null || site.Pages.Count > 1)
             yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run));
         if (whole is not null)
@@ -80,7 +80,7 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
         return new(
             pages,
             FrozenSet.ToFrozenSet([whole.Path], StringComparer.Ordinal),
-            calendar is null ? [] : [run.Read(Plan.CalendarPath, calendar)]
+            calendar is null ? [] : [run.Read(PagePath.Calendar, calendar)]
         )
         {
             Names = run.Names,

@@ -1,13 +1,12 @@
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 
 /// <summary>One file of a site as it will stand on the disk.</summary>
 internal sealed record SiteFile(string Path, ReadOnlyMemory<byte> Bytes)
 {
-    public const string FrontPage = "index.html";
-
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>Every file of a site, in the ordinal order of the paths. Pages are UTF-8 without mark, their lines as they
@@ -22,8 +21,8 @@ internal sealed record SiteFile(string Path, ReadOnlyMemory<byte> Bytes)
             .OrderBy(file => file.Path, StringComparer.Ordinal)
             .ToSeries();
         SitePath.Check(files.Select(file => file.Path));
-        if (files.All(file => file.Path != FrontPage))
-            throw new HandOverException($"The site of '{site.Client}' has no {FrontPage}.", "Give the theme a front page.");
+        if (files.All(file => file.Path != PagePath.Home))
+            throw new HandOverException($"The site of '{site.Client}' has no {PagePath.Home}.", "Give the theme a front page.");
         return files;
     }
 

@@ -7,15 +7,13 @@ namespace Gradus.Planning;
 /// <summary>The file by which a hosted site can be kept for when there is no network: its edition, and each file of it.</summary>
 public static class FileList
 {
-    public const string Path = "files.txt";
-
     /// <summary>A line with the edition, the digest of all paths and contents; then a line for each file but this one, in the
     /// order of the paths (ordinal).</summary>
     public static string Of(IEnumerable<Page> pages, IEnumerable<Asset> assets)
     {
         var files = pages
             .Select(p => (p.Path, Digest: SHA256.HashData(Encoding.UTF8.GetBytes(p.Html))))
-            .Concat(assets.Where(a => a.Path != Path).Select(a => (a.Path, Digest: SHA256.HashData(a.Bytes.Span))))
+            .Concat(assets.Where(a => a.Path != PagePath.FileList).Select(a => (a.Path, Digest: SHA256.HashData(a.Bytes.Span))))
             .OrderBy(f => f.Path, StringComparer.Ordinal)
             .ToArray();
         using var edition = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);

@@ -28,9 +28,9 @@ internal static class Viewing
             plan.GoodUntil.Past,
             ProseHtml.Of(plan.Publisher.Scope, 3, here, plan.Words),
             [
-                new(at(Plan.HomePath), plan.Words.Say("home")),
-                new(at(Plan.BeforeYouStartPath), plan.Words.Say("before-you-start")),
-                new(at(Plan.WeeksPath), plan.Words.Say("your-weeks")),
+                new(at(PagePath.Home), plan.Words.Say("home")),
+                new(at(PagePath.BeforeYouStart), plan.Words.Say("before-you-start")),
+                new(at(PagePath.Weeks), plan.Words.Say("your-weeks")),
             ],
             plan.Course.Attributes().Select(a => new AttributeView(a.Name, a.Value)).ToSeries(),
             plan.Weeks.Select(w => WeekNow(w.Number, plan)).ToSeries(),
@@ -56,15 +56,15 @@ internal static class Viewing
 
     public static HomeView Home(Plan plan, Func<string, string> at, string here) =>
         new(
-            at(Plan.BeforeYouStartPath),
-            at(Plan.WeeksPath),
+            at(PagePath.BeforeYouStart),
+            at(PagePath.Weeks),
             plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => c.Title).ToSeries(),
             plan.Programme.Title,
             plan.Words.Say("weeks-count", ("n", plan.Programme.Weeks)),
             DateView.Of(plan.Programme.Start, plan.Words),
             DateView.Of(plan.Programme.End, plan.Words),
             Stances(plan),
-            plan.Dates.Count > 0 ? at(Plan.CalendarPath) : "",
+            plan.Dates.Count > 0 ? at(PagePath.Calendar) : "",
             ProseHtml.Of(plan.Programme.Letter, 3, here, plan.Words),
             [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]
         );
@@ -250,7 +250,7 @@ internal static class Viewing
 
     private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>
         new(
-            "weeks-" + string.Join('-', weeks.Weeks),
+            PageId.Weeks(weeks.Weeks),
             Numbers(weeks.Weeks),
             weeks.Heading,
             TimeView.Of(weeks.Total, weeks.About, words),

@@ -19,7 +19,7 @@ internal static class ViewingWeeks
 
     private static WeekView Week(Plan plan, PlannedWeek week) =>
         new(
-            $"week-{week.Number}",
+            PageId.Week(week.Number),
             week.Number.ToString(CultureInfo.InvariantCulture),
             week.Heading,
             [

@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 
@@ -47,9 +48,7 @@ internal sealed record LinkView(string Path, string Text);
 /// <param name="Id">Where the links from the texts lead.</param>
 internal sealed record TermView(string Id, string Word, string Explanation)
 {
-    public static TermView Of(Inline.Term term) => new(IdOf(term), term.Word, term.Explanation);
-
-    public static string IdOf(Inline.Term term) => FormattableString.Invariant($"word-{term.Number}");
+    public static TermView Of(Inline.Term term) => new(PageId.Term(term), term.Word, term.Explanation);
 }
 
 /// <summary>A span of time: the ISO 8601 duration and the words beside it.</summary>

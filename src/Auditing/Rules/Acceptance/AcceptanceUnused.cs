@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -19,5 +20,5 @@ public sealed class AcceptanceUnused : IAcceptanceRule
         );
 
     private static bool IsOnPage(string file) =>
-        file.EndsWith(".html", StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
+        file.EndsWith(PagePath.Ending, StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
 }

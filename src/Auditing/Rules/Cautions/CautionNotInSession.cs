@@ -20,7 +20,7 @@ public sealed class CautionNotInSession : ISiteRule
                 plan,
                 guide,
                 $"Who is led through this session does not get \"{caution.Title}\" to read before the start.",
-                "Let the first element of the class 'cautions' hold every caution of the session; the guided session "
+                $"Let the first element of the class '{PageClass.Cautions}' hold every caution of the session; the guided session "
                     + "shows that one."
             );
         foreach (var exercise in session.Exercises)
@@ -31,7 +31,7 @@ public sealed class CautionNotInSession : ISiteRule
                     plan,
                     guide,
                     $"Who is led through this session does not get \"{caution.Title}\" during '{plan.Exercise(exercise).Title}'.",
-                    $"Let the article with data-about=\"{exercise}\" hold the cautions of the exercise; the guided "
+                    $"Let the article with {PageData.About}=\"{exercise}\" hold the cautions of the exercise; the guided "
                         + "session shows that article beside its steps."
                 );
         }

@@ -29,5 +29,5 @@ public sealed class PageWithoutCautions : ISiteRule
     }
 
     private static IEnumerable<string> Paths(Plan plan) =>
-        plan.Sessions.Select(s => s.Path).Concat(plan.Exercises.Select(e => e.Path)).Prepend(Plan.BeforeYouStartPath);
+        plan.Sessions.Select(s => s.Path).Concat(plan.Exercises.Select(e => e.Path)).Prepend(PagePath.BeforeYouStart);
 }

@@ -7,8 +7,8 @@ public sealed class SideNamedWrong : ISiteRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
         Steps(plan, site)
-            .Concat(site.Page(Plan.HomePath) is { } home ? Clauses(plan, home) : [])
-            .Concat(site.Page(Plan.BeforeYouStartPath) is { } page ? Sentences(plan, page) : []);
+            .Concat(site.Page(PagePath.Home) is { } home ? Clauses(plan, home) : [])
+            .Concat(site.Page(PagePath.BeforeYouStart) is { } page ? Sentences(plan, page) : []);
 
     private IEnumerable<Finding> Steps(Plan plan, SiteReading site) =>
         from pair in StepPair.Of(plan, site)

@@ -11,7 +11,7 @@ public sealed class StanceMissing : ISiteRule
 
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
-        if (site.Page(Plan.HomePath) is not { } page)
+        if (site.Page(PagePath.Home) is not { } page)
             yield break;
         var texts = TextsOf(plan).Select(Spacing.Collapse).ToArray();
         if (EndOf(page.Shown, string.Join(' ', texts)) is { } end)

@@ -7,7 +7,7 @@ public sealed class FileListWrong : ISiteRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
-        if (site.Texts.FirstOrDefault(t => t.Path == FileList.Path) is { } list && list.Text != site.FileList)
+        if (site.Texts.FirstOrDefault(t => t.Path == PagePath.FileList) is { } list && list.Text != site.FileList)
             yield return this.Found(
                 Level.Error,
                 plan.Client,

@@ -20,7 +20,7 @@ public sealed class GuideToldWrong : ISiteRule
                 guide.At,
                 $"The guided session of this page is told that it is session '{guide.Session}'; in the plan it is "
                     + $"{session.Number}.",
-                $"Write data-guide=\"{session.Number}\"."
+                $"Write {PageData.Guide}=\"{session.Number}\"."
             );
         foreach (var use in session.Uses)
         foreach (
@@ -29,7 +29,7 @@ public sealed class GuideToldWrong : ISiteRule
             yield return Said(
                 article.At,
                 $"The guided session is told that '{use.Title}' loads '{article.Loads}', which the plan does not say.",
-                $"Write data-loads=\"{string.Join(' ', use.Loads)}\", as use.loads has it: by it, what hurts is left out."
+                $"Write {PageData.Loads}=\"{string.Join(' ', use.Loads)}\", as use.loads has it: by it, what hurts is left out."
             );
         var planned = plan.VersionsOf(session);
         foreach (var version in guide.Versions.Where(v => !planned.Any(p => Same(v, p))))

@@ -10,7 +10,7 @@ public sealed class PageUnplanned : ISiteRule
         var planned = plan
             .Sessions.Select(s => s.Path)
             .Concat(plan.Exercises.Select(e => e.Path))
-            .Concat([Plan.HomePath, Plan.BeforeYouStartPath, Plan.WeeksPath])
+            .Concat([PagePath.Home, PagePath.BeforeYouStart, PagePath.Weeks])
             .ToHashSet(StringComparer.Ordinal);
         return site
             .Pages.Where(page => !planned.Contains(page.Path))

@@ -9,7 +9,7 @@ public sealed class PlanWordsAltered : ISiteRule
         plan
             .Exercises.SelectMany(e => Missing(plan, site.Page(e.Path), e.Uses.SelectMany(OfUse)))
             .Concat(plan.Sessions.SelectMany(s => Missing(plan, site.Page(s.Path), OfSession(s))))
-            .Concat(Missing(plan, site.Page(Plan.WeeksPath), OfWeeks(plan)));
+            .Concat(Missing(plan, site.Page(PagePath.Weeks), OfWeeks(plan)));
 
     /// <summary>Of a session that may be chosen, also in place of which one: who does both does too much.</summary>
     private static IEnumerable<string> OfSession(PlannedSession session) =>

@@ -10,7 +10,7 @@ public sealed class BarDrawnWrong : ISiteRule
 
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
-        if (site.Page(Plan.WeeksPath) is not { } page)
+        if (site.Page(PagePath.Weeks) is not { } page)
             yield break;
         foreach (var session in plan.Sessions)
         {

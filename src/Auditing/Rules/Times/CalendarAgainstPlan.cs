@@ -13,12 +13,12 @@ public sealed class CalendarAgainstPlan : ISiteRule
 
     public IEnumerable<Finding> Check(Plan plan, SiteReading site)
     {
-        if (site.Texts.FirstOrDefault(t => t.Path == Plan.CalendarPath) is not { } file)
+        if (site.Texts.FirstOrDefault(t => t.Path == PagePath.Calendar) is not { } file)
         {
             if (plan.Dates.Count > 0)
                 yield return this.Wrong(
                     plan,
-                    Location.Whole(Plan.CalendarPath),
+                    Location.Whole(PagePath.Calendar),
                     "The calendar is missing, and the programme has sessions on fixed days.",
                     "Hand the site over with its calendar."
                 );

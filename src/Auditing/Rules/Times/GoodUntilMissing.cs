@@ -22,7 +22,7 @@ public sealed class GoodUntilMissing : ISiteRule
                     plan,
                     past.At,
                     $"This page would say \"{past.Text}\" after {past.Day}, but its last day is {day}.",
-                    $"Let it say \"{plan.GoodUntil.Past}\" and write data-good-until=\"{day}\"; the plain theme does it "
+                    $"Let it say \"{plan.GoodUntil.Past}\" and write {PageData.GoodUntil}=\"{day}\"; the plain theme does it "
                         + "in top.html."
                 );
             if (

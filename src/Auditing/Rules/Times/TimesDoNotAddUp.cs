@@ -18,9 +18,9 @@ public sealed class TimesDoNotAddUp : ISiteRule
                     )
                 )
             )
-            .Concat(site.Page(Plan.WeeksPath) is { } weeks ? InOrder(plan, weeks, [.. Weeks(plan)]) : [])
+            .Concat(site.Page(PagePath.Weeks) is { } weeks ? InOrder(plan, weeks, [.. Weeks(plan)]) : [])
             .Concat(
-                Spans(plan, site.Page(Plan.HomePath), plan.Sessions.SelectMany(s => s.Weeks).Select(w => w.Total), "a session")
+                Spans(plan, site.Page(PagePath.Home), plan.Sessions.SelectMany(s => s.Weeks).Select(w => w.Total), "a session")
             );
 
     /// <summary>Each session and the sum of each week, then where the time of each session goes.</summary>
@@ -146,7 +146,7 @@ public sealed class TimesDoNotAddUp : ISiteRule
                 $"'{time.Text}' is not the time of {what} in the plan.",
                 "Show the times of the plan."
             );
-        if (page.Path == Plan.HomePath)
+        if (page.Path == PagePath.Home)
             yield break;
         var shown = page.Times.Where(t => t.Span is not null).ToArray();
         foreach (var missing in right.Where(s => shown.All(t => t.Span != s)).OrderBy(s => s))

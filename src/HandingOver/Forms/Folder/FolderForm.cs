@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 
@@ -31,7 +32,7 @@ public sealed class FolderForm : IForm
         });
     }
 
-    public bool Stands(string place, ClientId client) => File.Exists(Path.Combine(place, SiteFile.FrontPage));
+    public bool Stands(string place, ClientId client) => File.Exists(Path.Combine(place, PagePath.Home));
 
     /// <summary>Files that end in <c>.html</c>, in whatever case, are its pages, all others its assets, hidden ones
     /// too.</summary>
@@ -40,7 +41,7 @@ public sealed class FolderForm : IForm
     public Site Read(string place, ClientId client) =>
         DiskTrouble.Reading(place, () => PublishedSite.Of(place, client, PublishedFolder.FilesOf(place)));
 
-    public string Said(PublicationResult result) => $"{result.InFiles}: {Path.Combine(result.Place, SiteFile.FrontPage)}";
+    public string Said(PublicationResult result) => $"{result.InFiles}: {Path.Combine(result.Place, PagePath.Home)}";
 
     /// <summary>A folder with something in it and no front page is nobody's site.</summary>
     /// <exception cref="HandOverException">A link, a file or such a folder stands there.</exception>
@@ -52,7 +53,7 @@ public sealed class FolderForm : IForm
         if (
             Directory.Exists(folder)
             && Directory.EnumerateFileSystemEntries(folder).Any()
-            && !File.Exists(Path.Combine(folder, SiteFile.FrontPage))
+            && !File.Exists(Path.Combine(folder, PagePath.Home))
         )
             throw new HandOverException($"'{folder}' holds something that is no site.", InTheWay.MoveIt);
     }

@@ -8,7 +8,7 @@ namespace Gradus.HandingOver;
 public sealed class PageForm : IForm
 {
     /// <summary>What every such page says of its first part.</summary>
-    private const string Mark = "data-page=\"index.html\"";
+    private const string Mark = $"{PageData.Page}=\"{PagePath.Home}\"";
 
     public string Word => "file";
 
@@ -16,7 +16,7 @@ public sealed class PageForm : IForm
 
     public Rendition Takes => Rendition.OneFile;
 
-    public string Ending => ".html";
+    public string Ending => PagePath.Ending;
 
     public PublicationResult Write(Site site, TargetFolder target)
     {
@@ -55,7 +55,7 @@ public sealed class PageForm : IForm
     public Site Read(string place, ClientId client) =>
         DiskTrouble.Reading(place, () =>
             new FileInfo(place).Length <= PublishedSite.LargestWhole
-                ? PublishedSite.Of(place, client, [new SiteFile(Plan.AllPagesPath, File.ReadAllBytes(place))])
+                ? PublishedSite.Of(place, client, [new SiteFile(PagePath.AllPages, File.ReadAllBytes(place))])
                 : throw new HandOverException(
                     $"'{place}' is larger than {PublishedSite.LargestWhole / PublishedSite.MiB} MiB.",
                     "Publish the site again."

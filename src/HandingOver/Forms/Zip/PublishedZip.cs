@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.IO.Hashing;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 
@@ -28,7 +29,7 @@ internal static class PublishedZip
             return false;
         try
         {
-            return Opened(zip, client, entries => entries.Any(entry => entry.FullName == $"{client}/{SiteFile.FrontPage}"));
+            return Opened(zip, client, entries => entries.Any(entry => entry.FullName == $"{client}/{PagePath.Home}"));
         }
         catch (HandOverException)
         {

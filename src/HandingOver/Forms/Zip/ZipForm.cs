@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.HandingOver;
 
@@ -59,7 +60,7 @@ public sealed class ZipForm : IForm
         try
         {
             var files = PublishedZip.FilesOf(zip, client);
-            if (files.Any(file => file.Path == SiteFile.FrontPage))
+            if (files.Any(file => file.Path == PagePath.Home))
                 return files;
         }
         catch (HandOverException refused)

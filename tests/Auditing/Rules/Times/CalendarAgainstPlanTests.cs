@@ -113,7 +113,7 @@ public sealed class CalendarAgainstPlanTests
         var site = new Site(
             FinishedSite.Site.Client,
             FinishedSite.Site.Pages,
-            FinishedSite.Site.Assets.Where(a => a.Path != Plan.CalendarPath)
+            FinishedSite.Site.Assets.Where(a => a.Path != PagePath.Calendar)
         );
         Assert.Contains(FinishedSite.Audit(site), f => f.Rule.Text == "calendar-against-plan");
     }
@@ -136,7 +136,7 @@ public sealed class CalendarAgainstPlanTests
             site.Client,
             site.Pages,
             site.Assets.Select(a =>
-                a.Path == Plan.CalendarPath
+                a.Path == PagePath.Calendar
                     ? a with
                     {
                         Bytes = Encoding.UTF8.GetBytes(Text(site).Replace(said, instead, StringComparison.Ordinal)),
@@ -148,10 +148,10 @@ public sealed class CalendarAgainstPlanTests
     }
 
     private static PlantedFault Plant(string kind, string said, string instead) =>
-        new(kind, Plan.CalendarPath, said, instead, "calendar-against-plan");
+        new(kind, PagePath.Calendar, said, instead, "calendar-against-plan");
 
     private static string Text(Site site) =>
-        Encoding.UTF8.GetString(site.Assets.First(a => a.Path == Plan.CalendarPath).Bytes.Span);
+        Encoding.UTF8.GetString(site.Assets.First(a => a.Path == PagePath.Calendar).Bytes.Span);
 
     private static KeyValuePair<string, byte[]> Bytes(KeyValuePair<string, string> file) =>
         KeyValuePair.Create(file.Key, Encoding.UTF8.GetBytes(file.Value));

@@ -1,0 +1,52 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>The classes that the auditor or a script looks for, or that Gradus writes. A theme gives its other classes as it
+/// likes.</summary>
+public static class PageClass
+{
+    /// <summary>The cautions of a page; of a session, those that are shown before the start.</summary>
+    public const string Cautions = "cautions";
+
+    /// <summary>An exercise of a session.</summary>
+    public const string Exercise = "exercise";
+
+    /// <summary>Weeks with the same dose, in a session.</summary>
+    public const string Weeks = "weeks";
+
+    /// <summary>A step, what is done in it, and how.</summary>
+    public const string Step = "step";
+    public const string What = "what";
+    public const string Detail = "detail";
+
+    /// <summary>A word that the page explains.</summary>
+    public const string Term = "term";
+
+    /// <summary>What is said in a clip.</summary>
+    public const string Said = "said";
+
+    /// <summary>The picture of a clip that plays, for paper.</summary>
+    public const string Still = "still";
+
+    /// <summary>What scripts say of a part: it is this week's; a time has more than three digits; a sheet is begun.</summary>
+    public const string ThisWeek = "this-week";
+    public const string Long = "long";
+    public const string Filled = "filled";
+
+    public static readonly Series<string> All =
+    [
+        Cautions,
+        Exercise,
+        Weeks,
+        Step,
+        What,
+        Detail,
+        Term,
+        Said,
+        Still,
+        ThisWeek,
+        Long,
+        Filled,
+    ];
+}

@@ -1,0 +1,183 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>The names of the data attributes of a page. What each holds is said in <c>page-contract.md</c>.</summary>
+public static class PageData
+{
+    /// <summary>Under which key the browser keeps what was done.</summary>
+    public const string Course = "data-course";
+
+    /// <summary>The first day.</summary>
+    public const string Start = "data-start";
+
+    /// <summary>After how many days without training to go back one week, and to the first.</summary>
+    public const string Back = "data-back";
+
+    /// <summary>What each week holds: sessions and times.</summary>
+    public const string Needs = "data-needs";
+
+    /// <summary>Which session counts as which.</summary>
+    public const string Instead = "data-instead";
+
+    /// <summary>The two bounds of pain.</summary>
+    public const string Pain = "data-pain";
+
+    /// <summary>Of a part of the page: the weeks that it belongs to.</summary>
+    public const string Weeks = "data-weeks";
+
+    /// <summary>Of a session on page one: its number.</summary>
+    public const string Due = "data-due";
+
+    /// <summary>Of a session on page one: its days.</summary>
+    public const string Weekdays = "data-weekdays";
+
+    /// <summary>Of a step and of a session to choose.</summary>
+    public const string Kind = "data-kind";
+
+    public const string Exercise = "data-exercise";
+
+    public const string Side = "data-side";
+
+    public const string Percent = "data-percent";
+
+    public const string Felt = "data-felt";
+
+    public const string Breaths = "data-breaths";
+
+    public const string Set = "data-set";
+
+    public const string Reps = "data-reps";
+
+    public const string Load = "data-load";
+
+    /// <summary>Of an article in a session: its exercise, and what that loads.</summary>
+    public const string About = "data-about";
+
+    public const string Loads = "data-loads";
+
+    /// <summary>Of the dialog of the guided session: the number of the session.</summary>
+    public const string Guide = "data-guide";
+
+    /// <summary>Of a session to choose: its number, and its seconds in each week.</summary>
+    public const string Version = "data-version";
+
+    public const string Lengths = "data-lengths";
+
+    /// <summary>Of a section where all pages are one: the path of the page that it is.</summary>
+    public const string Page = "data-page";
+
+    /// <summary>The last day of the page.</summary>
+    public const string GoodUntil = "data-good-until";
+
+    /// <summary>What the plan says of a step; see <see cref="Step.Attributes"/>.</summary>
+    public static readonly Series<string> OfStep = [Kind, Exercise, Side, Percent, Felt, Breaths, Set, Reps, Load];
+
+    /// <summary>What a page's main part says to the scripts; see <see cref="PlannedCourse.Attributes"/>.</summary>
+    public static readonly Series<string> OfCourse = [Course, Start, Back, Needs, Instead, Pain];
+
+    /// <summary>What the plan says and pages are held to.</summary>
+    public static readonly Series<string> Told =
+    [
+        .. OfCourse,
+        .. OfStep,
+        Weeks,
+        Due,
+        Weekdays,
+        About,
+        Loads,
+        Guide,
+        Version,
+        Lengths,
+        Page,
+        GoodUntil,
+    ];
+
+    /// <summary>What scripts and templates say to each other: where a script finds the part that it fills or the button that it
+    /// listens to, and the words that it says. No rule knows them; without them the page is complete as it is.</summary>
+    public static readonly Series<string> OfScripts =
+    [
+        "data-act",
+        "data-all-weeks",
+        "data-asked",
+        "data-at",
+        "data-because",
+        "data-born-wrong",
+        "data-breathe-in",
+        "data-breathe-out",
+        "data-breathe-slowly",
+        "data-choose",
+        "data-choose-week",
+        "data-cleared",
+        "data-day-wrong",
+        "data-do",
+        "data-done",
+        "data-effort",
+        "data-end",
+        "data-file",
+        "data-fill",
+        "data-form",
+        "data-go",
+        "data-half",
+        "data-hurts",
+        "data-if",
+        "data-keep-breathing",
+        "data-lead",
+        "data-lead-in",
+        "data-lead-none",
+        "data-lead-past",
+        "data-leave-open",
+        "data-left",
+        "data-left-open",
+        "data-level",
+        "data-log",
+        "data-log-count",
+        "data-log-message",
+        "data-log-page",
+        "data-log-said",
+        "data-log-text",
+        "data-log-tools",
+        "data-longer",
+        "data-minutes",
+        "data-missing",
+        "data-name",
+        "data-next-end",
+        "data-no-log",
+        "data-no-sound",
+        "data-none-open",
+        "data-not-kept",
+        "data-note",
+        "data-noted",
+        "data-nothing-today",
+        "data-one-week",
+        "data-opened",
+        "data-pain-wrong",
+        "data-panel",
+        "data-pause",
+        "data-phase",
+        "data-picture",
+        "data-place",
+        "data-repetitions",
+        "data-right",
+        "data-saved",
+        "data-say",
+        "data-sets",
+        "data-sided",
+        "data-slept",
+        "data-sound-on",
+        "data-sound-starts",
+        "data-still",
+        "data-take",
+        "data-undo",
+        "data-unless",
+        "data-unread",
+        "data-versions",
+        "data-way",
+        "data-week-now",
+        "data-where",
+        "data-while-planned",
+        "data-why",
+        "data-wiped",
+        "data-without-scripts",
+    ];
+}

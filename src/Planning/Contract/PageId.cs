@@ -1,0 +1,26 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>The ids to which links of Gradus lead, and those that its scripts look for. A theme gives its other ids as it
+/// likes.</summary>
+public static class PageId
+{
+    /// <summary>Behind the address of a session: it begins to lead at once.</summary>
+    public const string Lead = "lead";
+
+    /// <summary>What the intake sheet's script looks for.</summary>
+    public static readonly Series<string> OfSheet = ["sheet", "status", "no-script", "save", "saving", "clear", "clearing"];
+
+    /// <summary>The place of a page where all pages are one: session-1.html stands at session-1.</summary>
+    public static string Page(string path) =>
+        path.EndsWith(PagePath.Ending, StringComparison.Ordinal) ? path[..^PagePath.Ending.Length] : path;
+
+    public static string Week(int number) => FormattableString.Invariant($"week-{number}");
+
+    /// <summary>Weeks with the same dose.</summary>
+    public static string Weeks(IEnumerable<int> numbers) =>
+        "weeks-" + string.Join('-', numbers.Select(n => FormattableString.Invariant($"{n}")));
+
+    public static string Term(Inline.Term term) => FormattableString.Invariant($"word-{term.Number}");
+}
