@@ -136,7 +136,7 @@ public static class RuleBook
 
     /// <summary>The same, for one of many sites.</summary>
     public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditRun run) =>
-        from reading in SiteReading.Of(plan, site, run)
+        from reading in SiteSeen.Of(plan, site, run)
         from rule in Rules.OfType<ISiteRule>()
         from finding in rule.Check(plan, reading)
         select finding;

@@ -36,13 +36,13 @@ internal static class DoseCommand
         var settings = DoseSettings.Default;
         switch (DoseLine.Read(line, settings))
         {
-            case DoseReading.Understood understood when asJson:
+            case DoseLineResult.Understood understood when asJson:
                 Console.Out.WriteLine(DoseJson.Write(understood.Dose, settings, weeks).TrimEnd());
                 return Commands.Fine;
-            case DoseReading.Understood understood:
+            case DoseLineResult.Understood understood:
                 DoseText.Write(Console.Out, understood.Dose, settings, weeks);
                 return Commands.Fine;
-            case DoseReading.Refused refused:
+            case DoseLineResult.Refused refused:
                 var fault = refused.Fault;
                 Console.Error.WriteLine($"gradus: {fault.Message}");
                 Console.Error.WriteLine($"  | {line.ReplaceLineEndings(" ")}");

@@ -21,7 +21,7 @@ internal static class DoseText
             WriteEnd(to, "high  ", dose.High().Settled(), settings);
         }
 
-        var beside = FiguresBeside.Of(dose, settings).ToArray();
+        var beside = DoseReferenceSentences.Of(dose, settings).ToArray();
         if (beside.Length > 0)
             to.WriteLine("Published figures, as information; none of them is a limit for a person:");
         foreach (var line in beside)

@@ -16,12 +16,12 @@ internal static class LoadText
         Times(to, client, training);
         to.WriteLine("Published figures, as information; none of them is a limit for a person:");
         foreach (
-            var figure in (PublishedFigure[])
+            var figure in (DoseReference[])
                 [
-                    PublishedFigures.StretchInASession,
-                    PublishedFigures.StretchInAWeek,
-                    PublishedFigures.StretchEnough,
-                    PublishedFigures.HoldOver65,
+                    DoseReferences.StretchInASession,
+                    DoseReferences.StretchInAWeek,
+                    DoseReferences.StretchEnough,
+                    DoseReferences.HoldOver65,
                 ]
         )
             to.WriteLine($"  {figure.Cited}.");
@@ -46,7 +46,7 @@ internal static class LoadText
                             + $"{Cell(now.ContractionSeconds.Value, before?.ContractionSeconds.Value), -16} "
                             + $"{Cell(now.EffortSeconds, before?.EffortSeconds), -16} "
                             + $"{Cell(now.Reps, before?.Reps), -16} {weeks[i].Sessions, 8}  {weeks[i].Days, 4}  "
-                            + $"{(weeks[i].IsLighter ? "lighter " : "")}{FiguresBeside.Of(weeks[i])}"
+                            + $"{(weeks[i].IsLighter ? "lighter " : "")}{DoseReferenceSentences.Of(weeks[i])}"
                     )
                     .TrimEnd()
             );

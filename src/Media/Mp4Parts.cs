@@ -14,7 +14,7 @@ internal static class Mp4Parts
 
     /// <summary>What is not needed to show or to hear a clip: user data (among them the place, ©xyz and loci), metadata, and what
     /// only one maker knows.</summary>
-    private static readonly string[] Telling = ["udta", "meta", "uuid", "free", "skip", "wide"];
+    private static readonly string[] MetadataBoxes = ["udta", "meta", "uuid", "free", "skip", "wide"];
 
     public static void Walk(FileInParts parts) => Walk(parts, 0, parts.Length, new Track(), 0);
 
@@ -37,7 +37,7 @@ internal static class Mp4Parts
                 if (name == "trak")
                     Ended(parts, own, at);
             }
-            else if (Telling.Contains(name, StringComparer.Ordinal))
+            else if (MetadataBoxes.Contains(name, StringComparer.Ordinal))
                 Emptied(parts, at, head, length, name);
             else if (name is "mvhd" or "tkhd" or "mdhd" && length >= head + 24)
                 Header(parts, at, head, length, name, track);

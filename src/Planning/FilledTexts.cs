@@ -38,7 +38,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             use.Written.MoveOn,
             Filled(exercise, [use]),
             Doses(use, limb).ToSeries(),
-            Loading.Written(use.Exercise)
+            UseLoads.Written(use.Exercise)
         );
     }
 

@@ -16,7 +16,7 @@ public static class IntakeSheetRenderer
             var script = Inlined.Script(theme, BuiltScript.Sheet);
             var policy =
                 $"default-src 'none'; script-src '{script.Hash}'; style-src '{style.Hash}'; base-uri 'none'; form-action 'none'";
-            var view = ViewingIntakeSheet.Of(sheet, policy, style.Markup, script.Markup);
+            var view = IntakeSheetViews.Of(sheet, policy, style.Markup, script.Markup);
             return TemplateRun.Fill(
                 theme,
                 Template,

@@ -77,7 +77,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     ) =>
         new(StringComparer.Ordinal)
         {
-            ["site"] = Viewing.Site(plan, policy, scripts, at, Here(PagePath.BeforeYouStart, behind)),
+            ["site"] = PageViews.Site(plan, policy, scripts, at, Here(PagePath.BeforeYouStart, behind)),
             ["words"] = SiteRenderer.WordsOf(plan.Words),
         };
 
@@ -94,16 +94,16 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         string behind
     )
     {
-        yield return Of(PagePath.Home, shown.Programme.Title, PagePath.Home, "home", here => Viewing.Home(shown, at, here));
+        yield return Of(PagePath.Home, shown.Programme.Title, PagePath.Home, "home", here => PageViews.Home(shown, at, here));
         yield return Of(PagePath.BeforeYouStart, words.Say("before-you-start"), PagePath.BeforeYouStart, "before", here =>
-            Viewing.Before(shown, here)
+            PageViews.Before(shown, here)
         );
-        yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => ViewingWeeks.Of(shown));
+        yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => WeekViews.Of(shown));
         foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
-            yield return Of(session.Path, session.Name, "session.html", "session", here => Viewing.Session(shown, view, here));
+            yield return Of(session.Path, session.Name, "session.html", "session", here => PageViews.Session(shown, view, here));
         foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))
             yield return Of(exercise.Path, exercise.Title, "exercise.html", "exercise", here =>
-                Viewing.Exercise(shown, view, here)
+                PageViews.Exercise(shown, view, here)
             );
 
         FramedView Of(string path, string title, string template, string name, Func<string, object> view)

@@ -30,7 +30,7 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
     [InlineData(false)]
     public async Task It_leads_from_the_cautions_to_the_log_and_asks_for_nothing(bool oneFile)
     {
-        Playing[] sessions = [practice.Of(1), practice.Of(3)];
+        PlayedSession[] sessions = [practice.Of(1), practice.Of(3)];
         foreach (var (playing, seen) in sessions.Zip(await Lead(practice.FolderOf(sessions[0].Client.Id), oneFile, sessions)))
         {
             Assert.Empty(Faults(playing, seen, oneFile));
@@ -67,7 +67,7 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
         Assert.Contains(faults, f => f.Contains(found, StringComparison.Ordinal));
     }
 
-    private static List<string> Faults(Playing playing, Seen seen, bool oneFile) =>
+    private static List<string> Faults(PlayedSession playing, Seen seen, bool oneFile) =>
         [
             .. seen.Played.Against(playing, seen.Lists.Single(l => l.Weeks.Split(' ').Contains($"{playing.Week}")).Steps),
             .. Differences
@@ -82,7 +82,7 @@ public sealed class GuideInFirefoxTests(PlayedPractice practice, ITestOutputHelp
     private static bool IsOwn(string url, string page, bool oneFile) =>
         oneFile ? url == page : url.StartsWith(page[..(page.LastIndexOf('/') + 1)], StringComparison.Ordinal);
 
-    private Task<Seen[]> Lead(string folder, bool oneFile, params Playing[] sessions)
+    private Task<Seen[]> Lead(string folder, bool oneFile, params PlayedSession[] sessions)
     {
         if (oneFile)
             File.Copy(Path.Combine(folder, PagePath.AllPages), Path.Combine(alone, PagePath.AllPages));

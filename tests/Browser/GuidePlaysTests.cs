@@ -53,7 +53,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
     public async Task What_is_played_is_the_list_on_the_page()
     {
         var all = practice.All().ToArray();
-        var played = new List<(Playing Playing, Drawn[] Drawn)>();
+        var played = new List<(PlayedSession PlayedSession, Drawn[] Drawn)>();
         foreach (var playing in LongProof.Whole ? all : Few(all))
         {
             var (list, found, troubles) = await Play(playing, practice.FolderOf(playing.Client.Id));
@@ -66,7 +66,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
             );
         }
 
-        output.WriteLine(Spread("sessions", played.SelectMany(p => p.Playing.Kinds())));
+        output.WriteLine(Spread("sessions", played.SelectMany(p => p.PlayedSession.Kinds())));
         output.WriteLine(Spread("steps", played.SelectMany(p => p.Drawn).Select(d => d.Kind)));
         output.WriteLine(Spread("efforts", played.SelectMany(p => p.Drawn).Where(d => d.Level > 0).Select(d => d.Effort)));
         output.WriteLine(
@@ -74,7 +74,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         );
         Assert.Equal(
             SessionKinds.Order(StringComparer.Ordinal),
-            played.SelectMany(p => p.Playing.Kinds()).Distinct().Order(StringComparer.Ordinal)
+            played.SelectMany(p => p.PlayedSession.Kinds()).Distinct().Order(StringComparer.Ordinal)
         );
         Assert.Equal(StepKinds.Length, played.SelectMany(p => p.Drawn).Select(d => d.Kind).Distinct().Count());
         Assert.Equal([1, 2, 3, 4, 5], played.SelectMany(p => p.Drawn).Select(d => d.Level).Where(l => l > 0).Distinct().Order());
@@ -139,7 +139,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         Assert.NotEmpty(found);
     }
 
-    private static List<string> AgainstPlan(Playing[] due, ListedWeeks[] found) =>
+    private static List<string> AgainstPlan(PlayedSession[] due, ListedWeeks[] found) =>
         [
             .. Differences.Between([.. due.Select(p => string.Join(' ', p.Weeks.Weeks))], [.. found.Select(f => f.Weeks)]),
             .. due.Zip(found)
@@ -150,7 +150,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
                 ),
         ];
 
-    private async Task<(Listed[] List, Played Played, IReadOnlyList<string> Troubles)> Play(Playing playing, string folder)
+    private async Task<(Listed[] List, Played Played, IReadOnlyList<string> Troubles)> Play(PlayedSession playing, string folder)
     {
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.OpenAt(context, playing.PathIn(folder), playing.Now);
@@ -173,7 +173,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         )!;
 
     /// <summary>As few as show every kind of session and of step, each time the one that shows most that was not shown.</summary>
-    private static IEnumerable<Playing> Few(Playing[] all)
+    private static IEnumerable<PlayedSession> Few(PlayedSession[] all)
     {
         var missing = SessionKinds.Concat(StepKinds).ToHashSet(StringComparer.Ordinal);
         while (missing.Count > 0)
@@ -183,7 +183,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
             yield return next;
         }
 
-        static HashSet<string> Shows(Playing playing) =>
+        static HashSet<string> Shows(PlayedSession playing) =>
             [.. playing.Kinds(), .. playing.Weeks.Steps.Select(s => s.Kind.ToString())];
     }
 

@@ -31,10 +31,10 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     [Fact]
     public async Task What_the_keyboard_fills_in_is_what_the_practice_reads()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         var saved = await FilledByKeyboard(sheet);
-        var client = Sheet.ReadBack(saved);
-        Assert.Empty(Sheet.Differences(client, Expected));
+        var client = OpenSheet.ReadBack(saved);
+        Assert.Empty(OpenSheet.Differences(client, Expected));
         Assert.Equal(new Birth(1979, null), client.Born);
         Assert.Equal(
             await sheet.Page.EvaluateAsync<string>(
@@ -49,7 +49,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         );
         Assert.Empty(sheet.Troubles);
         output.WriteLine(
-            $"{Expected.Count} answers by keyboard, {Sheet.Asked.Questions.Count - Expected.Count} left open, all read "
+            $"{Expected.Count} answers by keyboard, {OpenSheet.Asked.Questions.Count - Expected.Count} left open, all read "
                 + "back as they were given"
         );
     }
@@ -70,37 +70,37 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     [InlineData(": chosen.value;", ": chosen.value.replace('left', 'right');", "ankle-injury: yes, right, not yes, left")]
     public async Task A_planted_fault_is_noticed(string said, string instead, string difference)
     {
-        await using var sheet = await Sheet.Open(content.Browser, edit: script =>
+        await using var sheet = await OpenSheet.Open(content.Browser, edit: script =>
         {
             Assert.Contains(said, script, StringComparison.Ordinal);
             return script.Replace(said, instead, StringComparison.Ordinal);
         });
-        Assert.Contains(difference, Sheet.Differences(Sheet.ReadBack(await FilledByKeyboard(sheet)), Expected));
+        Assert.Contains(difference, OpenSheet.Differences(OpenSheet.ReadBack(await FilledByKeyboard(sheet)), Expected));
     }
 
     [Fact]
     public async Task Nothing_hurts_and_a_day_of_birth_are_read_too()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         await sheet.Page.Locator("[name=year]").FillAsync("1990");
         await sheet.Page.Locator("[name=born]").FillAsync("1979-03-21");
         await sheet.Page.Locator("[name=answered]").FillAsync("2026-11-02");
         await sheet.Place(1, "where").SelectOptionAsync("neck");
         await sheet.Question("pain-now").GetByLabel("No, nothing hurts").CheckAsync();
-        var client = Sheet.ReadBack(await sheet.Saved());
+        var client = OpenSheet.ReadBack(await sheet.Saved());
         Assert.Equal((new Birth(1979, new(1979, 3, 21)), new DateOnly(2026, 11, 2)), (client.Born, client.Answered));
-        Assert.Empty(Sheet.Differences(client, new Dictionary<string, string> { ["pain-now"] = "no" }));
+        Assert.Empty(OpenSheet.Differences(client, new Dictionary<string, string> { ["pain-now"] = "no" }));
     }
 
     [Fact]
     public async Task A_sheet_that_is_answered_whole_says_so()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
-        foreach (var question in Sheet.Asked.Questions)
+        await using var sheet = await OpenSheet.Open(content.Browser);
+        foreach (var question in OpenSheet.Asked.Questions)
             await sheet.Question(question.Id.Text).Locator("input").First.CheckAsync();
         await sheet.Page.Locator("[name=year]").FillAsync("1979");
         Assert.Empty(
-            Sheet.Differences(Sheet.ReadBack(await sheet.Saved()), Sheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no"))
+            OpenSheet.Differences(OpenSheet.ReadBack(await sheet.Saved()), OpenSheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no"))
         );
         Assert.EndsWith(" No question is open.", await sheet.Status(), StringComparison.Ordinal);
         await sheet.Question("hernia").GetByRole(AriaRole.Button).ClickAsync();
@@ -111,7 +111,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     [Fact]
     public async Task An_answer_that_is_taken_back_is_open_again()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         await FilledByKeyboard(sheet);
         foreach (var id in (string[])["ankle-injury", "pain-now"])
         {
@@ -122,8 +122,8 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         }
 
         Assert.Empty(
-            Sheet.Differences(
-                Sheet.ReadBack(await sheet.Saved()),
+            OpenSheet.Differences(
+                OpenSheet.ReadBack(await sheet.Saved()),
                 Expected.Where(e => e.Key is not ("ankle-injury" or "pain-now")).ToDictionary()
             )
         );
@@ -132,7 +132,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     [Fact]
     public async Task Starting_again_leaves_nothing_of_the_one_before()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         var untouched = await sheet.Saved();
         await FilledByKeyboard(sheet);
         await sheet.Page.ClickAsync("#clear");
@@ -154,7 +154,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     [InlineData("hurts", "[data-level]", "A line about what hurts")]
     public async Task A_sheet_that_is_half_filled_is_not_saved(string filled, string at, string said)
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         var downloads = 0;
         sheet.Page.Download += (_, _) => downloads++;
         foreach (var word in filled.Split(' '))
@@ -183,12 +183,12 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         Assert.Equal(0, await sheet.Page.Locator("[aria-invalid]").CountAsync());
     }
 
-    private static async Task<string> FilledByKeyboard(Sheet sheet)
+    private static async Task<string> FilledByKeyboard(OpenSheet sheet)
     {
         var keyboard = sheet.Page.Keyboard;
         await sheet.TabTo("[name=year]");
         await keyboard.TypeAsync("1979");
-        foreach (var question in Sheet.Asked.Questions)
+        foreach (var question in OpenSheet.Asked.Questions)
         {
             if (question.Id == AlwaysAsked.PainNow)
                 await FillPains(sheet);
@@ -208,7 +208,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         });
     }
 
-    private static async Task FillPains(Sheet sheet)
+    private static async Task FillPains(OpenSheet sheet)
     {
         foreach (
             var (place, words) in (

@@ -12,14 +12,14 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
     [InlineData(false)]
     public async Task Every_question_stands_on_one_page_with_all_its_answers(bool scripts)
     {
-        await using var sheet = await Sheet.Open(content.Browser, new() { JavaScriptEnabled = scripts });
+        await using var sheet = await OpenSheet.Open(content.Browser, new() { JavaScriptEnabled = scripts });
         var pages = await Printed(sheet);
         var found = 0;
         foreach (var (index, text) in pages.Index())
         {
-            foreach (var question in Sheet.Asked.Questions.Where(q => text.Contains($" {q.Question} ", StringComparison.Ordinal)))
+            foreach (var question in OpenSheet.Asked.Questions.Where(q => text.Contains($" {q.Question} ", StringComparison.Ordinal)))
             {
-                Assert.Same(Sheet.Asked.Questions[found++], question);
+                Assert.Same(OpenSheet.Asked.Questions[found++], question);
                 var below = text[(text.IndexOf(question.Question, StringComparison.Ordinal) + question.Question.Length)..];
                 Assert.StartsWith(
                     question.Replies switch
@@ -38,14 +38,14 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
             output.WriteLine($"page {index + 1}: {found} questions so far");
         }
 
-        Assert.Equal(Sheet.Asked.Questions.Count, found);
+        Assert.Equal(OpenSheet.Asked.Questions.Count, found);
         Assert.InRange(pages.Length, 2, 4);
     }
 
     [Fact]
     public async Task The_paper_has_a_place_for_the_name_and_nothing_that_only_a_screen_can_do()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         var text = string.Join(' ', await Printed(sheet));
         Assert.Contains(" Your name ", text, StringComparison.Ordinal);
         Assert.Contains(" Hand this paper to Ottoline Marsh. ", text, StringComparison.Ordinal);
@@ -57,7 +57,7 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
     [Fact]
     public async Task What_was_filled_in_is_printed_and_what_nobody_gave_is_left_for_the_pen()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         await sheet.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
         const string Seen =
             "['[name=born]', '[name=answered]', '[data-where]', '[data-level]'].map(field => "
@@ -92,7 +92,7 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
     }
 
     /// <summary>The text of each page, every gap one blank.</summary>
-    private static async Task<string[]> Printed(Sheet sheet)
+    private static async Task<string[]> Printed(OpenSheet sheet)
     {
         var pdf = sheet.Path + ".pdf";
         await sheet.Page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });

@@ -14,7 +14,7 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [InlineData(ColorScheme.Dark, 320, 2.0)]
     public async Task It_opens_offline_without_request_error_or_barrier(ColorScheme scheme, int width, double textSize)
     {
-        await using var sheet = await Sheet.Open(
+        await using var sheet = await OpenSheet.Open(
             content.Browser,
             new()
             {
@@ -48,14 +48,14 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [Fact]
     public async Task It_is_valid()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         Assert.Equal("", await NuCheckerTests.Check([sheet.Path]));
     }
 
     [Fact]
     public async Task Nothing_is_kept_once_it_is_saved()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         await sheet.Question("hernia").GetByLabel("Yes").CheckAsync();
         Assert.Contains("  hernia: yes\n", await sheet.Saved(), StringComparison.Ordinal);
         Assert.Equal(
@@ -73,9 +73,9 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [Fact]
     public async Task Without_scripts_it_is_whole_and_says_that_it_cannot_save()
     {
-        await using var scripted = await Sheet.Open(content.Browser);
-        await using var plain = await Sheet.Open(content.Browser, new() { JavaScriptEnabled = false });
-        Assert.Equal(Sheet.Asked.Questions.Count, await plain.Page.Locator("[data-asked]").CountAsync());
+        await using var scripted = await OpenSheet.Open(content.Browser);
+        await using var plain = await OpenSheet.Open(content.Browser, new() { JavaScriptEnabled = false });
+        Assert.Equal(OpenSheet.Asked.Questions.Count, await plain.Page.Locator("[data-asked]").CountAsync());
         foreach (var what in (string[])["[data-asked] > legend", ".replies label", "select", "input"])
         {
             var (seen, all) = (plain.Page.Locator(what), scripted.Page.Locator(what));
@@ -95,7 +95,7 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [Fact]
     public async Task A_script_that_was_changed_afterwards_does_not_run()
     {
-        await using var sheet = await Sheet.Open(content.Browser);
+        await using var sheet = await OpenSheet.Open(content.Browser);
         await File.WriteAllTextAsync(
             sheet.Path,
             (await File.ReadAllTextAsync(sheet.Path, TestContext.Current.CancellationToken)).Replace(
@@ -113,7 +113,7 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [Fact]
     public async Task Hostile_texts_are_read_and_do_nothing()
     {
-        await using var sheet = await Sheet.Open(content.Browser, asked: AskedSheet.Of(HostilePractice.Hostile.Read().Practice));
+        await using var sheet = await OpenSheet.Open(content.Browser, asked: AskedSheet.Of(HostilePractice.Hostile.Read().Practice));
         Assert.Contains(
             HostilePractice.Shown("question").InHeader[..60],
             await sheet.Question("calf-strain").InnerTextAsync(),

@@ -151,14 +151,14 @@ public sealed class PlayedPractice : IDisposable
     internal IReadOnlyList<(Client Client, Plan Plan)> Plans { get; }
 
     /// <summary>Every session of everybody, once for all weeks that are the same.</summary>
-    internal IEnumerable<Playing> All() =>
+    internal IEnumerable<PlayedSession> All() =>
         from one in Plans
         from session in one.Plan.Sessions
         from weeks in session.Weeks
-        select new Playing(one.Client, one.Plan, session, weeks);
+        select new PlayedSession(one.Client, one.Plan, session, weeks);
 
     /// <summary>The first week of a session of the client who is not in the demonstration practice.</summary>
-    internal Playing Of(int session) => All().First(p => p.Client.Id.Text == Made && p.Session.Number == session);
+    internal PlayedSession Of(int session) => All().First(p => p.Client.Id.Text == Made && p.Session.Number == session);
 
     public string FolderOf(ClientId client) => Path.Combine(folder, client.Text);
 

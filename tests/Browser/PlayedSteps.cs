@@ -174,7 +174,7 @@ internal sealed record Played(Drawn[] Drawn, string[] Waits, string Over, string
     public static readonly string Whole = $"({File.ReadAllText(Repository.Path("tests", "Browser", "play-whole.js"))})()";
 
     /// <summary>A sentence for everything that is other than what the list of the session says.</summary>
-    public List<string> Against(Playing playing, Listed[] list)
+    public List<string> Against(PlayedSession playing, Listed[] list)
     {
         var work = list.Count(s => s.IsWork);
         return

@@ -27,7 +27,7 @@ public sealed partial class BeginGuideTests : IDisposable
     {
         var doses = FirstCell().Matches(Part("## The dose line")).Select(m => m.Groups[1].Value).ToArray();
         Assert.True(doses.Length >= 10);
-        Assert.All(doses, dose => Assert.IsType<DoseReading.Understood>(DoseLine.Read(dose, DoseSettings.Default)));
+        Assert.All(doses, dose => Assert.IsType<DoseLineResult.Understood>(DoseLine.Read(dose, DoseSettings.Default)));
     }
 
     [Fact]

@@ -20,9 +20,9 @@ public sealed partial class ReferenceValuesPageTests
     [Fact]
     public void Each_figure_that_a_dose_is_shown_beside_has_its_row()
     {
-        var figures = typeof(PublishedFigures)
+        var figures = typeof(DoseReferences)
             .GetFields(BindingFlags.Public | BindingFlags.Static)
-            .Select(f => Assert.IsType<PublishedFigure>(f.GetValue(null)))
+            .Select(f => Assert.IsType<DoseReference>(f.GetValue(null)))
             .ToArray();
         Assert.True(figures.Length > 3);
         Assert.All(figures, f => Assert.True(HasRow(f), $"{f.Cited} has no row."));
@@ -99,7 +99,7 @@ public sealed partial class ReferenceValuesPageTests
         ),
     ];
 
-    private static bool HasRow(PublishedFigure figure) =>
+    private static bool HasRow(DoseReference figure) =>
         Lines
             .Where(l => l.StartsWith("| ", StringComparison.Ordinal))
             .Select(CellsOf)

@@ -84,10 +84,10 @@ public sealed class DoseLinePageTests
         var (line, said) = (parts[0], parts.Length > 1 ? parts[1] : parts[0]);
         var actual = (kind, DoseLine.Read(line, DoseSettings.Default)) switch
         {
-            ("refused", DoseReading.Refused(var fault)) => fault.Message,
-            ("dose", DoseReading.Understood(var dose)) => DosePrinter.Print(dose),
-            ("seconds", DoseReading.Understood(var dose)) => Seconds(dose),
-            (_, DoseReading.Refused(var fault)) => $"It is refused: {fault.Message}",
+            ("refused", DoseLineResult.Refused(var fault)) => fault.Message,
+            ("dose", DoseLineResult.Understood(var dose)) => DosePrinter.Print(dose),
+            ("seconds", DoseLineResult.Understood(var dose)) => Seconds(dose),
+            (_, DoseLineResult.Refused(var fault)) => $"It is refused: {fault.Message}",
             _ => "It is read.",
         };
         return actual == said ? null : $"'{line}': the page says '{said}', but: {actual}";
@@ -100,5 +100,5 @@ public sealed class DoseLinePageTests
     }
 
     private static Dose DoseOf(string line) =>
-        Assert.IsType<DoseReading.Understood>(DoseLine.Read(line, DoseSettings.Default)).Dose;
+        Assert.IsType<DoseLineResult.Understood>(DoseLine.Read(line, DoseSettings.Default)).Dose;
 }

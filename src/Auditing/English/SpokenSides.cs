@@ -27,7 +27,7 @@ internal static class SpokenSides
     }
 
     /// <param name="counted">Whether the sentence has another figure of the dose.</param>
-    public static IEnumerable<SpokenFigure> In(SpokenSentence sentence, bool counted)
+    public static IEnumerable<SpokenValue> In(SpokenSentence sentence, bool counted)
     {
         for (var at = 0; at < sentence.Count; at++)
         {

@@ -9,12 +9,12 @@ public sealed record SpokenVerdict(SpokenAgreement Agreement, Series<SpokenThing
     private static readonly SpokenVerdict NoDose = new(SpokenAgreement.NotADose, []);
 
     /// <summary>A figure agrees with an exercise's dose that says the same range.</summary>
-    public static SpokenVerdict Against(SpokenFigure figure, Dose dose) => Of(figure, [dose], Equal);
+    public static SpokenVerdict Against(SpokenValue figure, Dose dose) => Of(figure, [dose], Equal);
 
     /// <summary>A figure agrees with the doses of some weeks if none of them lies outside it.</summary>
-    public static SpokenVerdict Against(SpokenFigure figure, IReadOnlyList<Dose> weeks) => Of(figure, weeks, Holds);
+    public static SpokenVerdict Against(SpokenValue figure, IReadOnlyList<Dose> weeks) => Of(figure, weeks, Holds);
 
-    private static SpokenVerdict Of(SpokenFigure figure, IReadOnlyList<Dose> doses, Func<SpokenFigure, Count, bool> agree)
+    private static SpokenVerdict Of(SpokenValue figure, IReadOnlyList<Dose> doses, Func<SpokenValue, Count, bool> agree)
     {
         if (figure.Kind == SpokenKind.Side)
             return new(doses.Select(d => OfSide(figure.Side, d.Terms.Side)).Append(SpokenAgreement.NotADose).Min(), []);
@@ -27,15 +27,15 @@ public sealed record SpokenVerdict(SpokenAgreement Agreement, Series<SpokenThing
         return IsMissed(figure, all) ? new(SpokenAgreement.Disagrees, []) : NoDose;
     }
 
-    private static bool Equal(SpokenFigure figure, Count number) =>
+    private static bool Equal(SpokenValue figure, Count number) =>
         (figure.Bound == SpokenBound.AtMost || figure.Number.Low == number.Low)
         && (figure.Bound == SpokenBound.AtLeast || figure.Number.High == number.High);
 
-    private static bool Holds(SpokenFigure figure, Count number) =>
+    private static bool Holds(SpokenValue figure, Count number) =>
         (figure.Bound == SpokenBound.AtMost || figure.Number.Low <= number.Low)
         && (figure.Bound == SpokenBound.AtLeast || figure.Number.High >= number.High);
 
-    private static IEnumerable<SpokenThing> Candidates(SpokenFigure figure, Series<SpokenThing> things)
+    private static IEnumerable<SpokenThing> Candidates(SpokenValue figure, Series<SpokenThing> things)
     {
         return figure.Kind switch
         {
@@ -65,7 +65,7 @@ public sealed record SpokenVerdict(SpokenAgreement Agreement, Series<SpokenThing
 
     /// <summary>Whether the sentence asks for work in an amount that the dose has not, or for a rest where it gives
     /// none.</summary>
-    private static bool IsMissed(SpokenFigure figure, Series<SpokenThing> things) =>
+    private static bool IsMissed(SpokenValue figure, Series<SpokenThing> things) =>
         figure.Kind switch
         {
             SpokenKind.Time or SpokenKind.Repetitions => figure.IsAsked,

@@ -8,11 +8,11 @@ namespace Gradus.Auditing;
 /// everybody or only to some; all of them where none does.</param>
 /// <param name="Instruction">That line; empty where there is none.</param>
 /// <param name="Exercises">In the order of the plan.</param>
-internal sealed record Duty(PageReading Page, int FirstInstruction, string Instruction, Series<PlannedExercise> Exercises)
+internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruction, Series<PlannedExercise> Exercises)
 {
     /// <summary>The duty of every page that has one. Before-you-start carries every caution, whether or not it tells somebody to
     /// move.</summary>
-    public static IEnumerable<Duty> Of(Plan plan, SiteReading site)
+    public static IEnumerable<Duty> Of(Plan plan, SiteSeen site)
     {
         var orders = Orders(plan);
         foreach (var page in site.Pages)

@@ -29,8 +29,8 @@ internal sealed class PageParser
 
     private readonly string path;
     private readonly IDocument document;
-    private readonly Hiding hiding;
-    private readonly Hiding hidingOnScreen;
+    private readonly HiddenElements hiding;
+    private readonly HiddenElements hidingOnScreen;
 
     private PageParser(Page page, IEnumerable<HidingStyle> shared, Func<string, IEnumerable<HidingStyle>> hides, string file)
     {
@@ -38,7 +38,7 @@ internal sealed class PageParser
         document = Parser.ParseDocument(page.Html);
         var styles = shared
             .Concat(document.QuerySelectorAll("style").SelectMany(s => hides(s.TextContent)))
-            .Select(s => (Style: s, Elements: Selecting.In(document, s.Selector).ToArray()))
+            .Select(s => (Style: s, Elements: SelectedElements.In(document, s.Selector).ToArray()))
             .ToArray();
         hiding = new(ByStyle(styles));
         hidingOnScreen = new(ByStyle(styles.Where(s => !s.Style.IsOnPaper)));
@@ -49,7 +49,7 @@ internal sealed class PageParser
     /// <param name="file">The file that it stands in; null where it is a file of its own.</param>
     /// <param name="sheets">The text of a style file of the site.</param>
     /// <param name="looks">How pages look with those styles, and with what their head says of light and dark.</param>
-    public static PageReading Read(
+    public static PageSeen Read(
         Page page,
         IEnumerable<HidingStyle> hiding,
         Func<string, IEnumerable<HidingStyle>> hides,

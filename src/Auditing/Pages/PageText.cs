@@ -8,7 +8,7 @@ internal sealed class PageText
     private readonly string all;
     private readonly int[] starts;
 
-    public PageText(PageReading page)
+    public PageText(PageSeen page)
     {
         var text = new StringBuilder();
         starts = new int[page.Lines.Count];

@@ -22,7 +22,7 @@ internal abstract record Sighting(string What, Location At)
     public sealed record After(string What, string Instruction, Location At) : Sighting(What, At);
 
     /// <summary>Every part of every page's duty.</summary>
-    public static IEnumerable<Sighting> Of(Plan plan, SiteReading site) =>
+    public static IEnumerable<Sighting> Of(Plan plan, SiteSeen site) =>
         Duty.Of(plan, site)
             .SelectMany(duty =>
                 plan.CautionsFor(duty.Exercises.Select(e => e.Id))

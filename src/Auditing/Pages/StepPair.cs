@@ -10,7 +10,7 @@ internal sealed record StepPair(StepSeen Seen, Step Step, string Expected, strin
 {
     /// <summary>The steps of every list that has as many of them as the plan; where it has not, nobody can say which is
     /// which.</summary>
-    public static IEnumerable<StepPair> Of(Plan plan, SiteReading site)
+    public static IEnumerable<StepPair> Of(Plan plan, SiteSeen site)
     {
         var sides = SidesIn(plan);
         return from session in plan.Sessions

@@ -6,7 +6,7 @@ namespace Gradus.Auditing;
 
 /// <summary>The text of a page in reading order, and what is kept from whom.</summary>
 /// <param name="at">Where an element is written.</param>
-internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
+internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hiding)
 {
     /// <summary>Deeper than any page of ours by far; deeper text counts as not there.</summary>
     private const int DepthLimit = 200;
@@ -98,7 +98,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, Hiding hiding)
             Flush();
         foreach (var child in element.ChildNodes)
         {
-            Turn(hidden ?? Hiding.OfText(element));
+            Turn(hidden ?? HiddenElements.OfText(element));
             if (child is IText text)
                 Append(text.Data, element);
             else if (child is IElement { LocalName: "br" })

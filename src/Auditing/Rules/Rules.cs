@@ -34,7 +34,7 @@ public interface IWholeRule : IRule { }
 /// <summary>Judges one client's finished pages. It knows what must be there from the plan alone.</summary>
 public interface ISiteRule : IRule
 {
-    IEnumerable<Finding> Check(Plan plan, SiteReading site);
+    IEnumerable<Finding> Check(Plan plan, SiteSeen site);
 }
 
 /// <summary>Judges what a coach accepts, beside everything that was found.</summary>

@@ -17,7 +17,7 @@ internal static class DoseFaults
                 select week.Dose
             );
         return from line in lines
-            let fault = (line.Reading as DoseReading.Refused)?.Fault
+            let fault = (line.Reading as DoseLineResult.Refused)?.Fault
             where fault is not null && fault.Kind == kind
             select new Finding(
                 rule,

@@ -7,12 +7,12 @@ public static class DoseLine
 {
     /// <summary>The dose of a line, or the first fault in it. Nothing that is in a line makes it throw.</summary>
     /// <param name="settings">What the practice counts for a breath and the like, for the limit of 4 h.</param>
-    public static DoseReading Read(string line, DoseSettings settings)
+    public static DoseLineResult Read(string line, DoseSettings settings)
     {
         var scanner = new DoseScanner(line);
         if (Whole(scanner, settings) is { } dose)
-            return new DoseReading.Understood(dose);
-        return new DoseReading.Refused(
+            return new DoseLineResult.Understood(dose);
+        return new DoseLineResult.Refused(
             scanner.Fault ?? throw new InvalidOperationException("A line was refused without a fault.")
         );
     }

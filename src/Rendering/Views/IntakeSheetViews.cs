@@ -1,45 +1,64 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 
-/// <param name="Policy">The content of the page's Content-Security-Policy, which allows the style and the script as they are and
-/// nothing else.</param>
-/// <param name="Style">The whole element.</param>
-/// <param name="Script">The whole element; it finds the form by its id, and everything in it by <c>data-</c> attributes.</param>
-/// <param name="File">The name of the file that the script saves.</param>
-/// <param name="LeftOpen">What is said when questions are open: a line for each number of them, from one to all.</param>
-internal sealed record IntakeSheetView(
-    string Language,
-    string Direction,
-    string Policy,
-    Html Style,
-    Html Script,
-    string File,
-    string Practice,
-    string Coach,
-    string Email,
-    string Phone,
-    string PhoneLink,
-    string WrittenBy,
-    string Purpose,
-    string Privacy,
-    string Send,
-    string Print,
-    string HandOver,
-    Series<IntakeQuestionView> Questions,
-    PlacesView Places,
-    string Saved,
-    string LeftOpen
-);
+/// <summary>Intake sheet → what its template sees.</summary>
+internal static class IntakeSheetViews
+{
+    private const int MostPlaces = 3;
 
-/// <param name="Number">From 1.</param>
-/// <param name="Sided">Whether a yes may be for one side.</param>
-/// <param name="Pain">Whether it is answered with what hurts, how much and where.</param>
-internal sealed record IntakeQuestionView(int Number, string Id, string Question, bool Sided, bool Pain);
+    public static IntakeSheetView Of(IntakeSheet sheet, string policy, Html style, Html script)
+    {
+        var words = sheet.Words;
+        (string, object) coach = ("coach", sheet.Coach);
+        return new(
+            words.Language,
+            words.Direction,
+            policy,
+            style,
+            script,
+            AnswersFile.Name,
+            sheet.Practice,
+            sheet.Coach,
+            sheet.Contact.Email,
+            sheet.Contact.Phone,
+            PageViews.PhoneLink(sheet.Contact),
+            words.Say("written-by", coach, ("practice", sheet.Practice)),
+            words.Say("intake-for", coach, ("practice", sheet.Practice)),
+            words.Say("intake-to-coach", coach),
+            words.Say("intake-send", coach),
+            words.Say("intake-print", coach),
+            words.Say("intake-hand-over", coach),
+            [
+                .. sheet.Questions.Select(
+                    (q, i) =>
+                        new IntakeQuestionView(
+                            i + 1,
+                            q.Id.Text,
+                            q.Question,
+                            q.Replies == IntakeReplies.YesOrNoBySide,
+                            q.Replies == IntakeReplies.Pains
+                        )
+                ),
+            ],
+            Places(words),
+            words.Say("intake-saved", ("file", AnswersFile.Name)),
+            string.Join('\n', Enumerable.Range(1, sheet.Questions.Count).Select(n => words.Say("intake-left-open", ("n", n))))
+        );
+    }
 
-/// <summary>What a question about pain is answered with.</summary>
-/// <param name="Rows">The name of each line for one place.</param>
-internal sealed record PlacesView(Series<string> Rows, Series<int> Levels, Series<RegionView> Regions, string Sentence);
-
-/// <param name="Name">As an answers file has it.</param>
-internal sealed record RegionView(string Name, string Words, bool Sided);
+    private static PlacesView Places(Words words)
+    {
+        RegionView[] regions =
+        [
+            .. Region.All.Select(r => new RegionView(r.Name, words.Say("region-" + Kebab.OfWords(r.Name)), r.IsSided)),
+        ];
+        return new(
+            [.. Enumerable.Range(1, MostPlaces).Select(n => words.Say("intake-place", ("number", n)))],
+            [.. Enumerable.Range(1, 10)],
+            [.. regions],
+            words.Say("intake-regions", ("regions", words.Joined([.. regions.Select(r => r.Words)], "comma")))
+        );
+    }
+}

@@ -11,7 +11,7 @@ namespace Gradus.Tests.Auditing;
 /// <param name="Figures">"time 30-60; !sets 3": what belongs to the dose, with <c>!</c> before what disagrees with it.</param>
 internal sealed record SpokenCase(string Verdict, string Line, string Figures, string Sentence)
 {
-    public Dose Dose { get; } = Assert.IsType<DoseReading.Understood>(DoseLine.Read(Line, DoseSettings.Default)).Dose;
+    public Dose Dose { get; } = Assert.IsType<DoseLineResult.Understood>(DoseLine.Read(Line, DoseSettings.Default)).Dose;
 
     public static Series<SpokenCase> In(string file) =>
         File.ReadLines(Repository.Path("tests", "Auditing", "Prose", file))
@@ -38,13 +38,13 @@ internal sealed record SpokenCase(string Verdict, string Line, string Figures, s
             _ => "not-a-dose",
         };
 
-    public IEnumerable<(SpokenFigure Figure, SpokenVerdict Verdict)> Judged(string sentence) =>
-        SpokenFigures
+    public IEnumerable<(SpokenValue Figure, SpokenVerdict Verdict)> Judged(string sentence) =>
+        SpokenValues
             .In(sentence)
             .Select(f => (f, SpokenVerdict.Against(f, Dose)))
             .Where(j => j.Item2.Agreement != SpokenAgreement.NotADose);
 
-    private static string Written(SpokenFigure figure)
+    private static string Written(SpokenValue figure)
     {
         var (kind, number) = (KindOf(figure.Kind), figure.Number);
         return figure.Kind == SpokenKind.Side

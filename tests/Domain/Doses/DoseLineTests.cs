@@ -85,8 +85,8 @@ public sealed class DoseLineTests
     [InlineData("move 1 reps, leave 100", "move 1 reps, leave 101")]
     public void The_last_number_within_its_bounds_is_read_and_the_next_is_refused(string within, string beyond)
     {
-        Assert.IsType<DoseReading.Understood>(DoseLine.Read(within, DoseOf.Usual));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read(beyond, DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Understood>(DoseLine.Read(within, DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(beyond, DoseOf.Usual));
     }
 
     [Theory]
@@ -97,7 +97,7 @@ public sealed class DoseLineTests
     [InlineData("hold 30 s, leave 2")]
     public void A_term_with_nothing_to_act_on_is_a_fault_of_its_own_kind(string line)
     {
-        var refused = Assert.IsType<DoseReading.Refused>(DoseLine.Read(line, DoseOf.Usual));
+        var refused = Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(line, DoseOf.Usual));
         Assert.Equal(DoseFaultKind.TermWithoutEffect, refused.Fault.Kind);
     }
 
@@ -106,7 +106,7 @@ public sealed class DoseLineTests
     [InlineData(" \t ")]
     public void An_empty_line_asks_for_a_dose(string line)
     {
-        var refused = Assert.IsType<DoseReading.Refused>(DoseLine.Read(line, DoseOf.Usual));
+        var refused = Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(line, DoseOf.Usual));
         Assert.Equal(
             new DoseFault(
                 DoseFaultKind.Unreadable,
@@ -125,9 +125,9 @@ public sealed class DoseLineTests
     [InlineData(0xdc00, "'aU+DC00b' holds a character that cannot be shown.")]
     public void A_character_that_cannot_be_shown_is_refused_by_its_number(int character, string message)
     {
-        var refused = Assert.IsType<DoseReading.Refused>(DoseLine.Read($"hold 30 s, load a{(char)character}b", DoseOf.Usual));
+        var refused = Assert.IsType<DoseLineResult.Refused>(DoseLine.Read($"hold 30 s, load a{(char)character}b", DoseOf.Usual));
         Assert.Equal(message, refused.Fault.Message);
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read($"hold 30 s, on a{(char)character}b", DoseOf.Usual));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read($"{(char)character}", DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read($"hold 30 s, on a{(char)character}b", DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read($"{(char)character}", DoseOf.Usual));
     }
 }

@@ -14,8 +14,8 @@ internal static class DoseOf
     public static Dose Line(string line) =>
         DoseLine.Read(line, Usual) switch
         {
-            DoseReading.Understood(var dose) => dose,
-            DoseReading.Refused(var fault) => throw new ArgumentException(
+            DoseLineResult.Understood(var dose) => dose,
+            DoseLineResult.Refused(var fault) => throw new ArgumentException(
                 $"{line}: {fault.Column} {fault.Message}",
                 nameof(line)
             ),

@@ -74,10 +74,10 @@ public sealed class DoseTimeTests
     public void Four_hours_are_possible_and_a_second_more_is_not()
     {
         Assert.Equal(4 * 3600, DoseOf.Seconds("4 x hold 60 min"));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read("(4 x hold 60 min then hold 1 s)", DoseOf.Usual));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read("2 x hold 60 min, each side", DoseOf.Usual));
-        Assert.IsType<DoseReading.Understood>(DoseLine.Read("2 x hold 60 min, each side, switch 0 s", DoseOf.Usual));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read("1-5 x hold 60 min", DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read("(4 x hold 60 min then hold 1 s)", DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read("2 x hold 60 min, each side", DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Understood>(DoseLine.Read("2 x hold 60 min, each side, switch 0 s", DoseOf.Usual));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read("1-5 x hold 60 min", DoseOf.Usual));
     }
 
     [Fact]

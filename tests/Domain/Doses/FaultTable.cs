@@ -22,7 +22,7 @@ internal static class FaultTable
     /// <summary>The fault of a line in the form of a row.</summary>
     public static string Show(string line)
     {
-        var refused = Assert.IsType<DoseReading.Refused>(DoseLine.Read(line, DoseSettings.Default));
+        var refused = Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(line, DoseSettings.Default));
         var fault = refused.Fault;
         return $"{line}\n{new string(' ', fault.Column)}{new string('^', fault.Length)}\n{fault.Message}\n{fault.Help}";
     }

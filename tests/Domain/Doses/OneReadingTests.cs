@@ -58,7 +58,7 @@ public sealed class OneReadingTests(ITestOutputHelper output)
             var (kind, text) = Mutated(line.Text, dice);
             var lawful = DoseGrammar.LawfulMeanings(text);
             var reading = DoseLine.Read(text, DoseSettings.Default);
-            if (reading is DoseReading.Understood(var dose))
+            if (reading is DoseLineResult.Understood(var dose))
             {
                 Assert.True(lawful.Count == 1, $"read, though the law gives {lawful.Count} meanings: {text}");
                 Assert.Equal(lawful.Single(), DoseMeaning.Of(dose));
@@ -66,7 +66,7 @@ public sealed class OneReadingTests(ITestOutputHelper output)
             }
             else
             {
-                var fault = ((DoseReading.Refused)reading).Fault;
+                var fault = ((DoseLineResult.Refused)reading).Fault;
                 Assert.True(lawful.Count == 0, $"refused ({fault.Message}), though lawful: {text}");
                 Assert.InRange(fault.Column, 0, text.Length);
                 Assert.InRange(fault.Column + fault.Length, fault.Column + 1, Math.Max(text.Length, fault.Column + 1));
@@ -87,20 +87,20 @@ public sealed class OneReadingTests(ITestOutputHelper output)
     [InlineData(1_000_000)]
     public void A_very_long_line_is_read_or_refused_without_delay(int length)
     {
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read(new string('x', length), DoseSettings.Default));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read(new string('9', length), DoseSettings.Default));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read(new string('(', length), DoseSettings.Default));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read("hold 30 s" + new string(',', length), DoseSettings.Default));
-        Assert.IsType<DoseReading.Refused>(
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(new string('x', length), DoseSettings.Default));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(new string('9', length), DoseSettings.Default));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read(new string('(', length), DoseSettings.Default));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read("hold 30 s" + new string(',', length), DoseSettings.Default));
+        Assert.IsType<DoseLineResult.Refused>(
             DoseLine.Read($"hold {new string('9', length)}-{new string('9', length)} min", DoseSettings.Default)
         );
         var spaced = new string(' ', length);
-        Assert.IsType<DoseReading.Understood>(
+        Assert.IsType<DoseLineResult.Understood>(
             DoseLine.Read($"{spaced}3{spaced}x{spaced}hold 30 s{spaced}", DoseSettings.Default)
         );
         var many = string.Join(" then ", Enumerable.Repeat("hold 1 s", 14_400));
-        Assert.IsType<DoseReading.Understood>(DoseLine.Read($"({many})", DoseSettings.Default));
-        Assert.IsType<DoseReading.Refused>(DoseLine.Read($"({many} then hold 1 s)", DoseSettings.Default));
+        Assert.IsType<DoseLineResult.Understood>(DoseLine.Read($"({many})", DoseSettings.Default));
+        Assert.IsType<DoseLineResult.Refused>(DoseLine.Read($"({many} then hold 1 s)", DoseSettings.Default));
     }
 
     private static (string Kind, string Text) Mutated(string line, Dice dice)

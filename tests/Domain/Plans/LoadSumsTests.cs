@@ -137,7 +137,7 @@ public sealed class LoadSumsTests
     public void A_week_of_stretch_stands_beside_the_published_minutes(int seconds, string? said)
     {
         var load = Load(Library.Member("ansel", ["- use: sway"]))[0];
-        Assert.Equal(said, FiguresBeside.Of(load with { Work = load.Work with { StretchSeconds = new(seconds) } }));
+        Assert.Equal(said, DoseReferenceSentences.Of(load with { Work = load.Work with { StretchSeconds = new(seconds) } }));
     }
 
     /// <summary>Stretch, contraction, of it without an effort, effort-seconds, repetitions; sessions and days.</summary>

@@ -10,7 +10,7 @@ public sealed class ContrastTooLow : ISiteRule
         "Make one of the two darker or lighter in the theme's style: WCAG 2.2 asks 4.5 of text, and 3 where it has 24 "
         + "px, or 18.66 px in bold.";
 
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from found in page
             .Texts.SelectMany(text => text.Shades.Select(shade => Judged(text, shade)).OfType<Fault>())

@@ -5,9 +5,9 @@ namespace Gradus.Auditing;
 
 public sealed class HeadingSkipped : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) => site.Pages.SelectMany(page => On(plan, page));
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) => site.Pages.SelectMany(page => On(plan, page));
 
-    private IEnumerable<Finding> On(Plan plan, PageReading page)
+    private IEnumerable<Finding> On(Plan plan, PageSeen page)
     {
         var headings = page.Shape.Headings;
         if (headings.All(h => h.Level != 1))

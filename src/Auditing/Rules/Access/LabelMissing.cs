@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class LabelMissing : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from nameless in page.Shape.Nameless
         select this.Found(

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class LanguageMissing : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         foreach (var page in site.Pages)
         {
@@ -48,6 +48,6 @@ public sealed class LanguageMissing : ISiteRule
         string.Equals(said, own, StringComparison.OrdinalIgnoreCase)
         || said.StartsWith(own + "-", StringComparison.OrdinalIgnoreCase);
 
-    private Finding Said(Plan plan, PageReading page, string message, string help) =>
+    private Finding Said(Plan plan, PageSeen page, string message, string help) =>
         this.Found(Level.Error, plan.Client, page.At, message, help);
 }

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class LinkBrokenOnPage : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from link in page.Links
         let message = Fault(page, link.Address, site)
@@ -18,12 +18,12 @@ public sealed class LinkBrokenOnPage : ISiteRule
             "Lead to a page of this site, or to an address that begins with https, mailto or tel."
         );
 
-    private static string? Fault(PageReading page, string address, SiteReading site)
+    private static string? Fault(PageSeen page, string address, SiteSeen site)
     {
         if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && !address.StartsWith('/'))
             return
                 uri.Scheme is "https" or "mailto" or "tel"
-                || (site.IsInOne && address.StartsWith(SiteReading.CalendarData, StringComparison.Ordinal))
+                || (site.IsInOne && address.StartsWith(SiteSeen.CalendarData, StringComparison.Ordinal))
                 ? null
                 : $"A link leads to '{address}', which is no place for a client to go.";
         var parts = address.Split('#', 2);

@@ -12,7 +12,7 @@ public sealed class TargetTooSmall : ISiteRule
     /// <summary>What a button of ours has: it is pressed from the floor (WCAG 2.2, 2.5.5).</summary>
     private const double LeastOfButton = 44;
 
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from target in page.Targets
         let fault = target.IsInSentence

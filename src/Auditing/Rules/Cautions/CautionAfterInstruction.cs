@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class CautionAfterInstruction : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site
             .Sightings.OfType<Sighting.After>()
             .Select(after =>

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class CautionAltered : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site
             .Sightings.OfType<Sighting.Altered>()
             .Select(altered =>

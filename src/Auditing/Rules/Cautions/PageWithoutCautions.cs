@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class PageWithoutCautions : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         foreach (var path in Paths(plan).Where(path => site.Page(path) is null))
         {

@@ -15,13 +15,13 @@ public sealed class HoldShortForAge : IClientRule
             .Select(a => a.Amount)
             .DefaultIfEmpty(0)
             .Max()
-        where longest > 0 && longest < PublishedFigures.HoldOver65.Least
+        where longest > 0 && longest < DoseReferences.HoldOver65.Least
         select this.Found(
             Level.Note,
             client.Id,
             use.At,
             $"'{practice.TitleOf(use)}' holds {longest} s at most, and {client.Name} is 65 or older in this programme.",
-            $"Longer holds suit older people better. {PublishedFigures.HoldOver65.Cited}.",
+            $"Longer holds suit older people better. {DoseReferences.HoldOver65.Cited}.",
             use.Exercise.Id.Text.Length
         );
 }

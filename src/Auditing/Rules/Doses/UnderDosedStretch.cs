@@ -19,7 +19,7 @@ public sealed class UnderDosedStretch : ICountingRule
                 use.At,
                 $"'{practice.TitleOf(use)}' never stretches a side longer than {most} in a session; this practice aims at "
                     + $"{settings.StretchTarget}.",
-                $"Give it more sets or longer holds in the later weeks. {PublishedFigures.StretchInASession.Cited}; "
+                $"Give it more sets or longer holds in the later weeks. {DoseReferences.StretchInASession.Cited}; "
                     + "'stretch-target' in practice.md changes the aim.",
                 use.Exercise.Id.Text.Length
             );

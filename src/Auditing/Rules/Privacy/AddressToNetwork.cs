@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class AddressToNetwork : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site
             .Pages.SelectMany(p => p.Loads)
             .Concat(site.Texts.SelectMany(t => t.Loads))
@@ -22,7 +22,7 @@ public sealed class AddressToNetwork : ISiteRule
 
     /// <summary>Whether what is asked for is a file of this site, a place on the same page, or a picture, a clip or captions
     /// written out in the address itself.</summary>
-    private static bool StaysInside(LoadSeen load, SiteReading site)
+    private static bool StaysInside(LoadSeen load, SiteSeen site)
     {
         if (load.By is "meta refresh" or "script" or "base href" or "iframe srcdoc")
             return false;

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class MetadataHandedOver : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site.Metadata.Select(seen =>
             this.Found(
                 Level.Error,

@@ -6,7 +6,7 @@ namespace Gradus.Auditing;
 /// <summary>Names of clients come with the reading of a site, the one thing in it that is neither plan nor page.</summary>
 public sealed class OtherClientNamed : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var names = site.Names;
         var own = new[] { plan.ClientName, plan.Publisher.Coach, plan.Publisher.Practice }.Select(ClientNames.Plain).ToArray();
@@ -27,7 +27,7 @@ public sealed class OtherClientNamed : ISiteRule
     /// <summary>The lines of the pages that name somebody; a page as a whole where the name is only in what nobody sees; and
     /// other files.</summary>
     private static IEnumerable<(string Name, Location At)> Places(
-        SiteReading site,
+        SiteSeen site,
         Func<string, IEnumerable<string>> named,
         Func<string, IEnumerable<string>> namedByFile
     )

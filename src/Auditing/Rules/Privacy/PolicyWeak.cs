@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class PolicyWeak : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site
             .Pages.SelectMany(page =>
                 Faults(page, site.IsInOne)
@@ -22,7 +22,7 @@ public sealed class PolicyWeak : ISiteRule
             )
             .Distinct();
 
-    private static IEnumerable<(Location At, string Said)> Faults(PageReading page, bool isInOne)
+    private static IEnumerable<(Location At, string Said)> Faults(PageSeen page, bool isInOne)
     {
         var policies = page.Policy.Policies;
         if (policies.Count == 0)

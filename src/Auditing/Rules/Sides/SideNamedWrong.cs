@@ -5,12 +5,12 @@ namespace Gradus.Auditing;
 
 public sealed class SideNamedWrong : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         Steps(plan, site)
             .Concat(site.Page(PagePath.Home) is { } home ? Clauses(plan, home) : [])
             .Concat(site.Page(PagePath.BeforeYouStart) is { } page ? Sentences(plan, page) : []);
 
-    private IEnumerable<Finding> Steps(Plan plan, SiteReading site) =>
+    private IEnumerable<Finding> Steps(Plan plan, SiteSeen site) =>
         from pair in StepPair.Of(plan, site)
         where pair.OtherSide is not null
         select this.Wrong(
@@ -21,7 +21,7 @@ public sealed class SideNamedWrong : ISiteRule
         );
 
     /// <summary>Page one says of no side the opposite. That it says what it must is judged by the rule stance-missing.</summary>
-    private IEnumerable<Finding> Clauses(Plan plan, PageReading page) =>
+    private IEnumerable<Finding> Clauses(Plan plan, PageSeen page) =>
         from role in plan.Stances.SelectMany(s => s.Roles)
         let line = page.Shown.FirstOrDefault(l => HasPhrase(l.Text, role.OtherClause))
         where line is not null
@@ -33,7 +33,7 @@ public sealed class SideNamedWrong : ISiteRule
         );
 
     /// <summary>What each side's name means for the client, and how the client plays, word for word.</summary>
-    private IEnumerable<Finding> Sentences(Plan plan, PageReading page)
+    private IEnumerable<Finding> Sentences(Plan plan, PageSeen page)
     {
         foreach (var stance in plan.Stances)
         {
@@ -45,7 +45,7 @@ public sealed class SideNamedWrong : ISiteRule
         }
     }
 
-    private Finding? Fault(Plan plan, PageReading page, Func<string, string, bool> says, string expected, string other)
+    private Finding? Fault(Plan plan, PageSeen page, Func<string, string, bool> says, string expected, string other)
     {
         var help = "Show on before-you-start what each side means for this client, word for word, and nothing else about it.";
         if (page.Shown.FirstOrDefault(l => says(l.Text, other)) is { } line)

@@ -9,7 +9,7 @@ public sealed class StanceMissing : ISiteRule
         "Show the sentences of the stance on page one as they are, one after another, before any link to a session or an "
         + "exercise.";
 
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         if (site.Page(PagePath.Home) is not { } page)
             yield break;
@@ -58,7 +58,7 @@ public sealed class StanceMissing : ISiteRule
         return null;
     }
 
-    private static LinkSeen? FirstToTraining(Plan plan, PageReading page)
+    private static LinkSeen? FirstToTraining(Plan plan, PageSeen page)
     {
         // As pages they are files, all in one they are places named as the files are.
         var training = plan

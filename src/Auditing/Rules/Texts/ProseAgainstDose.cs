@@ -66,10 +66,10 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
             ? practice.In(English).Find(exercise.Id)
             : null;
 
-    private static IEnumerable<(SpokenFigure Figure, string Words, Location At)> WrittenIn(Exercise exercise) =>
+    private static IEnumerable<(SpokenValue Figure, string Words, Location At)> WrittenIn(Exercise exercise) =>
         from prose in exercise.Text.Instructions
         from passage in Passages(prose)
-        from figure in SpokenFigures.In(passage.Text)
+        from figure in SpokenValues.In(passage.Text)
         select (figure, passage.Text.Substring(figure.Start, figure.Length), passage.At);
 
     private static IEnumerable<(string Text, Location At)> Passages(Prose prose) =>
@@ -84,12 +84,12 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
         );
 
     /// <summary>"says 30 to 60 seconds", "'2 x hold 5 breaths' has no such thing".</summary>
-    private static string Said(Series<SpokenThing> things, SpokenFigure figure, string line) =>
+    private static string Said(Series<SpokenThing> things, SpokenValue figure, string line) =>
         things.Count > 0 ? $"says {Numbers(things, figure)}"
         : figure.Kind == SpokenKind.Side ? $"{line} says otherwise"
         : $"{line} has no such thing";
 
-    private static string Numbers(Series<SpokenThing> things, SpokenFigure figure) =>
+    private static string Numbers(Series<SpokenThing> things, SpokenValue figure) =>
         string.Join(" or ", things.Select(t => Number(t)).Distinct(StringComparer.Ordinal));
 
     private static string Number(SpokenThing thing)
@@ -114,7 +114,7 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
     private static string SideOf(Use use) =>
         use.Sides.ToArray() is [var one] ? $"are for the {one.Word()} side" : "are for both sides";
 
-    private static string HelpWith(SpokenFigure figure, Series<SpokenThing> things, Dose dose)
+    private static string HelpWith(SpokenValue figure, Series<SpokenThing> things, Dose dose)
     {
         if (figure.Kind == SpokenKind.Side)
             return "Write {side} there, or leave the side to the step list.";

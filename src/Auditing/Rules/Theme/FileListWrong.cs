@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class FileListWrong : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         if (site.Texts.FirstOrDefault(t => t.Path == PagePath.FileList) is { } list && list.Text != site.FileList)
             yield return this.Found(

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class GuideToldWrong : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from session in plan.Sessions
         let page = site.Page(session.Path)
         where page is not null

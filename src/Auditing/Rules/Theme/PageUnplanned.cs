@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class PageUnplanned : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var planned = plan
             .Sessions.Select(s => s.Path)

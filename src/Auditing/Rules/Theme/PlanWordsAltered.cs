@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class PlanWordsAltered : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         plan
             .Exercises.SelectMany(e => Missing(plan, site.Page(e.Path), e.Uses.SelectMany(OfUse)))
             .Concat(plan.Sessions.SelectMany(s => Missing(plan, site.Page(s.Path), OfSession(s))))
@@ -24,7 +24,7 @@ public sealed class PlanWordsAltered : ISiteRule
             .Concat(plan.Programme.MoveOn.SelectMany(c => c.Conditions.Prepend(c.Heading)));
 
     /// <summary>The first of those texts that does not stand on the page behind the one before it.</summary>
-    private IEnumerable<Finding> Missing(Plan plan, PageReading? page, IEnumerable<string> texts)
+    private IEnumerable<Finding> Missing(Plan plan, PageSeen? page, IEnumerable<string> texts)
     {
         if (page is null)
             yield break;

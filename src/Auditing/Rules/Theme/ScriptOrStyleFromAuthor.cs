@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class ScriptOrStyleFromAuthor : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var own = site.Texts.Where(OwnScripts.Hold).Select(t => t.Path).ToHashSet(StringComparer.Ordinal);
         foreach (var page in site.Pages)

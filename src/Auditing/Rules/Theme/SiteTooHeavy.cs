@@ -14,7 +14,7 @@ public sealed class SiteTooHeavy : ISiteRule
         TooHeavy = 60 * MiB;
     private const int Named = 3;
 
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var whole = site.Weights.Sum(w => w.Bytes);
         if (whole <= Aim)

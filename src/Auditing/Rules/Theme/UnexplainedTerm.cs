@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class UnexplainedTerm : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from term in plan.TermsOn(page.Path)
         let used = page.Shown.FirstOrDefault(line => WholeWords.Places(line.Text, Spacing.Collapse(term.Words)).Any())

@@ -8,7 +8,7 @@ public sealed class BarDrawnWrong : ISiteRule
     /// <summary>Of the whole length: drawings have one decimal in a thousand.</summary>
     private const decimal Tolerance = 0.001m;
 
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         if (site.Page(PagePath.Weeks) is not { } page)
             yield break;

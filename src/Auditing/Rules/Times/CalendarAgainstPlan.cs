@@ -11,7 +11,7 @@ public sealed class CalendarAgainstPlan : ISiteRule
     /// <summary>What every session says once, whether it has an hour or the whole day.</summary>
     private static readonly string[] Owed = ["UID", "DTSTAMP", "SUMMARY", "DESCRIPTION"];
 
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         if (site.Texts.FirstOrDefault(t => t.Path == PagePath.Calendar) is not { } file)
         {
@@ -25,7 +25,7 @@ public sealed class CalendarAgainstPlan : ISiteRule
             yield break;
         }
 
-        var calendar = CalendarReading.Of(file.Text);
+        var calendar = CalendarSeen.Of(file.Text);
         if (calendar.Events.Count != plan.Dates.Count)
             yield return this.Wrong(
                 plan,

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class GoodUntilMissing : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var day = plan.GoodUntil.Day.Iso();
         foreach (var page in site.Pages)

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class StepAltered : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         foreach (var pair in StepPair.Of(plan, site).Where(p => p.OtherSide is null))
         {

@@ -6,7 +6,7 @@ namespace Gradus.Auditing;
 
 public sealed class TimeAgainstText : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from time in page.Times
         let message = Fault(time, plan.Words)

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 public sealed class TimesDoNotAddUp : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         plan
             .Sessions.SelectMany(s => Session(plan, site, s))
             .Concat(
@@ -35,7 +35,7 @@ public sealed class TimesDoNotAddUp : ISiteRule
             );
 
     /// <summary>Exactly those spans, in that order.</summary>
-    private IEnumerable<Finding> InOrder(Plan plan, PageReading page, Seconds[] planned)
+    private IEnumerable<Finding> InOrder(Plan plan, PageSeen page, Seconds[] planned)
     {
         TimeSeen[] shown = [.. page.Times.Where(t => t.Span is not null)];
         var same = shown.Zip(planned).TakeWhile(p => p.First.Span == p.Second).Count();
@@ -53,7 +53,7 @@ public sealed class TimesDoNotAddUp : ISiteRule
         );
     }
 
-    private IEnumerable<Finding> Session(Plan plan, SiteReading site, PlannedSession session)
+    private IEnumerable<Finding> Session(Plan plan, SiteSeen site, PlannedSession session)
     {
         if (site.Page(session.Path) is not { } page)
             yield break;
@@ -133,7 +133,7 @@ public sealed class TimesDoNotAddUp : ISiteRule
                 .First?.At;
 
     /// <summary>Every span on the page must be one of those, and each of those must be there.</summary>
-    private IEnumerable<Finding> Spans(Plan plan, PageReading? page, IEnumerable<Seconds> planned, string what)
+    private IEnumerable<Finding> Spans(Plan plan, PageSeen? page, IEnumerable<Seconds> planned, string what)
     {
         if (page is null)
             yield break;

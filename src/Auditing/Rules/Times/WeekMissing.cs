@@ -5,13 +5,13 @@ namespace Gradus.Auditing;
 
 public sealed class WeekMissing : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site) =>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         plan
             .Sessions.SelectMany(s => site.Page(s.Path) is { } page ? Session(plan, page, s) : [])
             .Concat(plan.Exercises.SelectMany(e => site.Page(e.Path) is { } page ? Exercise(plan, page, e) : []));
 
     /// <summary>Where a list stands under a heading that is not the plan's, it is the one to look at.</summary>
-    private IEnumerable<Finding> Session(Plan plan, PageReading page, PlannedSession session)
+    private IEnumerable<Finding> Session(Plan plan, PageSeen page, PlannedSession session)
     {
         var strange = page.Lists.FirstOrDefault(l => session.Weeks.All(w => w.Heading != l.Heading));
         return session
@@ -27,7 +27,7 @@ public sealed class WeekMissing : ISiteRule
             );
     }
 
-    private IEnumerable<Finding> Exercise(Plan plan, PageReading page, PlannedExercise exercise) =>
+    private IEnumerable<Finding> Exercise(Plan plan, PageSeen page, PlannedExercise exercise) =>
         from planned in exercise
             .Uses.SelectMany(u => u.Doses.Select(d => (Use: u, Weeks: plan.Words.Weeks(d.Weeks))))
             .GroupBy(d => d.Weeks, d => d.Use.SessionName, StringComparer.Ordinal)

@@ -6,7 +6,7 @@ namespace Gradus.Auditing;
 
 public sealed class WeekToldWrong : ISiteRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteReading site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var course = plan.Course.Attributes();
         foreach (var page in site.Pages)

@@ -55,7 +55,7 @@ public sealed class SessionOverTimeTests
         );
 
     private static Dose DoseOf(string line) =>
-        Assert.IsType<DoseReading.Understood>(DoseLine.Read(line, DoseSettings.Default)).Dose;
+        Assert.IsType<DoseLineResult.Understood>(DoseLine.Read(line, DoseSettings.Default)).Dose;
 
     private static IEnumerable<(int Week, Seconds Total)> Totals(IEnumerable<(Series<int> Weeks, Seconds Total)> weeks) =>
         weeks.SelectMany(w => w.Weeks.Select(week => (week, w.Total))).OrderBy(w => w.week);

@@ -17,7 +17,7 @@ namespace Gradus.Auditing;
 /// <param name="Policy">What it lets itself load.</param>
 /// <param name="Texts">Its text as it is seen, once for each look.</param>
 /// <param name="Targets">What somebody can press.</param>
-public sealed record PageReading(
+public sealed record PageSeen(
     string Path,
     string Html,
     Series<TextLine> Lines,

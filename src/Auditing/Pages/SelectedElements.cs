@@ -5,7 +5,7 @@ using AngleSharp.Dom;
 namespace Gradus.Auditing;
 
 /// <summary>The elements that a selector of a style can mean, in any state that a page can come into.</summary>
-internal static partial class Selecting
+internal static partial class SelectedElements
 {
     [GeneratedRegex(
         @"\G:(?:hover|active|focus|focus-within|focus-visible|target|checked|visited)(?![\w-])",

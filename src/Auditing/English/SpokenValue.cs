@@ -6,7 +6,7 @@ namespace Gradus.Auditing;
 /// <param name="Number">In the unit of the kind, both ends included; 1 for a side.</param>
 /// <param name="Start">Where it stands in the text, from 0.</param>
 /// <param name="Length">In characters, at least 1.</param>
-public sealed record SpokenFigure(SpokenKind Kind, Count Number, int Start, int Length)
+public sealed record SpokenValue(SpokenKind Kind, Count Number, int Start, int Length)
 {
     public SpokenBound Bound { get; init; }
 

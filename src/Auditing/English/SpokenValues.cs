@@ -2,7 +2,7 @@ namespace Gradus.Auditing;
 
 /// <summary>English text → the figures of a dose that it says by hand. Measures of the set-up, ages, clock times, ordinals,
 /// frequencies, conditions and parts of a dose are none.</summary>
-public static class SpokenFigures
+public static class SpokenValues
 {
     private static readonly IReadOnlySet<string> Left = SpokenWords.Of("left hand reserve spare tank");
     private static readonly IReadOnlySet<string> Breathing = SpokenWords.Of("breathe inhale exhale");
@@ -15,15 +15,15 @@ public static class SpokenFigures
 
     /// <param name="text">Plain; placeholders stand in it with their braces.</param>
     /// <returns>In the order of the text.</returns>
-    public static IEnumerable<SpokenFigure> In(string text) => SpokenSentence.In(text).SelectMany(In);
+    public static IEnumerable<SpokenValue> In(string text) => SpokenSentence.In(text).SelectMany(In);
 
-    private static IEnumerable<SpokenFigure> In(SpokenSentence sentence)
+    private static IEnumerable<SpokenValue> In(SpokenSentence sentence)
     {
-        var figures = SpokenAmounts.In(sentence).Select(amount => Of(sentence, amount)).OfType<SpokenFigure>().ToArray();
+        var figures = SpokenAmounts.In(sentence).Select(amount => Of(sentence, amount)).OfType<SpokenValue>().ToArray();
         return figures.Concat(SpokenSides.In(sentence, figures.Length > 0)).OrderBy(f => f.Start);
     }
 
-    private static SpokenFigure? Of(SpokenSentence sentence, SpokenAmount amount)
+    private static SpokenValue? Of(SpokenSentence sentence, SpokenAmount amount)
     {
         if (
             amount.Unit == SpokenUnit.None

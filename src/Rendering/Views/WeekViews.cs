@@ -5,7 +5,7 @@ using Gradus.Planning;
 namespace Gradus.Rendering;
 
 /// <summary>Plan → what the page of the weeks shows.</summary>
-internal static class ViewingWeeks
+internal static class WeekViews
 {
     private const int BarWidth = 1000;
 

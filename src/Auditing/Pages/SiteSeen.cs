@@ -8,7 +8,7 @@ namespace Gradus.Auditing;
 /// <summary>A finished site as the rules see it.</summary>
 /// <param name="Files">The path of everything in it.</param>
 /// <param name="Texts">The files that are neither pages nor pictures, as text: styles, scripts, data.</param>
-public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Files, Series<TextFile> Texts)
+public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, Series<TextFile> Texts)
 {
     /// <summary>How each page keeps each part of its duty, judged once for all rules that speak of it.</summary>
     internal Series<Sighting> Sightings { get; private init; } = [];
@@ -47,12 +47,12 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
     ];
     private static readonly string[] PageEndings = [".html", ".htm", ".xhtml"];
 
-    public PageReading? Page(string path) => Pages.FirstOrDefault(p => string.Equals(p.Path, path, StringComparison.Ordinal));
+    public PageSeen? Page(string path) => Pages.FirstOrDefault(p => string.Equals(p.Path, path, StringComparison.Ordinal));
 
     /// <summary>Reads every page of a site once, and looks for what the plan says must be on it. A style file counts for every
     /// page, whichever of them asks for it.</summary>
     /// <returns>The pages, and where the site has one page that holds all of them, that one as a site of its own.</returns>
-    internal static IEnumerable<SiteReading> Of(Plan plan, Site site, AuditRun run)
+    internal static IEnumerable<SiteSeen> Of(Plan plan, Site site, AuditRun run)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
         if (whole is null || site.Pages.Count > 1)
@@ -61,14 +61,14 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
             yield return Seen(plan, InOne(whole, run));
     }
 
-    private static SiteReading Seen(Plan plan, SiteReading reading) =>
+    private static SiteSeen Seen(Plan plan, SiteSeen reading) =>
         reading with
         {
             Sightings = Sighting.Of(plan, reading).ToSeries(),
         };
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
-    private static SiteReading InOne(Page whole, AuditRun run)
+    private static SiteSeen InOne(Page whole, AuditRun run)
     {
         var apart = PagesInOne
             .Of(whole)
@@ -108,7 +108,7 @@ public sealed record SiteReading(Series<PageReading> Pages, FrozenSet<string> Fi
             : null;
     }
 
-    private static SiteReading Of(Site site, IEnumerable<Page> pages, AuditRun run)
+    private static SiteSeen Of(Site site, IEnumerable<Page> pages, AuditRun run)
     {
         var texts = site
             .Assets.Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))

@@ -6,7 +6,7 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
-public sealed class SpokenFiguresTests(ITestOutputHelper output)
+public sealed class SpokenValuesTests(ITestOutputHelper output)
 {
     private static readonly string[] Verdicts = ["agrees", "disagrees", "not-a-dose"];
 
@@ -65,7 +65,7 @@ public sealed class SpokenFiguresTests(ITestOutputHelper output)
     {
         var text = string.Concat(Enumerable.Repeat(piece, 256 * 1024 / piece.Length));
         var clock = Stopwatch.StartNew();
-        Assert.All(SpokenFigures.In(text), f => Assert.InRange(f.Start + f.Length, 1, text.Length));
+        Assert.All(SpokenValues.In(text), f => Assert.InRange(f.Start + f.Length, 1, text.Length));
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(30), $"{clock.Elapsed}");
     }
 

@@ -3,7 +3,7 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>What a use loads on the client's own sides.</summary>
-public static class Loading
+public static class UseLoads
 {
     /// <summary>Whether it loads that region on that side: by what the exercise says, by what its position rests on, or because
     /// it trains that joint.</summary>

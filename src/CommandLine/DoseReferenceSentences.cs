@@ -5,7 +5,7 @@ using Gradus.Trainings;
 namespace Gradus.CommandLine;
 
 /// <summary>A dose or a week beside the published figures, as sentences for a coach.</summary>
-public static class FiguresBeside
+public static class DoseReferenceSentences
 {
     /// <summary>What the figures say of a dose, at both its ends; nothing where none of them speaks of it. Stretch is counted for
     /// one side.</summary>
@@ -15,11 +15,11 @@ public static class FiguresBeside
         var stretch = new Count(StretchOf(low, settings), Math.Max(StretchOf(low, settings), StretchOf(high, settings)));
         if (stretch.High > 0)
         {
-            yield return $"{stretch} s of stretch a side, {Against(stretch, PublishedFigures.StretchInASession.Least)} "
-                + $"{PublishedFigures.StretchInASession.Least} s. {PublishedFigures.StretchInASession.Cited}.";
-            yield return $"5 min a week take {Sessions(stretch, PublishedFigures.StretchInAWeek.Least)} such sessions, "
-                + $"10 min {Sessions(stretch, PublishedFigures.StretchEnough.Least)}. "
-                + $"{PublishedFigures.StretchInAWeek.Cited}. {PublishedFigures.StretchEnough.Cited}.";
+            yield return $"{stretch} s of stretch a side, {Against(stretch, DoseReferences.StretchInASession.Least)} "
+                + $"{DoseReferences.StretchInASession.Least} s. {DoseReferences.StretchInASession.Cited}.";
+            yield return $"5 min a week take {Sessions(stretch, DoseReferences.StretchInAWeek.Least)} such sessions, "
+                + $"10 min {Sessions(stretch, DoseReferences.StretchEnough.Least)}. "
+                + $"{DoseReferences.StretchInAWeek.Cited}. {DoseReferences.StretchEnough.Cited}.";
         }
 
         var holds = high
@@ -29,13 +29,13 @@ public static class FiguresBeside
         if (holds.Length > 0)
         {
             yield return Text($"The longest hold is {holds.Max()} s. ")
-                + $"{PublishedFigures.HoldOfAdults.Cited}; {PublishedFigures.HoldOver65.Words} (the same).";
+                + $"{DoseReferences.HoldOfAdults.Cited}; {DoseReferences.HoldOver65.Words} (the same).";
         }
 
         var efforts = high.Actions.Where(a => a.Verb.IsContraction()).Select(a => Hardest(a.Effort)).OfType<int>().ToArray();
         if (efforts.Length > 0)
             yield return Text(
-                $"The hardest contraction is at {efforts.Max()} %, as it feels. {PublishedFigures.HardContraction.Cited}."
+                $"The hardest contraction is at {efforts.Max()} %, as it feels. {DoseReferences.HardContraction.Cited}."
             );
     }
 
@@ -46,8 +46,8 @@ public static class FiguresBeside
         return seconds switch
         {
             0 => null,
-            _ when seconds < PublishedFigures.StretchInAWeek.Least => "below 5 min a week",
-            _ when seconds <= PublishedFigures.StretchEnough.Least => "from 5 to 10 min a week",
+            _ when seconds < DoseReferences.StretchInAWeek.Least => "below 5 min a week",
+            _ when seconds <= DoseReferences.StretchEnough.Least => "from 5 to 10 min a week",
             _ => "above 10 min a week",
         };
     }

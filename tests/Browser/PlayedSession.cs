@@ -4,7 +4,7 @@ using Gradus.Planning;
 namespace Gradus.Tests.Browser;
 
 /// <summary>One session in weeks that share its steps, and what it is an example of.</summary>
-internal sealed record Playing(Client Client, Plan Plan, PlannedSession Session, PlannedWeeks Weeks)
+internal sealed record PlayedSession(Client Client, Plan Plan, PlannedSession Session, PlannedWeeks Weeks)
 {
     public int Week => Weeks.Weeks[0];
 

@@ -6,9 +6,9 @@ namespace Gradus.Auditing;
 /// sections 3.1 and 3.3.11).</summary>
 /// <param name="Events">In the order of the file.</param>
 /// <param name="Around">Every line that belongs to no event.</param>
-internal sealed record CalendarReading(Series<CalendarEvent> Events, Series<CalendarLine> Around)
+internal sealed record CalendarSeen(Series<CalendarEvent> Events, Series<CalendarLine> Around)
 {
-    public static CalendarReading Of(string text)
+    public static CalendarSeen Of(string text)
     {
         var (events, around) = (new List<CalendarEvent>(), new List<CalendarLine>());
         List<CalendarLine>? open = null;

@@ -11,7 +11,7 @@ namespace Gradus.Tests.Browser;
 
 /// <summary>The intake sheet of the demonstration practice, open in a browser over file:// and offline, with everything that the
 /// browser says of it.</summary>
-internal sealed class Sheet : IAsyncDisposable
+internal sealed class OpenSheet : IAsyncDisposable
 {
     public static readonly Practice Practice = ReadPractice(SourceFolder.Open(Repository.Path("content")));
 
@@ -30,14 +30,14 @@ internal sealed class Sheet : IAsyncDisposable
     public IReadOnlyList<string> Troubles => troubles;
 
     /// <param name="edit">What is done to the theme's script before the page is made.</param>
-    public static async Task<Sheet> Open(
+    public static async Task<OpenSheet> Open(
         IBrowser browser,
         BrowserNewContextOptions? options = null,
         Func<string, string>? edit = null,
         IntakeSheet? asked = null
     )
     {
-        var sheet = new Sheet();
+        var sheet = new OpenSheet();
         await File.WriteAllTextAsync(
             sheet.Path,
             Rendered(asked ?? Asked, edit ?? (script => script)),

@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 /// <summary>What keeps an element of a page from somebody: from a reader of the screen, of the print, or from a screen
 /// reader.</summary>
 /// <param name="byStyle">The elements that a style rule hides, with the words for it.</param>
-internal sealed class Hiding(IReadOnlyDictionary<IElement, string> byStyle)
+internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> byStyle)
 {
     private readonly Dictionary<IElement, string?> judged = [];
 

@@ -5,7 +5,7 @@ using Gradus.Planning;
 namespace Gradus.Rendering;
 
 /// <summary>Plan → what templates see. <c>here</c> is what the ids on a page begin with.</summary>
-internal static class Viewing
+internal static class PageViews
 {
     /// <param name="policy">What a page may load.</param>
     /// <param name="at">How a page is addressed.</param>
@@ -105,7 +105,7 @@ internal static class Viewing
             [.. session.Uses.Select(u => Use(plan, u, here))],
             [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
             Grids(plan, session),
-            ViewingGuide.Of(plan, session)
+            GuideViews.Of(plan, session)
         );
 
     public static ExerciseView Exercise(Plan plan, PlannedExercise exercise, string here) =>
