@@ -75,7 +75,8 @@ internal static class ProseHtml
             else if (inline is Inline.Term term)
                 html.Append(
                     CultureInfo.InvariantCulture,
-                    $"<a class=\"{PageClass.Term}\" href=\"#{Html.Escape(here)}{PageId.Term(term)}\">{Html.Escape(term.Words)}</a>"
+                    $"<a class=\"{PageClass.Term}\" href=\"#{Html.Escape(here)}{PageId.Term(term)}\">"
+                        + $"{Html.Escape(term.Words)}</a>"
                 );
             else if (inline is Inline.Emphasis emphasis)
                 Within(emphasis.Strong ? "strong" : "em", "", emphasis.Text, html, here, words);

@@ -4,7 +4,6 @@ using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
-using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Auditing;
 

@@ -3,7 +3,6 @@ using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Planning;
 using Gradus.Rendering;
-using Gradus.Tests.Domain;
 
 namespace Gradus.Tests.Auditing;
 

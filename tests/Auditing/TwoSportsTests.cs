@@ -1,7 +1,6 @@
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Planning;
-using Gradus.Tests.Domain;
 using Gradus.Tests.Rendering;
 
 namespace Gradus.Tests.Auditing;

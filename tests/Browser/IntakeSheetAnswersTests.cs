@@ -100,7 +100,10 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
             await sheet.Question(question.Id.Text).Locator("input").First.CheckAsync();
         await sheet.Page.Locator("[name=year]").FillAsync("1979");
         Assert.Empty(
-            OpenSheet.Differences(OpenSheet.ReadBack(await sheet.Saved()), OpenSheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no"))
+            OpenSheet.Differences(
+                OpenSheet.ReadBack(await sheet.Saved()),
+                OpenSheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no")
+            )
         );
         Assert.EndsWith(" No question is open.", await sheet.Status(), StringComparison.Ordinal);
         await sheet.Question("hernia").GetByRole(AriaRole.Button).ClickAsync();

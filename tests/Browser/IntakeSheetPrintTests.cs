@@ -17,7 +17,9 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
         var found = 0;
         foreach (var (index, text) in pages.Index())
         {
-            foreach (var question in OpenSheet.Asked.Questions.Where(q => text.Contains($" {q.Question} ", StringComparison.Ordinal)))
+            foreach (
+                var question in OpenSheet.Asked.Questions.Where(q => text.Contains($" {q.Question} ", StringComparison.Ordinal))
+            )
             {
                 Assert.Same(OpenSheet.Asked.Questions[found++], question);
                 var below = text[(text.IndexOf(question.Question, StringComparison.Ordinal) + question.Question.Length)..];

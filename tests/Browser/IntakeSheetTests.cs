@@ -113,7 +113,10 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
     [Fact]
     public async Task Hostile_texts_are_read_and_do_nothing()
     {
-        await using var sheet = await OpenSheet.Open(content.Browser, asked: AskedSheet.Of(HostilePractice.Hostile.Read().Practice));
+        await using var sheet = await OpenSheet.Open(
+            content.Browser,
+            asked: AskedSheet.Of(HostilePractice.Hostile.Read().Practice)
+        );
         Assert.Contains(
             HostilePractice.Shown("question").InHeader[..60],
             await sheet.Question("calf-strain").InnerTextAsync(),

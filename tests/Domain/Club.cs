@@ -1,5 +1,3 @@
-using Gradus.Tests.Reading;
-
 namespace Gradus.Tests.Domain;
 
 /// <summary>The club of Sluice Lane with its usual settings, to be filled with the exercises that a test needs.</summary>

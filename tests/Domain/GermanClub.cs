@@ -1,5 +1,3 @@
-using Gradus.Tests.Reading;
-
 namespace Gradus.Tests.Domain;
 
 /// <summary>The same club under a coach who writes German. Ida and Odile read English; only Odile raises her heels, which has a

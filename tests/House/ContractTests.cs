@@ -4,8 +4,8 @@ using Microsoft.CodeAnalysis.CSharp;
 
 namespace Gradus.Tests.House;
 
-/// <summary>What pages, auditor and scripts share by name stands in <c>src/Planning/Contract</c>: no other code writes such a name
-/// out, and no template, style or script has one that is not there.</summary>
+/// <summary>What pages, auditor and scripts share by name stands in <c>src/Planning/Contract</c>: no other code writes such a
+/// name out, and no template, style or script has one that is not there.</summary>
 public sealed partial class ContractTests
 {
     private static readonly string[] Paths =

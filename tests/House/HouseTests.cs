@@ -99,6 +99,21 @@ public sealed class HouseTests
             Assert.DoesNotContain('\r', File.ReadAllText(file));
     }
 
+    /// <summary>What belongs to one proof alone may have a folder below those.</summary>
+    [Fact]
+    public void Folders_of_tests_mirror_those_of_the_code()
+    {
+        string[] own = ["Browser", "Benchmarks", "House", "Training/Screening/Proof"];
+        var folders = Repository
+            .Files("tests", ".cs")
+            .Select(f => Path.GetRelativePath(Repository.Path("tests"), Path.GetDirectoryName(f) ?? f).Replace('\\', '/'))
+            .Where(f => !own.Any(o => f == o || f.StartsWith(o + "/", StringComparison.Ordinal)))
+            .Distinct()
+            .ToArray();
+        Assert.True(folders.Length > 20, $"{folders.Length} folders");
+        Assert.All(folders, folder => Assert.True(Directory.Exists(Repository.Path("src", folder)), $"there is no src/{folder}"));
+    }
+
     [Fact]
     public void The_words_of_readme_run()
     {

@@ -1,5 +1,3 @@
-using Gradus.Tests.Reading;
-
 namespace Gradus.Tests.Media;
 
 /// <summary>What a bad disk, a bad program or somebody with bad intent makes of a file.</summary>

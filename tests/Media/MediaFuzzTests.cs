@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gradus.Media;
 using Gradus.Tests.House;
-using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Media;
 

@@ -1,7 +1,6 @@
 using Gradus.Domain;
 using Gradus.Media;
 using Gradus.Reading;
-using Gradus.Tests.Domain;
 using Gradus.Tests.Media;
 
 namespace Gradus.Tests.Reading;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Gradus.Planning;
-using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Rendering;
 

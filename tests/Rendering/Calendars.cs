@@ -1,8 +1,6 @@
 using System.Text;
 using Gradus.Planning;
 using Gradus.Rendering;
-using Gradus.Tests.Domain;
-using Gradus.Tests.Reading;
 using Ical.Net.CalendarComponents;
 
 namespace Gradus.Tests.Rendering;

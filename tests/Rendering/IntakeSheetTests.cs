@@ -4,9 +4,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Gradus.Domain;
 using Gradus.Rendering;
-using Gradus.Tests.Domain;
 using Gradus.Tests.House;
-using Gradus.Tests.Reading;
 using Gradus.Trainings;
 
 namespace Gradus.Tests.Rendering;

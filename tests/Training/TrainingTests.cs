@@ -1,6 +1,4 @@
 using Gradus.Domain;
-using Gradus.Tests.Domain;
-using Gradus.Tests.Reading;
 using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;

@@ -1,5 +1,4 @@
 using Gradus.Domain;
-using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Domain;
 

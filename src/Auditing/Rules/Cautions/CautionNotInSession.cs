@@ -20,8 +20,8 @@ public sealed class CautionNotInSession : ISiteRule
                 plan,
                 guide,
                 $"Who is led through this session does not get \"{caution.Title}\" to read before the start.",
-                $"Let the first element of the class '{PageClass.Cautions}' hold every caution of the session; the guided session "
-                    + "shows that one."
+                $"Let the first element of the class '{PageClass.Cautions}' hold every caution of the session; the guided "
+                    + "session shows that one."
             );
         foreach (var exercise in session.Exercises)
         {

@@ -2,7 +2,6 @@ using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Rendering;
-using Gradus.Tests.Domain;
 
 namespace Gradus.Tests.Auditing;
 

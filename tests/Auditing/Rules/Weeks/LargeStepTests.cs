@@ -1,5 +1,4 @@
 using Gradus.Auditing;
-using Gradus.Tests.Domain;
 
 namespace Gradus.Tests.Auditing;
 

@@ -1,0 +1,76 @@
+namespace Gradus.Tests.Planning;
+
+/// <summary>What the client reads of a week beside its dose.</summary>
+public sealed class ChangeWordsTests
+{
+    [Theory]
+    [InlineData("2 x hold 30 s", "3 x hold 30 s", "1 more set")]
+    [InlineData("2 x hold 30 s", "2 x hold 45 s", "hold 15 seconds longer")]
+    [InlineData("2 x hold 2 min", "2 x hold 30 s", "hold 90 seconds less")]
+    [InlineData(
+        "3 x hold 45 s, rest 20 s",
+        "2 x hold 60 s, rest 30 s",
+        "1 set fewer, hold 15 seconds longer, rest 10 seconds longer"
+    )]
+    [InlineData("2 x press 10 s at 40%", "2 x press 10 s at 60%", "now at 60 per cent of the hardest you could do")]
+    [InlineData(
+        "2 x press 20 s at 20 to 60% in 4 steps",
+        "2 x press 20 s at 20 to 80% in 4 steps",
+        "now from 20 to 80 per cent of the hardest you could do, in 4 equal steps"
+    )]
+    [InlineData("2 x 3 x raise 5 s, pause 4 s", "2 x 4 x raise 5 s, pause 4 s", "1 more time")]
+    [InlineData("2 x move 8 reps", "2 x move 10 reps, load 4 kg", "2 more repetitions, with 4 kg")]
+    [InlineData(
+        "2 x carry 20 m at effort 5",
+        "2 x carry 30 m at effort 6",
+        "10 metres more, now at an effort that feels like 6 out of 10"
+    )]
+    [InlineData("breathe 6 breaths", "breathe 8 breaths", "2 more breaths")]
+    [InlineData("2 x hold 30 s", "2 x press 30 s at 40%", "the work itself is another one")]
+    [InlineData("2 x (press 5 s at 40% then hold 20 s)", "2 x (press 5 s at 40% then hold 30 s)", "hold 10 seconds longer")]
+    [InlineData("2 x hold 30 s, on left", "2 x hold 30 s, on right", "now on right leg")]
+    [InlineData("2 x hold 30 s, each side, switch 5 s", "2 x hold 30 s, each side, switch 8 s", "3 seconds more to change sides")]
+    [InlineData("2 x move 8 reps, leave 2", "2 x move 8 reps, leave 1", "stop while 1 more good repetition is left in you")]
+    public void Every_change_is_said(string before, string now, string said) =>
+        Assert.Equal(
+            ["This is where it begins", said],
+            Changes($"by-week: {{ 1: \"{before}{Sided(before)}\", 2: \"{now}{Sided(now)}\" }}", 2)
+        );
+
+    [Fact]
+    public void A_lighter_week_says_so_and_the_week_after_is_held_against_the_one_before_it() =>
+        Assert.Equal(
+            ["This is where it begins", "hold 10 seconds longer", "A lighter week on purpose: 1 set fewer", "As in week 2"],
+            Changes("by-week: { 1: \"3 x hold 30 s, on left\", 2: \"3 x hold 40 s, on left\" }", 4, "[3]")
+        );
+
+    [Fact]
+    public void Work_that_goes_on_behind_a_lighter_week_names_the_week_it_is_held_against() =>
+        Assert.Equal(
+            ["This is where it begins", "A lighter week on purpose: 1 set fewer", "Against week 1: hold 10 seconds longer"],
+            Changes("by-week: { 1: \"3 x hold 30 s, on left\", 3: \"3 x hold 40 s, on left\" }", 3, "[2]")
+        );
+
+    [Fact]
+    public void One_set_cannot_be_lighter() =>
+        Assert.Equal(["This is where it begins"], Changes("by-week: { 1: \"hold 30 s, on left\" }", 2, "[2]"));
+
+    [Fact]
+    public void Weeks_with_the_same_dose_are_said_once() =>
+        Assert.Equal(
+            ["This is where it begins", "1 more set"],
+            Changes("by-week: { 1: \"2 x hold 30 s, on left\", 3: \"3 x hold 30 s, on left\" }", 4)
+        );
+
+    private static string Sided(string dose) =>
+        dose.Contains("side", StringComparison.Ordinal) || dose.Contains(", on ", StringComparison.Ordinal) ? "" : ", on left";
+
+    private static IEnumerable<string> Changes(string byWeek, int weeks, string lighter = "[]") =>
+        Club
+            .Empty.Exercise("sway", "1-4 x hold 10-90 s")
+            .Member("ansel", [$"- use: sway\n  {byWeek}"], weeks, lighter: lighter)
+            .Plan("ansel")
+            .Sessions[0]
+            .Uses[0]
+            .Doses.Select(d => d.Change);
+}

@@ -1,0 +1,90 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Tests.Planning;
+
+/// <summary>What is put together from several words is good German: the sides with their endings, dates, numbers,
+/// doses.</summary>
+public sealed class GermanTests
+{
+    private static readonly Words German = LittlePractice.Golden.Read().Words.In("de")
+        ?? throw new InvalidOperationException("No German.");
+
+    private static readonly LittlePractice Club = Domain
+        .Club.Empty.Edit("practice.md", "language: en", "language: de")
+        .With(
+            "sports/epee.yaml",
+            "name: Degenfechten\nstance: Welche Hand führt die Waffe?\nroles: { Waffenarm: right, Waffenhand: right, "
+                + "vorderes Bein: right, hinterer Fuß: left, Rückseite: left }\n"
+        );
+
+    [Theory]
+    [InlineData(1, "1 Sekunde")]
+    [InlineData(60, "1 Minute")]
+    [InlineData(61, "61 Sekunden")]
+    [InlineData(121, "2 Minuten 1 Sekunde")]
+    public void Spans(int seconds, string said) => Assert.Equal(said, German.Span(new(seconds)));
+
+    [Fact]
+    public void Dates_lists_ranges_and_tenths()
+    {
+        Assert.Equal("Montag, 7. Dezember 2026", German.Date(new(2026, 12, 7)));
+        Assert.Equal("Matte, Wand und Stufe", German.And(["Matte", "Wand", "Stufe"]));
+        Assert.Equal("Wochen 1 bis 3", German.Weeks([1, 2, 3]));
+        Assert.Equal("30 bis 60 Sekunden", German.Spans(new(30, 60)));
+        Assert.Equal("mit 32,5 Prozent deiner vollen Kraft", German.Say("at-per-cent", ("percent", 32.50m)));
+        Assert.Equal("mit 32 Prozent deiner vollen Kraft", German.Say("at-per-cent", ("percent", 32.0m)));
+    }
+
+    [Fact]
+    public void Each_side_has_the_ending_of_its_limb()
+    {
+        var stance = Assert.Single(Plan("hold 30 s, on vorderes Bein").Stances);
+        Assert.Equal(
+            [
+                "Welche Hand führt die Waffe? Deine Antwort: links.",
+                "Das heißt: dein Waffenarm ist dein LINKER Arm, deine Waffenhand ist deine LINKE Hand, dein vorderes "
+                    + "Bein ist dein LINKES Bein, dein hinterer Fuß ist dein RECHTER Fuß und „Rückseite“ ist bei dir RECHTS.",
+            ],
+            stance.Sentences
+        );
+        Assert.Equal(
+            [
+                "Dein Waffenarm ist links.",
+                "Deine Waffenhand ist links.",
+                "Dein vorderes Bein ist links.",
+                "Dein hinterer Fuß ist rechts.",
+                "„Rückseite“ ist bei dir rechts.",
+            ],
+            stance.Roles.Select(r => r.Sentence)
+        );
+    }
+
+    [Theory]
+    [InlineData(
+        "2 x hold 30 s, rest 20 s, on vorderes Bein",
+        "2 Sätze: 30 Sekunden lang halten. Seite: linkes Bein (vorderes Bein). Zwischen den Sätzen 20 Sekunden ausruhen."
+    )]
+    [InlineData(
+        "1 x hold 60 s, each side, plus 1 x on left",
+        "1 Satz: 1 Minute lang halten. Seite: jedes Bein, zuerst: linkes Bein. Danach noch 1 Satz: linkes Bein."
+    )]
+    [InlineData(
+        "1 x 3 x press 10 s at 60%, pause 5 s, both sides",
+        "1 Satz: 3-mal 10 Sekunden drücken, mit 60 Prozent deiner vollen Kraft. Seite: beide Beine zusammen. Dazwischen "
+            + "jedes Mal 5 Sekunden Pause."
+    )]
+    [InlineData(
+        "1 x move 1 reps, tempo 3-1-x-1, load 2 kg, leave 1",
+        "1 Satz: bewegen, 1 Wiederholung. 3 s ab, 1 s warten, schnell auf, 1 s warten. Zusatzlast: 2 kg. Hör in jedem "
+            + "Satz auf, solange noch 1 saubere Wiederholung ginge."
+    )]
+    [InlineData("1 x breathe 5 breaths", "1 Satz: ruhig atmen, 5 langsame Atemzüge.")]
+    public void A_dose_in_words(string dose, string words) => Assert.Equal(words, Plan(dose).Exercises[0].Uses[0].Doses[0].Words);
+
+    private static Plan Plan(string dose) =>
+        Club.Exercise("calf-hold", dose, trains: "ankle dorsiflexion")
+            .Member("ida", ["- use: calf-hold"], stance: "left")
+            .Edit("clients/ida/client.yaml", "language: en", "language: de")
+            .Plan("ida");
+}

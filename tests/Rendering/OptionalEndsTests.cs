@@ -1,0 +1,33 @@
+using AngleSharp.Html.Parser;
+using Gradus.Rendering;
+
+namespace Gradus.Tests.Rendering;
+
+public sealed class OptionalEndsTests
+{
+    /// <summary>A parser sees the same elements.</summary>
+    [Theory]
+    [InlineData("<ul><li>a</li>\n<li>b</li></ul>", "<ul><li>a\n<li>b</ul>")]
+    [InlineData("<ol><li class=\"x\"><p>a</p></li> </ol>", "<ol><li class=\"x\"><p>a</p> </ol>")]
+    [InlineData("<ul><li>a<ul><li>b</li></ul></li></ul><p>c</p>", "<ul><li>a<ul><li>b</ul></ul><p>c</p>")]
+    [InlineData(
+        "<table><tbody><tr><th>a</th><td>b</td></tr></tbody></table>",
+        "<table><tbody><tr><th>a<td>b</tr></tbody></table>"
+    )]
+    [InlineData("<ul><li>a</li><!-- between --><li>b</li></ul>", "<ul><li>a</li><!-- between --><li>b</ul>")]
+    [InlineData("<ul><li>a</li><link></ul>", "<ul><li>a</li><link></ul>")]
+    public void Only_an_end_that_says_nothing_is_left_out(string html, string expected)
+    {
+        var found = OptionalEnds.LeftOut(html);
+        Assert.Equal(expected, found);
+        Assert.Equal(Elements(html), Elements(found));
+    }
+
+    private static IEnumerable<string> Elements(string html) =>
+        new HtmlParser()
+            .ParseDocument(html)
+            .All.Select(e =>
+                $"{e.LocalName} in {e.ParentElement?.LocalName}: "
+                + $"{string.Join(' ', e.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}"
+            );
+}

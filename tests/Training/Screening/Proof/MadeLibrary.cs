@@ -1,0 +1,166 @@
+namespace Gradus.Tests.Trainings;
+
+/// <summary>A dose line with what it asks of somebody.</summary>
+/// <param name="Effort">Per cent at most; 0 for work that has none, null where nobody stated how hard it is.</param>
+/// <param name="Hold">Seconds on end; 0 where nothing is held.</param>
+internal sealed record MadeLine(string Text, int? Effort, int Hold);
+
+/// <summary>A kind of dose.</summary>
+/// <param name="Terms">What stands behind the work.</param>
+/// <param name="Lines">Inside the envelope; the first is the envelope of an exercise whose dose has no ranges.</param>
+internal sealed record MadeDose(string Envelope, string Terms, MadeLine[] Lines);
+
+/// <summary>One exercise of a made library.</summary>
+/// <param name="Part">The region that its motion moves.</param>
+/// <param name="Loads">As written: "knee", "other wrist"; null where nothing is written.</param>
+/// <param name="IsFixed">Whether its dose has no ranges, so that it is the same in every week.</param>
+internal sealed record MadeExercise(
+    string Id,
+    string Motion,
+    string Part,
+    bool IsPaired,
+    string Position,
+    string[]? Loads,
+    MadeDose Dose,
+    bool IsFixed,
+    string[] Properties,
+    string[] NotWith,
+    string[] ClearFirst,
+    string? Easier,
+    string? Harder
+)
+{
+    public string Title => "Drill " + Id;
+}
+
+/// <param name="Where">The region; "whole body" for no one place.</param>
+internal sealed record MadeCondition(string Id, string Where, bool IsSided);
+
+/// <summary>The exercises and conditions that the clients of one made practice share.</summary>
+internal sealed record MadeLibrary(MadeExercise[] Exercises, int AnswersLast, int YouthEffort)
+{
+    /// <summary>The practice's own questions, beside those that everybody is asked.</summary>
+    public static readonly MadeCondition[] Own =
+    [
+        new("sore-ankle", "ankle", true),
+        new("sore-wrist", "wrist", true),
+        new("sore-knee", "knee", true),
+        new("sore-shoulder", "shoulder", true),
+        new("stiff-foot", "foot", false),
+        new("dizzy-spells", "whole body", false),
+    ];
+
+    private static readonly MadeDose[] Doses =
+    [
+        new(
+            "2 x press 10-20 s at 30-80%",
+            ", rest 20 s",
+            [new("2 x press 10 s at 30%", 30, 10), new("2 x press 15 s at 60%", 60, 15), new("2 x press 20 s at 80%", 80, 20)]
+        ),
+        new(
+            "2 x hold 20-60 s",
+            ", rest 20 s",
+            [new("2 x hold 20 s", 0, 20), new("2 x hold 45 s", 0, 45), new("2 x hold 60 s", 0, 60)]
+        ),
+        new("2 x move 6-10 reps", ", leave 2", [new("2 x move 6 reps", 80, 0), new("2 x move 10 reps", 80, 0)]),
+        new(
+            "2 x raise 5-12 s at effort 5",
+            "",
+            [new("2 x raise 5 s at effort 5", 50, 5), new("2 x raise 12 s at effort 5", 50, 12)]
+        ),
+        new("2 x 3 x press 5-8 s", ", pause 4 s", [new("2 x 3 x press 5 s", null, 5), new("2 x 3 x press 8 s", null, 8)]),
+        new("2 x 3 x pull 5-8 s at 20%", "", [new("2 x 3 x pull 5 s at 20%", 20, 15), new("2 x 3 x pull 8 s at 20%", 20, 24)]),
+        new(
+            "2 x carry 20-40 m at effort 8",
+            "",
+            [new("2 x carry 20 m at effort 8", 80, 0), new("2 x carry 40 m at effort 8", 80, 0)]
+        ),
+        new("2 x hold 2-4 breaths", "", [new("2 x hold 2 breaths", 0, 20), new("2 x hold 4 breaths", 0, 40)]),
+        new("2 x move 8-9 reps", ", load a bottle", [new("2 x move 8 reps", null, 0), new("2 x move 9 reps", null, 0)]),
+    ];
+
+    private static readonly (string Motion, string Part, bool IsPaired)[] Motions =
+    [
+        ("ankle dorsiflexion", "ankle", true),
+        ("wrist extension", "wrist", true),
+        ("knee flexion", "knee", true),
+        ("shoulder flexion", "shoulder", true),
+        ("hip extension", "hip", true),
+        ("thoracolumbar flexion", "lower-back", false),
+    ];
+
+    private static readonly string[] Positions =
+    [
+        "supine",
+        "prone",
+        "hands-and-knees",
+        "half-kneeling",
+        "kneeling",
+        "standing",
+        "sitting",
+        "hanging",
+        "split-stance",
+    ];
+
+    private static readonly string[]?[] Loads =
+    [
+        null,
+        ["ankle"],
+        ["other ankle"],
+        ["knee", "other knee"],
+        ["wrist"],
+        ["other wrist", "shoulder"],
+        ["foot", "ankle"],
+        ["lower-back"],
+        ["shoulder", "other shoulder"],
+        ["hip", "knee"],
+    ];
+
+    private static readonly string[][] Properties =
+    [
+        [],
+        [],
+        [],
+        ["trunk-end-range"],
+        ["jumping"],
+        ["balance"],
+    ];
+
+    private static readonly string[] NamedOften =
+    [
+        .. Own.Select(c => c.Id),
+        "hernia",
+        "raised-blood-pressure",
+        "bone-thinning",
+        "heart-metabolic-kidney",
+        "signs-or-symptoms",
+        "falls",
+    ];
+
+    /// <summary>Six exercises: three whose doses have ranges, and three without, which are their easier and harder
+    /// versions.</summary>
+    public static MadeLibrary Of(Reading.Chance chance) =>
+        new([.. Enumerable.Range(0, 6).Select(i => One(chance, i))], chance.Of([180, 180, 60, 25]), chance.Of([60, 60, 40, 75]));
+
+    private static MadeExercise One(Reading.Chance chance, int index)
+    {
+        var motion = chance.Of(Motions);
+        var named = Enumerable.Range(0, 3).Select(_ => chance.Of(NamedOften)).Distinct().ToArray();
+        var isFixed = index >= 3;
+        return new(
+            "d" + index,
+            motion.Motion,
+            motion.Part,
+            motion.IsPaired,
+            chance.Of(Positions),
+            chance.Of(Loads),
+            chance.Of(Doses),
+            isFixed,
+            chance.Of(Properties),
+            [.. named.Take(1)],
+            [.. named.Skip(1)],
+            isFixed ? null : "d" + (3 + chance.Below(3)),
+            isFixed ? null : "d" + (3 + chance.Below(3))
+        );
+    }
+}

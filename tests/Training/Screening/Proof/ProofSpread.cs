@@ -1,0 +1,175 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+
+namespace Gradus.Tests.Trainings;
+
+/// <summary>How the cases lie over the kinds: each kind of answer, side, limit, expiry and outcome must be there.</summary>
+internal sealed class ProofSpread
+{
+    private static readonly string[] Needed =
+    [
+        "outcome: published",
+        "outcome: blocked",
+        "answer: no",
+        "answer: yes",
+        "answer: yes, left",
+        "answer: yes, right",
+        "answer: not asked",
+        "answer: missing",
+        "answer: pain",
+        "side: left",
+        "side: right",
+        "side: rear leg",
+        "side: each side",
+        "side: none",
+        "plays: left",
+        "plays: right",
+        "limit: effort",
+        "limit: hold",
+        "limit: bending",
+        "limit: prone",
+        "limit: none",
+        "limit: two",
+        "clearance: whole programme",
+        "clearance: begins late",
+        "clearance: ends early",
+        "clearance: two",
+        "clearance: older than a year at the end",
+        "weeks: by line",
+        "weeks: version",
+        "weeks: the same",
+        "session: alternate",
+        "position: hands-and-knees",
+        "position: prone",
+        "position: hanging",
+        "loads: not written",
+        "loads: other side",
+        "age: under 18 with guardian",
+        "age: under 18 without",
+        "age: grown",
+        .. new[]
+        {
+            "forbidden",
+            "loaded",
+            "painful",
+            "not asked",
+            "not cleared",
+            "short",
+            "beyond",
+            "left",
+            "agreement-missing",
+            "effort-above-youth-limit",
+            "answers-stale",
+            "edition-outlives-clearance",
+        }.Select(k => "against: " + k),
+        "published: a clearance is used",
+        "published: a yes on the other side",
+        "published: disease and active",
+        "published: pain that is trained with",
+    ];
+
+    private readonly ConcurrentDictionary<string, int> counts = new(StringComparer.Ordinal);
+    private int cases;
+
+    public ConcurrentBag<string> Differences { get; } = [];
+
+    public int Cases => cases;
+
+    public void Take(ProofCase judged)
+    {
+        Interlocked.Increment(ref cases);
+        if (judged.Difference is { } difference)
+            Differences.Add(difference);
+        foreach (var kind in Kinds(judged).Distinct(StringComparer.Ordinal))
+            counts.AddOrUpdate(kind, 1, (_, n) => n + 1);
+    }
+
+    public IEnumerable<string> Missing() => Needed.Where(kind => !counts.ContainsKey(kind));
+
+    public string Table() =>
+        string.Join(
+            '\n',
+            Needed
+                .Select(kind => string.Create(CultureInfo.InvariantCulture, $"{counts.GetValueOrDefault(kind), 8}  {kind}"))
+                .Prepend(string.Create(CultureInfo.InvariantCulture, $"{cases} cases, {Differences.Count} differences"))
+        );
+
+    private static IEnumerable<string> Kinds(ProofCase judged)
+    {
+        var client = judged.Client;
+        var uses = client.Sessions.SelectMany(s => s.Uses).ToArray();
+        var exercises = judged.Library.Exercises.Where(e => uses.Any(u => u.Exercise == e.Id)).ToArray();
+        yield return judged.IsBlocked ? "outcome: blocked" : "outcome: published";
+        foreach (var (id, answer) in client.Answers)
+            yield return $"answer: {(id == "pain-now" && answer != "0" ? "pain" : answer)}";
+        if (FloorAnswers.Ids.Any(id => !client.Answers.ContainsKey(id)))
+            yield return "answer: missing";
+        foreach (var use in uses)
+            yield return $"side: {use.Side ?? "none"}";
+        yield return "plays: " + client.Plays;
+        foreach (var kind in client.Clearances.SelectMany(c => Clearance(client, c)))
+            yield return kind;
+        if (client.Clearances.GroupBy(c => c.Condition).Any(g => g.Count() > 1))
+            yield return "clearance: two";
+        foreach (var use in uses)
+            yield return use.Weeks.Length == 0 ? "weeks: the same"
+            : use.Weeks.Any(w => w.Version is not null) ? "weeks: version"
+            : "weeks: by line";
+        if (client.Sessions.Any(s => s.IsAlternate))
+            yield return "session: alternate";
+        foreach (var exercise in exercises)
+        {
+            yield return "position: " + exercise.Position;
+            yield return exercise.Loads is null ? "loads: not written"
+            : exercise.Loads.Any(l => l.StartsWith("other", StringComparison.Ordinal)) ? "loads: other side"
+            : "loads: written";
+        }
+
+        yield return client.Born.CompareTo("2009") < 0 ? "age: grown"
+        : client.Guardian is null ? "age: under 18 without"
+        : "age: under 18 with guardian";
+        foreach (var line in judged.Second)
+            yield return "against: " + Against(line);
+        if (judged.IsBlocked)
+            yield break;
+        if (client.Clearances.Length > 0)
+            yield return "published: a clearance is used";
+        if (client.Answers.Any(a => a.Value.StartsWith("yes, ", StringComparison.Ordinal)))
+            yield return "published: a yes on the other side";
+        if (client.Answers["heart-metabolic-kidney"] == "yes")
+            yield return "published: disease and active";
+        if (client.Answers["pain-now"] != "0")
+            yield return "published: pain that is trained with";
+    }
+
+    private static IEnumerable<string> Clearance(MadeClient client, MadeClearance clearance)
+    {
+        var end = client.Start.AddDays((7 * client.Weeks) - 1);
+        yield return clearance.On > client.Start ? "clearance: begins late"
+        : clearance.Until < end ? "clearance: ends early"
+        : "clearance: whole programme";
+        if (clearance.On.AddYears(1) < end)
+            yield return "clearance: older than a year at the end";
+        yield return clearance.Limits.Length switch
+        {
+            0 => "limit: none",
+            1 => "limit: one",
+            _ => "limit: two",
+        };
+        foreach (var limit in clearance.Limits)
+            yield return "limit: "
+                + (
+                    limit[0] == 'e' ? "effort"
+                    : limit[0] == 'h' ? "hold"
+                    : limit.StartsWith("no ", StringComparison.Ordinal) ? "bending"
+                    : "prone"
+                );
+    }
+
+    /// <summary>The kind behind the colon, without what it is about.</summary>
+    private static string Against(string line)
+    {
+        var kind = line[(line.IndexOf(": ", StringComparison.Ordinal) + 2)..];
+        return kind.StartsWith("not ", StringComparison.Ordinal) ? kind : kind.Split(' ')[0];
+    }
+}

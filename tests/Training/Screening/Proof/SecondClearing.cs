@@ -1,0 +1,114 @@
+using System.Globalization;
+
+namespace Gradus.Tests.Trainings;
+
+/// <summary>"Clearances name condition, who, when, until when and a limit; the limit is enforced on every dose of every week and
+/// every alternate." "Judged for every date of every week."</summary>
+internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
+{
+    public IEnumerable<string> Of(string condition, MadeDone done, List<(int Week, MadeLine Line)> weeks, bool withinYear)
+    {
+        if (weeks.Count == 0)
+            return [];
+        var own = client.Clearances.Where(c => c.Condition == condition).ToArray();
+        if (own.Length == 0)
+            return slip == ProofSlip.NoClearanceNeeded ? [] : ["not cleared"];
+        foreach (var (week, _) in weeks)
+            for (
+                var day = FirstOf(week);
+                day <= FirstOf(week).AddDays(slip == ProofSlip.OnlyTheFirstDayOfAWeek ? 0 : 6);
+                day = day.AddDays(1)
+            )
+                if (
+                    slip != ProofSlip.DatesForgotten
+                    && !own.Any(c => c.On <= day && day <= c.Until && (!withinYear || day <= c.On.AddYears(1)))
+                )
+                    return ["short"];
+        return [];
+    }
+
+    /// <summary>"The limit is enforced on every dose of every week and every alternate": it belongs to the person, so to every
+    /// exercise.</summary>
+    public IEnumerable<string> Limits(string condition, MadeDone done) =>
+        slip == ProofSlip.LimitsOnlyWhereNamed && !done.Exercise.ClearFirst.Contains(condition)
+            ? []
+            : from clearance in client.Clearances
+            where clearance.Condition == condition
+            from limit in slip == ProofSlip.OnlyTheFirstLimit ? clearance.Limits.Take(1) : clearance.Limits
+            where
+                done.Weeks.Any(w =>
+                    clearance.On <= FirstOf(w.Week).AddDays(6)
+                    && clearance.Until >= FirstOf(w.Week)
+                    && IsBroken(limit, done, w.Line)
+                )
+            select "beyond " + limit;
+
+    /// <summary>The last day on which that condition is cleared without a gap.</summary>
+    public DateOnly Until(string condition)
+    {
+        var own = client.Clearances.Where(c => c.Condition == condition && c.Until >= client.Start).ToArray();
+        if (own.Length == 0)
+            return DateOnly.MaxValue;
+        var day = own.Min(c => c.On) > client.Start ? own.Min(c => c.On) : client.Start;
+        while (own.Any(c => c.On <= day && day <= c.Until))
+            day = day.AddDays(1);
+        return day.AddDays(-1);
+    }
+
+    private DateOnly FirstOf(int week) => client.Start.AddDays(7 * (week - 1));
+
+    private bool IsBroken(string limit, MadeDone done, MadeLine line)
+    {
+        var number = limit.Split(' ').Select(w => int.TryParse(w, CultureInfo.InvariantCulture, out var n) ? n : 0).Max();
+        if (limit.StartsWith("effort", StringComparison.Ordinal))
+            return slip != ProofSlip.EffortLimitForgotten
+                && (line.Effort is null ? slip != ProofSlip.UnknownEffortIsLight : line.Effort > number);
+        if (limit.StartsWith("hold", StringComparison.Ordinal))
+            return slip != ProofSlip.HoldLimitForgotten && line.Hold > number;
+        return limit.StartsWith("no end", StringComparison.Ordinal)
+            ? slip != ProofSlip.BendingLimitForgotten && done.Exercise.Properties.Contains("trunk-end-range")
+            : slip != ProofSlip.ProneLimitForgotten && done.Exercise.Position == "prone";
+    }
+}
+
+/// <summary>A mistake that a screening could make.</summary>
+internal enum ProofSlip
+{
+    None,
+    NotAskedIsNo,
+    FloorOnlyWhereNamed,
+    SideOfTheAnswerForgotten,
+    UnnamedRegionIsSafe,
+    OnlyNamedConditions,
+    WhatIsTrainedIsNotLoaded,
+    PositionLoadsNothing,
+    OtherIsTheWorkingSide,
+    StanceForgotten,
+    EachSideIsTheLeft,
+    PainOfSixIsFine,
+    SideOfThePainForgotten,
+    ClearanceFreesNotWith,
+    NoClearanceNeeded,
+    DatesForgotten,
+    OnlyTheFirstDayOfAWeek,
+    OnlyTheFirstWeek,
+    OnlyTheFirstLimit,
+    EffortLimitForgotten,
+    UnknownEffortIsLight,
+    HoldLimitForgotten,
+    BendingLimitForgotten,
+    ProneLimitForgotten,
+    DecisionTableForgotten,
+    HardWorkIsModerate,
+    OldClearanceForHardWork,
+    AlternatesForgotten,
+    VersionsForgotten,
+    PropertiesForgotten,
+    LimitsOnlyWhereNamed,
+    StandingLoadsNothing,
+    BareYearIsItsFirstDay,
+    GuardianForgotten,
+    YouthLimitForgotten,
+    OldAnswersAreGood,
+    EditionMayOutlive,
+}
