@@ -9,6 +9,7 @@ namespace Gradus.Tests.Auditing;
 
 /// <summary>The one page that holds all others of Rufus's site: the same rules find in it what they find on a page of its own,
 /// and say where it stands.</summary>
+[Trait("Slow", "yes")]
 public sealed class AllPagesTests(ITestOutputHelper output)
 {
     private static readonly Practice Practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice!;

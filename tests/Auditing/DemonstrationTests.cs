@@ -11,6 +11,7 @@ namespace Gradus.Tests.Auditing;
 
 /// <summary>The demonstration practice in the plain theme: nothing is found in it, and no caution of it can go without being
 /// missed.</summary>
+[Trait("Slow", "yes")]
 public sealed class DemonstrationTests(ITestOutputHelper output)
 {
     private static readonly DateOnly Today = new(2026, 12, 7);

@@ -9,6 +9,7 @@ namespace Gradus.Tests.Auditing;
 
 /// <summary>The demonstration practice read in German, and in a made-up language from right to left: nothing is found on any
 /// page, and no word of the site is left in English.</summary>
+[Trait("Slow", "yes")]
 public sealed class OtherLanguagesTests
 {
     [Theory]

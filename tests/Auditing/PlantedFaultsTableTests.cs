@@ -2,6 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
+[Trait("Slow", "yes")]
 public sealed class PlantedFaultsTableTests(ITestOutputHelper output)
 {
     private static readonly (string Family, Series<PlantedFault> Faults)[] Families =

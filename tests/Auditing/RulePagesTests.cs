@@ -8,6 +8,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Auditing;
 
+[Trait("Slow", "yes")]
 public sealed class RulePagesTests
 {
     private static readonly string[] Folders = ["src/Auditing/Rules", "src/Reading/Faults", "src/Rendering/Faults"];

@@ -6,6 +6,7 @@ using Gradus.Tests.Rendering;
 namespace Gradus.Tests.Auditing;
 
 /// <summary>The pages of somebody who fences left-handed and plays court tennis right-handed, in the plain theme.</summary>
+[Trait("Slow", "yes")]
 public sealed class TwoSportsTests
 {
     private static readonly Plan Plan = Club

@@ -3,6 +3,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class AuditCommandTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-audit-").FullName;

@@ -1,5 +1,6 @@
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class BeginCommandTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-begun-").FullName;

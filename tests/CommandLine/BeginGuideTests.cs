@@ -6,6 +6,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.CommandLine;
 
 /// <summary>The guide for coaches, held to what it says.</summary>
+[Trait("Slow", "yes")]
 public sealed partial class BeginGuideTests : IDisposable
 {
     private static readonly string Guide = File.ReadAllText(Repository.Path("content", "README.md"));

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 namespace Gradus.Tests.CommandLine;
 
 /// <summary>What the starter files offer is what the readers take, no more and no less.</summary>
+[Trait("Slow", "yes")]
 public sealed class BeginKeysTests(BegunPractice begun) : IClassFixture<BegunPractice>
 {
     [Fact]

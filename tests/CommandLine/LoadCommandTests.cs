@@ -3,6 +3,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class LoadCommandTests
 {
     private static readonly string Content = Repository.Path("content");

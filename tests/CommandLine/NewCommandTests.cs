@@ -2,6 +2,7 @@ using System.Text.Json;
 
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class NewCommandTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-new-").FullName;

@@ -6,6 +6,7 @@ namespace Gradus.Tests.CommandLine;
 
 /// <summary>What a coach notes for nobody else: a phrase is planted in every client's notes and looked for in every byte that is
 /// handed over.</summary>
+[Trait("Slow", "yes")]
 public sealed class NotesTests : IDisposable
 {
     private const string Phrase = "the heron stood in the weir all winter";

@@ -3,6 +3,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.CommandLine;
 
 /// <summary>A site handed over as one page, and the forms of one site beside each other.</summary>
+[Trait("Slow", "yes")]
 public sealed class OneFileTests : IDisposable
 {
     private readonly HandingOver.TemporaryFolder folder = new();

@@ -2,6 +2,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class PublishCommandTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-publish-").FullName;

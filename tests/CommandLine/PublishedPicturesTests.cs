@@ -1,6 +1,7 @@
 namespace Gradus.Tests.CommandLine;
 
 /// <summary>Pictures in folders of the practice, from the text to the client's device.</summary>
+[Trait("Slow", "yes")]
 public sealed class PublishedPicturesTests : IDisposable
 {
     /// <summary>Of one white pixel, PNG, and another picture; neither tells more than it shows.</summary>

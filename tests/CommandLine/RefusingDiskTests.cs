@@ -6,6 +6,7 @@ namespace Gradus.Tests.CommandLine;
 
 /// <summary>What a disk refuses is one clear line and status 2, and nothing half made is left. Each runs as root too, whom
 /// permissions do not stop.</summary>
+[Trait("Slow", "yes")]
 public sealed class RefusingDiskTests : IDisposable
 {
     private static readonly Series<StarterFile> Files =

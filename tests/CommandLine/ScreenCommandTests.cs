@@ -4,6 +4,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class ScreenCommandTests
 {
     private static readonly string Content = Repository.Path("content");

@@ -2,6 +2,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
+[Trait("Slow", "yes")]
 public sealed class SiteOutputSampleTests
 {
     [Fact]

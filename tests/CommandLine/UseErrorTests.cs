@@ -3,6 +3,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.CommandLine;
 
 /// <summary>Errors of use are one line on standard error, and the status is 2.</summary>
+[Trait("Slow", "yes")]
 public sealed class UseErrorTests
 {
     public static TheoryData<string, string[]> Cases() =>

@@ -8,6 +8,7 @@ namespace Gradus.Tests.HandingOver;
 /// <summary>A publish is killed at moments that are chosen by chance, the same on every run; where in a publish each falls is up
 /// to the machine. What a killed process has written is not lost, so the disk may be memory, which takes most kills near the step
 /// that counts.</summary>
+[Trait("Slow", "yes")]
 public sealed class KilledPublishTests(ITestOutputHelper output) : IDisposable
 {
     private static readonly int Kills = LongProof.Cases(200);

@@ -7,6 +7,7 @@ namespace Gradus.Tests.House;
 
 /// <summary>A new verb, unit, effort or kind of step does not compile until every place knows it. All rooms are compiled
 /// together here, with one more of them than there is.</summary>
+[Trait("Slow", "yes")]
 public sealed class NewVerbTests
 {
     private static readonly Type[] Closed =

@@ -5,6 +5,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Reading;
 
+[Trait("Slow", "yes")]
 public sealed class DemonstrationPracticeTests
 {
     private static readonly DateOnly Start = new(2026, 12, 7);

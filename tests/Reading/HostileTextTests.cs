@@ -5,6 +5,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Reading;
 
+[Trait("Slow", "yes")]
 public sealed class HostileTextTests
 {
     private static readonly string[] Hostile =

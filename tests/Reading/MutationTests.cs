@@ -6,6 +6,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Reading;
 
+[Trait("Slow", "yes")]
 public sealed class MutationTests(ITestOutputHelper output)
 {
     private static readonly int Rounds = LongProof.Cases(2000);

@@ -3,6 +3,7 @@ using Gradus.Media;
 
 namespace Gradus.Tests.Reading;
 
+[Trait("Slow", "yes")]
 public sealed class PictureTests
 {
     /// <summary>37 by 21 pixels, red, written by an independent program.</summary>

@@ -10,6 +10,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Rendering;
 
 /// <summary>What pages load, and what it is built from.</summary>
+[Trait("Slow", "yes")]
 public sealed class BuiltScriptTests
 {
     private const int MostScripts = 3;

@@ -6,6 +6,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Rendering;
 
 /// <summary>The instants of calendar.ics, right across the changes of clocks.</summary>
+[Trait("Slow", "yes")]
 public sealed class CalendarClocksTests(ITestOutputHelper output)
 {
     /// <summary>Sixty weeks with a session every day, so that each change comes once at least.</summary>

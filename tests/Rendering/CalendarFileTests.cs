@@ -4,6 +4,7 @@ using Gradus.Planning;
 namespace Gradus.Tests.Rendering;
 
 /// <summary>The lines of calendar.ics (RFC 5545), and what is read from them.</summary>
+[Trait("Slow", "yes")]
 public sealed class CalendarFileTests
 {
     /// <summary>The two texts as the file has them with its folds undone, by section 3.3.11: strokes, semicolons and commas are

@@ -6,6 +6,7 @@ using Gradus.Rendering;
 namespace Gradus.Tests.Rendering;
 
 /// <summary>Hostile text in every place that a coach writes in, through every template of the plain theme.</summary>
+[Trait("Slow", "yes")]
 public sealed class HostileTextTests(ITestOutputHelper output)
 {
     private static readonly DateOnly Today = new(2027, 1, 4);

@@ -5,6 +5,7 @@ using Gradus.Rendering;
 namespace Gradus.Tests.Rendering;
 
 /// <summary>Themes with a mistake, or worse, and what is said of them.</summary>
+[Trait("Slow", "yes")]
 public sealed class ThemeFaultTests
 {
     [Theory]

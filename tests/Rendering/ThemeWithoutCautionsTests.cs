@@ -4,6 +4,7 @@ using Gradus.Domain;
 namespace Gradus.Tests.Rendering;
 
 /// <summary>Themes that fill without a mistake, but leave the cautions out, hide them, or show them late.</summary>
+[Trait("Slow", "yes")]
 public sealed class ThemeWithoutCautionsTests
 {
     private const string NotInSession = "caution-not-in-session";

@@ -4,6 +4,7 @@ namespace Gradus.Tests.Domain;
 
 /// <summary>Formula, steps and a slow count of the seconds agree over generated doses, and the comparison notices each planted
 /// mistake.</summary>
+[Trait("Slow", "yes")]
 public sealed class DoseArithmeticTests(ITestOutputHelper output)
 {
     private static readonly Lazy<GeneratedLine[]> Lines = new(() => GeneratedLines.Take(2500, seed: 51).ToArray());

@@ -3,6 +3,7 @@ using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
 
+[Trait("Slow", "yes")]
 public sealed class TargetFolderTests : IDisposable
 {
     private readonly TemporaryFolder folder = new();

@@ -4,6 +4,7 @@ using Gradus.Reading;
 namespace Gradus.Tests.Reading;
 
 /// <summary>A dose has one reading (dose-line.md): shown against a recogniser that is not told which way to go.</summary>
+[Trait("Slow", "yes")]
 public sealed class OneReadingTests(ITestOutputHelper output)
 {
     private const int Lines = 4000;

@@ -4,6 +4,7 @@ namespace Gradus.Tests.Trainings;
 
 /// <summary>Made sessions, with and without rounds: the sum of the steps against the closed formulas of dose-line.md, Arithmetic,
 /// written here a second time from the numbers that were drawn.</summary>
+[Trait("Slow", "yes")]
 public sealed class SessionSumTests(ITestOutputHelper output)
 {
     private const int Plans = 250;

@@ -6,6 +6,7 @@ using Gradus.Rendering;
 namespace Gradus.Tests.Auditing;
 
 /// <summary>A coach who writes German, and clients who read English, from the text to the audited site.</summary>
+[Trait("Slow", "yes")]
 public sealed class TranslationMissingTests
 {
     private const string Nobody = "";

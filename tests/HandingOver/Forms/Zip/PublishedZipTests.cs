@@ -5,6 +5,7 @@ using Gradus.HandingOver;
 
 namespace Gradus.Tests.HandingOver;
 
+[Trait("Slow", "yes")]
 public sealed class PublishedZipTests : IDisposable
 {
     private readonly TemporaryFolder folder = new();

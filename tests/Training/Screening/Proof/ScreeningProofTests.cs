@@ -6,6 +6,7 @@ namespace Gradus.Tests.Trainings;
 
 /// <summary>Nothing forbidden is ever in a site: made clients are judged by the product and by a second, simple judgement, and
 /// every site that comes out is looked through. A thousand clients in a plain run, a hundred thousand in a long one.</summary>
+[Trait("Slow", "yes")]
 public sealed class ScreeningProofTests(ITestOutputHelper output)
 {
     internal static readonly DateOnly Today = new(2027, 1, 18);
