@@ -46,6 +46,8 @@ public sealed partial class HostileTextTests : IDisposable
         var places = 0;
         var judged = PublishedContent
             .OfEveryKind(hostile.Pages.Where(p => p.Path != PagePath.AllPages).Select(PathOf))
+            .OrderBy(p => new FileInfo(p).Length)
+            .SkipLast(LongProof.Whole ? 0 : 1)
             .ToHashSet(StringComparer.Ordinal);
         foreach (var (page, html) in hostile.Pages.Zip(harmless.Pages, (one, other) => (one, other.Html)))
         {

@@ -43,7 +43,7 @@ public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelpe
         using var host = StaticHost.Of(Path.GetDirectoryName(rufus) ?? "");
         string[] kinds = LongProof.Whole
             ? [.. content.PagesOf("rufus").Select(p => Path.GetFileName(p))]
-            : ["index.html", "session-1.html", "before-you-start.html"];
+            : ["index.html", "session-1.html"];
         var said = await Node.Ask<LightAsked, LightSaid[]>(
             "light.mjs",
             new(PublishedContent.Chromium(), [.. kinds.Select(k => host.Address + k)])

@@ -19,7 +19,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
         foreach (var client in content.Clients)
         {
             var plan = Planned.For(Practice, Practice.Find(new ClientId(client)) ?? throw new InvalidOperationException());
-            foreach (var session in plan.Sessions.Where(s => s.Uses.Count > 0))
+            foreach (var session in LongProof.First(1, plan.Sessions.Where(s => s.Uses.Count > 0)))
             {
                 var pages = await Printed(content.PagesOf(client).First(p => Path.GetFileName(p) == session.Path));
                 var whole = string.Join(' ', pages);
@@ -55,7 +55,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
             }
         }
 
-        Assert.True(sheets >= 10, $"{sheets} sheets");
+        Assert.True(sheets >= (LongProof.Whole ? 10 : 5), $"{sheets} sheets");
     }
 
     /// <summary>The check above sees it when a sheet parts them.</summary>

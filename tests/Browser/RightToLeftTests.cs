@@ -37,11 +37,12 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
 
     private sealed record Seen(string Direction, int Headings, double Furthest, int Overflow);
 
+    /// <summary>In px; the narrow one first, where less fits.</summary>
+    public static TheoryData<int> Widths() => [.. LongProof.First(1, [320, 1280])];
+
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    [Theory]
-    [InlineData(320)]
-    [InlineData(1280)]
+    [Theory, MemberData(nameof(Widths))]
     public async Task Every_page_begins_at_the_right_and_none_scrolls_sideways(int width)
     {
         var findings = new Findings();
@@ -57,9 +58,7 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         Assert.True(pages.Length > 15);
     }
 
-    [Theory]
-    [InlineData(320)]
-    [InlineData(1280)]
+    [Theory, MemberData(nameof(Widths))]
     public async Task So_does_the_sheet_of_questions(int width)
     {
         var practice = ReadPractice("language: he\n", "practice.md");

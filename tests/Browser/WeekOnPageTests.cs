@@ -69,6 +69,28 @@ public sealed class WeekOnPageTests(PublishedContent content)
             Assert.Equal(1, await other.Locator(".lengths time:visible").CountAsync());
     }
 
+    /// <summary>Who opens a session that this week has not gets its steps by one button; never a page without any.</summary>
+    [Fact]
+    public async Task A_session_of_another_week_is_one_button_away()
+    {
+        var offered = 0;
+        await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-14T10:00:00");
+        foreach (var path in content.PagesOf("rufus").Where(p => p.Contains("/session-", StringComparison.Ordinal)))
+        {
+            var page = await context.NewPageAsync();
+            await page.GotoAsync("file://" + path);
+            if (await page.Locator("section.weeks:visible").CountAsync() == 0)
+            {
+                await page.Locator("button[data-all-weeks]").ClickAsync();
+                offered++;
+            }
+
+            Assert.True(await page.Locator("section.weeks:visible").CountAsync() > 0, path);
+        }
+
+        Assert.True(offered > 0);
+    }
+
     [Fact]
     public async Task What_was_done_carries_the_weeks_on_in_every_page_and_in_the_one_file()
     {

@@ -8,6 +8,10 @@ internal static class LongProof
 
     public static int Cases(int whole) => Whole ? whole : whole / 10;
 
+    /// <summary>All of them, or those that count most.</summary>
+    /// <param name="few">How many of them come first and are enough for <c>tests/run</c>.</param>
+    public static IEnumerable<T> First<T>(int few, IEnumerable<T> whole) => Whole ? whole : whole.Take(few);
+
     /// <summary>All of them, or every tenth, from the first on.</summary>
     public static IEnumerable<T> Cases<T>(IEnumerable<T> whole) => Whole ? whole : whole.Where((_, i) => i % 10 == 0);
 }

@@ -18,7 +18,7 @@ public sealed class NeedUnmeasured : IClientRule
             first.Use.At,
             $"'{exercise.Title}' needs {first.InUnit(first.Range.AtLeast)} of {first.Motion.Name}, but {client.Name}'s "
                 + $"{first.Name} was never measured.",
-            "Measure it before the exercise is done, and write it in readings.csv.",
+            $"Measure it before the exercise is done, and write it in readings.csv.{practice.HowToMeasure(first.Motion)}",
             exercise.Id.Text.Length
         );
 }

@@ -21,7 +21,7 @@ public sealed class StrengthenUnmeasured : ICountingRule
             $"'{practice.TitleOf(use)}' makes {Trained.Named(motion.Key, motion.Select(t => t.Side))} strong, and "
                 + "readings.csv has no reading of it.",
             "Measure the range before it is loaded, and write the reading down; then the next one can tell whether "
-                + "something came of it.",
+                + $"something came of it.{practice.HowToMeasure(motion.Key)}",
             use.Exercise.Id.Text.Length
         );
 }
