@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Gradus.Domain;
 using Gradus.Reading;
 
@@ -25,13 +26,47 @@ internal static class DoseCommand
             if (result.GetValueOrDefault<int?>() is < 1 or > WeeksLimit)
                 result.AddError($"--weeks goes from 1 to {WeeksLimit}.");
         });
+        var lighter = new Option<string?>("--lighter")
+        {
+            Description = "Weeks that are lighter, with commas between them.",
+            HelpName = "4,8",
+        };
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
-        var command = new Command("dose", "Reads one dose line and works out what it asks.") { line, weeks, format };
-        command.SetAction(asked => Run(asked.GetRequiredValue(line), asked.GetValue(weeks), asked.GetValue(format) == "json"));
+        var command = new Command("dose", "Reads one dose line and works out what it asks.") { line, weeks, lighter, format };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(lighter) is not { } named)
+                return;
+            if (WeeksIn(named) is not { } found)
+                result.AddError($"--lighter takes weeks with commas between them, as 4,8; '{named}' is something else.");
+            else if (found.FirstOrDefault(w => w > (result.GetValue(weeks) ?? 0)) is > 0 and var outside)
+                result.AddError($"--lighter names week {outside}, which is not among those of --weeks.");
+        });
+        command.SetAction(asked =>
+            Run(
+                asked.GetRequiredValue(line),
+                asked.GetValue(weeks) is { } last ? new(last, WeeksIn(asked.GetValue(lighter) ?? "") ?? []) : null,
+                asked.GetValue(format) == "json"
+            )
+        );
         return command;
     }
 
-    private static int Run(string line, int? weeks, bool asJson)
+    /// <summary>Null where something is no week.</summary>
+    private static int[]? WeeksIn(string named)
+    {
+        var weeks = new List<int>();
+        foreach (var word in named.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            if (!int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var week) || week < 1)
+                return null;
+            weeks.Add(week);
+        }
+
+        return [.. weeks];
+    }
+
+    private static int Run(string line, AskedWeeks? weeks, bool asJson)
     {
         var settings = DoseSettings.Default;
         switch (DoseLine.Read(line, settings))

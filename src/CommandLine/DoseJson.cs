@@ -20,20 +20,18 @@ public static class DoseJson
 
     /// <summary>The low and the high end, and with a number of weeks the dose of each as it grows from week 1 to the last. Lines
     /// end in <c>\n</c>; there is none after the last. Efforts are rounded to two decimals, half away from zero.</summary>
-    /// <param name="weeks">At least 1; null leaves the weeks out.</param>
+    /// <param name="weeks">Null leaves the weeks out.</param>
     /// <exception cref="ArgumentException">The dose takes longer than 4 h.</exception>
-    public static string Write(Dose dose, DoseSettings settings, int? weeks)
+    public static string Write(Dose dose, DoseSettings settings, AskedWeeks? weeks)
     {
-        if (weeks is { } number)
-            ArgumentOutOfRangeException.ThrowIfLessThan(number, 1, nameof(weeks));
         var text = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(text, Layout))
         {
             json.WriteStartObject();
             WriteEnd(json, "low", dose.Low().Settled(), settings);
             WriteEnd(json, "high", dose.High().Settled(), settings);
-            if (weeks is { } last)
-                WriteWeeks(json, dose, settings, last);
+            if (weeks is not null)
+                WriteWeeks(json, DoseWeeks.Of(dose, settings, weeks), settings);
             json.WriteEndObject();
         }
 
@@ -70,19 +68,27 @@ public static class DoseJson
         json.WriteEndObject();
     }
 
-    private static void WriteWeeks(Utf8JsonWriter json, Dose dose, DoseSettings settings, int last)
+    private static void WriteWeeks(Utf8JsonWriter json, DoseWeeks grown, DoseSettings settings)
     {
         json.WriteStartArray("weeks");
-        for (var week = 1; week <= last; week++)
+        foreach (var week in grown.Weeks)
         {
-            var grown = DoseGrowth.At(dose, week, 1, last);
             json.WriteStartObject();
-            json.WriteNumber("week", week);
-            json.WriteString("dose", DosePrinter.Print(grown));
-            json.WriteNumber("seconds", DoseMeasures.Of(grown.Settled(), settings).Seconds.Value);
+            json.WriteNumber("week", week.Week);
+            json.WriteString("dose", week.Dose.ToString());
+            json.WriteNumber("seconds", DoseMeasures.Of(week.Dose, settings).Seconds.Value);
+            json.WriteBoolean("lighter", week.IsLighter);
+            if (week.Since is { } since)
+                json.WriteNumber("ratio", Shown((decimal)since.Now / since.Before));
+            else
+                json.WriteNull("ratio");
             json.WriteEndObject();
         }
 
+        json.WriteEndArray();
+        json.WriteStartArray("notes");
+        foreach (var note in grown.Notes)
+            json.WriteStringValue(note);
         json.WriteEndArray();
     }
 

@@ -7,7 +7,7 @@ namespace Gradus.CommandLine;
 /// which each begins, what published figures say of it, the weeks.</summary>
 internal static class DoseText
 {
-    public static void Write(TextWriter to, Dose dose, DoseSettings settings, int? weeks)
+    public static void Write(TextWriter to, Dose dose, DoseSettings settings, AskedWeeks? weeks)
     {
         to.WriteLine(DosePrinter.Print(dose));
         to.WriteLine();
@@ -28,16 +28,28 @@ internal static class DoseText
             to.WriteLine($"  {line}");
         if (beside.Length > 0)
             to.WriteLine();
-        foreach (var week in Enumerable.Range(1, weeks ?? 0))
+        if (weeks is not null)
+            WriteWeeks(to, DoseWeeks.Of(dose, settings, weeks), settings);
+    }
+
+    private static void WriteWeeks(TextWriter to, DoseWeeks grown, DoseSettings settings)
+    {
+        foreach (var week in grown.Weeks)
         {
-            var grown = DoseGrowth.At(dose, week, 1, weeks ?? 1);
+            var step = week.Since is { } since
+                ? string.Create(CultureInfo.InvariantCulture, $"{since.MorePercent:+0;-0;0} %")
+                : "";
+            var time = DoseMeasures.Of(week.Dose, settings).Seconds.Clock();
             to.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"week {week, -3} {DoseMeasures.Of(grown.Settled(), settings).Seconds.Clock(), 7}  {DosePrinter.Print(grown)}"
+                    $"week {week.Week, -3} {(week.IsLighter ? "lighter" : ""), -7} {time, 7} {step, 6}  {week.Dose}"
                 )
             );
         }
+
+        foreach (var note in grown.Notes)
+            to.WriteLine(note);
     }
 
     private static void WriteEnd(TextWriter to, string end, SettledDose settled, DoseSettings settings)

@@ -93,7 +93,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
         {
             SessionDays.On on => words.And([.. on.Weekdays.Select(words.Weekday)]),
             SessionDays.EveryDays every => words.Say("every-days", ("n", every.Days)),
-            SessionDays.TimesAWeek times => words.Say("times-a-week", ("n", times.Times)),
+            SessionDays.TimesAWeek times => words.Say(times.DayBetween ? "times-a-week" : "times-a-week-any", ("n", times.Times)),
             SessionDays.BeforePlay => words.Say("before-play"),
             _ => throw new NotSupportedException(days.GetType().Name),
         };

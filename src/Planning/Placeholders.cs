@@ -82,7 +82,7 @@ public static class Placeholders
                     new(Math.Min(ramp.First.Low, ramp.Last.Low), Math.Max(ramp.First.High, ramp.Last.High)),
                     PlaceholderUnit.Percent
                 ),
-            felt => new(new(felt.Rating), PlaceholderUnit.Number)
+            felt => new(felt.Rating, PlaceholderUnit.Number)
         );
 
     private static PlaceholderValue? RepsOf(DoseAction action) =>

@@ -21,7 +21,7 @@ public sealed record PlannedCourse(
     DateOnly Start,
     int DaysBackOneWeek,
     int DaysBackToFirst,
-    Series<Series<(int Session, int Times)>> Needs,
+    Series<Series<(int Session, int Times, int DaysBetween)>> Needs,
     Series<(int Session, int For)> Instead,
     int EaseOffAbove,
     int StopAbove
@@ -36,7 +36,11 @@ public sealed record PlannedCourse(
             training.Rules.DaysBackOneWeek,
             training.Rules.DaysBackToFirst,
             training
-                .Weeks.Select(w => w.Sessions.Where(s => s.Times is not null).Select(s => (s.Session, s.Times ?? 0)).ToSeries())
+                .Weeks.Select(w =>
+                    w.Sessions.Where(s => s.Times is not null)
+                        .Select(s => (s.Session, s.Times ?? 0, DaysBetween(training.Sessions[s.Session - 1])))
+                        .ToSeries()
+                )
                 .ToSeries(),
             training.Sessions.Where(s => s.InsteadOf is not null).Select(s => (s.Number, s.InsteadOf ?? 0)).ToSeries(),
             training.Rules.EaseOffAbove,
@@ -50,11 +54,19 @@ public sealed record PlannedCourse(
                 Key,
                 Start.Iso(),
                 Text($"{DaysBackOneWeek} {DaysBackToFirst}"),
-                string.Join(';', Needs.Select(w => string.Join(' ', w.Select(s => Text($"{s.Session}x{s.Times}"))))),
+                string.Join(
+                    ';',
+                    Needs.Select(w =>
+                        string.Join(' ', w.Select(s => Text($"{s.Session}x{s.Times}{(s.DaysBetween == 1 ? "" : "x0")}")))
+                    )
+                ),
                 string.Join(' ', Instead.Select(s => Text($"{s.Session}={s.For}"))),
                 Text($"{EaseOffAbove} {StopAbove}"),
             ])
             .ToSeries();
+
+    private static int DaysBetween(TrainedSession session) =>
+        session.Days is SessionDays.TimesAWeek { DayBetween: false } ? 0 : 1;
 
     private static string Text(FormattableString text) => FormattableString.Invariant(text);
 

@@ -73,6 +73,7 @@ public sealed class PublishedContent : IAsyncLifetime
         var known = new[]
         {
             Environment.GetEnvironmentVariable("GRADUS_CHROMIUM"),
+            "/usr/bin/chromium-headless-shell",
             "/usr/bin/chromium",
             "/usr/bin/chromium-browser",
             "/usr/bin/google-chrome",

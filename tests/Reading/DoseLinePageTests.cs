@@ -44,11 +44,14 @@ public sealed class DoseLinePageTests
         Assert.NotEmpty(blocks);
         foreach (var block in blocks)
         {
-            var last = int.Parse(block.Name["weeks ".Length..], CultureInfo.InvariantCulture);
-            var grown = Enumerable
-                .Range(1, last)
-                .Select(week => (week, dose: DoseGrowth.At(DoseOf(block.Lines[0]), week, 1, last)))
-                .Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.week}  {DosePrinter.Print(w.dose)}"));
+            var words = block.Name.Split(' ');
+            var asked = new AskedWeeks(
+                int.Parse(words[1], CultureInfo.InvariantCulture),
+                [.. words.Skip(3).Select(w => int.Parse(w, CultureInfo.InvariantCulture))]
+            );
+            var grown = DoseWeeks
+                .Of(DoseOf(block.Lines[0]), DoseSettings.Default, asked)
+                .Weeks.Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.Week}  {w.Dose}"));
             Assert.Equal(block.Lines.Skip(1), grown);
         }
     }

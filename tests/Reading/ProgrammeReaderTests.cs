@@ -37,7 +37,7 @@ public sealed class ProgrammeReaderTests
             [
                 new SessionDays.On([DayOfWeek.Monday, DayOfWeek.Thursday]),
                 new SessionDays.EveryDays(2),
-                new SessionDays.TimesAWeek(3),
+                new SessionDays.TimesAWeek(3, true),
                 new SessionDays.BeforePlay(),
             ],
             Programme.Sessions.Select(s => s.Days)

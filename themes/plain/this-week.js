@@ -82,7 +82,7 @@
       needs: element.getAttribute('data-needs').split(';').map(function (week) {
         return week.split(' ').filter(Boolean).map(function (need) {
           const parts = need.split('x').map(Number);
-          return { session: parts[0], times: parts[1] };
+          return { session: parts[0], times: parts[1], between: parts.length > 2 ? parts[2] : 1 };
         });
       }),
       instead: instead

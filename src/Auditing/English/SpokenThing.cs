@@ -53,7 +53,7 @@ public sealed record SpokenThing(string Name, SpokenKind Kind, Count Number, Ver
             AmountUnit.Metres => new(name, SpokenKind.Metres, number, verb),
         };
         if (action.Effort is Effort.Felt felt)
-            yield return new("felt", SpokenKind.Felt, new(felt.Rating), null, "effort");
+            yield return new("felt", SpokenKind.Felt, felt.Rating, null, "effort");
         if (action.Effort is Effort.Steady steady)
             yield return new("effort", SpokenKind.Percent, steady.Percent, null, "effort");
         if (action.Effort is Effort.Ramp ramp)

@@ -34,7 +34,7 @@ public sealed record DoseAction(Count? Times, Verb Verb, Amount Amount, Effort? 
             Effort?.Match<Effort>(
                 steady => new Effort.Steady(new(pick(steady.Percent))),
                 ramp => new Effort.Ramp(new(pick(ramp.First)), new(pick(ramp.Last)), ramp.Steps),
-                felt => felt
+                felt => new Effort.Felt(new(pick(felt.Rating)))
             )
         );
 }

@@ -42,11 +42,11 @@ public abstract record Effort
     }
 
     /// <param name="Rating">0 to 10.</param>
-    public sealed record Felt(int Rating) : Effort
+    public sealed record Felt(Count Rating) : Effort
     {
-        public int Rating { get; } = DoseBounds.Checked(Rating, DoseBounds.Ratings, nameof(Rating));
+        public Count Rating { get; } = DoseBounds.Checked(Rating, DoseBounds.Ratings, nameof(Rating));
 
-        public override bool IsSettled => true;
+        public override bool IsSettled => Rating.IsSingle;
 
         public override T Match<T>(Func<Steady, T> steady, Func<Ramp, T> ramp, Func<Felt, T> felt) => felt(this);
     }

@@ -34,8 +34,8 @@ internal static class EnvelopeActions
                 .. Steps(verb, range.Steps, ramp.Steps),
             ],
             (Effort.Felt(var range), Effort.Felt(var rating)) => EnvelopeNumbers.Compare(
-                new(range),
-                new(rating),
+                range,
+                rating,
                 n => $"{verb} at effort {n}",
                 n => $"effort {n}"
             ),
@@ -76,6 +76,6 @@ internal static class EnvelopeActions
             ramp =>
                 $"a ramp from {EnvelopeNumbers.Number(ramp.First)} % to {EnvelopeNumbers.Number(ramp.Last)} % in "
                 + $"{new Count(ramp.Steps)} steps",
-            felt => $"effort {new Count(felt.Rating)}"
+            felt => $"effort {felt.Rating}"
         );
 }

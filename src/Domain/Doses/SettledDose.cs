@@ -100,7 +100,7 @@ public sealed record SettledAction
         Effort = action.Effort?.Match<SettledEffort>(
             steady => new SettledEffort.Steady(steady.Percent.Low),
             ramp => new SettledEffort.Ramp(ramp.First.Low, ramp.Last.Low, ramp.Steps),
-            felt => new SettledEffort.Felt(felt.Rating)
+            felt => new SettledEffort.Felt(felt.Rating.Low)
         );
     }
 

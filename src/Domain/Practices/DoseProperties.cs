@@ -36,7 +36,7 @@ public static class DoseProperties
         effort?.Match(
             steady => steady.Percent.High >= HardPercent,
             ramp => Math.Max(ramp.First.High, ramp.Last.High) >= HardPercent,
-            felt => felt.Rating >= HardRating
+            felt => felt.Rating.High >= HardRating
         )
         ?? false;
 

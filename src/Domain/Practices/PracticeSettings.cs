@@ -6,6 +6,8 @@ namespace Gradus.Domain;
 /// <param name="TransitionStanding">Between the floor and standing.</param>
 /// <param name="TransitionChange">Any other change of position or equipment.</param>
 /// <param name="LighterShare">Per cent of the sets that a lighter week keeps.</param>
+/// <param name="GrowAtMost">Per cent that a dose grows by from one full week to the next, at most; common practice, no
+/// source.</param>
 /// <param name="LargeStep">Per cent of growth from week to week above which a step is called large; common practice, no
 /// source.</param>
 /// <param name="AnswersLast">How many days an answer about health is good for.</param>
@@ -26,6 +28,7 @@ public sealed record PracticeSettings(
     Seconds TransitionChange,
     Seconds TransitionStanding,
     int LighterShare,
+    int GrowAtMost,
     int LargeStep,
     int AnswersLast,
     int EaseOffAbove,
@@ -46,6 +49,7 @@ public sealed record PracticeSettings(
         new(30),
         new(45),
         60,
+        30,
         30,
         180,
         2,

@@ -115,8 +115,9 @@ public abstract record SessionDays
 
     public sealed record EveryDays(int Days) : SessionDays;
 
-    /// <summary>So many times a week, with at least a day between.</summary>
-    public sealed record TimesAWeek(int Times) : SessionDays;
+    /// <summary>So many times a week, on days that the client chooses.</summary>
+    /// <param name="DayBetween">Whether at least a day stands between two of them.</param>
+    public sealed record TimesAWeek(int Times, bool DayBetween) : SessionDays;
 
     public sealed record BeforePlay : SessionDays;
 }

@@ -7,6 +7,8 @@ internal static class EffortReader
 {
     private const string Help = "Write a percentage or a felt effort, as in press 10 s at 50% or press 10 s at effort 5.";
 
+    private const string FeltHelp = "Write one number or two, as in press 10 s at effort 5 or press 10 s at effort 5-7.";
+
     private const string RampHelp = "Write a ramp as press 10 s at 20 to 100% in 5 steps.";
 
     /// <param name="start">Where <c>at</c> stands.</param>
@@ -23,10 +25,18 @@ internal static class EffortReader
         return effort is Effort.Ramp ramp && !ramp.Divides(amount) ? Uneven(scanner, ramp, amount, place) : effort;
     }
 
-    private static Effort? Felt(DoseScanner scanner) =>
-        NumberReader.Single(scanner, NumberBound.Rating, "press 10 s at effort 5") is { } rating
-            ? new Effort.Felt(rating.Low)
-            : null;
+    private static Effort? Felt(DoseScanner scanner)
+    {
+        if (NumberReader.Range(scanner, NumberBound.Rating.Noun, FeltHelp) is not { } range)
+            return null;
+        if (scanner.Next() == '%')
+            return scanner.Refuse<Effort>(
+                new(range.Place.Start, scanner.At + 1),
+                "A felt effort is a number from 0 to 10, not a percentage.",
+                $"Write at {range}%, without the word effort."
+            );
+        return NumberReader.Within(scanner, range, NumberBound.Rating) is { } rating ? new Effort.Felt(rating) : null;
+    }
 
     private static Effort? Percentage(DoseScanner scanner)
     {

@@ -100,12 +100,6 @@ internal static class NumberReader
         var help = $"Write one number, as in {use}.";
         if (Whole(scanner, bound.Noun, help) is not { } number)
             return null;
-        if (bound == NumberBound.Rating && scanner.Next() == '%')
-            return scanner.Refuse<Count>(
-                new(number.Place.Start, scanner.At + 1),
-                "A felt effort is a number from 0 to 10, not a percentage.",
-                $"Write at {number}%, without the word effort."
-            );
         if (scanner.Next() != '-')
             return Within(scanner, new(number, number, number.Place), bound);
         return scanner.Refuse<Count>(

@@ -9,7 +9,7 @@ internal static partial class SessionReader
     [GeneratedRegex(@"^every ([1-9]|1[0-4]) days\z", RegexOptions.CultureInvariant)]
     private static partial Regex EveryDays();
 
-    [GeneratedRegex(@"^([1-7]) a week, a day between\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^([1-7]) a week(, a day between)?\z", RegexOptions.CultureInvariant)]
     private static partial Regex TimesAWeek();
 
     private static readonly (string, AlternateKind)[] Kinds =
@@ -66,15 +66,17 @@ internal static partial class SessionReader
             return null;
         if (text.Value == "before play")
             return new SessionDays.BeforePlay();
+        if (text.Value == "daily")
+            return new SessionDays.EveryDays(1);
         if (EveryDays().Match(text.Value) is { Success: true } every)
             return new SessionDays.EveryDays(Number(every));
         if (TimesAWeek().Match(text.Value) is { Success: true } times)
-            return new SessionDays.TimesAWeek(Number(times));
+            return new SessionDays.TimesAWeek(Number(times), times.Groups[2].Success);
         Values.Wrong(
             fields.SourceFile,
             text,
             $"{Quote.Of(text.Value)} does not say when.",
-            "Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play."
+            "Write days as [Mon, Thu], or one of: daily; every 2 days; 3 a week; 3 a week, a day between; before play."
         );
         return null;
     }

@@ -21,6 +21,7 @@ internal static class SettingsReader
             Span("transition-change", 0) ?? usual.TransitionChange,
             Span("transition-standing", 0) ?? usual.TransitionStanding,
             Values.Percent(fields.SourceFile, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare,
+            Values.Percent(fields.SourceFile, "grow-at-most", fields.Take("grow-at-most")) ?? usual.GrowAtMost,
             Values.Percent(fields.SourceFile, "large-step", fields.Take("large-step"), 1000) ?? usual.LargeStep,
             Values.Days(fields.SourceFile, "answers-last", fields.Take("answers-last")) ?? usual.AnswersLast,
             fields.Whole("ease-off-above", 0, 10) ?? usual.EaseOffAbove,

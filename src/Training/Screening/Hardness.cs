@@ -33,7 +33,7 @@ public static class Hardness
         var stated = action.Effort?.Match<int?>(
             steady => steady.Percent.High,
             ramp => Math.Max(ramp.First.High, ramp.Last.High),
-            felt => felt.Rating * 10
+            felt => felt.Rating.High * 10
         );
         int? left = action.Verb == Verb.Move && terms.Leave is { } leave ? Math.Max(0, 10 - leave) * 10 : null;
         if (stated is null && left is null)

@@ -5,13 +5,17 @@ namespace Gradus.Trainings;
 /// <summary>An exercise as though the client did it, to see what would stand in the way.</summary>
 internal sealed class TrialUse(Practice practice, Client client)
 {
+    private static readonly HashSet<int> NothingBegins = [];
+
     private readonly WeekDoses doses = new(client.Programme, Stances.Of(practice, client), practice.Card.Settings);
 
     /// <summary>The exercise instead of another, in the weeks of that use and on its side.</summary>
     public Use Instead(Use use, Exercise exercise)
     {
         var written = use.Written with { ByWeek = [], Versions = [] };
-        return Screened(new(exercise.Drill, use.Session, null, doses.Of(exercise, written, null).Weeks, Aside.Of(written)));
+        return Screened(
+            new(exercise.Drill, use.Session, null, doses.Of(exercise, written, null, NothingBegins).Weeks, Aside.Of(written))
+        );
     }
 
     /// <summary>The exercise with its own dose through the whole programme.</summary>
@@ -29,7 +33,7 @@ internal sealed class TrialUse(Practice practice, Client client)
             [],
             false
         );
-        return Screened(new(exercise.Drill, 1, null, doses.Of(exercise, written, null).Weeks, Aside.Of(written)));
+        return Screened(new(exercise.Drill, 1, null, doses.Of(exercise, written, null, NothingBegins).Weeks, Aside.Of(written)));
     }
 
     private Use Screened(Use use) => use with { Against = Screening.Of(practice, client, use).ToSeries() };

@@ -25,6 +25,13 @@ public sealed record Use(
     /// is none.</summary>
     public SideName? Unresolved { get; init; }
 
+    /// <summary>How its dose grows, a span for each time that it does by itself; empty where it follows the use of another session,
+    /// and where nothing of it can grow.</summary>
+    public Series<UseGrowth> Growth { get; init; } = [];
+
+    /// <exception cref="InvalidOperationException">It is not done in that week.</exception>
+    public SettledDose DoseIn(int week) => Weeks.First(w => w.Week == week).Dose;
+
     public ProgrammeUse Written => Source.Value;
 
     public Location At => Written.Exercise.At;
@@ -37,7 +44,7 @@ public sealed record Use(
 /// <param name="Role">The role whose side it is done on; null for left, right, two sides or none.</param>
 /// <param name="Switch">Between the sides: the practice's own where the dose names none.</param>
 /// <param name="InRounds">Whether the sets are done one in each round, among those of other uses.</param>
-/// <param name="IsLighter">Whether the week keeps only a share of the sets.</param>
+/// <param name="Lightness">Whether it is a lighter week, and what of it.</param>
 /// <param name="Counted">What the dose amounts to; null where it takes longer than 4 h.</param>
 /// <param name="Source">Where it is written.</param>
 public sealed record WeekDose(
@@ -46,11 +53,13 @@ public sealed record WeekDose(
     RoleMeant? Role,
     Seconds Switch,
     bool InRounds,
-    bool IsLighter,
+    Lightness Lightness,
     DoseMeasures? Counted,
     Aside<WeekSource> Source
 )
 {
+    public bool IsLighter => Lightness != Lightness.Full;
+
     /// <summary>The week's own line, where there is one.</summary>
     public WrittenDose? Line => Source.Value.Line;
 

@@ -12,13 +12,14 @@ internal static class Uses
     {
         var programme = client.Programme;
         var doses = new WeekDoses(programme, stances, practice.Card.Settings);
+        var beginnings = Beginnings.Of(practice, programme, stances);
         var uses = new List<Use>();
         foreach (var (index, session) in programme.AllSessions.Index())
         {
             uses.AddRange(
                 session.IsShortened
                     ? Kept(uses, programme, session, index + 1)
-                    : Written(practice, session, index + 1, doses)
+                    : Written(practice, programme, session, index + 1, doses, beginnings, uses)
                         .Select(u => u with { Against = Screening.Of(practice, client, u).ToSeries() })
             );
         }
@@ -26,15 +27,43 @@ internal static class Uses
         return uses.ToSeries();
     }
 
-    private static IEnumerable<Use> Written(Practice practice, ProgrammeSession session, int number, WeekDoses doses) =>
+    private static IEnumerable<Use> Written(
+        Practice practice,
+        Programme programme,
+        ProgrammeSession session,
+        int number,
+        WeekDoses doses,
+        Beginnings beginnings,
+        List<Use> before
+    ) =>
         from written in session.Do
         let named = practice.Find(written.Exercise.Value)
         where named is not null
         from version in written.Versions.Select(v => (ExerciseVersion?)v.Version).Distinct().Prepend(null)
         let done = version is null ? named : practice.VersionOf(named, version.Value)
         where done is not null
-        let settled = doses.Of(done, written, version)
-        select new Use(done.Drill, number, version, settled.Weeks, Aside.Of(written)) { Unresolved = settled.Unresolved };
+        let settled = doses.Of(done, written, version, beginnings.Beside(written), LeadOf(programme, session, written, before))
+        select new Use(done.Drill, number, version, settled.Weeks, Aside.Of(written))
+        {
+            Growth = settled.Growth,
+            Unresolved = settled.Unresolved,
+        };
+
+    /// <summary>The use that an unnamed dose of an alternate session follows: the same exercise in the session that it stands
+    /// for, or else in any; in rounds as this one is, or by itself as this one is.</summary>
+    private static Use? LeadOf(Programme programme, ProgrammeSession session, ProgrammeUse written, List<Use> before) =>
+        session.InsteadOf is null || written.ByWeek.Count > 0 || written.Versions.Count > 0
+            ? null
+            : before
+                .Where(u =>
+                    u.Session <= programme.Sessions.Count
+                    && u.Exercise.Id == written.Exercise.Value
+                    && u.Version is null
+                    && u.Weeks.Count > 0
+                    && u.Written.Rounds is null == written.Rounds is null
+                )
+                .OrderByDescending(u => programme.Sessions[u.Session - 1].Name == session.InsteadOf.Value)
+                .FirstOrDefault();
 
     private static Use[] Kept(List<Use> uses, Programme programme, ProgrammeSession shortened, int number)
     {

@@ -13,7 +13,7 @@ public sealed class DoseArithmeticTests(ITestOutputHelper output)
         (
             from line in Lines.Value
             let dose = DoseOf.Line(line.Text)
-            from settled in new[] { dose.Low(), DoseGrowth.At(dose, 2, 1, 4), dose.High() }
+            from settled in new[] { dose.Low(), dose.At(c => (c.Low + c.High) / 2), dose.High() }
             from settings in new[] { DoseOf.Usual, DoseOf.Unusual }
             select (settled, settings)
         ).ToArray()

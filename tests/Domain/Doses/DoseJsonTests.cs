@@ -193,7 +193,8 @@ public sealed class DoseJsonTests
         }
     }
 
-    private static string Write(string line, int? weeks = null) => DoseJson.Write(DoseOf.Line(line), DoseOf.Usual, weeks);
+    private static string Write(string line, int? weeks = null) =>
+        DoseJson.Write(DoseOf.Line(line), DoseOf.Usual, weeks is { } last ? new(last, []) : null);
 
     private static string Compact(string json)
     {

@@ -145,8 +145,8 @@ public sealed class EnvelopeTests(ITestOutputHelper output)
         var lines = GeneratedLines.Take(1000, seed: 4).ToArray();
         foreach (var dose in lines.Select(line => DoseOf.Line(line.Text)))
         {
-            foreach (var week in Enumerable.Range(1, 4))
-                Assert.Empty(Envelope.Compare(dose, DoseGrowth.At(dose, week, 1, 4)));
+            foreach (var share in Enumerable.Range(0, 4))
+                Assert.Empty(Envelope.Compare(dose, dose.At(c => c.Low + ((c.High - c.Low) * share / 3))));
             var more = dose.High() with { Sets = new(dose.Sets.High + 1) };
             Assert.Contains(Envelope.Compare(dose, more), d =>
                 d.Side == DepartureSide.Hard && d.Words.Contains("set", StringComparison.Ordinal)

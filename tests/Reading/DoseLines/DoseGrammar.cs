@@ -103,8 +103,8 @@ internal static class DoseGrammar
             from steps in Word("steps")
             select new EffortMeaning("ramp", first, last, n.Value),
             from word in Word("effort")
-            from n in Number()
-            select new EffortMeaning("felt", new(n.Value, n.Value), new(n.Value, n.Value), 0)
+            from rating in Count()
+            select new EffortMeaning("felt", rating, rating, 0)
         );
 
     private static Reads<TermMeaning> Term() =>

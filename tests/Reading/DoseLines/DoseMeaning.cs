@@ -165,7 +165,7 @@ internal sealed record DoseMeaning(Ends Sets, List<PartMeaning> Parts, List<Term
         {
             Effort.Steady(var percent) => new EffortMeaning("steady", Of(percent), Of(percent), 0),
             Effort.Ramp(var first, var last, var steps) => new EffortMeaning("ramp", Of(first), Of(last), steps),
-            Effort.Felt(var rating) => new EffortMeaning("felt", Of(new Count(rating)), Of(new Count(rating)), 0),
+            Effort.Felt(var rating) => new EffortMeaning("felt", Of(rating), Of(rating), 0),
             _ => null,
         };
         return new(

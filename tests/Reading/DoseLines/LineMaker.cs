@@ -177,7 +177,10 @@ internal sealed class LineMaker(Dice dice)
     private void Felt()
     {
         kinds.Add("felt");
-        tokens.AddRange(["at", "effort", $"{dice.Between(0, 10)}"]);
+        var low = dice.Between(0, 10);
+        tokens.AddRange(["at", "effort", $"{low}"]);
+        if (dice.OneIn(3))
+            tokens.AddRange(["-", $"{dice.Between(low, 10)}"]);
     }
 
     private void Ramp()

@@ -23,9 +23,11 @@ public sealed class DayNotAvailable : IClientRule
             SessionDays.On on when on.Weekdays.Where(d => !client.Days.Contains(d)).ToArray() is { Length: > 0 } missing =>
                 $"is on {Named(missing)}",
             SessionDays.EveryDays every when client.Days.Count < 7 && every.Days % 7 != 0 =>
-                $"comes every {every.Days} days, which falls on every day of the week in time",
-            SessionDays.TimesAWeek times when times.Times > MostWithADayBetween(client.Days) =>
+                $"comes every {(every.Days == 1 ? "day" : $"{every.Days} days")}, which falls on every day of the week in time",
+            SessionDays.TimesAWeek { DayBetween: true } times when times.Times > MostWithADayBetween(client.Days) =>
                 $"comes {times.Times} times a week with a day between",
+            SessionDays.TimesAWeek { DayBetween: false } times when times.Times > client.Days.Count =>
+                $"comes {times.Times} times a week",
             _ => null,
         };
 

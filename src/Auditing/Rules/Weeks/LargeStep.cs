@@ -7,24 +7,16 @@ namespace Gradus.Auditing;
 
 public sealed class LargeStep : ICountingRule
 {
-    private static readonly (string Name, Func<WorkMeasures, decimal> Of)[] Measures =
-    [
-        ("stretch seconds", w => w.StretchSeconds.Value),
-        ("contraction seconds", w => w.ContractionSeconds.Value),
-        ("effort-seconds", w => w.EffortSeconds),
-        ("repetitions", w => w.Reps),
-    ];
-
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var settings = practice.Card.Settings;
         var steps =
-            from load in training.Loads.GroupBy(l => (l.Motion, l.Side))
-            from now in load
+            from total in WeekTotals.Of(practice, client, training)
+            from now in total.Weeks
             where !now.IsLighter
-            let before = load.Where(l => l.Week < now.Week && !l.IsLighter).MaxBy(l => l.Week)
+            let before = total.Weeks.LastOrDefault(w => w.Week < now.Week && !w.IsLighter)
             where before is not null
-            let large = Largest(client, training.Uses, before, now, settings)
+            let large = Largest(total, before, now, settings)
             where large is not null
             select large;
         return steps
@@ -49,49 +41,49 @@ public sealed class LargeStep : ICountingRule
         );
     }
 
-    /// <summary>The measure that grows most beyond the limit, without what grows evenly inside an envelope; null where none
-    /// does.</summary>
-    private static Step? Largest(Client client, Series<Use> uses, WeekLoad before, WeekLoad now, PracticeSettings settings)
+    /// <summary>The measure that grows most beyond the limit; null where none does. Work that begins has no percentage, and a step
+    /// by which a dose may grow by itself is none.</summary>
+    private static Step? Largest(WeekTotal total, TotalWeek before, TotalWeek now, PracticeSettings settings)
     {
         Step? largest = null;
-        foreach (var (name, of) in Measures)
+        foreach (var measure in Enum.GetValues<SideMeasure>())
         {
-            Use[] own = [.. uses.Where(u => u.Session <= client.Programme.Sessions.Count && u.Exercise.Trains == now.Motion)];
-            var was = own.Sum(u => In(u, before.Week));
-            if (was == 0)
-                continue;
-            var changes = own.Select(u =>
-                    (Use: u, Grown: IsGrown(u, before.Week, now.Week), Change: In(u, now.Week) - In(u, before.Week))
+            var changes = now
+                .Uses.Select(u =>
+                    (u.Use, Was: before.Of(u.Use, measure), Now: u.Of(measure), IsOwn: MayGrow(u.Use, before, now, settings))
                 )
+                .Where(c => c.Was > 0)
                 .ToArray();
-            var jump = changes.Sum(c => c.Change) - changes.Where(c => c.Grown && c.Change > 0).Sum(c => c.Change);
+            var was = before.Uses.Sum(u => u.Of(measure));
+            var gone = before.Uses.Where(b => changes.All(c => c.Use != b.Use)).Sum(b => b.Of(measure));
+            var jump = changes.Where(c => !(c.IsOwn && c.Now > c.Was)).Sum(c => c.Now - c.Was) - gone;
+            if (was == 0 || jump <= 0)
+                continue;
             var percent = (int)(100 * jump / was);
             if (100 * jump <= settings.LargeStep * was || percent <= (largest?.PerCent ?? 0))
                 continue;
-            var most = changes.Where(c => !c.Grown).MaxBy(c => c.Change).Use;
+            var most = changes.Where(c => !c.IsOwn).MaxBy(c => c.Now - c.Was).Use;
             var at = most.Weeks.FirstOrDefault(w => w.Week == now.Week) is { Line: not null } line ? line.At : most.At;
-            largest = new(now.Motion, now.Side, now.Week, name, was, was + jump, percent, at);
-
-            decimal In(Use use, int week) =>
-                use.Weeks.FirstOrDefault(w => w.Week == week) is not { } done
-                    ? 0
-                    : done.BySide.Where(s => s.Side == now.Side).Sum(s => of(s.Work)) * TimesAWeek(client.Programme, use, week);
+            largest = new(total.Motion, total.Side, now.Week, measure.Words(), was, was + jump, percent, at);
         }
 
         return largest;
     }
 
-    /// <summary>A session every so many days comes as often in one week as in another, on the average: that four times follow
-    /// three is no growth.</summary>
-    private static decimal TimesAWeek(Programme programme, Use use, int week)
+    /// <summary>Whether nobody wrote a line for either week and the step is one by which a dose may grow.</summary>
+    private static bool MayGrow(Use use, TotalWeek before, TotalWeek now, PracticeSettings settings)
     {
-        var days = programme.Sessions[use.Session - 1].Days;
-        return days is SessionDays.EveryDays every ? 7m / every.Days : programme.TimesOf(days, week) ?? 0;
+        var (was, done) = (
+            use.Weeks.FirstOrDefault(w => w.Week == before.Week),
+            use.Weeks.FirstOrDefault(w => w.Week == now.Week)
+        );
+        return was is { Line: null }
+            && done is { Line: null }
+            && (
+                SideWork.Of(done.Dose, settings.Dose).Since(SideWork.Of(was.Dose, settings.Dose)).IsWithin(settings.GrowAtMost)
+                || use.Growth.Any(g => g.Coarse.Any(c => c.To == now.Week))
+            );
     }
-
-    /// <summary>Whether nobody wrote a line for either week, so that the dose only follows its envelope.</summary>
-    private static bool IsGrown(Use use, int before, int now) =>
-        use.Weeks.Any(w => w.Week == before && w.Line is null) && use.Weeks.Any(w => w.Week == now && w.Line is null);
 
     private sealed record Step(
         Motion Motion,
