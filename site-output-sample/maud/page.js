@@ -197,7 +197,7 @@
       needs: element.getAttribute('data-needs').split(';').map(function (week) {
         return week.split(' ').filter(Boolean).map(function (need) {
           const parts = need.split('x').map(Number);
-          return { session: parts[0], times: parts[1] };
+          return { session: parts[0], times: parts[1], between: parts.length > 2 ? parts[2] : 1 };
         });
       }),
       instead: instead
@@ -253,13 +253,13 @@
     for (const line of all('[data-say]', card)) line.hidden = line.getAttribute('data-say') !== what;
   }
 
-  // Whether a session without fixed days is still to be done this week, and was not done yesterday: the coach wants a day
-  // between.
+  // Whether a session without fixed days is still to be done this week, and was not done too lately: the coach may want a
+  // day between.
   function isOpen(session, week) {
     const need = (course.needs[week - 1] || []).find(function (one) { return one.session === session; });
     const done = rowsOf(session);
     return need !== undefined && done.filter(function (row) { return row.week === week; }).length < need.times
-      && done.every(function (row) { return gradus.daysBetween(row.day, today) > 1; });
+      && done.every(function (row) { return gradus.daysBetween(row.day, today) > need.between; });
   }
 
   function sayWhatIsDue(now) {

@@ -3,7 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>What a coach is told where an envelope cannot be walked: never that somebody is behind, nor a way to catch up.</summary>
+/// <summary>What a coach is told where an envelope cannot be walked: never that somebody is behind, nor a way to catch
+/// up.</summary>
 public static class GrowthSentences
 {
     public const string UnfinishedHelp =

@@ -7,8 +7,8 @@ namespace Gradus.CommandLine;
 /// <param name="Lighter">Weeks among them.</param>
 public sealed record AskedWeeks(int Last, IReadOnlyCollection<int> Lighter);
 
-/// <summary>One line over some weeks, as an exercise that is done in each of them: by what a practice counts where it says nothing
-/// else.</summary>
+/// <summary>One line over some weeks, as an exercise that is done in each of them: by what a practice counts where it says
+/// nothing else.</summary>
 internal sealed record DoseWeeks(Series<DoseWeek> Weeks, Series<string> Notes)
 {
     public static DoseWeeks Of(Dose envelope, DoseSettings settings, AskedWeeks asked)

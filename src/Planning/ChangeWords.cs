@@ -6,8 +6,7 @@ namespace Gradus.Planning;
 /// <summary>What is other in a dose than in the one before, in plain words.</summary>
 internal static class ChangeWords
 {
-    /// <summary>"1 more set, hold 15 seconds longer", held against the last week that was not lighter; of a lighter week against
-    /// the week before.</summary>
+    /// <summary>"1 more set, hold 15 seconds longer", held against the last week that was not lighter.</summary>
     /// <param name="weeks">Those of one use.</param>
     /// <param name="at">The place of the week among them.</param>
     public static string Of(Series<WeekDose> weeks, int at, Limb limb, Texts texts)
@@ -17,9 +16,8 @@ internal static class ChangeWords
             return words.Say("change-first");
         var before = weeks.Take(at).LastOrDefault(w => !w.IsLighter) ?? weeks[at - 1];
 
-        // An exercise may grow all the same in a week that is lighter as a whole.
-        if (now.IsLighter && now.Measures.Seconds.Value <= before.Measures.Seconds.Value)
-            return words.Say("change-lighter", ("changes", Listed(weeks[at - 1], now, limb, texts)));
+        if (now.IsLighter && now.Dose != before.Dose)
+            return words.Say("change-lighter", ("changes", Listed(before, now, limb, texts)));
         if (now.Dose == before.Dose && now.Role == before.Role)
             return words.Say("change-back", ("week", before.Week));
         var changes = Listed(before, now, limb, texts);

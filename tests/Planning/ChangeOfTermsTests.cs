@@ -52,15 +52,15 @@ public sealed class ChangeOfTermsTests
         );
 
     [Fact]
-    public void Of_two_lighter_weeks_each_is_held_against_the_week_before_and_the_next_against_the_last_whole_one() =>
+    public void Of_two_lighter_weeks_each_is_held_against_the_last_full_one_and_so_is_the_next() =>
         Assert.Equal(
             [
                 "This is where it begins",
-                "A lighter week on purpose: 2 sets fewer",
-                "A lighter week on purpose: hold 5 seconds longer",
+                "Planned easy week: 2 sets fewer",
+                "Planned easy week: 1 set fewer, hold 5 seconds less",
                 "Against week 1: hold 10 seconds longer",
             ],
-            Changes("1: \"4 x hold 30 s, on left\", 3: \"4 x hold 35 s, on left\", 4: \"4 x hold 40 s, on left\"", 4, "[2, 3]")
+            Changes("1: \"4 x hold 30 s, on left\", 3: \"3 x hold 25 s, on left\", 4: \"4 x hold 40 s, on left\"", 4, "[2, 3]")
         );
 
     /// <summary>Behind weeks with another version the first week is held against the last one of its own.</summary>

@@ -40,14 +40,14 @@ public sealed class ChangeWordsTests
     [Fact]
     public void A_lighter_week_says_so_and_the_week_after_is_held_against_the_one_before_it() =>
         Assert.Equal(
-            ["This is where it begins", "hold 10 seconds longer", "A lighter week on purpose: 1 set fewer", "As in week 2"],
+            ["This is where it begins", "hold 10 seconds longer", "Planned easy week: 1 set fewer", "As in week 2"],
             Changes("by-week: { 1: \"3 x hold 30 s, on left\", 2: \"3 x hold 40 s, on left\" }", 4, "[3]")
         );
 
     [Fact]
     public void Work_that_goes_on_behind_a_lighter_week_names_the_week_it_is_held_against() =>
         Assert.Equal(
-            ["This is where it begins", "A lighter week on purpose: 1 set fewer", "Against week 1: hold 10 seconds longer"],
+            ["This is where it begins", "Planned easy week: 1 set fewer", "Against week 1: hold 10 seconds longer"],
             Changes("by-week: { 1: \"3 x hold 30 s, on left\", 3: \"3 x hold 40 s, on left\" }", 3, "[2]")
         );
 

@@ -25,8 +25,8 @@ public sealed record Use(
     /// is none.</summary>
     public SideName? Unresolved { get; init; }
 
-    /// <summary>How its dose grows, a span for each time that it does by itself; empty where it follows the use of another session,
-    /// and where nothing of it can grow.</summary>
+    /// <summary>How its dose grows, a span for each time that it does by itself; empty where it follows the use of another
+    /// session, and where nothing of it can grow.</summary>
     public Series<UseGrowth> Growth { get; init; } = [];
 
     /// <exception cref="InvalidOperationException">It is not done in that week.</exception>

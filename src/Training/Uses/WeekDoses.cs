@@ -7,9 +7,9 @@ internal sealed class WeekDoses(Programme programme, Stances stances, PracticeSe
 {
     /// <summary>The weeks of a use. An entry under <c>by-week</c> holds until the next one; before the first nothing is done. One
     /// that is named for a lighter week is that week's own dose, and afterwards the one before holds. Without a line the dose
-    /// walks its ladder over the full weeks of use, that of a version over the weeks from its entry to the next. A lighter week is
-    /// taken from the last full one before it. None where a line could not be understood, or some side could not be resolved: then
-    /// its name is said.</summary>
+    /// walks its ladder over the full weeks of use, that of a version over the weeks from its entry to the next. A lighter week
+    /// is taken from the last full one before it. None where a line could not be understood, or some side could not be resolved:
+    /// then its name is said.</summary>
     /// <param name="done">The exercise, or its version.</param>
     /// <param name="still">Weeks in which the dose does not grow, because other work begins.</param>
     /// <param name="lead">The use of the same exercise whose doses this one has, on its own sides; null where it walks by

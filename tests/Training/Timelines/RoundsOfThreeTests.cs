@@ -79,7 +79,7 @@ public sealed class RoundsOfThreeTests
             .Plan("ansel");
         Assert.Equal([517, 241], plan.Sessions[0].Weeks.Select(w => w.Total.Value));
         Assert.All(plan.Sessions[0].Uses, u =>
-            Assert.StartsWith("A lighter week on purpose: 2 sets fewer", u.Doses[1].Change, StringComparison.Ordinal)
+            Assert.StartsWith("Planned easy week: 2 sets fewer", u.Doses[1].Change, StringComparison.Ordinal)
         );
     }
 

@@ -10,7 +10,9 @@ public sealed class DoseOutsideEnvelope : IClientRule
         where use.Version is null
         let exercise = practice.Of(use.Exercise.Id)
         from line in use.Written.ByWeek
+        let isLighter = client.Programme.Lighter.Contains(line.Week)
         from departure in Departures(exercise.Dose.Dose, line.Dose.Dose, use.Written.Rounds)
+        where departure.Side == DepartureSide.Hard || !isLighter // a lighter week may be below the low end
         select this.Found(
             departure.Side == DepartureSide.Hard ? Level.Error : Level.Note,
             client.Id,

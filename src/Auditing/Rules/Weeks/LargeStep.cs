@@ -41,8 +41,8 @@ public sealed class LargeStep : ICountingRule
         );
     }
 
-    /// <summary>The measure that grows most beyond the limit; null where none does. Work that begins has no percentage, and a step
-    /// by which a dose may grow by itself is none.</summary>
+    /// <summary>The measure that grows most beyond the limit; null where none does. Work that begins has no percentage, and a
+    /// step by which a dose may grow by itself is none.</summary>
     private static Step? Largest(WeekTotal total, TotalWeek before, TotalWeek now, PracticeSettings settings)
     {
         Step? largest = null;

@@ -12,14 +12,17 @@ public sealed class LighterNotLighter : ICountingRule
 
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        foreach (var total in WeekTotals.Of(practice, client, training))
-        foreach (var now in total.Weeks.Where(w => w.IsLighter && w.Uses.Count > 0))
-        {
-            if (total.Weeks.LastOrDefault(w => w.Week < now.Week && !w.IsLighter && w.Uses.Count > 0) is not { } full)
-                continue;
-            if (Heaviest(full, now) is { } found)
-                yield return Said(client, total, now, full, found);
-        }
+        var heavy =
+            from total in WeekTotals.Of(practice, client, training)
+            from now in total.Weeks
+            where now.IsLighter && now.Uses.Count > 0
+            let full = total.Weeks.LastOrDefault(w => w.Week < now.Week && !w.IsLighter && w.Uses.Count > 0)
+            where full is not null
+            let found = Heaviest(full, now)
+            where found is not null
+            select (total.Motion, total.Side, Found: found);
+        foreach (var same in heavy.GroupBy(h => (h.Motion, h.Found), h => h.Side))
+            yield return Said(client, same.Key.Motion, [.. same], same.Key.Found);
 
         foreach (var use in training.Uses.Where(u => u.Session <= client.Programme.Sessions.Count))
         foreach (var week in use.Weeks.Where(w => w.Lightness == Lightness.Uncut && use.Weeks.Any(b => b.Week < w.Week)))
@@ -27,7 +30,8 @@ public sealed class LighterNotLighter : ICountingRule
                 Level.Note,
                 client.Id,
                 use.At,
-                $"Nothing can be taken away from '{practice.TitleOf(use)}' in week {week.Week}, which is a lighter one: its dose is too small.",
+                $"Nothing can be taken away from '{practice.TitleOf(use)}' in week {week.Week}, which is a lighter one: "
+                    + "its dose is too small.",
                 "Leave it, end the use before that week, or write a line for the week.",
                 use.Exercise.Id.Text.Length
             );
@@ -35,7 +39,7 @@ public sealed class LighterNotLighter : ICountingRule
 
     /// <summary>The measure that stays highest, where one stays above the limit, of the uses from which something can be
     /// taken.</summary>
-    private static (SideMeasure Measure, decimal Was, decimal Now, decimal Share)? Heaviest(TotalWeek full, TotalWeek now)
+    private static Heavy? Heaviest(TotalWeek full, TotalWeek now)
     {
         var uncut = now.Uses.Where(u => u.Week.Lightness == Lightness.Uncut).Select(u => u.Use).ToArray();
         var measured =
@@ -46,29 +50,26 @@ public sealed class LighterNotLighter : ICountingRule
             let share = 100 * done / was
             where share > Most
             orderby share descending
-            select ((SideMeasure, decimal, decimal, decimal)?)(measure, was, done, share);
+            select new Heavy(now.Week, full.Week, measure, was, done, PlaceOf(now));
         return measured.FirstOrDefault();
     }
 
-    private Finding Said(
-        Client client,
-        WeekTotal total,
-        TotalWeek now,
-        TotalWeek full,
-        (SideMeasure Measure, decimal Was, decimal Now, decimal Share) found
-    )
-    {
-        var at = now.Uses.Where(u => u.Week.Line is not null).Select(u => u.Week.At).FirstOrDefault() ?? now.Uses[0].Use.At;
-        return this.Found(
-            found.Share >= 100 ? Level.Error : Level.Warning,
+    private Finding Said(Client client, Motion motion, Side?[] sides, Heavy found) =>
+        this.Found(
+            found.Now >= found.Was ? Level.Error : Level.Warning,
             client.Id,
-            at,
+            found.At,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Week {now.Week} is called a lighter one, but {Trained.Named(total.Motion, [total.Side])} has {found.Now:0.#} "
-                    + $"{found.Measure.Words()} in it and {found.Was:0.#} in week {full.Week}, the last full one."
+                $"Week {found.Week} is called a lighter one, but {Trained.Named(motion, sides)} has {found.Now:0.#} "
+                    + $"{found.Measure.Words()} in it and {found.Was:0.#} in week {found.FullWeek}, the last full one."
             ),
             "Write less for that week, begin other work in a later one, or take the week out of 'lighter'."
         );
-    }
+
+    /// <summary>The line of that week, where there is one.</summary>
+    private static Location PlaceOf(TotalWeek week) =>
+        week.Uses.Where(u => u.Week.Line is not null).Select(u => u.Week.At).FirstOrDefault() ?? week.Uses[0].Use.At;
+
+    private sealed record Heavy(int Week, int FullWeek, SideMeasure Measure, decimal Was, decimal Now, Location At);
 }

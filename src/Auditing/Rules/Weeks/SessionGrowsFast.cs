@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -29,11 +30,15 @@ public sealed class SessionGrowsFast : ICountingRule
                 Level.Note,
                 client.Id,
                 written.At,
-                $"'{written.Name}' takes {found.Before.Seconds} in week {found.Before.Number} and {found.Now.Seconds} in week "
+                $"'{written.Name}' takes {Minutes(found.Before.Seconds)} in week {found.Before.Number} and "
+                    + $"{Minutes(found.Now.Seconds)} in week "
                     + $"{found.Now.Number}: more than twice as long within {Span} weeks.",
                 "Let some uses begin later, or narrow their doses. Who has half an hour in the first week may not have an hour "
                     + "in the fourth. Common practice, with no source."
             );
         }
     }
+
+    private static string Minutes(Seconds seconds) =>
+        string.Create(CultureInfo.InvariantCulture, $"{seconds.Value / 60m:0.#} min");
 }

@@ -9,12 +9,12 @@ public sealed record LighterDose(SettledDose Dose, bool IsLighter)
     public const int Enough = 75;
 
     /// <summary>The first of these that is light enough, and the last of them where none is: the share of the sets; of the counts
-    /// before verbs and brackets; of the amounts. <c>plus</c> falls away, with whatever then has nothing to act on; effort, tempo,
-    /// load and side stay.</summary>
+    /// before verbs and brackets; of the amounts. <c>plus</c> falls away, with whatever then has nothing to act on; effort,
+    /// tempo, load and side stay.</summary>
     /// <param name="full">Of the last full week.</param>
     /// <param name="share">In per cent, 1 to 100.</param>
-    /// <param name="steps">How much of its unit each action grows by at once; an amount does not get smaller than that, nor larger
-    /// than it is.</param>
+    /// <param name="steps">How much of its unit each action grows by at once; an amount does not get smaller than that, nor
+    /// larger than it is.</param>
     public static LighterDose Of(SettledDose full, int share, IReadOnlyList<int> steps, DoseSettings settings)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(share, 1);

@@ -68,16 +68,17 @@ public sealed class WalkTests
         "1-2 x (2-3 x (press 5-6 s at 20-40% then hold 15-20 s))",
         6,
         "4",
-        "In its 5 full weeks this line grows from 1 x (2 x (press 5 s at 20% then hold 15 s)) to 2 x (2 x (press 5 s at 20% then hold "
-            + "17 s)), at most 30 per cent a week; its high end would take 12. Nothing has to be reached. Give it more weeks, write "
-            + "lines under by-week, or narrow the exercise's dose."
+        "In its 5 full weeks this line grows from 1 x (2 x (press 5 s at 20% then hold 15 s)) to 2 x (2 x (press 5 s at 20% then "
+            + "hold 17 s)), at most 30 per cent a week; its high end would take 12. Nothing has to be reached. Give it "
+            + "more weeks, "
+            + "write lines under by-week, or narrow the exercise's dose."
     )]
     [InlineData(
         "1-2 x hold 30 s",
         2,
         "",
-        "From '1 x hold 30 s' to '2 x hold 30 s' this line has no smaller step than 100 per cent. Let what is held or counted begin "
-            + "lower, or begin with the higher number."
+        "From '1 x hold 30 s' to '2 x hold 30 s' this line has no smaller step than 100 per cent. Let what is held or counted "
+            + "begin lower, or begin with the higher number."
     )]
     public void What_cannot_be_walked_is_said(string line, int weeks, string lighter, string notes) =>
         Assert.Equal(notes, string.Join(" ", Of(line, weeks, lighter).Notes));
@@ -97,8 +98,8 @@ public sealed class WalkTests
         Assert.Single(all.Distinct(StringComparer.Ordinal));
     }
 
-    /// <summary>A passive stretch at the end of the range of up to ten slow breaths, and raises of three to four repetitions of 8 to
-    /// 10 s, begun with less: common practice, no source. They get there in six weeks and never by more than the practice lets
+    /// <summary>A passive stretch at the end of the range of up to ten slow breaths, and raises of three to four repetitions of 8
+    /// to 10 s, begun with less: common practice, no source. They get there in six weeks and never by more than the practice lets
     /// them.</summary>
     [Theory]
     [InlineData("hold 5-10 breaths", "1 x hold 10 breaths")]
