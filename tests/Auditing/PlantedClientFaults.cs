@@ -26,8 +26,9 @@ internal static class PlantedClientFaults
                 ),
                 new(
                     "too long by growing alone",
-                    "warning session-over-time",
-                    "clients/bram/client.yaml\n- minutes: 15\n+ minutes: 7"
+                    "note growth-unfinished, warning session-over-time",
+                    "clients/bram/client.yaml\n- minutes: 15\n+ minutes: 3",
+                    "clients/bram/programme.md\n- by-week: { 1: 3 x hold 30 s }\n+ keep-when-short: no"
                 ),
             ]
         ),

@@ -21,7 +21,7 @@ public sealed class LoadCommandTests
         Assert.True(at > 0);
         Assert.Equal(["1", "120", "0", "0", "0", "2", "2", "below", "5", "min", "a", "week"], Words(lines[at + 2]));
         Assert.Equal(
-            ["2", "180", "(+50", "%)", "80", "(new)", "40", "(new)", "0", "2", "2", "below", "5", "min", "a", "week"],
+            ["2", "140", "(+17", "%)", "80", "(new)", "40", "(new)", "0", "2", "2", "below", "5", "min", "a", "week"],
             Words(lines[at + 3])
         );
         Assert.Contains("Rufus Elphick has 25 min for a session", answer.Output, StringComparison.Ordinal);
@@ -43,7 +43,7 @@ public sealed class LoadCommandTests
                 && w.GetProperty("week").GetInt32() == 2
             );
         Assert.Equal(
-            (180, 80, 40m, 2),
+            (140, 80, 40m, 2),
             (
                 week.GetProperty("stretchSeconds").GetInt32(),
                 week.GetProperty("contractionSeconds").GetInt32(),

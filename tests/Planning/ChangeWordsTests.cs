@@ -52,8 +52,15 @@ public sealed class ChangeWordsTests
         );
 
     [Fact]
-    public void One_set_cannot_be_lighter() =>
-        Assert.Equal(["This is where it begins"], Changes("by-week: { 1: \"hold 30 s, on left\" }", 2, "[2]"));
+    public void One_set_gets_shorter_in_a_lighter_week() =>
+        Assert.Equal(
+            ["This is where it begins", "Planned easy week: hold 12 seconds less"],
+            Changes("by-week: { 1: \"hold 30 s, on left\" }", 2, "[2]")
+        );
+
+    [Fact]
+    public void Where_nothing_can_be_taken_away_nothing_is_called_easy() =>
+        Assert.Equal(["This is where it begins"], Changes("by-week: { 1: \"move 1 reps, on left\" }", 2, "[2]"));
 
     [Fact]
     public void Weeks_with_the_same_dose_are_said_once() =>

@@ -28,7 +28,7 @@ public sealed class PlannedLanguageTests
         Assert.Equal("Calf stretch", exercise.Title);
         Assert.Equal(["The rear heel stays down in the lunge."], exercise.Text.Why.Lines());
         Assert.Equal(["Stand before a wall."], exercise.Text.SetUp.Lines());
-        Assert.Equal(["Stay there for 30 to 60 seconds. The heel raise comes next."], exercise.Text.Do.Lines());
+        Assert.Equal(["Stay there for 30 to 35 seconds. The heel raise comes next."], exercise.Text.Do.Lines());
         Assert.Equal(["Later", "Rest 20 seconds."], exercise.Text.More.Lines());
     }
 

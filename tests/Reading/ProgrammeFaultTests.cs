@@ -67,7 +67,7 @@ public sealed class ProgrammeFaultTests
         + days: on match days
         clients/ansel/programme.md:29:11 value-wrong «on match days»
         'on match days' does not say when.
-        Write days as [Mon, Thu], or one of: every 2 days; 3 a week, a day between; before play.
+        Write days as [Mon, Thu], or one of: daily; every 2 days; 3 a week; 3 a week, a day between; before play.
 
         clients/ansel/programme.md
         - from-week: 2

@@ -20,17 +20,17 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     [Fact]
     public void Nothing_is_found_but_that_html_in_texts_is_shown_as_text_and_hard_to_read()
     {
-        Assert.Empty(Harmless.Findings.Select(f => $"{f.At} {f.Rule} {f.Message}"));
+        Assert.Empty(Harmless.Findings.Where(f => f.Level != Level.Note).Select(f => $"{f.At} {f.Rule} {f.Message}"));
         Assert.Equal(
             "",
             string.Join(
                 "\n",
                 Hostile
-                    .Findings.Where(f => f.Rule.Text is not ("html-in-text" or "reading-too-hard"))
+                    .Findings.Where(f => f.Rule.Text is not ("html-in-text" or "reading-too-hard" or "growth-unfinished"))
                     .Select(f => $"{f.At} {f.Rule} {f.Message[..Math.Min(300, f.Message.Length)]}")
             )
         );
-        Assert.All(Hostile.Findings, f => Assert.Equal(f.Rule.Text == "reading-too-hard" ? Level.Note : Level.Warning, f.Level));
+        Assert.All(Hostile.Findings, f => Assert.Equal(f.Rule.Text == "html-in-text" ? Level.Warning : Level.Note, f.Level));
         Assert.NotEmpty(Hostile.Findings);
     }
 

@@ -56,7 +56,7 @@ public sealed class TradeFactsTests
     {
         var dose = DoseOf.Line("1-3 x 3-4 x raise 8-10 s");
         Assert.Equal(
-            ["1 x 3 x raise 8 s", "1 x 3 x raise 10 s", "1 x 4 x raise 10 s", "2 x 3 x raise 8 s", "2 x 3 x raise 10 s"],
+            ["1 x 3 x raise 8 s", "1 x 3 x raise 10 s", "1 x 4 x raise 9 s", "1 x 4 x raise 10 s", "2 x 3 x raise 8 s"],
             Walked.Weeks("1-3 x 3-4 x raise 8-10 s", 5)
         );
         Assert.Equal(24, DoseMeasures.Of(dose.Low().Settled(), DoseOf.Usual).ContractionSeconds.Value);

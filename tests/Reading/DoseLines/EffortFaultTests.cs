@@ -101,7 +101,7 @@ public sealed class EffortFaultTests
         hold 30 s at effort
                            ^
         The line ends where a felt effort should stand.
-        Write one number, as in press 10 s at effort 5.
+        Write one number or two, as in press 10 s at effort 5 or press 10 s at effort 5-7.
 
         press 10 s at 50-20%
                       ^^^^^

@@ -17,9 +17,9 @@ public sealed class LoadSumsTests
     /// <summary>Monday and Thursday sway and brace; every two days ramp and lift: from Monday 4 January on 4, 3 and 4 days. A
     /// ramp has 20·(0.2 + 1)/2 = 12 effort-seconds; a raise without an effort none. Left, week 1: stretch 2·60; contraction 4·(20
     /// + 40), of it 4·40 without an effort; 4·12 effort-seconds; 4·8 repetitions. Right: contraction 2·30 + 4·40; effort 2·15.
-    /// Week 2 has 60 % of the sets: sway 1 (1.2), brace 2 (1.8), lift 1 (1.2), ramp 1. Left: 2·30; 3·(20 + 20), of it 3·20; 3·12;
-    /// 3·4. Right: 2·20 + 3·20; effort 2·10. Days: 4 and 7 with 4, 6, 8, 10 are five; 11 and 14 with 12, 14, 16 four; 18 and 21
-    /// with 18, 20, 22, 24 five.</summary>
+    /// Week 2 has 60 % of the sets: sway 1 (1.2), brace 2 (1.8), lift 1 (1.2), the ramp 2 s a step. Left: 2·30; 3·(20 + 10), of
+    /// it 3·20; 3·6; 3·4. Right: 2·20 + 3·20; effort 2·10. Days: 4 and 7 with 4, 6, 8, 10 are five; 11 and 14 with 12, 14, 16
+    /// four; 18 and 21 with 18, 20, 22, 24 five.</summary>
     [Fact]
     public void Every_measure_is_the_sum_of_the_sessions_of_its_week()
     {
@@ -27,7 +27,7 @@ public sealed class LoadSumsTests
         Assert.Equal(
             [
                 "Left 1: 120 240 160 48 32, 6 on 5",
-                "Left 2: 60 120 60 36 12, 5 on 4, lighter",
+                "Left 2: 60 90 60 18 12, 5 on 4, lighter",
                 "Left 3: 120 240 160 48 32, 6 on 5",
                 "Right 1: 120 220 160 30 32, 6 on 5",
                 "Right 2: 60 100 60 20 12, 5 on 4, lighter",

@@ -15,18 +15,18 @@ public sealed class TradeWeeksTests
         .Member("ansel", ["- use: long-stretch\n- use: rounds\n- use: raises\n- use: raises-in-one-set"], 6)
         .Plan("ansel");
 
-    /// <summary>By hand: 90 + round-half-up(30·k/5); sets 2 + round-half-up(k/5); the ramp 5·(4 + round-half-up(k/5)); pull 5 +
-    /// round-half-up(5·k/5); hold 20 + round-half-up(10·k/5); k from 0 to 5.</summary>
+    /// <summary>By hand after dose-line.md, How it grows: stretch 90 s in steps of 5; 2·20, 2·24, 2·27, 3·21, 3·24, 3·30 s in
+    /// rounds with their ramps and pulls; raises 3·8, 3·8, 3·9, 4·8, 4·9, 4·10 s.</summary>
     [Fact]
     public void They_grow_from_the_low_end_to_the_high_one()
     {
-        Assert.Equal([90, 96, 102, 108, 114, 120], ByWeek(0));
+        Assert.Equal([90, 95, 100, 105, 110, 120], ByWeek(0));
         Assert.Equal(
-            [2 * (20 + 5 + 20), 2 * (20 + 6 + 22), 2 * (20 + 7 + 24), 3 * (25 + 8 + 26), 3 * (25 + 9 + 28), 3 * (25 + 10 + 30)],
+            [2 * (20 + 5 + 20), 2 * (20 + 7 + 24), 2 * (25 + 9 + 27), 3 * (20 + 6 + 21), 3 * (20 + 7 + 24), 3 * (25 + 10 + 30)],
             ByWeek(1)
         );
-        Assert.Equal([(3 * 8) + 40, (3 * 8) + 40, (3 * 9) + 40, (4 * 9) + 60, (4 * 10) + 60, (4 * 10) + 60], ByWeek(2));
-        Assert.Equal([(3 * 8) + 10, (3 * 8) + 10, (3 * 9) + 10, (4 * 9) + 15, (4 * 10) + 15, (4 * 10) + 15], ByWeek(3));
+        Assert.Equal([(3 * 8) + 40, (3 * 8) + 40, (3 * 9) + 40, (4 * 8) + 60, (4 * 9) + 60, (4 * 10) + 60], ByWeek(2));
+        Assert.Equal([(3 * 8) + 10, (3 * 8) + 10, (3 * 9) + 10, (4 * 8) + 15, (4 * 9) + 15, (4 * 10) + 15], ByWeek(3));
     }
 
     /// <summary>Get ready four times 5, three transitions of 10, beside the doses.</summary>
@@ -40,7 +40,13 @@ public sealed class TradeWeeksTests
     [Fact]
     public void What_is_new_is_said_for_every_week_that_is_not_like_the_one_before() =>
         Assert.Equal(
-            ["This is where it begins", "raise 1 second longer", "1 more set", "raise 1 second longer"],
+            [
+                "This is where it begins",
+                "raise 1 second longer",
+                "1 more set, raise 1 second less",
+                "raise 1 second longer",
+                "raise 1 second longer",
+            ],
             Six.Sessions[0].Uses[2].Doses.Select(d => d.Change)
         );
 
