@@ -17,7 +17,7 @@ public sealed class PublishCommandTests : IDisposable
         var answer = Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
-        Assert.Contains("\n5 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("\n6 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
         Assert.Equal(
             ["hedley", "maud", "nuala", "rufus", "tamsin"],
             Directory.GetDirectories(To).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)
