@@ -11,7 +11,9 @@ public sealed class HostedTests(PublishedContent content)
     public async Task After_the_first_visit_every_page_opens_with_the_host_stopped()
     {
         var folder = Path.GetDirectoryName(content.PagesOf("rufus").First()) ?? "";
-        await using var context = await content.ContextAsync(new());
+        await using var browser = await content.LaunchWithWorkersAsync();
+        await using var context = await browser.NewContextAsync();
+        await context.Clock.SetFixedTimeAsync("2026-12-14T10:00:00");
         var page = await context.NewPageAsync();
         using (var host = StaticHost.Of(folder))
         {
@@ -55,7 +57,9 @@ public sealed class HostedTests(PublishedContent content)
         {
             foreach (var file in Directory.EnumerateFiles(Path.GetDirectoryName(content.PagesOf("rufus").First()) ?? ""))
                 File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
-            await using var context = await content.ContextAsync(new());
+            await using var browser = await content.LaunchWithWorkersAsync();
+            await using var context = await browser.NewContextAsync();
+            await context.Clock.SetFixedTimeAsync("2026-12-14T10:00:00");
             var page = await context.NewPageAsync();
             using var host = StaticHost.Of(folder);
             await page.GotoAsync(host.Address);

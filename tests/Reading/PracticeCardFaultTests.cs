@@ -46,6 +46,20 @@ public sealed class PracticeCardFaultTests
         Write a whole number from 1 to 100 and a per cent sign, as 60 %.
 
         practice.md
+        - lighter-share: 50 %
+        + grow-at-most: 0 %
+        practice.md:18:17 value-wrong «0 %»
+        '0 %' is no share for 'grow-at-most'.
+        Write a whole number from 1 to 100 and a per cent sign, as 60 %.
+
+        practice.md
+        - lighter-share: 50 %
+        + grow-at-most: 400 %
+        practice.md:18:17 value-wrong «400 %»
+        '400 %' is no share for 'grow-at-most'.
+        Write a whole number from 1 to 100 and a per cent sign, as 60 %.
+
+        practice.md
         -   GB: Call 999.
         +   Britain: Call 999.
         practice.md:7:3 value-wrong «Britain»

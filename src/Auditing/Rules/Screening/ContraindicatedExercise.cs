@@ -1,3 +1,4 @@
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -8,7 +9,7 @@ public sealed class ContraindicatedExercise : IClientRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from use in training.Uses
         from objection in use.Against
-        let said = Said(client, practice.Of(use.Exercise.Id), practice.Of(objection.Condition), objection)
+        let said = Said(client, use, practice.Of(use.Exercise.Id), practice.Of(objection.Condition), objection)
         where said is not null
         select this.Found(
             Level.Error,
@@ -28,6 +29,7 @@ public sealed class ContraindicatedExercise : IClientRule
     /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
     private static (string Message, string Help, string? Alone)? Said(
         Client client,
+        Use use,
         Exercise exercise,
         Condition condition,
         Objection objection
@@ -55,7 +57,7 @@ public sealed class ContraindicatedExercise : IClientRule
                 $"'{exercise.Title}' goes beyond the clearance for {condition.Name} in week "
                     + $"{beyond.Week.Week}: {beyond.Limit.Words}.",
                 "",
-                $"Write a dose within the limit; it is now '{beyond.Week.Dose}'."
+                $"Write a dose within the limit; it is now '{beyond.Week.Dose}'.{use.LastWithin(beyond.Week)}"
             ),
             _ => null,
         };

@@ -17,7 +17,7 @@ public sealed class EffortAboveYouthLimit : IClientRule
             use.At,
             $"{client.Name} is under 18, and this practice asks for {most} % of the hardest at most; "
                 + $"'{practice.TitleOf(use)}' asks for more in week {beyond.Week}, or does not say how hard it is.",
-            $"Write a dose with an effort of {most} % at most; it is now '{beyond.Dose}'.",
+            $"Write a dose with an effort of {most} % at most; it is now '{beyond.Dose}'.{use.LastWithin(beyond)}",
             use.Exercise.Id.Text.Length
         );
 }

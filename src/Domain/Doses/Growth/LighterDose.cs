@@ -5,7 +5,7 @@ namespace Gradus.Domain;
 /// can be taken away.</param>
 public sealed record LighterDose(SettledDose Dose, bool IsLighter)
 {
-    /// <summary>Per cent of the last full week.</summary>
+    /// <summary>Per cent of the last full week; common practice, no source.</summary>
     public const int Enough = 75;
 
     /// <summary>The first of these that is light enough, and the last of them where none is: the share of the sets; of the counts
