@@ -34,7 +34,8 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
             "",
             Example.Written(
                 Read.Concat(RuleBook.Check(Practice, Planned.Trainings(Practice), Today))
-                    .Where(f => f is not { Rule.Text: "gain-without-control" or "growth-unfinished", Level: Level.Note })
+                    .Where(f => (f.Rule.Text, f.Level) != ("gain-without-control", Level.Note))
+                    .Where(f => !f.Message.StartsWith("In its 1 full week 'Seated chest turn", StringComparison.Ordinal))
             )
         );
     }

@@ -23,9 +23,14 @@ public sealed class DemonstrationPracticeTests
         Assert.Empty(
             RuleBook
                 .Check(Read(new()), Planned.Trainings(Read(new())), Start)
-                .Where(f => f.Rule.Text is not ("gain-without-control" or "growth-unfinished"))
+                .Where(f => f.Rule.Text != "gain-without-control" && !IsOfOneWeek(f))
                 .Select(f => $"{f.At} {f.Rule} {f.Message}")
         );
+
+    /// <summary>The harder chest turn of Rufus's last week, which has no second week to grow in.</summary>
+    private static bool IsOfOneWeek(Finding found) =>
+        found is { Rule.Text: "growth-unfinished", Client.Text: "rufus", Level: Level.Note }
+        && found.Message.StartsWith("In its 1 full week 'Seated chest turn", StringComparison.Ordinal);
 
     /// <summary>61 days, 30 or 31 apart. Only notes, such as that a programme is over, may come with time.</summary>
     [Fact]

@@ -28,6 +28,11 @@ public sealed record Programme(
     /// <summary>The last day of the last week.</summary>
     public DateOnly End => LastDayOf(Weeks);
 
+    /// <summary>The weeks from which something else holds in a use, in rising order. A line that is named for a lighter week is
+    /// that week's alone, and none of them.</summary>
+    public IEnumerable<int> EntriesOf(ProgrammeUse use) =>
+        use.ByWeek.Select(l => l.Week).Where(w => !Lighter.Contains(w)).Concat(use.Versions.Select(v => v.Week)).Order();
+
     public DateOnly FirstDayOf(int week) => Start.AddDays(7 * (week - 1));
 
     public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);

@@ -19,7 +19,7 @@ internal sealed class Beginnings
             where exercise is not null
             let dose = exercise.Dose.Dose
             where dose is not null
-            select Beginning.Of(written, exercise, dose, stances, practice.Card.Settings.Dose),
+            select Beginning.Of(programme, written, exercise, dose, stances, practice.Card.Settings.Dose),
         ]);
 
     /// <summary>The weeks after its first in which other work of the same motion, side and measure begins.</summary>
@@ -35,10 +35,16 @@ internal sealed class Beginnings
 
     private sealed record Beginning(ProgrammeUse Written, Motion Motion, Side?[] Sides, SideMeasure[] Measures, int First)
     {
-        public static Beginning Of(ProgrammeUse written, Exercise exercise, Dose dose, Stances stances, DoseSettings settings)
+        public static Beginning Of(
+            Programme programme,
+            ProgrammeUse written,
+            Exercise exercise,
+            Dose dose,
+            Stances stances,
+            DoseSettings settings
+        )
         {
             var side = written.Side?.Value ?? dose.Terms.Side;
-            var named = written.ByWeek.Select(l => l.Week).Concat(written.Versions.Select(v => v.Week)).DefaultIfEmpty(1).Min();
             return new(
                 written,
                 exercise.Drill.Trains,
@@ -49,7 +55,7 @@ internal sealed class Beginnings
                     _ => [Side.Left, Side.Right],
                 },
                 [.. SideWork.Of(dose.Low().Settled(), settings).Measures.Where(m => m.Amount > 0).Select(m => m.Measure)],
-                Math.Max(written.FromWeek ?? 1, named)
+                Math.Max(written.FromWeek ?? 1, programme.EntriesOf(written).FirstOrDefault(1))
             );
         }
 

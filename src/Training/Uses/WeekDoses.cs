@@ -51,8 +51,7 @@ internal sealed class WeekDoses(Programme programme, Stances stances, PracticeSe
     private IEnumerable<Span> SpansOf(ProgrammeUse written, ExerciseVersion? version)
     {
         var (from, until) = (written.FromWeek ?? 1, written.UntilWeek ?? programme.Weeks);
-        var lines = written.ByWeek.Where(l => !programme.Lighter.Contains(l.Week)).ToArray();
-        var named = lines.Select(l => l.Week).Concat(written.Versions.Select(v => v.Week)).Order().ToArray();
+        var named = programme.EntriesOf(written).ToArray();
         if (named.Length == 0)
             return version is null ? [new(Weeks(from, until), null)] : [];
         return named
@@ -60,7 +59,7 @@ internal sealed class WeekDoses(Programme programme, Stances stances, PracticeSe
             .Where(n => written.Versions.FirstOrDefault(v => v.Week == n.First)?.Version == version)
             .Select(n => new Span(
                 Weeks(Math.Max(from, n.First), Math.Min(until, n.Last)),
-                lines.FirstOrDefault(l => l.Week == n.First)
+                written.ByWeek.FirstOrDefault(l => l.Week == n.First)
             ));
     }
 

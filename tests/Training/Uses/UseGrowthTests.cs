@@ -53,6 +53,24 @@ public sealed class UseGrowthTests
         Assert.Equal("Planned easy week: 1 set fewer, hold 15 seconds less", plan.Sessions[0].Uses[0].Doses[2].Change);
     }
 
+    /// <summary>sway begins in week 1 all the same, so it does not grow in week 2, where lean begins.</summary>
+    [Fact]
+    public void A_line_for_a_lighter_week_is_no_beginning() =>
+        Assert.Equal(
+            "30 30 20 35",
+            Holds(
+                Library
+                    .Member(
+                        "ansel",
+                        ["- use: sway\n  by-week: { 3: 1 x hold 20 s }\n- use: lean\n  from-week: 2"],
+                        4,
+                        lighter: "[3]"
+                    )
+                    .Plan("ansel"),
+                0
+            )
+        );
+
     [Fact]
     public void In_rounds_only_the_amounts_grow() =>
         Assert.Equal(

@@ -20,20 +20,20 @@ public sealed record Walk(Ladder Ladder, Series<int> Rungs, int Need)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(fullWeeks);
         var top = ladder.Rungs.Count - 1;
-        var furthest = Enumerable.Range(0, top + 1).Select(k => Allowed(ladder.Rungs, k, growAtMost).ToArray()).ToArray();
-        var need = NeedOf(furthest);
+        var allowed = Enumerable.Range(0, top + 1).Select(k => Allowed(ladder.Rungs, k, growAtMost).ToArray()).ToArray();
+        var need = NeedOf(allowed);
         var rungs = new int[fullWeeks];
         if (fullWeeks < need)
         {
             for (var week = 1; week < fullWeeks; week++)
-                rungs[week] = furthest[rungs[week - 1]][^1];
+                rungs[week] = allowed[rungs[week - 1]][^1];
             return new(ladder, rungs.ToSeries(), need);
         }
 
-        var (reach, target) = (ReachOf(furthest, fullWeeks), TargetsOf(ladder.Rungs));
+        var (reach, target) = (ReachOf(allowed, fullWeeks), TargetsOf(ladder.Rungs));
         for (var week = 1; week < fullWeeks; week++)
         {
-            var open = furthest[rungs[week - 1]].Where(j => reach[week][j]).ToArray();
+            var open = allowed[rungs[week - 1]].Where(j => reach[week][j]).ToArray();
             var even = target[top] * week / (fullWeeks - 1);
             rungs[week] = open.LastOrDefault(j => target[j] <= even + Tiny, open[0]);
         }
