@@ -30,6 +30,14 @@ public static class GrowthSentences
             $"From '{WorkOf(from)}' to '{WorkOf(to)}' this line has no smaller step than {percent} per cent."
         );
 
+    /// <param name="what">A title in quotation marks, or "this line".</param>
+    /// <param name="week">A lighter one.</param>
+    public static string Uncut(string what, int week) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"Nothing can be taken away from {what} in week {week}, which is a lighter one: its dose is too small."
+        );
+
     private static string Grows(SettledDose first, SettledDose last) =>
         first == last ? $"stays at {WorkOf(first)}" : $"grows from {WorkOf(first)} to {WorkOf(last)}";
 

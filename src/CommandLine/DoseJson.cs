@@ -42,17 +42,22 @@ public static class DoseJson
     {
         var measures = DoseMeasures.Of(settled, settings);
         json.WriteStartObject(name);
+        WriteMeasures(json, measures);
+        json.WriteStartArray("steps");
+        foreach (var step in Timeline.Of(settled, settings).Steps)
+            WriteStep(json, step, settled.Sides);
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteMeasures(Utf8JsonWriter json, DoseMeasures measures)
+    {
         json.WriteNumber("seconds", measures.Seconds.Value);
         json.WriteBoolean("about", measures.About);
         json.WriteNumber("stretchSeconds", measures.StretchSeconds.Value);
         json.WriteNumber("contractionSeconds", measures.ContractionSeconds.Value);
         json.WriteNumber("effortSeconds", Shown(measures.EffortSeconds));
         json.WriteNumber("reps", measures.Reps);
-        json.WriteStartArray("steps");
-        foreach (var step in Timeline.Of(settled, settings).Steps)
-            WriteStep(json, step, settled.Sides);
-        json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     private static void WriteStep(Utf8JsonWriter json, TimelineStep step, WorkedSides sides)
@@ -76,7 +81,7 @@ public static class DoseJson
             json.WriteStartObject();
             json.WriteNumber("week", week.Week);
             json.WriteString("dose", week.Dose.ToString());
-            json.WriteNumber("seconds", DoseMeasures.Of(week.Dose, settings).Seconds.Value);
+            WriteMeasures(json, DoseMeasures.Of(week.Dose, settings));
             json.WriteBoolean("lighter", week.IsLighter);
             if (week.Since is { } since)
                 json.WriteNumber("ratio", Shown((decimal)since.Now / since.Before));

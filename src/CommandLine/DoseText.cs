@@ -34,18 +34,18 @@ internal static class DoseText
 
     private static void WriteWeeks(TextWriter to, DoseWeeks grown, DoseSettings settings)
     {
+        var room = grown.Weeks.Max(w => w.Dose.ToString().Length);
         foreach (var week in grown.Weeks)
         {
             var step = week.Since is { } since
                 ? string.Create(CultureInfo.InvariantCulture, $"{since.MorePercent:+0;-0;0} %")
                 : "";
-            var time = DoseMeasures.Of(week.Dose, settings).Seconds.Clock();
-            to.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"week {week.Week, -3} {(week.IsLighter ? "lighter" : ""), -7} {time, 7} {step, 6}  {week.Dose}"
-                )
+            var measures = DoseMeasures.Of(week.Dose, settings);
+            var line = string.Create(
+                CultureInfo.InvariantCulture,
+                $"week {week.Week, -3} {(week.IsLighter ? "lighter" : ""), -7} {measures.Seconds.Clock(), 7} {step, 6}  "
             );
+            to.WriteLine($"{line}{week.Dose.ToString().PadRight(room)}  {string.Join(", ", Totals(measures))}".TrimEnd());
         }
 
         foreach (var note in grown.Notes)
@@ -55,15 +55,7 @@ internal static class DoseText
     private static void WriteEnd(TextWriter to, string end, SettledDose settled, DoseSettings settings)
     {
         var measures = DoseMeasures.Of(settled, settings);
-        var said = new List<string> { $"{(measures.About ? "about " : "")}{measures.Seconds.Clock()}" };
-        if (measures.StretchSeconds > Seconds.Zero)
-            said.Add($"stretch {measures.StretchSeconds}");
-        if (measures.ContractionSeconds > Seconds.Zero)
-            said.Add($"contraction {measures.ContractionSeconds}");
-        if (measures.EffortSeconds > 0)
-            said.Add(string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}"));
-        if (measures.Reps > 0)
-            said.Add(string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}"));
+        string[] said = [$"{(measures.About ? "about " : "")}{measures.Seconds.Clock()}", .. Totals(measures)];
         to.WriteLine($"{end}{string.Join(", ", said)}");
         var clock = Seconds.Zero;
         foreach (var run in Timeline.Of(settled, settings).Steps)
@@ -84,5 +76,18 @@ internal static class DoseText
         }
 
         to.WriteLine();
+    }
+
+    /// <summary>Over all sides: what of it is not nothing.</summary>
+    private static IEnumerable<string> Totals(DoseMeasures measures)
+    {
+        if (measures.StretchSeconds > Seconds.Zero)
+            yield return $"stretch {measures.StretchSeconds}";
+        if (measures.ContractionSeconds > Seconds.Zero)
+            yield return $"contraction {measures.ContractionSeconds}";
+        if (measures.EffortSeconds > 0)
+            yield return string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}");
+        if (measures.Reps > 0)
+            yield return string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}");
     }
 }

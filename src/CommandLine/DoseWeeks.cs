@@ -15,41 +15,38 @@ internal sealed record DoseWeeks(Series<DoseWeek> Weeks, Series<string> Notes)
     {
         var (grow, share) = (PracticeSettings.Default.GrowAtMost, PracticeSettings.Default.LighterShare);
         var full = Enumerable.Range(1, asked.Last).Where(w => !asked.Lighter.Contains(w)).ToArray();
-        var walk = Walk.Over(Ladder.Of(envelope, settings), full.Length, grow);
+        var walked = WalkedWeeks.Over(Ladder.Of(envelope, settings), full, grow);
         var steps = envelope.Actions.Select(GrowthStep.Of).ToArray();
-        var weeks = new List<DoseWeek>();
+        var (weeks, notes) = (new List<DoseWeek>(), NotesOf(envelope, walked, grow).ToList());
         DoseWeek? before = null;
         for (var week = 1; week <= asked.Last; week++)
         {
-            var at = Array.IndexOf(full, week);
-            var dose =
-                at < 0
-                    ? LighterDose.Of(before?.Dose ?? envelope.Low().Settled(), share, steps, settings).Dose
-                    : walk.Ladder.Rungs[walk.Rungs[at]].Dose.Settled();
+            var isLighter = asked.Lighter.Contains(week);
+            var dose = walked.DoseIn(week).Settled();
+            if (isLighter)
+            {
+                (dose, var isLess) = LighterDose.Of(dose, share, steps, settings);
+                if (!isLess && before is not null)
+                    notes.Add(GrowthSentences.Uncut("this line", week));
+            }
+
             var grown = before is null ? (Growth?)null : SideWork.Of(dose, settings).Since(SideWork.Of(before.Dose, settings));
-            weeks.Add(new(week, dose, at < 0, grown));
-            before = at < 0 ? before : weeks[^1];
+            weeks.Add(new(week, dose, isLighter, grown));
+            before = isLighter ? before : weeks[^1];
         }
 
-        return new(weeks.ToSeries(), NotesOf(envelope, walk, weeks, grow).ToSeries());
+        return new(weeks.ToSeries(), notes.ToSeries());
     }
 
-    private static IEnumerable<string> NotesOf(Dose envelope, Walk walk, List<DoseWeek> weeks, int grow)
+    private static IEnumerable<string> NotesOf(Dose envelope, WalkedWeeks walked, int grow)
     {
-        if (weeks.FindAll(w => !w.IsLighter) is not [var first, .. var rest])
-            yield break;
-        foreach (var (from, to) in rest.Prepend(first).Zip(rest))
-            if (to.Since is { } step && !step.IsWithin(grow))
-                yield return $"{GrowthSentences.Coarse(from.Dose, to.Dose, step.MorePercent)} {GrowthSentences.CoarseHelp}";
-        if (!walk.IsFinished && !envelope.IsSettled)
-            yield return GrowthSentences.Unfinished(
-                "this line",
-                walk.Rungs.Count,
-                walk.Need,
-                first.Dose,
-                rest.LastOrDefault(first).Dose,
-                grow
-            ) + $" {GrowthSentences.UnfinishedHelp}";
+        foreach (var (from, to, percent) in walked.Coarse)
+            yield return $"{GrowthSentences.Coarse(DoseIn(from), DoseIn(to), percent)} {GrowthSentences.CoarseHelp}";
+        if (walked is { Walk: { IsFinished: false } walk, Full: [var first, ..] full } && !envelope.IsSettled)
+            yield return GrowthSentences.Unfinished("this line", full.Count, walk.Need, DoseIn(first), DoseIn(full[^1]), grow)
+                + $" {GrowthSentences.UnfinishedHelp}";
+
+        SettledDose DoseIn(int week) => walked.DoseIn(week).Settled();
     }
 }
 

@@ -3,10 +3,10 @@ using Gradus.Trainings;
 
 namespace Gradus.Planning;
 
-/// <summary>What is other in a dose than in the one before, in plain words.</summary>
+/// <summary>What is other in a dose than in the one before, in few words.</summary>
 internal static class ChangeWords
 {
-    /// <summary>"1 more set, hold 15 seconds longer", held against the last week that was not lighter.</summary>
+    /// <summary>"1 more set, +15 s a hold", held against the last week that was not lighter.</summary>
     /// <param name="weeks">Those of one use.</param>
     /// <param name="at">The place of the week among them.</param>
     public static string Of(Series<WeekDose> weeks, int at, Limb limb, Texts texts)
@@ -33,58 +33,102 @@ internal static class ChangeWords
     private static IEnumerable<string> Between(WeekDose before, WeekDose now, Limb limb, Texts texts)
     {
         var (old, dose, words) = (before.Dose, now.Dose, texts.Words);
-        if (Counted("sets", old.Sets, dose.Sets, words) is { } sets)
-            yield return sets;
-        if (!SameShape(old, dose))
+        var shaped = SameShape(old, dose);
+        NumberChange[] numbers = [.. Numbers(old, dose, shaped)];
+        if (!now.IsLighter && FellBack(numbers, shaped && IsHarder(old, dose)) is { } key)
         {
-            yield return words.Say("change-work");
+            foreach (var rise in numbers.Where(n => n.Now > n.Was))
+                yield return rise.Said(words);
+            foreach (var effort in Efforts(old, dose, words))
+                yield return effort;
+            yield return words.Say(key);
         }
         else
         {
-            foreach (var (was, work) in old.Parts.Zip(dose.Parts))
-            {
-                if (Counted("rounds", was.Times, work.Times, words) is { } rounds)
-                    yield return rounds;
-                foreach (var change in was.Actions.Zip(work.Actions).SelectMany(pair => Actions(pair.First, pair.Second, words)))
-                    yield return change;
-            }
+            foreach (var number in numbers.Where(n => n.Now != n.Was))
+                yield return number.Said(words);
+            foreach (var effort in shaped ? Efforts(old, dose, words) : [words.Say("change-work")])
+                yield return effort;
         }
 
         foreach (var change in Terms(before, now, limb, texts))
             yield return change;
     }
 
-    private static IEnumerable<string> Actions(SettledAction was, SettledAction now, Words words)
+    /// <summary>One number of a dose, before and now.</summary>
+    /// <param name="Thing">As it stands in the catalogue's key: "sets", or the verb for a number of seconds.</param>
+    /// <param name="Turns">Whether it is a number of sets or times, over which an amount may fall back while work grows.</param>
+    private readonly record struct NumberChange(string Thing, int Was, int Now, bool Turns = false, bool Timed = false)
     {
-        if (Counted("times", was.Times ?? 1, now.Times ?? 1, words) is { } times)
-            yield return times;
-        var changed = now.Unit switch
+        public string Said(Words words) =>
+            Timed
+                ? words.Say($"change-{Thing}", ("time", Signed(Now - Was, words)))
+                : words.Say($"change-{Thing}-{(Now > Was ? "more" : "fewer")}", ("n", Math.Abs(Now - Was)));
+    }
+
+    /// <summary>Every number of the work, the outermost first; of work of another kind only the sets.</summary>
+    private static IEnumerable<NumberChange> Numbers(SettledDose old, SettledDose dose, bool shaped)
+    {
+        yield return new("sets", old.Sets, dose.Sets, Turns: true);
+        foreach (var (was, part) in shaped ? old.Parts.Zip(dose.Parts) : [])
         {
-            AmountUnit.Seconds => Timed("change-" + now.Verb.Word(), was.Amount, now.Amount, words),
-            AmountUnit.Breaths => Counted("breaths", was.Amount, now.Amount, words),
-            AmountUnit.Reps => Counted("reps", was.Amount, now.Amount, words),
-            AmountUnit.Metres => Counted("metres", was.Amount, now.Amount, words),
-        };
-        if (changed is not null)
-            yield return changed;
-        if (was.Effort == now.Effort)
-            yield break;
-        yield return now.Effort?.Match(
+            yield return new("rounds", was.Times, part.Times, Turns: true);
+            foreach (var (before, now) in was.Actions.Zip(part.Actions))
+            {
+                yield return new("times", before.Times ?? 1, now.Times ?? 1, Turns: true);
+                yield return now.Unit switch
+                {
+                    AmountUnit.Seconds => new(now.Verb.Word(), before.Amount, now.Amount, Timed: true),
+                    AmountUnit.Breaths => new("breaths", before.Amount, now.Amount),
+                    AmountUnit.Reps => new("reps", before.Amount, now.Amount),
+                    AmountUnit.Metres => new("metres", before.Amount, now.Amount),
+                };
+            }
+        }
+    }
+
+    /// <summary>How it is said that numbers fell so that another could rise, the way a dose with ranges grows; null where it is
+    /// not so, and each number is told.</summary>
+    private static string? FellBack(NumberChange[] numbers, bool harder)
+    {
+        NumberChange[] falls = [.. numbers.Where(n => n.Now < n.Was)],
+            rises = [.. numbers.Where(n => n.Now > n.Was)];
+        if (falls.Length == 0 || (rises.Length == 0 && !harder) || !rises.All(n => n.Turns))
+            return null;
+        if (!falls.All(n => n.Timed))
+            return "change-less-each";
+        return falls.All(n => 3 * n.Now >= 2 * n.Was) ? "change-bit-shorter" : "change-shorter";
+    }
+
+    private static bool IsHarder(SettledDose old, SettledDose dose) =>
+        old
+            .Parts.Zip(dose.Parts)
+            .SelectMany(p => p.First.Actions.Zip(p.Second.Actions))
+            .Any(a => a is { First.Effort: { } was, Second.Effort: { } now } && Height(now) > Height(was));
+
+    /// <summary>Comparable among efforts of one kind.</summary>
+    private static int Height(SettledEffort effort) =>
+        effort.Match(steady => steady.Percent, ramp => ramp.First + ramp.Last, felt => felt.Rating);
+
+    private static IEnumerable<string> Efforts(SettledDose old, SettledDose dose, Words words) =>
+        from pair in old.Parts.Zip(dose.Parts)
+        from action in pair.First.Actions.Zip(pair.Second.Actions)
+        where action.First.Effort != action.Second.Effort
+        select action.Second.Effort?.Match(
             steady => words.Say("change-effort", ("effort", words.Say("at-per-cent", ("percent", steady.Percent)))),
             ramp => words.Say("change-ramp", ("first", ramp.First), ("last", ramp.Last), ("n", ramp.Steps)),
             felt => words.Say("change-effort", ("effort", words.Say("felt-effort", ("rating", felt.Rating))))
         )
             ?? words.Say("change-no-effort");
-    }
 
     private static IEnumerable<string> Terms(WeekDose before, WeekDose now, Limb limb, Texts texts)
     {
         var (old, dose, words) = (before.Dose, now.Dose, texts.Words);
-        if (old.Sets > 1 && dose.Sets > 1 && Timed("change-rest", old.Rest, dose.Rest, words) is { } rest)
+        if (old.Sets > 1 && dose.Sets > 1 && Timed("rest", old.Rest, dose.Rest, words) is { } rest)
             yield return rest;
-        if (Timed("change-pause", old.Pause, dose.Pause, words) is { } pause)
+        if (Timed("pause", old.Pause, dose.Pause, words) is { } pause)
             yield return pause;
-        if (old.Sides.TakeTurns && dose.Sides.TakeTurns && Timed("change-switch", before.Switch, now.Switch, words) is { } change)
+        if (old.Sides.TakeTurns && dose.Sides.TakeTurns && Timed("switch", before.Switch, now.Switch, words) is { } change)
             yield return change;
         if (MoreOf(old.Sides) != MoreOf(dose.Sides))
             yield return dose.Sides.MoreOnFirst is > 0 and var more
@@ -121,14 +165,12 @@ internal static class ChangeWords
                 && p.First.Actions.Zip(p.Second.Actions).All(a => a.First.Verb == a.Second.Verb && a.First.Unit == a.Second.Unit)
             );
 
-    private static string? Counted(string what, int before, int now, Words words) =>
-        now == before ? null : words.Say($"change-{what}-{(now > before ? "more" : "fewer")}", ("n", Math.Abs(now - before)));
+    private static string? Timed(string thing, Seconds? before, Seconds? now, Words words)
+    {
+        var change = new NumberChange(thing, before?.Value ?? 0, now?.Value ?? 0, Timed: true);
+        return change.Now == change.Was ? null : change.Said(words);
+    }
 
-    private static string? Timed(string key, Seconds? before, Seconds? now, Words words) =>
-        Timed(key, before?.Value ?? 0, now?.Value ?? 0, words);
-
-    private static string? Timed(string key, int before, int now, Words words) =>
-        now == before
-            ? null
-            : words.Say($"{key}-{(now > before ? "longer" : "shorter")}", ("time", words.Span(new(Math.Abs(now - before)))));
+    private static string Signed(int seconds, Words words) =>
+        (seconds > 0 ? "+" : "\u2212") + words.ShortSpan(new(Math.Abs(seconds)));
 }

@@ -63,7 +63,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
     }
 
     private static bool GoesOn(WeekDose first, WeekDose before, WeekDose week) =>
-        week.Week == before.Week + 1 && week.Dose == first.Dose && week.Role == first.Role;
+        week.Week == before.Week + 1 && week.IsLighter == first.IsLighter && week.Dose == first.Dose && week.Role == first.Role;
 
     /// <summary>The exercise's text with the figures over all weeks of those uses. A figure that no week has (the rest of a dose
     /// with one set) is the exercise's own.</summary>

@@ -52,14 +52,30 @@ public sealed class ExplainAndDoseCommandTests
     {
         var answer = Gradus.Run("dose", "2-3 x hold 30-60 s, each side", "--weeks", "4", "--lighter", "3");
         Assert.Equal((0, ""), (answer.Status, answer.Error));
-        Assert.Contains("week 2              2:30  +17 %  2 x hold 35 s, each side\n", answer.Output, StringComparison.Ordinal);
-        Assert.Contains("week 3   lighter    1:20  -50 %  1 x hold 35 s, each side\n", answer.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "week 2              2:30  +17 %  2 x hold 35 s, each side  stretch 140 s\n",
+            answer.Output,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "week 3   lighter    1:20  -50 %  1 x hold 35 s, each side  stretch 70 s\n",
+            answer.Output,
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "In its 3 full weeks this line grows from 2 x hold 30 s to 2 x hold 45 s",
             answer.Output,
             StringComparison.Ordinal
         );
     }
+
+    [Fact]
+    public void A_lighter_week_from_which_nothing_can_be_taken_is_named() =>
+        Assert.Contains(
+            "Nothing can be taken away from this line in week 2, which is a lighter one: its dose is too small.",
+            Gradus.Run("dose", "move 1-3 reps", "--weeks", "3", "--lighter", "2").Output,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("4,x", "--lighter takes weeks with commas between them, as 4,8; '4,x' is something else.")]

@@ -69,6 +69,18 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
         );
     }
 
+    /// <summary>"45 s", "2 min", "1 min 48 s": a span where there is little room.</summary>
+    public string ShortSpan(Seconds span)
+    {
+        var (minutes, seconds) = (span.Value / 60, span.Value % 60);
+        string[] parts =
+        [
+            .. minutes > 0 ? [Say("short-minutes", ("n", minutes))] : Array.Empty<string>(),
+            .. seconds > 0 || minutes == 0 ? [Say("short-seconds", ("n", seconds))] : Array.Empty<string>(),
+        ];
+        return string.Join(' ', parts);
+    }
+
     /// <summary>"30 seconds" or "30 to 60 seconds".</summary>
     public string Spans(Count seconds) =>
         seconds.IsSingle ? Span(new(seconds.Low))

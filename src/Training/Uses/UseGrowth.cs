@@ -9,21 +9,8 @@ namespace Gradus.Trainings;
 /// <param name="Coarse">Steps that are larger than the practice lets a week grow, because there is no smaller one.</param>
 public sealed record UseGrowth(Series<int> FullWeeks, int Need, bool IsFinished, Series<CoarseStep> Coarse)
 {
-    internal static UseGrowth Of(Walk walk, int[] full, int growAtMost)
-    {
-        var coarse =
-            from i in Enumerable.Range(1, Math.Max(0, full.Length - 1))
-            let step = walk.Ladder.Rungs[walk.Rungs[i]].Work.Since(walk.Ladder.Rungs[walk.Rungs[i - 1]].Work)
-            where !step.IsWithin(growAtMost)
-            select new CoarseStep(full[i - 1], full[i], step.MorePercent);
-        return new(full.ToSeries(), walk.Need, walk.IsFinished, coarse.ToSeries());
-    }
+    internal static UseGrowth Of(WalkedWeeks walked) => new(walked.Full, walked.Walk.Need, walked.Walk.IsFinished, walked.Coarse);
 }
-
-/// <param name="From">A full week.</param>
-/// <param name="To">The next one.</param>
-/// <param name="Percent">By how much the measure that grows most does so.</param>
-public sealed record CoarseStep(int From, int To, int Percent);
 
 /// <summary>How a week is lighter than others.</summary>
 public enum Lightness

@@ -75,14 +75,10 @@ internal sealed class WeekDoses(Programme programme, Stances stances, PracticeSe
             return [];
         var ladder = Ladder.Of(written.Rounds is null ? envelope : envelope with { Sets = new(1) }, settings.Dose);
         var full = span.Weeks.Where(w => !programme.Lighter.Contains(w) && !still.Contains(w)).ToArray();
-        var walk = Walk.Over(ladder, full.Length, settings.GrowAtMost);
+        var walked = WalkedWeeks.Over(ladder, full, settings.GrowAtMost);
         if (!envelope.IsSettled)
-            growth.Add(UseGrowth.Of(walk, full, settings.GrowAtMost));
-        return span.Weeks.Select(week =>
-        {
-            var before = Array.FindLastIndex(full, w => w <= week);
-            return (week, ladder.Rungs[before < 0 ? 0 : walk.Rungs[before]].Dose);
-        });
+            growth.Add(UseGrowth.Of(walked));
+        return span.Weeks.Select(week => (week, walked.DoseIn(week)));
     }
 
     private static Dose Own(WeekLine line, Dose envelope) =>

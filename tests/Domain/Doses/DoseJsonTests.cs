@@ -128,6 +128,11 @@ public sealed class DoseJsonTests
                   "week": 1,
                   "dose": "1 x move 6 reps, each side",
                   "seconds": 58,
+                  "about": true,
+                  "stretchSeconds": 0,
+                  "contractionSeconds": 0,
+                  "effortSeconds": 0,
+                  "reps": 12,
                   "lighter": false,
                   "ratio": null
                 },
@@ -135,6 +140,11 @@ public sealed class DoseJsonTests
                   "week": 2,
                   "dose": "1 x move 7 reps, each side",
                   "seconds": 66,
+                  "about": true,
+                  "stretchSeconds": 0,
+                  "contractionSeconds": 0,
+                  "effortSeconds": 0,
+                  "reps": 14,
                   "lighter": false,
                   "ratio": 1.17
                 },
@@ -142,6 +152,11 @@ public sealed class DoseJsonTests
                   "week": 3,
                   "dose": "1 x move 8 reps, each side",
                   "seconds": 74,
+                  "about": true,
+                  "stretchSeconds": 0,
+                  "contractionSeconds": 0,
+                  "effortSeconds": 0,
+                  "reps": 16,
                   "lighter": false,
                   "ratio": 1.14
                 }

@@ -40,13 +40,7 @@ public sealed class TradeWeeksTests
     [Fact]
     public void What_is_new_is_said_for_every_week_that_is_not_like_the_one_before() =>
         Assert.Equal(
-            [
-                "This is where it begins",
-                "raise 1 second longer",
-                "1 more set, raise 1 second less",
-                "raise 1 second longer",
-                "raise 1 second longer",
-            ],
+            ["Starting point", "+1 s each raise", "1 more set, a little shorter", "+1 s each raise", "+1 s each raise"],
             Six.Sessions[0].Uses[2].Doses.Select(d => d.Change)
         );
 

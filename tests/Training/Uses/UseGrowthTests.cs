@@ -50,7 +50,7 @@ public sealed class UseGrowthTests
     {
         var plan = Library.Member("ansel", ["- use: sway\n  by-week: { 3: 1 x hold 20 s }"], 4, lighter: "[3]").Plan("ansel");
         Assert.Equal("30 35 20 45", Holds(plan, 0));
-        Assert.Equal("Planned easy week: 1 set fewer, hold 15 seconds less", plan.Sessions[0].Uses[0].Doses[2].Change);
+        Assert.Equal("Planned easy week: 1 set fewer, −15 s a hold", plan.Sessions[0].Uses[0].Doses[2].Change);
     }
 
     /// <summary>sway begins in week 1 all the same, so it does not grow in week 2, where lean begins.</summary>

@@ -75,7 +75,7 @@ public sealed class VersionWeeksTests
             plan.Sessions[0].Uses[1].Doses()
         );
         Assert.Equal(
-            ["This is where it begins", "Planned easy week: 1 set fewer", "Against week 2: press 3 seconds longer"],
+            ["Starting point", "Planned easy week: 1 set fewer", "Since week 2: +3 s a press"],
             plan.Sessions[0].Uses[1].Doses.Select(d => d.Change)
         );
     }

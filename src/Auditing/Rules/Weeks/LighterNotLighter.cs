@@ -30,8 +30,7 @@ public sealed class LighterNotLighter : ICountingRule
                 Level.Note,
                 client.Id,
                 use.At,
-                $"Nothing can be taken away from '{practice.TitleOf(use)}' in week {week.Week}, which is a lighter one: "
-                    + "its dose is too small.",
+                GrowthSentences.Uncut($"'{practice.TitleOf(use)}'", week.Week),
                 "Leave it, end the use before that week, or write a line for the week.",
                 use.Exercise.Id.Text.Length
             );

@@ -7,7 +7,7 @@ public sealed class PlanWordsAlteredTests
     private const string Stretch = "exercise-wall-calf-stretch.html";
     private const string Press = "exercise-calf-press.html";
     private const string Weeks = "weeks.html";
-    private const string Change = "<p>hold 15 seconds longer</p>";
+    private const string Change = "<p>+15 s a hold</p>";
     private const string Days = "<p>Ankles: Monday and Thursday, <time datetime=\"PT150S\">";
     private const string First = "<h2>Week 1, from Monday 7 December 2026</h2>";
     private const string Second = "<h2>Week 2, from Monday 14 December 2026</h2>";
@@ -19,12 +19,12 @@ public sealed class PlanWordsAlteredTests
     public static readonly Series<PlantedFault> Faults =
     [
         Plant("the change against the week before removed", Stretch, Change, ""),
-        Plant("another change", Stretch, Change, "<p>hold 5 seconds longer</p>"),
-        Plant("a change turned round", Stretch, Change, "<p>hold 15 seconds less</p>"),
-        Plant("a change glued to a number", Stretch, Change, "<p>1hold 15 seconds longer</p>"),
+        Plant("another change", Stretch, Change, "<p>+5 s a hold</p>"),
+        Plant("a change turned round", Stretch, Change, "<p>−15 s a hold</p>"),
+        Plant("a change glued to a number", Stretch, Change, "<p>1+15 s a hold</p>"),
         Plant("a change hidden", Stretch, Change, Change.Replace("<p>", "<p hidden>", StringComparison.Ordinal)),
-        Plant("a change of which a part is hidden", Stretch, Change, "<p>hold <span hidden>15 seconds</span> longer</p>"),
-        Plant("a change that stands only as a comment", Stretch, Change, "<!-- hold 15 seconds longer -->"),
+        Plant("a change of which a part is hidden", Stretch, Change, "<p>+15 s <span hidden>a hold</span></p>"),
+        Plant("a change that stands only as a comment", Stretch, Change, "<!-- +15 s a hold -->"),
         Plant(
             "a change before its week and not behind it",
             Stretch,
@@ -43,7 +43,7 @@ public sealed class PlanWordsAlteredTests
                 + "seconds between sets.",
             "see the session"
         ),
-        Plant("the beginning not said", Press, "<p>This is where it begins</p>", ""),
+        Plant("the beginning not said", Press, "<p>Starting point</p>", ""),
         Plant("a week without its first day", Weeks, Second, "<h2>Week 2</h2>"),
         Plant("another date of a week", Weeks, Second, Second.Replace("14", "15", StringComparison.Ordinal)),
         Plant("the headings of two weeks swapped", Weeks, First + Between + Second, Second + Between + First),
@@ -65,15 +65,15 @@ public sealed class PlanWordsAlteredTests
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Plant("a change in an element of its own", Stretch, Change, "<div><em>hold 15 seconds</em> longer</div>") with
+        Plant("a change in an element of its own", Stretch, Change, "<div><em>+15 s</em> a hold</div>") with
         {
             Rules = "",
         },
-        Plant("a change in a line with other words", Stretch, Change, "<p>New this week: hold 15 seconds longer.</p>") with
+        Plant("a change in a line with other words", Stretch, Change, "<p>New this week: +15 s a hold.</p>") with
         {
             Rules = "",
         },
-        Plant("a line break inside a change", Stretch, Change, "<p>hold 15\n  seconds longer</p>") with
+        Plant("a line break inside a change", Stretch, Change, "<p>+15 s\n  a hold</p>") with
         {
             Rules = "",
         },
