@@ -12,7 +12,11 @@ internal static class WeekWords
         return new(
             week.Number,
             week.FirstDay,
-            words.Say("week-from", ("week", words.Say("week", ("week", week.Number))), ("date", words.Date(week.FirstDay))),
+            words.Say(
+                week.IsLighter ? "lighter-week-from" : "week-from",
+                ("week", words.Say("week", ("week", week.Number))),
+                ("date", words.Date(week.FirstDay))
+            ),
             week.Sessions.Select(s => new PlannedWeekSession(
                     s.Session,
                     texts.Session(s.Session).Name,

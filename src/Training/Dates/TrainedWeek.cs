@@ -3,8 +3,9 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>One week of the programme: seven days from its first one.</summary>
+/// <param name="IsLighter">Whether it is a planned easy week.</param>
 /// <param name="Sessions">Those of the programme that are done in it, in their order.</param>
-public sealed record TrainedWeek(int Number, DateOnly FirstDay, Series<WeekSession> Sessions)
+public sealed record TrainedWeek(int Number, DateOnly FirstDay, bool IsLighter, Series<WeekSession> Sessions)
 {
     /// <summary>The sessions of the programme that are done in a week; those that may be chosen instead take no time beside
     /// them.</summary>
@@ -22,7 +23,7 @@ public sealed record TrainedWeek(int Number, DateOnly FirstDay, Series<WeekSessi
                 weeks.Total,
                 weeks.About
             );
-        return new(week, programme.FirstDayOf(week), done.ToSeries());
+        return new(week, programme.FirstDayOf(week), programme.Lighter.Contains(week), done.ToSeries());
     }
 }
 
