@@ -3,13 +3,20 @@ using Gradus.Domain;
 namespace Gradus.Auditing;
 
 /// <summary>What a coach accepts, and what it comes to today.</summary>
-/// <param name="Fits">What was found of that rule in that file.</param>
+/// <param name="Fits">What was found of that rule in that file, and is what the coach saw.</param>
+/// <param name="Others">What was found of that rule in that file, and says something else.</param>
 /// <param name="Known">The page of the rule; null where there is no such rule.</param>
 /// <param name="Nearest">The rule that was probably meant, where there is no such rule.</param>
-public sealed record Accepted(Acceptance Acceptance, Series<Finding> Fits, RulePage? Known, string? Nearest)
+public sealed record Accepted(
+    Acceptance Acceptance,
+    Series<Finding> Fits,
+    Series<Finding> Others,
+    RulePage? Known,
+    string? Nearest
+)
 {
     /// <summary>A rule that is at error level alone cannot be accepted, whether or not it finds anything.</summary>
-    public bool IsRefused => Known is null || IsErrorAlone(Known) || Fits.Any(f => f.Level == Level.Error);
+    public bool IsRefused => Known is null || IsErrorAlone(Known) || Fits.Concat(Others).Any(f => f.Level == Level.Error);
 
     /// <param name="today">The day after the last one is too late.</param>
     public bool Holds(DateOnly today) => !IsRefused && today <= Acceptance.Until;
@@ -23,12 +30,17 @@ public sealed record Accepted(Acceptance Acceptance, Series<Finding> Fits, RuleP
         return accepted
             .Select(a => new Accepted(
                 a,
-                found[(a.Rule, a.File)].ToSeries(),
+                found[(a.Rule, a.File)].Where(f => IsWhatWasSeen(a, f)).ToSeries(),
+                found[(a.Rule, a.File)].Where(f => !IsWhatWasSeen(a, f)).ToSeries(),
                 known.GetValueOrDefault(a.Rule),
                 Domain.Nearest.To(a.Rule.Text, known.Keys.Select(k => k.Text))
             ))
             .ToSeries();
     }
+
+    /// <summary>A warning about a client is accepted for the reason that it gave, and no other: new pain is a new warning.</summary>
+    private static bool IsWhatWasSeen(Acceptance acceptance, Finding finding) =>
+        acceptance.Saw is { } saw ? Spacing.Collapse(saw) == Spacing.Collapse(finding.Message) : finding.Client is null;
 
     /// <summary>As the line of the page that begins with "Level:" has it.</summary>
     private static bool IsErrorAlone(RulePage page) =>

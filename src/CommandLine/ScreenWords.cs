@@ -15,9 +15,10 @@ internal static class ScreenWords
                 $"not done with {condition.Name}; answered {Reply(forbidden.Answer.Value)}",
             { Against: Objection.Loaded loaded } =>
                 $"loads the {condition.Where}; answered {Reply(loaded.Answer.Value)} to {condition.Name}",
-            { Against: Objection.Painful painful } => $"loads what hurts: {painful.Pain}",
-            { Against: Objection.LeftOut left } =>
-                $"says nothing about {condition.Name}, which matters with {left.Property}; answered {Reply(left.Answer.Value)}",
+            { Against: Objection.Painful { IsTooMuch: true } painful } => $"nobody is trained with this pain: {painful.Pain}",
+            { Against: Objection.Painful painful } => $"is hard, loaded or jumped where it hurts: {painful.Pain}",
+            { Against: Objection.TooEarly early } =>
+                $"hard work in week {early.Week.Week}; not regularly active, so the first {Hardness.GentleWeeks} weeks are gentle",
             { Against: Objection.NotAsked missing } => $"not asked about {condition.Name}",
             { Against: Objection.Unread unread } => $"the answer about {condition.Name} cannot be read",
             { Against: Objection.NotCleared bare } =>
@@ -49,7 +50,7 @@ internal static class ScreenWords
             { Against: Objection.Forbidden forbidden } => forbidden.Answer.Value.At,
             { Against: Objection.Loaded loaded } => loaded.Answer.Value.At,
             { Against: Objection.Painful painful } => painful.Answer.Value.At,
-            { Against: Objection.LeftOut left } => left.Answer.Value.At,
+            { Against: Objection.TooEarly early } => early.Answer.Value.At,
             { Against: Objection.NotCleared bare } => bare.Answer.Value.At,
             { Against: Objection.ClearanceShort brief } => brief.Clearance.Value.At,
             { Against: Objection.BeyondLimit beyond } => beyond.Clearance.Value.At,

@@ -38,7 +38,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             use.Written.MoveOn,
             Filled(exercise, [use]),
             Doses(use, limb).ToSeries(),
-            UseLoads.Written(use.Exercise)
+            UseLoads.Written(use)
         );
     }
 

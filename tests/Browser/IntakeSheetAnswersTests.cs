@@ -11,7 +11,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     /// page: no, yes, or no, left, right, both.</summary>
     private static readonly (string Id, int Downs, string Reply)[] Given =
     [
-        ("heart-metabolic-kidney", 0, "no"),
+        ("heart-disease", 0, "no"),
         ("regularly-active", 1, "yes"),
         ("raised-blood-pressure", 1, "yes"),
         ("recent-injury", 0, "no"),

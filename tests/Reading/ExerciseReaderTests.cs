@@ -71,7 +71,7 @@ public sealed class ExerciseReaderTests
     [Fact]
     public void The_ranges_it_needs_are_bound() =>
         Assert.Equal(
-            [new("knee flexion", 90m, new(Path, 9, 10)), new("ankle dorsiflexion", 4.5m, new(Path, 9, 28))],
+            [new("knee flexion", null, 90m, new(Path, 9, 10)), new("ankle dorsiflexion", null, 4.5m, new(Path, 9, 28))],
             Exercise.Needs
         );
 

@@ -158,19 +158,30 @@ internal static class GoldenFiles
             """
             answered: 2026-11-05
             answers:
-              heart-metabolic-kidney: no
+              heart-disease: no
+              metabolic-disease: no
+              kidney-disease: no
               signs-or-symptoms: no
+              breathless-at-night: no
+              dizzy-spells: no
+              calf-pain-or-swelling: no
+              blood-clot: no
+              hot-swollen-joint: no
+              fever: no
               regularly-active: yes
               raised-blood-pressure: no
               bone-thinning: no
               joint-replacement: no
               recent-surgery: no
               recent-injury: no
+              back-pain-with-leg-signs: no
               very-mobile-joints: no
               pregnancy-or-birth: no
               blood-thinners: no
               eye-pressure-or-retina: no
               hernia: no
+              asthma: no
+              insulin: no
               seizures: no
               falls: no
               numb-feet: no

@@ -5,9 +5,20 @@ namespace Gradus.Auditing.Sources;
 
 /// <summary>A range that an exercise needs, on one side that a use works.</summary>
 /// <param name="Side">Null where the motion has no left and right.</param>
-/// <param name="Reading">The latest that there is, active or passive; null where it was never measured.</param>
-internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Side? Side, RangeReading? Reading)
+/// <param name="Reading">What it is judged by: the latest of the mode that is needed; where none is said, the smaller of the latest
+/// of both; null where there is none.</param>
+/// <param name="IsOld">Whether that reading is too old to build on.</param>
+internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Side? Side, RangeReading? Reading, bool IsOld)
 {
+    /// <summary>How many days a reading is good for; common practice, no source.</summary>
+    public const int ReadingsLast = 180;
+
+    /// <summary>A range that is too small was too small however long ago; one that was enough is unmeasured once it is
+    /// old.</summary>
+    public bool IsBelow => Reading is not null && Reading.Value < Range.AtLeast;
+
+    public bool IsUnmeasured => Reading is null || (!IsBelow && IsOld);
+
     /// <summary>As a reading of the motion is called: "right ankle dorsiflexion".</summary>
     public string Name => Side is { } side ? $"{side.Word()} {Motion.Name}" : Motion.Name;
 
@@ -23,12 +34,27 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
         from range in practice.Of(use.Exercise.Id).Needs
         let motion = practice.Measures.First(m => m.Motion.Name == range.Motion).Motion
         from side in motion.IsPaired ? use.Sides.Order().Select(s => (Side?)s) : [null]
-        select new NeededSide(use, range, motion, side, Latest(client, motion, side, today));
+        let reading = Judged(client, motion, side, range.Mode, today)
+        select new NeededSide(
+            use,
+            range,
+            motion,
+            side,
+            reading,
+            reading is not null && reading.Date.AddDays(ReadingsLast) < today
+        );
+
+    private static RangeReading? Judged(Client client, Motion motion, Side? side, RangeMode? mode, DateOnly today) =>
+        Enum.GetValues<RangeMode>()
+            .Where(m => mode is null || m == mode)
+            .Select(m => Latest(client, motion, side, m, today))
+            .OfType<RangeReading>()
+            .MinBy(r => r.Value);
 
     /// <summary>Of one day the smallest, which is the one that it is safe to build on.</summary>
-    private static RangeReading? Latest(Client client, Motion motion, Side? side, DateOnly today) =>
+    private static RangeReading? Latest(Client client, Motion motion, Side? side, RangeMode mode, DateOnly today) =>
         client
-            .Readings.Where(r => r.Motion.Name == motion.Name && r.Side == side && r.Date <= today)
+            .Readings.Where(r => r.Motion.Name == motion.Name && r.Side == side && r.Mode == mode && r.Date <= today)
             .OrderByDescending(r => r.Date)
             .ThenBy(r => r.Value)
             .FirstOrDefault();

@@ -28,7 +28,22 @@ public sealed record Client(
     Location At
 )
 {
-    public Answer? AnswerTo(ConditionId condition) => Answers.FirstOrDefault(a => a.Condition == condition);
+    /// <summary>What the client said, or what follows from it: of the age from when they were born; and pain in the chest,
+    /// however little, is a sign of the heart.</summary>
+    public Answer? AnswerTo(ConditionId condition)
+    {
+        if (condition == AlwaysAsked.Age)
+            return new(condition, Born.IsIn(AgeBand.Over65, Programme) ? new Reply.Yes(null) : new Reply.No(), At);
+        if (
+            condition == AlwaysAsked.Symptoms
+            && Given(AlwaysAsked.PainNow) is { Reply: Reply.Pains pains } hurting
+            && pains.Places.Any(p => p.Where.Name == "chest")
+        )
+            return new(condition, new Reply.Yes(null), hurting.At);
+        return Given(condition);
+    }
+
+    private Answer? Given(ConditionId condition) => Answers.FirstOrDefault(a => a.Condition == condition);
 }
 
 /// <summary>When somebody was born, as far as it is known.</summary>
@@ -44,6 +59,9 @@ public sealed record Birth(int Year, DateOnly? Date)
             AgeBand.Over65 => AgeOn(programme.End, Date ?? new DateOnly(Year, 1, 1)) >= 65,
             _ => throw new ArgumentOutOfRangeException(nameof(band)),
         };
+
+    /// <summary>Years of age on that day, the lower of two where only the year is known.</summary>
+    public int AtLeastOn(DateOnly day) => AgeOn(day, Date ?? new DateOnly(Year, 12, 31));
 
     private static int AgeOn(DateOnly day, DateOnly born) => day.Year - born.Year - (day < Birthday(born, day.Year) ? 1 : 0);
 

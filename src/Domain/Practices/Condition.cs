@@ -16,7 +16,7 @@ public sealed record Condition(
     Basis? Basis = null
 )
 {
-    public bool IsAlwaysAsked => Basis is not null;
+    public bool IsAlwaysAsked => Basis is not null && Id != AlwaysAsked.Age;
 
     /// <summary>Whether its name and its question are in the words of Gradus, which are in the catalogue of each
     /// language.</summary>
@@ -32,14 +32,21 @@ public sealed record Condition(
 /// none.</param>
 public sealed record Basis(string Because, string Source, string Mark, Series<string> MattersFor);
 
-/// <summary>Those of the questions that are always asked whose answers are judged in a way of their own. No exercise names
-/// them.</summary>
+/// <summary>Those of the questions that are always asked whose answers are judged in a way of their own.</summary>
 public static class AlwaysAsked
 {
-    public static readonly ConditionId Disease = new("heart-metabolic-kidney");
+    public static readonly ConditionId Heart = new("heart-disease");
+    public static readonly ConditionId Metabolic = new("metabolic-disease");
+    public static readonly ConditionId Kidney = new("kidney-disease");
     public static readonly ConditionId Symptoms = new("signs-or-symptoms");
     public static readonly ConditionId RegularlyActive = new("regularly-active");
     public static readonly ConditionId PainNow = new("pain-now");
+
+    /// <summary>Nobody is asked it: it follows from when somebody was born.</summary>
+    public static readonly ConditionId Age = new("sixty-five-or-older");
+
+    /// <summary>The three that make one row of the decision before training.</summary>
+    public static readonly Series<ConditionId> Diseases = [Heart, Metabolic, Kidney];
 
     /// <summary>Whether an exercise may be forbidden by it: regular activity is no harm, and pain is judged by where it is and
     /// how much.</summary>

@@ -13,14 +13,15 @@ public static class DoseProperties
     /// <summary>The same on the scale of felt effort, inclusive; common practice, no source.</summary>
     private const int HardRating = 7;
 
-    /// <summary>A contraction above this many seconds is long; common practice, no source.</summary>
+    /// <summary>A contraction above this many seconds is long; common practice, no source. A carry is one of hand and trunk for
+    /// as long as it takes: 10 s for each 10 m where no time is said.</summary>
     private const int LongSeconds = 10;
 
     public static IEnumerable<string> Of(Dose dose)
     {
         if (dose.Actions.Any(a => IsHard(a.Effort)))
             yield return HardEffort;
-        if (dose.Actions.Any(a => a.Verb.IsContraction() && a.Amount.Number.High > LongSeconds))
+        if (dose.Actions.Any(a => (a.Verb.IsContraction() || a.Verb == Verb.Carry) && a.Amount.Number.High > LongSeconds))
             yield return LongContraction;
     }
 

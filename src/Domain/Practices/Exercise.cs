@@ -62,7 +62,9 @@ public sealed record ExerciseText(Prose Why, Prose SetUp, Prose Do, Prose More)
         new(Why.With(change), SetUp.With(change), Do.With(change), More.With(change));
 }
 
-public sealed record NeededRange(string Motion, decimal AtLeast, Location At);
+/// <param name="Mode">Whose reading counts; null where nothing is said, and the smaller of both is taken.</param>
+/// <param name="AtLeast">In the motion's unit.</param>
+public sealed record NeededRange(string Motion, RangeMode? Mode, decimal AtLeast, Location At);
 
 /// <summary>What an exercise is for in the order of training a joint.</summary>
 public enum Stage

@@ -1,30 +1,53 @@
 namespace Gradus.Domain;
 
-/// <summary>What a position loads, whatever else an exercise says. That hands and knees rest on both wrists and both knees is a
-/// fact of the trade; so are the others: common practice, no source.</summary>
+/// <summary>What an exercise loads without saying so: by its position, by what it holds, and by what the coach says of it. All
+/// of it common practice, no source.</summary>
 public static class PositionLoads
 {
-    private static readonly Series<LoadedRegion> Knees = Both("knee");
-    private static readonly Series<LoadedRegion> WristsAndKnees = Both("wrist", "knee");
     private static readonly Series<LoadedRegion> Legs = Both("hip", "knee", "ankle", "foot");
+
+    /// <summary>Who kneels rests on the knees and on the top of the feet.</summary>
+    private static readonly Series<LoadedRegion> Kneeling = Both("knee", "foot");
+
+    private static readonly Series<LoadedRegion> Heels = Both("knee", "ankle", "foot");
+    private static readonly Series<LoadedRegion> Hands = Both("elbow", "wrist", "hand");
     private static readonly Series<LoadedRegion> Arms = Both("shoulder", "elbow", "wrist", "hand");
 
-    /// <summary>What an exercise loads in that position: what it says, and what the position rests on that a body does not rest
-    /// on in daily life. Who stands loads both legs, but only an exercise that says nothing itself is taken to work
-    /// them.</summary>
-    /// <param name="written">What the exercise says under loads; empty where it says nothing.</param>
-    public static Series<LoadedRegion> Of(Position position, Series<LoadedRegion> written)
+    /// <summary>What an exercise says that it loads, and what it loads besides. Who stands loads both legs, but only an exercise
+    /// that says nothing itself is taken to work them.</summary>
+    /// <param name="written">Under loads; empty where it says nothing.</param>
+    /// <param name="properties">Those that the coach names.</param>
+    /// <param name="dose">Null where it could not be understood.</param>
+    public static Series<LoadedRegion> Of(Position position, Series<LoadedRegion> written, Series<string> properties, Dose? dose)
     {
         var own = position switch
         {
-            Position.HandsAndKnees => WristsAndKnees,
-            Position.Kneeling or Position.HalfKneeling => Knees,
+            Position.HandsAndKnees => Kneeling.Concat(Hands),
+            Position.Kneeling or Position.HalfKneeling => Kneeling,
             Position.Hanging => Arms,
-            Position.Standing or Position.SplitStance or Position.Squat when written.Count == 0 => Legs,
+
+            // The rear foot of a split stance bends its ankle, whichever leg is at work.
+            Position.SplitStance => Both("knee", "ankle", "foot"),
+            Position.Standing or Position.Squat when written.Count == 0 => Legs,
             _ => [],
         };
-        return written.Concat(own).Distinct().ToSeries();
+        return written
+            .Concat(own)
+            .Concat(position == Position.SplitStance && written.Count == 0 ? Legs : [])
+            .Concat(properties.Contains(WorkProperty.SitsOnHeels) ? Heels : [])
+            .Concat(properties.Contains(WorkProperty.WeightOnHands) ? Hands : [])
+            .Concat(dose is not null ? Held(dose.Terms.Load is not null, dose.Actions.Select(a => a.Verb), properties) : [])
+            .Distinct()
+            .ToSeries();
     }
+
+    /// <summary>What is held in a hand loads it up to the elbow; which hand nobody says.</summary>
+    /// <param name="properties">Those that the coach names.</param>
+    public static Series<LoadedRegion> Held(bool isLoaded, IEnumerable<Verb> verbs, Series<string> properties) =>
+        (isLoaded && !properties.Contains(WorkProperty.WornLoad)) || verbs.Contains(Verb.Carry) ? Hands : [];
+
+    /// <summary>What bears the body in that position, whatever the exercise says that it loads.</summary>
+    public static Series<LoadedRegion> Bearing(Position position) => Of(position, [], [], null);
 
     private static Series<LoadedRegion> Both(params string[] regions) =>
         regions

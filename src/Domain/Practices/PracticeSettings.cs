@@ -16,6 +16,7 @@ namespace Gradus.Domain;
 /// <param name="DaysBackOneWeek">Days without training after which the last week is done again.</param>
 /// <param name="DaysBackToFirst">Days without training after which the first week is.</param>
 /// <param name="YouthEffort">Per cent of the hardest that somebody under 18 is asked for at most.</param>
+/// <param name="Youngest">Years of age below which nobody is trained; common practice, no source.</param>
 /// <param name="ReadingGrade">The Flesch-Kincaid grade that texts stay at or below (reference-values.md, Reading).</param>
 /// <param name="StretchTarget">Stretch of one motion and side in a session (reference-values.md, Stretching).</param>
 /// <param name="OnePosition">Time on end in one position above which that is said; common practice, no source.</param>
@@ -36,6 +37,7 @@ public sealed record PracticeSettings(
     int DaysBackOneWeek,
     int DaysBackToFirst,
     int YouthEffort,
+    int Youngest,
     int ReadingGrade,
     Seconds StretchTarget,
     Seconds OnePosition,
@@ -57,6 +59,7 @@ public sealed record PracticeSettings(
         7,
         14,
         60,
+        13,
         8,
         new(60),
         new(20 * 60),

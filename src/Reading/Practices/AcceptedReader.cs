@@ -27,12 +27,13 @@ internal static class AcceptedReader
     {
         var rule = fields.NeedMention("rule");
         var file = fields.NeedText("file");
+        var saw = fields.Text("saw");
         var because = fields.NeedText("because");
         var by = fields.NeedText("by");
         var until = fields.NeedDate("until");
         fields.Done();
         return rule is null || file is null || because is null || by is null || until is null
             ? null
-            : new(new(rule.Value), file, because, by, until.Value, rule.At);
+            : new(new(rule.Value), file, saw, because, by, until.Value, rule.At);
     }
 }

@@ -37,7 +37,7 @@ internal static class ExerciseReader
                 stage.Value,
                 position.Value,
                 equipment.Select(e => e.Value).ToSeries(),
-                PositionLoads.Of(position.Value, written),
+                PositionLoads.Of(position.Value, written, properties, dose.Dose),
                 properties
             ),
             title,
@@ -85,16 +85,25 @@ internal static class ExerciseReader
         return needs
             .Entries.Where(e => !HoldsDecimals(e))
             .Select(e =>
-                (
-                    Motion: known.MotionOf(needs.SourceFile, new(e.Key, e.KeyAt)),
+            {
+                var (motion, mode) = MovedBy(e.Key);
+                return (
+                    Motion: known.MotionOf(needs.SourceFile, new(motion, e.KeyAt)),
+                    Mode: mode,
                     Range: Values.Number(needs.SourceFile, e.Key, e.Value),
                     e.KeyAt
-                )
-            )
+                );
+            })
             .Where(n => n.Motion is not null && n.Range is not null && IsMeasured(needs.SourceFile, n.Motion, n.KeyAt))
-            .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Range ?? 0, n.KeyAt))
+            .Select(n => new NeededRange(n.Motion?.Name ?? "", n.Mode, n.Range ?? 0, n.KeyAt))
             .ToSeries();
     }
+
+    /// <summary>"wrist extension passive": the motion, and who moves it where that is said.</summary>
+    private static (string Motion, RangeMode? Mode) MovedBy(string key) =>
+        key.EndsWith(" passive", StringComparison.Ordinal) ? (key[..^" passive".Length], RangeMode.Passive)
+        : key.EndsWith(" active", StringComparison.Ordinal) ? (key[..^" active".Length], RangeMode.Active)
+        : (key, null);
 
     private static bool IsMeasured(SourceFile sheet, Motion motion, Location at)
     {

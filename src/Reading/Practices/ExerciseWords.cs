@@ -30,18 +30,18 @@ internal static class ExerciseWords
         ("hanging", Position.Hanging),
     ];
 
-    public static readonly string[] Properties = ["head-low", "weight-on-hands", "trunk-end-range", "balance", "jumping"];
+    public static readonly string[] Properties = [.. WorkProperty.Written];
 
     /// <summary>What a caution may attach to: also what the dose makes of an exercise.</summary>
-    public static readonly string[] AttachedProperties = [.. Properties, "hard-effort", "long-contraction"];
-
-    /// <summary>What of an exercise a condition may matter with: also its stage and its position.</summary>
-    public static readonly string[] Whats =
+    public static readonly string[] AttachedProperties =
     [
-        .. AttachedProperties,
-        .. Stages.Select(s => s.Item1),
-        .. Positions.Select(p => p.Item1),
+        .. Properties,
+        DoseProperties.HardEffort,
+        DoseProperties.LongContraction,
     ];
+
+    /// <summary>What of an exercise a condition may matter with: never its stage, for any stage may stretch or strain.</summary>
+    public static readonly string[] Whats = [.. AttachedProperties, .. WorkProperty.Derived, .. Positions.Select(p => p.Item1)];
 
     public static string? PropertyOf(SourceFile sheet, Mention<string>? name, string[] all)
     {

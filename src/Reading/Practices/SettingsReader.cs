@@ -29,6 +29,7 @@ internal static class SettingsReader
             fields.Whole("days-back-one-week", 1, 365) ?? usual.DaysBackOneWeek,
             fields.Whole("days-back-to-first", 1, 365) ?? usual.DaysBackToFirst,
             Values.Percent(fields.SourceFile, "youth-effort", fields.Take("youth-effort")) ?? usual.YouthEffort,
+            fields.Whole("youngest", 6, 18) ?? usual.Youngest,
             fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
             Span("stretch-target", 1) ?? usual.StretchTarget,
             Values.Span(fields.SourceFile, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,

@@ -9,6 +9,7 @@ internal static class ClearanceCheck
     /// day.</summary>
     /// <param name="weeks">The weeks that need it.</param>
     /// <param name="need">What asks for it: the decision before training, or none where the exercise does.</param>
+    /// <param name="with">What of the work asks for it, where the exercise does not name it.</param>
     public static IEnumerable<Objection> Of(
         Client client,
         Condition condition,
@@ -16,16 +17,21 @@ internal static class ClearanceCheck
         Use use,
         Series<WeekDose> weeks,
         ClearanceNeed need,
+        string? with,
         Aside<Location> at
     )
     {
         if (weeks.Count == 0)
             return [];
-        var clearances = client.Clearances.Where(c => c.Condition == condition.Id).ToArray();
+        var clearances = client.Clearances.Where(c => c.Condition == condition.Id && Knows(c, client)).ToArray();
         if (clearances.Length == 0)
-            return [new Objection.NotCleared(condition.Id, Aside.Of(answer), need, at)];
+            return [new Objection.NotCleared(condition.Id, Aside.Of(answer), need, with, at)];
         var bare = weeks
-            .Where(w => !Days(client.Programme, w.Week).All(day => clearances.Any(c => c.IsInForce(day, need))))
+            .Where(w =>
+            {
+                var isRecent = need != ClearanceNeed.None && Hardness.IsVigorous(use.Exercise, w.Dose.AsDose);
+                return !Days(client.Programme, w.Week).All(day => clearances.Any(c => c.IsInForce(day, isRecent)));
+            })
             .ToArray();
         if (bare.Length > 0)
         {
@@ -66,11 +72,16 @@ internal static class ClearanceCheck
         where beyond is not null
         select new Objection.BeyondLimit(condition.Id, Aside.Of(clearance), limit, beyond, at);
 
-    /// <summary>Whether it holds on that day; before vigorous training only one of the last 12 months does.</summary>
-    private static bool IsInForce(this Clearance clearance, DateOnly day, ClearanceNeed need) =>
+    /// <summary>Whether who gave it can have known what the client said: symptoms are cleared on or after the day of the answers
+    /// that name them.</summary>
+    public static bool Knows(Clearance clearance, Client client) =>
+        clearance.Condition != AlwaysAsked.Symptoms || clearance.On >= client.Answered;
+
+    /// <param name="isRecent">Whether only one of the last 12 months holds, as before vigorous training.</param>
+    private static bool IsInForce(this Clearance clearance, DateOnly day, bool isRecent) =>
         clearance.On <= day
         && day <= clearance.Until
-        && (need != ClearanceNeed.BeforeVigorous || day <= clearance.On.AddMonths(PreParticipation.VigorousMonths));
+        && (!isRecent || day <= clearance.On.AddMonths(PreParticipation.VigorousMonths));
 
     private static IEnumerable<DateOnly> Days(Programme programme, int week) =>
         Enumerable.Range(0, 7).Select(programme.FirstDayOf(week).AddDays);
@@ -80,7 +91,7 @@ internal static class ClearanceCheck
         {
             ClearanceLimit.EffortAtMost most => Hardness.IsBeyond(dose.AsDose, most.Percent),
             ClearanceLimit.HoldAtMost most => LongestHold(dose, settings) > most.Seconds.Value,
-            ClearanceLimit.NoEndRangeTrunkBending => exercise.Properties.Contains("trunk-end-range"),
+            ClearanceLimit.NoEndRangeTrunkBending => WorkProperties.BendsTheTrunk(exercise, dose.AsDose),
             ClearanceLimit.NotLyingOnTheFront => exercise.Position == Position.Prone,
             _ => throw new NotSupportedException(limit.GetType().Name),
         };
@@ -101,12 +112,15 @@ internal static class ClearanceCheck
     }
 
     /// <summary>How many seconds on end an action is held: its repetitions together where nothing pauses between them, breaths at
-    /// the practice's own length. Moving, carrying and slow breathing are no holds.</summary>
+    /// the practice's own length. Moving and slow breathing are no holds.</summary>
     private static int HeldFor(SettledAction action, Seconds? pause, DoseSettings settings)
     {
         var once = action.Verb switch
         {
-            Verb.Move or Verb.Carry or Verb.Breathe => 0,
+            Verb.Move or Verb.Breathe => 0,
+
+            // Hand and trunk contract for as long as it takes: 10 s for each 10 m where no time is said.
+            Verb.Carry => action.Amount,
             Verb.Hold or Verb.Press or Verb.Pull or Verb.Raise => action.In(AmountUnit.Breaths) is { } breaths
                 ? breaths * settings.Breath.Value
                 : action.Amount,

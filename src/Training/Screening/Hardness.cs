@@ -9,6 +9,9 @@ public static class Hardness
     /// source.</summary>
     private const int VigorousPercent = 70;
 
+    /// <summary>How long somebody who is not regularly active does no vigorous work; common practice, no source.</summary>
+    public const int GentleWeeks = 4;
+
     private const int Unknown = int.MaxValue;
 
     /// <summary>Whether some of it is harder than that, or may be, because nobody stated how hard it is.</summary>
@@ -16,7 +19,12 @@ public static class Hardness
     public static bool IsBeyond(Dose dose, int percent) => dose.Actions.Any(a => Of(a, dose.Terms) > percent);
 
     public static bool IsVigorous(Drill exercise, Dose dose) =>
-        IsBeyond(dose, VigorousPercent - 1) || exercise.Properties.Contains("jumping", StringComparer.Ordinal);
+        IsBeyond(dose, VigorousPercent - 1) || exercise.Properties.Contains(WorkProperty.Jumping);
+
+    /// <summary>The first vigorous week among those in which somebody who is not regularly active does gentle work only; null
+    /// where there is none.</summary>
+    public static WeekDose? TooEarly(Use use) =>
+        use.Weeks.FirstOrDefault(w => w.Week <= GentleWeeks && IsVigorous(use.Exercise, w.Dose.AsDose));
 
     /// <summary>The first week in which a client under 18 is asked for more than the practice allows at that age, or for nobody
     /// knows how much; null where there is none, and for everybody else.</summary>
@@ -37,7 +45,10 @@ public static class Hardness
         );
         int? left = action.Verb == Verb.Move && terms.Leave is { } leave ? Math.Max(0, 10 - leave) * 10 : null;
         if (stated is null && left is null)
-            return action.Verb.IsContraction() || (terms.Load is not null && action.Verb.Kind() == WorkKind.Movement)
+            return
+                action.Verb.IsContraction()
+                || action.Verb == Verb.Carry
+                || (terms.Load is not null && action.Verb.Kind() == WorkKind.Movement)
                 ? Unknown
                 : 0;
         return Math.Max(stated ?? 0, left ?? 0);

@@ -14,13 +14,15 @@ public abstract record Objection(ConditionId Condition, Aside<Location> At)
     public sealed record Loaded(ConditionId Condition, Aside<Answer> Answer, Side? Side, Aside<Location> At)
         : Objection(Condition, At);
 
-    /// <summary>What hurts at the moment is loaded, and it hurts more than the practice trains with.</summary>
-    public sealed record Painful(ConditionId Condition, Aside<Answer> Answer, Pain Pain, Aside<Location> At)
+    /// <summary>It hurts more than the practice trains with at all; or more than it works hard with, and the work on the place
+    /// is hard, loaded or jumped.</summary>
+    /// <param name="IsTooMuch">Whether nothing is trained with it.</param>
+    public sealed record Painful(ConditionId Condition, Aside<Answer> Answer, Pain Pain, bool IsTooMuch, Aside<Location> At)
         : Objection(Condition, At);
 
-    /// <summary>The client answered yes, and the exercise, with which that matters, does not say what comes of it.</summary>
-    /// <param name="Property">What of the exercise it matters with.</param>
-    public sealed record LeftOut(ConditionId Condition, Aside<Answer> Answer, string Property, Aside<Location> At)
+    /// <summary>Hard work in the first weeks of somebody who is not regularly active.</summary>
+    /// <param name="Week">The first in which it is hard.</param>
+    public sealed record TooEarly(ConditionId Condition, Aside<Answer> Answer, WeekDose Week, Aside<Location> At)
         : Objection(Condition, At);
 
     /// <summary>There is no answer, which is not a no.</summary>
@@ -32,8 +34,14 @@ public abstract record Objection(ConditionId Condition, Aside<Location> At)
     /// <summary>The client answered yes, and nobody has cleared it.</summary>
     /// <param name="Need">What the decision before training asks for; none where the exercise itself asks for the
     /// clearance.</param>
-    public sealed record NotCleared(ConditionId Condition, Aside<Answer> Answer, ClearanceNeed Need, Aside<Location> At)
-        : Objection(Condition, At);
+    /// <param name="With">What of the work asks for it, where the exercise does not name the condition; otherwise null.</param>
+    public sealed record NotCleared(
+        ConditionId Condition,
+        Aside<Answer> Answer,
+        ClearanceNeed Need,
+        string? With,
+        Aside<Location> At
+    ) : Objection(Condition, At);
 
     /// <summary>There is a clearance, but not for every day on which the exercise is to be done.</summary>
     /// <param name="From">The first day of the first week that is not covered.</param>

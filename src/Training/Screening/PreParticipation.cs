@@ -38,17 +38,17 @@ public static class PreParticipation
             (_, false, false) => ClearanceNeed.None,
         };
 
-    /// <summary>What a client's yes to one of the two health questions asks for; none for any other condition, or any other
-    /// answer. A disease is judged by its own row even beside symptoms, which have a clearance of their own. Who was not asked
-    /// about activity is taken not to be active.</summary>
+    /// <summary>What a client's yes to a disease of heart, metabolism or kidneys or to symptoms asks for; none for any other
+    /// condition, or any other answer. A disease is judged by its own row even beside symptoms, which have a clearance of their
+    /// own. Who was not asked about activity is taken not to be active.</summary>
     public static ClearanceNeed For(Client client, ConditionId condition)
     {
         if (!IsYes(condition))
             return ClearanceNeed.None;
         var active = IsYes(AlwaysAsked.RegularlyActive);
         if (condition == AlwaysAsked.Symptoms)
-            return Of(active, IsYes(AlwaysAsked.Disease), true);
-        return condition == AlwaysAsked.Disease ? Of(active, true, false) : ClearanceNeed.None;
+            return Of(active, AlwaysAsked.Diseases.Any(IsYes), true);
+        return AlwaysAsked.Diseases.Contains(condition) ? Of(active, true, false) : ClearanceNeed.None;
 
         bool IsYes(ConditionId asked) => client.AnswerTo(asked)?.Reply is Reply.Yes;
     }

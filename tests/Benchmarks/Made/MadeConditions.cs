@@ -25,24 +25,35 @@ internal static class MadeConditions
     /// again.</summary>
     private static readonly string[] Always =
     [
-        "heart-metabolic-kidney",
+        "heart-disease",
+        "metabolic-disease",
+        "kidney-disease",
         "signs-or-symptoms",
+        "breathless-at-night",
+        "dizzy-spells",
+        "calf-pain-or-swelling",
+        "blood-clot",
+        "hot-swollen-joint",
+        "fever",
         ClearedFirst,
         "bone-thinning",
         "joint-replacement",
         "recent-surgery",
         "recent-injury",
+        "back-pain-with-leg-signs",
         "very-mobile-joints",
         "pregnancy-or-birth",
         "blood-thinners",
         "eye-pressure-or-retina",
         "hernia",
+        "asthma",
+        "insulin",
         "seizures",
         "falls",
         "numb-feet",
     ];
 
-    private static readonly string[] Own = ["hot-swollen-joint", .. Regions.Select(InjuryOf)];
+    private static readonly string[] Own = [.. Regions.Select(InjuryOf)];
 
     /// <summary>Those that an exercise may name.</summary>
     public static readonly string[] Ids = [.. Always, .. Own];
@@ -51,12 +62,7 @@ internal static class MadeConditions
 
     public static bool IsSided(string region) => region is not ("neck" or "upper-back" or "lower-back" or "chest");
 
-    public static string Yaml() =>
-        string.Concat(
-            Own.Take(1)
-                .Select(id => Entry(id, "whole body", sided: false))
-                .Concat(Regions.Select(r => Entry(InjuryOf(r), r, IsSided(r))))
-        );
+    public static string Yaml() => string.Concat(Regions.Select(r => Entry(InjuryOf(r), r, IsSided(r))));
 
     private static string Entry(string id, string where, bool sided)
     {

@@ -55,7 +55,7 @@ public sealed class PreParticipationTests(ITestOutputHelper output)
     [InlineData("no", "no", "no", "50%", "", "")]
     [InlineData("yes", "no", "no", "80%", "", "")]
     [InlineData("no", "yes", "no", "50%", "", "a clinician's clearance comes before any training")]
-    [InlineData("no", "yes", "no", "50%", "heart-metabolic-kidney 2026-12-01 2028-01-01", "")]
+    [InlineData("no", "yes", "no", "50%", "heart-disease 2026-12-01 2028-01-01", "")]
     [InlineData(
         "no",
         "yes",
@@ -78,9 +78,9 @@ public sealed class PreParticipationTests(ITestOutputHelper output)
     [InlineData("yes", "yes", "no", "effort 6", "", "")]
     [InlineData("yes", "yes", "no", "effort 7", "", "is hard work")]
     [InlineData("yes", "yes", "no", "", "", "is hard work")]
-    [InlineData("yes", "yes", "no", "80%", "heart-metabolic-kidney 2026-01-31 2028-01-01", "")]
-    [InlineData("yes", "yes", "no", "80%", "heart-metabolic-kidney 2026-01-30 2028-01-01", "not older than 12 months")]
-    [InlineData("yes", "yes", "no", "50%", "heart-metabolic-kidney 2026-01-30 2028-01-01", "")]
+    [InlineData("yes", "yes", "no", "80%", "heart-disease 2026-01-31 2028-01-01", "")]
+    [InlineData("yes", "yes", "no", "80%", "heart-disease 2026-01-30 2028-01-01", "not older than 12 months")]
+    [InlineData("yes", "yes", "no", "50%", "heart-disease 2026-01-30 2028-01-01", "")]
     [InlineData("yes", "no", "yes", "50%", "", "all training stops until a clinician has cleared it")]
     [InlineData("yes", "no", "yes", "80%", "signs-or-symptoms 2026-12-01 2028-01-01", "")]
     [InlineData("yes", "yes", "yes", "50%", "", "all training stops until a clinician has cleared it")]
@@ -133,7 +133,7 @@ public sealed class PreParticipationTests(ITestOutputHelper output)
                 "ansel",
                 ["- use: sway"],
                 weeks: 4,
-                answers: $"{{ calf-strain: no, regularly-active: {active}, heart-metabolic-kidney: {disease}, "
+                answers: $"{{ calf-strain: no, regularly-active: {active}, heart-disease: {disease}, "
                     + $"signs-or-symptoms: {symptoms} }}",
                 clearances: condition.Length == 0
                     ? "[]"

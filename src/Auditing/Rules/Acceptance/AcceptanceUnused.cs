@@ -14,8 +14,13 @@ public sealed class AcceptanceUnused : IAcceptanceRule
             Level.Note,
             null,
             acceptance.At,
-            $"'{acceptance.Rule}' is accepted in {acceptance.File}, but is not found there.",
-            "Take the entry out, or correct the name of the file; it is written as findings name it.",
+            unused.Others is [var other, ..]
+                ? $"'{acceptance.Rule}' is accepted in {acceptance.File}, but what is found there is not what was seen: "
+                    + $"{other.Message}"
+                : $"'{acceptance.Rule}' is accepted in {acceptance.File}, but is not found there.",
+            unused.Others.Count > 0
+                ? "Look at it. If it may stand, write its sentence under 'saw', to the letter."
+                : "Take the entry out, or correct the name of the file; it is written as findings name it.",
             acceptance.Rule.Text.Length
         );
 

@@ -9,7 +9,7 @@ public sealed class RangeBelowNeed : IClientRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from needed in NeededSide.Of(practice, client, training, today)
         let reading = needed.Reading
-        where reading is not null && reading.Value < needed.Range.AtLeast
+        where needed.IsBelow
         let exercise = practice.Of(needed.Use.Exercise.Id)
         let day = reading.Date.Iso()
         select this.Found(

@@ -17,10 +17,11 @@ public sealed class ClearanceMissing : IClientRule
                 Level.Error,
                 client.Id,
                 use.At,
-                $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}: {client.Name} "
-                    + "answered yes, "
-                    + "and there is none.",
-                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml.",
+                $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}"
+                    + $"{(objection.With is { } with ? $", which matters with {WhatOf(with)}" : "")}: {client.Name} "
+                    + $"{(objection.Condition == AlwaysAsked.Age ? "is" : "answered yes")}, and there is none.",
+                "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."
+                    + (objection.With is null ? "" : $" {practice.Of(objection.Condition).Basis?.Because}"),
                 use.Exercise.Id.Text.Length
             );
         }
@@ -48,11 +49,20 @@ public sealed class ClearanceMissing : IClientRule
                     Level.Error,
                     client.Id,
                     objection.Answer.Value.At,
-                    $"{client.Name} answered yes to {practice.Of(objection.Condition).Name}: {Demand(need)}, and there is none.",
+                    $"{client.Name} answered yes to {practice.Of(objection.Condition).Name}: {Demand(need)}, and there is "
+                        + $"{Older(client, objection.Condition)}.",
                     "Send nothing until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                 );
         }
     }
+
+    /// <summary>"whatever is done", or what the work does as floor.yaml calls it.</summary>
+    private static string WhatOf(string property) => property == WorkProperty.Everything ? "whatever is done" : property;
+
+    private static string Older(Client client, ConditionId condition) =>
+        client.Clearances.Any(c => c.Condition == condition)
+            ? $"none from {client.Answered.Iso()} on, the day of the answers"
+            : "none";
 
     private static string Demand(ClearanceNeed need) =>
         need == ClearanceNeed.StopUntilCleared

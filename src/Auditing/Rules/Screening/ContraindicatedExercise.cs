@@ -47,11 +47,18 @@ public sealed class ContraindicatedExercise : IClientRule
                 "Take it out, do it on the other side, or choose an exercise that does not load this place.",
                 null
             ),
-            Objection.Painful painful => (
-                $"'{exercise.Title}' loads the {Place(painful.Pain.Where, painful.Pain.Side)}, where {client.Name} has "
-                    + $"pain of {painful.Pain.Level} out of 10.",
-                "Take it out until the pain is less; ask again then, and write the new answer.",
+            Objection.Painful { IsTooMuch: false } painful => (
+                $"'{exercise.Title}' is hard, loaded or jumped, and {client.Name} has pain of {painful.Pain.Level} out of 10 in the "
+                    + $"{Place(painful.Pain.Where, painful.Pain.Side)}.",
+                "Take it out, or write a gentle dose; ask again when the pain is less, and write the new answer.",
                 null
+            ),
+            Objection.TooEarly early => (
+                $"'{exercise.Title}' is hard work in week {early.Week.Week}, and {client.Name} is not regularly active: the "
+                    + $"first {Hardness.GentleWeeks} weeks are gentle.",
+                "",
+                $"Choose an effort below 70 % (7 of 10) until week {Hardness.GentleWeeks}, and write it in the dose, or begin it "
+                    + "later."
             ),
             Objection.BeyondLimit beyond => (
                 $"'{exercise.Title}' goes beyond the clearance for {condition.Name} in week "

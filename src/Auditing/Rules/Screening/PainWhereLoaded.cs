@@ -14,7 +14,8 @@ public sealed class PainWhereLoaded : IClientRule
         return from use in training.Uses
             where use.Weeks.Count > 0
             from pain in pains.Places
-            where pain.Level > easeOff && pain.Level <= stop && use.Hurts(pain)
+            where pain.Level > easeOff && pain.Level <= stop && use.Bears(pain.Where, pain.Side)
+            where !use.Against.OfType<Objection.Painful>().Any(p => p.Pain == pain)
             select this.Found(
                 Level.Warning,
                 client.Id,

@@ -16,25 +16,13 @@ public sealed class YesWithoutEffect : IClientRule, IWholeRule
                 answer.Reply is Reply.Yes
                 && PreParticipation.For(client, condition.Id) == ClearanceNeed.None
                 && !practice.Exercises.Any(e => e.Contraindications.Any(c => c.Value == condition.Id))
-                && !done.Any(u => Omission.Of(condition, practice.Of(u.Exercise.Id)) is not null)
+                && !done.Any(u => Screening.RestsOnClearance(practice, client, u, condition))
             )
                 yield return Said(
                     answer,
                     $"{client.Name} answered yes to {condition.Name}, and no exercise of the library names it.",
                     "See whether every exercise suits that, and name the condition where one does not."
                 );
-            if (answer.Reply is Reply.Pains pains)
-            {
-                foreach (
-                    var pain in pains.Places.Where(p => p.Level > practice.Card.Settings.StopAbove && !done.Any(u => u.Hurts(p)))
-                )
-                    yield return Said(
-                        answer,
-                        $"{client.Name} has pain of {pain.Level} out of 10 ({pain}), and no exercise of the programme is "
-                            + "said to load that place.",
-                        "Ask what it is before any training, and see whether the exercises say all that they load."
-                    );
-            }
         }
 
         Finding Said(Answer answer, string message, string help) =>

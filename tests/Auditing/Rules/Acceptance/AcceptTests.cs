@@ -104,7 +104,7 @@ public sealed class AcceptTests
     }
 
     private static Acceptance Accepted(string rule, string file) =>
-        new(new(rule), file, "It is meant so.", "Ottoline Marsh", Day, At);
+        new(new(rule), file, null, "It is meant so.", "Ottoline Marsh", Day, At);
 
     private static Finding Found(string rule, Level level, string file, int line = 1) =>
         new(new(rule), level, null, new(file, line, 1), "x", "y");

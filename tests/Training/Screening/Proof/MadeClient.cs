@@ -33,7 +33,7 @@ internal sealed record MadeClient(
 {
     private static readonly string[] Health =
     [
-        "heart-metabolic-kidney",
+        "heart-disease",
         "signs-or-symptoms",
         "raised-blood-pressure",
         "bone-thinning",

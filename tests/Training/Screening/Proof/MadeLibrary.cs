@@ -132,7 +132,7 @@ internal sealed record MadeLibrary(MadeExercise[] Exercises, int AnswersLast, in
         "hernia",
         "raised-blood-pressure",
         "bone-thinning",
-        "heart-metabolic-kidney",
+        "heart-disease",
         "signs-or-symptoms",
         "falls",
     ];

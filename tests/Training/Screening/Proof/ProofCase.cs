@@ -105,7 +105,7 @@ internal sealed record ProofCase(
             Objection.Forbidden => "forbidden",
             Objection.Loaded => "loaded",
             Objection.Painful painful => $"painful {painful.Pain}",
-            Objection.LeftOut => "left out",
+            Objection.TooEarly => "too early",
             Objection.NotAsked => "not asked",
             Objection.NotCleared => "not cleared",
             Objection.ClearanceShort => "short",

@@ -136,7 +136,7 @@ internal sealed class ProofSpread
             yield return "published: a clearance is used";
         if (client.Answers.Any(a => a.Value.StartsWith("yes, ", StringComparison.Ordinal)))
             yield return "published: a yes on the other side";
-        if (client.Answers["heart-metabolic-kidney"] == "yes")
+        if (client.Answers["heart-disease"] == "yes")
             yield return "published: disease and active";
         if (client.Answers["pain-now"] != "0")
             yield return "published: pain that is trained with";

@@ -158,8 +158,8 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         return (condition, active) switch
         {
             ("signs-or-symptoms", _) => clearing.Of(condition, done, done.Weeks, withinYear: false),
-            ("heart-metabolic-kidney", false) => clearing.Of(condition, done, done.Weeks, withinYear: false),
-            ("heart-metabolic-kidney", true) => clearing.Of(
+            ("heart-disease", false) => clearing.Of(condition, done, done.Weeks, withinYear: false),
+            ("heart-disease", true) => clearing.Of(
                 condition,
                 done,
                 [.. done.Weeks.Where(w => IsVigorous(done, w.Line))],
@@ -249,7 +249,7 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         return slip != ProofSlip.DecisionTableForgotten
             && (
                 condition == "signs-or-symptoms"
-                || (condition == "heart-metabolic-kidney" && (!active || done.Weeks.Any(w => IsVigorous(done, w.Line))))
+                || (condition == "heart-disease" && (!active || done.Weeks.Any(w => IsVigorous(done, w.Line))))
             );
     }
 }

@@ -1,0 +1,51 @@
+namespace Gradus.Domain;
+
+/// <summary>The names of what work does to a body, as floor.yaml and an exercise's header write them. Some a coach says, others
+/// follow from the dose, the position and the motion.</summary>
+public static class WorkProperty
+{
+    /// <summary>Whatever is done.</summary>
+    public const string Everything = "everything";
+
+    /// <summary>A joint is taken to the end of its range, by somebody's own strength or not.</summary>
+    public const string EndRange = "end-range";
+
+    /// <summary>The coach says that a joint stays away from its end.</summary>
+    public const string MidRange = "mid-range";
+
+    public const string TrunkEndRange = "trunk-end-range";
+
+    /// <summary>A weight is lifted, held or carried.</summary>
+    public const string Loaded = "loaded";
+
+    /// <summary>The coach says that the weight is worn, on the back or round the waist, and in no hand.</summary>
+    public const string WornLoad = "worn-load";
+
+    public const string WeightOnHands = "weight-on-hands";
+
+    /// <summary>On one leg, or on ground that gives way.</summary>
+    public const string Balance = "balance";
+
+    public const string Jumping = "jumping";
+
+    public const string HeadLow = "head-low";
+
+    /// <summary>Somebody sits back on their heels, so that knees and ankles are fully bent.</summary>
+    public const string SitsOnHeels = "sits-on-heels";
+
+    /// <summary>Those that a coach may write.</summary>
+    public static readonly Series<string> Written =
+    [
+        HeadLow,
+        WeightOnHands,
+        TrunkEndRange,
+        Balance,
+        Jumping,
+        MidRange,
+        WornLoad,
+        SitsOnHeels,
+    ];
+
+    /// <summary>Those that also follow without being written.</summary>
+    public static readonly Series<string> Derived = [Everything, EndRange, Loaded];
+}
