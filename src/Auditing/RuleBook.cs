@@ -18,6 +18,7 @@ public static class RuleBook
         new ExerciseWithoutStopSign(),
         new ExerciseWithoutExpectSign(),
         new ExerciseWithoutContraindication(),
+        new YouthWithoutSign(),
         new PropertyWithoutCaution(),
         new TranslationMissing(),
         new ClipWithoutCaptions(),
@@ -36,6 +37,7 @@ public static class RuleBook
         new PainWhereLoaded(),
         new PainAboveStop(),
         new ClientTooYoung(),
+        new RestrictionBroken(),
         new YesWithoutEffect(),
         new AgreementMissing(),
         new EffortAboveYouthLimit(),
@@ -166,6 +168,24 @@ public static class RuleBook
             .Where(f => !taken.Contains(f))
             .Concat(Rules.OfType<IAcceptanceRule>().SelectMany(rule => rule.Check(accepted, today)));
     }
+
+    /// <summary>What would stop those uses today beside what screening itself holds against them: ages, days, ranges, youth and
+    /// restrictions. Errors alone.</summary>
+    /// <param name="training">With the uses that are asked about; with none for what stops whatever is done.</param>
+    public static IEnumerable<Finding> StopsToday(Practice practice, Client client, Training training, DateOnly today) =>
+        Rules
+            .OfType<IClientRule>()
+            .Where(rule =>
+                rule
+                    is AgreementMissing
+                        or AnswersStale
+                        or ClientTooYoung
+                        or RangeBelowNeed
+                        or EffortAboveYouthLimit
+                        or RestrictionBroken
+            )
+            .SelectMany(rule => rule.Check(practice, client, training, today))
+            .Where(f => f.Level == Level.Error);
 
     /// <summary>The page of every rule, in the same order.</summary>
     public static IEnumerable<RulePage> Pages() => Rules.Select(rule => RulePage.Of(rule.Id, Assembly.GetExecutingAssembly()));

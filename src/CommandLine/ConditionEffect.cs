@@ -18,7 +18,11 @@ public static class ConditionEffects
 {
     public static ConditionEffect Of(Exercise exercise, Condition condition) =>
         exercise.NotWith.Any(c => c.Value == condition.Id) ? ConditionEffect.NotWith
-        : exercise.ClearFirst.Any(c => c.Value == condition.Id) ? ConditionEffect.ClearFirst
+        : exercise.ClearFirst.Any(c => c.Value == condition.Id) || IsAskedFirst(exercise, condition) ? ConditionEffect.ClearFirst
         : Screening.MayLoad(condition, exercise) ? ConditionEffect.Loads
         : ConditionEffect.None;
+
+    /// <summary>Whether what the exercise does at the high end of its dose matters with the condition.</summary>
+    private static bool IsAskedFirst(Exercise exercise, Condition condition) =>
+        exercise.Dose.Dose is { } dose && WorkProperties.MattersWith(condition, exercise.Drill, [dose]) is not null;
 }

@@ -28,14 +28,16 @@ internal static class ScreenCommand
 
     private static int Run(string folder, string[] clients, bool asJson)
     {
-        var read = CheckedPractice.Open(folder, clients, Clock.Today());
+        var today = Clock.Today();
+        var read = CheckedPractice.Open(folder, clients, today);
         var shown = read.Wanted.Select(read.Bound).OfType<Client>().ToArray();
         if (read.Practice is { } practice)
         {
+            var screened = shown.Select(c => (c, ScreenedToday.Of(practice, c, read.TrainingOf(c), today)));
             if (asJson)
-                Console.Out.WriteLine(ScreenJson.Write(practice, shown));
+                Console.Out.WriteLine(ScreenJson.Write(practice, screened));
             else
-                ScreenText.Write(Console.Out, practice, shown);
+                ScreenText.Write(Console.Out, practice, screened);
         }
 
         var unread = read.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();

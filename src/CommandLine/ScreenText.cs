@@ -7,18 +7,18 @@ namespace Gradus.CommandLine;
 /// <summary>What each client may do, and the table of exercises and conditions, for the coach at the keyboard.</summary>
 internal static class ScreenText
 {
-    public static void Write(TextWriter to, Practice practice, IEnumerable<Client> clients)
+    public static void Write(TextWriter to, Practice practice, IEnumerable<(Client Client, ScreenedToday Screened)> clients)
     {
-        foreach (var client in clients)
-            OfClient(to, practice, client);
+        foreach (var (client, screened) in clients)
+            OfClient(to, practice, client, screened);
         Table(to, practice);
     }
 
-    private static void OfClient(TextWriter to, Practice practice, Client client)
+    private static void OfClient(TextWriter to, Practice practice, Client client, ScreenedToday screened)
     {
-        var allowances = Allowance.Of(practice, client);
+        var exercises = screened.Exercises;
         var counts = Enum.GetValues<Verdict>()
-            .Select(v => string.Create(CultureInfo.InvariantCulture, $"{allowances.Count(a => a.Verdict == v)} {Word(v)}"));
+            .Select(v => string.Create(CultureInfo.InvariantCulture, $"{exercises.Count(a => a.Verdict == v)} {Word(v)}"));
         to.WriteLine($"{client.Name}: {string.Join(", ", counts)}");
         to.WriteLine(
             string.Create(
@@ -33,16 +33,21 @@ internal static class ScreenText
                     $"  under 18: effort at most {practice.Card.Settings.YouthEffort} %; {Agreement(client)}"
                 )
             );
-        foreach (var allowance in allowances.OrderByDescending(a => a.Verdict))
+        foreach (var stop in screened.Everything)
+            to.WriteLine($"  nothing    {stop.Message} {stop.At}");
+        foreach (var one in exercises.OrderByDescending(e => e.Verdict))
         {
-            if (allowance.Reasons.Count == 0)
-                to.WriteLine($"  {Word(allowance.Verdict), -9}  {allowance.Exercise.Title}; {allowance.Exercise.At}");
-            foreach (var reason in allowance.Reasons)
+            var exercise = one.Exercise;
+            if (one.Allowance.Reasons.Count == 0 && one.Stops.Count == 0)
+                to.WriteLine($"  {Word(one.Verdict), -9}  {exercise.Title}; {exercise.At}");
+            foreach (var reason in one.Allowance.Reasons)
                 to.WriteLine(
-                    $"  {Word(allowance.Verdict), -9}  "
-                        + $"{allowance.Exercise.Title}{(reason.Side is { } side ? $", on the {side.Word()}" : "")}: "
-                        + $"{ScreenWords.Of(reason, practice)}; {ScreenWords.PlaceOf(reason, allowance.Exercise)}"
+                    $"  {Word(one.Verdict), -9}  "
+                        + $"{exercise.Title}{(reason.Side is { } side ? $", on the {side.Word()}" : "")}: "
+                        + $"{ScreenWords.Of(reason, practice)}; {ScreenWords.PlaceOf(reason, exercise)}"
                 );
+            foreach (var stop in one.Stops)
+                to.WriteLine($"  {Word(one.Verdict), -9}  {exercise.Title}: {stop.Message} {stop.At}");
         }
 
         to.WriteLine();

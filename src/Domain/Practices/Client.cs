@@ -23,6 +23,7 @@ public sealed record Client(
     DateOnly Answered,
     Series<Answer> Answers,
     Series<Clearance> Clearances,
+    Series<Restriction> Restrictions,
     Programme Programme,
     Series<RangeReading> Readings,
     Location At

@@ -35,16 +35,29 @@ public static class PositionLoads
             .Concat(own)
             .Concat(position == Position.SplitStance && written.Count == 0 ? Legs : [])
             .Concat(properties.Contains(WorkProperty.SitsOnHeels) ? Heels : [])
-            .Concat(properties.Contains(WorkProperty.WeightOnHands) ? Hands : [])
-            .Concat(dose is not null ? Held(dose.Terms.Load is not null, dose.Actions.Select(a => a.Verb), properties) : [])
+            .Concat(properties.Contains(WorkProperty.WeightOnHands) ? HandsUnlessSaid(written) : [])
+            .Concat(dose is null ? [] : Held(dose.Terms.Load is not null, dose.Actions.Select(a => a.Verb), written, properties))
             .Distinct()
             .ToSeries();
     }
 
-    /// <summary>What is held in a hand loads it up to the elbow; which hand nobody says.</summary>
+    /// <summary>What is held in a hand loads it up to the elbow: both, unless the exercise says of a hand or a wrist which it
+    /// loads.</summary>
+    /// <param name="said">What the exercise loads.</param>
     /// <param name="properties">Those that the coach names.</param>
-    public static Series<LoadedRegion> Held(bool isLoaded, IEnumerable<Verb> verbs, Series<string> properties) =>
-        (isLoaded && !properties.Contains(WorkProperty.WornLoad)) || verbs.Contains(Verb.Carry) ? Hands : [];
+    public static Series<LoadedRegion> Held(
+        bool isLoaded,
+        IEnumerable<Verb> verbs,
+        Series<LoadedRegion> said,
+        Series<string> properties
+    ) => (isLoaded && !properties.Contains(WorkProperty.WornLoad)) || verbs.Contains(Verb.Carry) ? HandsUnlessSaid(said) : [];
+
+    /// <summary>The hand that is said, with its wrist and elbow; both where none is.</summary>
+    private static Series<LoadedRegion> HandsUnlessSaid(Series<LoadedRegion> said)
+    {
+        var sides = said.Where(l => l.Region.Name is "wrist" or "hand").Select(l => l.Other).ToArray();
+        return sides.Length == 0 ? Hands : Hands.Where(h => sides.Contains(h.Other)).ToSeries();
+    }
 
     /// <summary>What bears the body in that position, whatever the exercise says that it loads.</summary>
     public static Series<LoadedRegion> Bearing(Position position) => Of(position, [], [], null);

@@ -46,6 +46,9 @@ public static class WorkProperty
         SitsOnHeels,
     ];
 
+    /// <summary>Those that only say how something is done, and need no caution of their own.</summary>
+    public static readonly Series<string> Descriptive = [MidRange, WornLoad, SitsOnHeels];
+
     /// <summary>Those that also follow without being written.</summary>
     public static readonly Series<string> Derived = [Everything, EndRange, Loaded];
 }

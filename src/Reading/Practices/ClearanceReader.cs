@@ -35,7 +35,7 @@ internal static partial class ClearanceReader
             : new(condition.Value, by, on.Value, until.Value, limits, fields.At);
     }
 
-    private static Series<ClearanceLimit> LimitsIn(Fields fields)
+    public static Series<ClearanceLimit> LimitsIn(Fields fields)
     {
         var written = fields.Take("limit");
         var texts =

@@ -37,6 +37,7 @@ internal static class ClientReader
             .Select(f => ClearanceReader.In(f, known))
             .OfType<Clearance>()
             .ToSeries();
+        var restrictions = fields.Groups("restrictions", "a restriction").Select(f => RestrictionReader.In(f, known)).ToArray();
         fields.Done();
         if (
             name is null
@@ -50,6 +51,7 @@ internal static class ClientReader
             || answered is null
             || answers is null
             || programme is null
+            || restrictions.Contains(null)
         )
             return null;
         return new(
@@ -68,6 +70,7 @@ internal static class ClientReader
             answered.Value,
             answers,
             clearances,
+            restrictions.OfType<Restriction>().ToSeries(),
             programme,
             readings,
             sheet.Whole

@@ -15,7 +15,8 @@ public enum Verdict
 
 /// <summary>What a client may do of one exercise, with its own dose through the whole programme.</summary>
 /// <param name="Reasons">Why it is limited or forbidden; empty where it is allowed.</param>
-public sealed record Allowance(Exercise Exercise, Verdict Verdict, Series<AllowanceReason> Reasons)
+/// <param name="Tried">What was judged: one use, or one for each side.</param>
+public sealed record Allowance(Exercise Exercise, Verdict Verdict, Series<AllowanceReason> Reasons, Series<Use> Tried)
 {
     /// <summary>Every exercise of the library whose dose can be understood, by id.</summary>
     public static Series<Allowance> Of(Practice practice, Client client)
@@ -50,13 +51,15 @@ public sealed record Allowance(Exercise Exercise, Verdict Verdict, Series<Allowa
             forbidden.Length == tried.Length ? Verdict.Forbidden
             : reasons.Length > 0 ? Verdict.Limited
             : Verdict.Allowed;
-        return new(exercise, verdict, OnBothSidesOnce(reasons, sides.Length).ToSeries());
+        return new(exercise, verdict, OnBothSidesOnce(reasons, sides.Length).ToSeries(), tried.Select(t => t.Use).ToSeries());
     }
 
-    /// <summary>A limit that some week of the dose, but not the first, goes beyond leaves the exercise to be done with
-    /// less.</summary>
+    /// <summary>A limit that some week of the dose, but not the first, goes beyond leaves the exercise to be done with less; work
+    /// that is too hard for the first weeks leaves it for later.</summary>
     private static Func<Objection, bool> IsOnlyOfSome(Use use) =>
-        objection => objection is Objection.BeyondLimit beyond && beyond.Week.Week > use.Weeks[0].Week;
+        objection =>
+            objection is Objection.TooEarly
+            || (objection is Objection.BeyondLimit beyond && beyond.Week.Week > use.Weeks[0].Week);
 
     /// <summary>The clearances in whose shelter it is done.</summary>
     private static IEnumerable<(ConditionId Condition, Clearance Clearance)> Resting(

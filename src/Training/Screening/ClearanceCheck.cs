@@ -86,7 +86,7 @@ internal static class ClearanceCheck
     private static IEnumerable<DateOnly> Days(Programme programme, int week) =>
         Enumerable.Range(0, 7).Select(programme.FirstDayOf(week).AddDays);
 
-    private static bool IsBeyond(ClearanceLimit limit, SettledDose dose, Drill exercise, DoseSettings settings) =>
+    public static bool IsBeyond(ClearanceLimit limit, SettledDose dose, Drill exercise, DoseSettings settings) =>
         limit switch
         {
             ClearanceLimit.EffortAtMost most => Hardness.IsBeyond(dose.AsDose, most.Percent),

@@ -5,6 +5,14 @@ namespace Gradus.Trainings;
 /// <summary>Whether one client may do one exercise, on every day of its use.</summary>
 public static class Screening
 {
+    /// <summary>The use with everything that stands against it.</summary>
+    public static Use Screened(Practice practice, Client client, Use use) =>
+        use with
+        {
+            Against = Of(practice, client, use).ToSeries(),
+            Restricted = RestrictionBreach.Of(practice.Card.Settings.Dose, client, use).ToSeries(),
+        };
+
     /// <summary>Every reason against that use, in the order in which the conditions are asked; none where it is allowed. Answers
     /// and clearances are judged for the programme's own dates.</summary>
     public static IEnumerable<Objection> Of(Practice practice, Client client, Use use) =>

@@ -21,7 +21,8 @@ public static class Substitutes
             instead.Weeks.Count > 0
             && Hardness.BeyondYouthLimit(practice, client, instead) is null
             && instead.Exercise.Equipment.All(thing => client.Equipment.Contains(thing, StringComparer.Ordinal))
-            && instead.Against.Count == 0;
+            && instead.Against.Count == 0
+            && instead.Restricted.Count == 0;
     }
 
     private static IEnumerable<Exercise> EasierThan(Practice practice, ExerciseId exercise)

@@ -43,6 +43,7 @@ public static class UseLoads
                 PositionLoads.Held(
                     use.Weeks.Any(w => w.Dose.Load is not null),
                     use.Weeks.SelectMany(w => w.Dose.Actions).Select(a => a.Verb),
+                    use.Exercise.Loads,
                     use.Exercise.Properties
                 )
             );

@@ -22,7 +22,9 @@ internal sealed class TrialUse(Practice practice, Client client)
     public Use Instead(Use use, Exercise exercise)
     {
         var written = use.Written with { ByWeek = [], Versions = [] };
-        return Screened(
+        return Screening.Screened(
+            practice,
+            client,
             new(exercise.Drill, use.Session, null, doses.Of(exercise, written, null, NothingBegins).Weeks, Aside.Of(written))
         );
     }
@@ -45,8 +47,10 @@ internal sealed class TrialUse(Practice practice, Client client)
             [],
             false
         );
-        return Screened(new(exercise.Drill, 1, null, whole.Of(exercise, written, null, NothingBegins).Weeks, Aside.Of(written)));
+        return Screening.Screened(
+            practice,
+            client,
+            new(exercise.Drill, 1, null, whole.Of(exercise, written, null, NothingBegins).Weeks, Aside.Of(written))
+        );
     }
-
-    private Use Screened(Use use) => use with { Against = Screening.Of(practice, client, use).ToSeries() };
 }

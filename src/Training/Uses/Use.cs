@@ -21,6 +21,9 @@ public sealed record Use(
     /// screened it yet.</summary>
     public Series<Objection> Against { get; init; } = [];
 
+    /// <summary>What of it a clinician asked to be left out.</summary>
+    public Series<RestrictionBreach> Restricted { get; init; } = [];
+
     /// <summary>A name of a side in its dose that means no side of this client, so that nothing can be planned; null where there
     /// is none.</summary>
     public SideName? Unresolved { get; init; }

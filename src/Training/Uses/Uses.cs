@@ -20,7 +20,7 @@ internal static class Uses
                 session.IsShortened
                     ? Kept(uses, programme, session, index + 1)
                     : Written(practice, programme, session, index + 1, doses, beginnings, uses)
-                        .Select(u => u with { Against = Screening.Of(practice, client, u).ToSeries() })
+                        .Select(u => Screening.Screened(practice, client, u))
             );
         }
 

@@ -8,7 +8,7 @@ public sealed class PropertyWithoutCaution : IPracticeRule, IWholeRule
     public IEnumerable<Finding> Check(Practice practice) =>
         from exercise in practice.Exercises
         from property in exercise.AllProperties.Distinct(StringComparer.Ordinal)
-        where !IsMet(practice, exercise, property)
+        where !WorkProperty.Descriptive.Contains(property) && !IsMet(practice, exercise, property)
         select this.Found(
             Level.Warning,
             null,
