@@ -15,7 +15,8 @@ public sealed record Sport(
 /// <param name="Name">In small letters, as a dose line is read.</param>
 /// <param name="Shown">With the capitals that the coach gave it.</param>
 /// <param name="RightHanded">The body side it means for a right-handed player.</param>
-public sealed record Role(string Name, string Shown, Side RightHanded)
+/// <param name="Limb">Of which limb it is a side: arm or leg.</param>
+public sealed record Role(string Name, string Shown, Side RightHanded, Limb Limb)
 {
     /// <summary>The body side it means for a player of that stance.</summary>
     public Side For(Side stance) => stance == Side.Right ? RightHanded : RightHanded.Other();

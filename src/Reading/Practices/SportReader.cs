@@ -4,7 +4,26 @@ namespace Gradus.Reading;
 
 internal static class SportReader
 {
-    private static readonly (string, Side)[] SideWords = [("left", Side.Left), ("right", Side.Right)];
+    private static readonly (string, RoleValue)[] Sides =
+    [
+        ("left", new(Side.Left, null)),
+        ("right", new(Side.Right, null)),
+        ("left arm", new(Side.Left, Limb.Arm)),
+        ("right arm", new(Side.Right, Limb.Arm)),
+        ("left leg", new(Side.Left, Limb.Leg)),
+        ("right leg", new(Side.Right, Limb.Leg)),
+    ];
+
+    /// <summary>What in a name says of which limb it is, in the languages that Gradus has words for.</summary>
+    private static readonly (string Word, Limb Limb)[] Limbs =
+    [
+        ("arm", Limb.Arm),
+        ("hand", Limb.Arm),
+        ("leg", Limb.Leg),
+        ("foot", Limb.Leg),
+        ("bein", Limb.Leg),
+        ("fuß", Limb.Leg),
+    ];
 
     public static Sport? Read(SourceFile sheet, SportId id, KnownIds known)
     {
@@ -43,12 +62,28 @@ internal static class SportReader
                     "Keep one of the two.",
                     entry.Key.Length
                 );
-            else if (Values.Choice(fields.SourceFile, entry.Key, entry.Value, SideWords) is { } side)
-                roles.Add(new(name, shown, side));
+            else if (Values.Choice(fields.SourceFile, entry.Key, entry.Value, Sides) is { } value)
+            {
+                if ((value.Limb ?? LimbIn(name)) is { } limb)
+                    roles.Add(new(name, shown, value.Side, limb));
+                else
+                    fields.SourceFile.Fault(
+                        Faults.ValueWrong,
+                        entry.KeyAt,
+                        $"{Quote.Of(entry.Key)} does not say whether it is an arm or a leg.",
+                        "Say it behind the side: right arm, or right leg.",
+                        entry.Key.Length
+                    );
+            }
         }
 
         return roles.ToSeries();
     }
+
+    private static Limb? LimbIn(string name) =>
+        Limbs.Where(l => name.Contains(l.Word, StringComparison.Ordinal)).Select(l => (Limb?)l.Limb).FirstOrDefault();
+
+    private readonly record struct RoleValue(Side Side, Limb? Limb);
 
     /// <summary>Whether a dose could name a side so: its name ends at a comma, and what has a meaning of its own is no
     /// name.</summary>

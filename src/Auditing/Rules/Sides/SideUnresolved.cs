@@ -30,6 +30,14 @@ public sealed class SideUnresolved : IClientRule
                             $"Write one of: {string.Join(", ", training.Stances.Names)}."
                         )
                     );
+            else if (OfAnotherLimb(practice, use) is { } role)
+                yield return Said(
+                    client,
+                    use,
+                    $"'{role.Name}' is {(role.Limb == Limb.Arm ? "an arm" : "a leg")}, and '{practice.TitleOf(use)}' works "
+                        + $"{(role.Limb == Limb.Arm ? "a leg" : "an arm")}.",
+                    $"Write a role of the {(role.Limb == Limb.Arm ? "leg" : "arm")}, or left or right."
+                );
             else if (use.Exercise.Trains.IsPaired && use.Weeks.Any(w => w.Dose.Sides.Order == SideOrder.None))
                 yield return Said(
                     client,
@@ -39,6 +47,17 @@ public sealed class SideUnresolved : IClientRule
                 );
         }
     }
+
+    /// <summary>The role by which an exercise is done, where it is one of another limb; the trunk turns with either.</summary>
+    private static Role? OfAnotherLimb(Practice practice, Use use) =>
+        use.Exercise.Trains.Limb == Limb.Trunk
+            ? null
+            : use
+                .Weeks.Select(w => w.Role)
+                .OfType<RoleMeant>()
+                .Select(meant => practice.Find(meant.Sport)?.Roles.FirstOrDefault(r => r.Name == meant.Role))
+                .OfType<Role>()
+                .FirstOrDefault(r => r.Limb != use.Exercise.Trains.Limb);
 
     private static string SportsOf(Practice practice, Training training) =>
         string.Join(" or ", training.Stances.Sports.Select(s => practice.Find(s.Sport)?.Name));
