@@ -135,12 +135,18 @@ internal static class PageViews
     private static IEnumerable<LinkView> Version(ExerciseId? id, string key, Plan plan) =>
         id is null ? [] : [new(plan.Exercise(id).Path, plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)))];
 
-    /// <summary>The cautions of those exercises, worst first under their kinds, and who must leave which exercise out.</summary>
+    /// <summary>The cautions of those exercises, worst first under their kinds, how much pain is all right, and who must leave something
+    /// out.</summary>
     private static CautionsView Cautions(Plan plan, IEnumerable<ExerciseId> shown, string here)
     {
         var exercises = shown.ToArray();
-        var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(e.Title, e.Notes));
-        return new(Groups(plan, exercises, here), [.. notWith]);
+        var notes = plan.NotesFor(exercises);
+        return new(
+            Groups(plan, exercises, here),
+            new(plan.PainRule.Title, plan.PainRule.Sentences),
+            notes.Count > 0 ? plan.Asked : "",
+            [.. notes.Select(n => new NoteView(n.Title, n.Sentences))]
+        );
     }
 
     private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises, string here) =>
