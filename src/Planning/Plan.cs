@@ -78,6 +78,10 @@ public sealed record Plan(
             .ToSeries();
     }
 
+    /// <summary>How much pain is all right, on each page that asks for it, and on before-you-start.</summary>
+    public PlannedNote? PainRuleOn(string path) =>
+        path == PagePath.BeforeYouStart || Sessions.Any(s => s.Path == path) ? PainRule : null;
+
     /// <summary>Who must leave some of those exercises out, or ask first: one note for each condition.</summary>
     public Series<PlannedNote> NotesFor(IEnumerable<ExerciseId> exercises)
     {
@@ -140,20 +144,6 @@ public sealed record PlannedRole(
     string Clause,
     string OtherClause
 );
-
-/// <summary>What the client said of their health. Whole it stands on before-you-start alone; what was answered with yes stands also beside
-/// the exercises that it concerns.</summary>
-/// <param name="Agreed">Who agreed to the training, and when: a sentence for each.</param>
-public sealed record PlannedHealth(
-    Series<string> Agreed,
-    DateOnly Answered,
-    Series<PlannedAnswer> Answers,
-    Series<PlannedClearance> Clearances
-);
-
-public sealed record PlannedAnswer(string Question, string Reply);
-
-public sealed record PlannedClearance(string Condition, string By, DateOnly On, DateOnly Until, Series<string> Limits);
 
 /// <summary>One caution with the exercises it belongs to.</summary>
 /// <param name="Exercises">In the order of the plan; at least one.</param>

@@ -36,7 +36,7 @@ public sealed class AllPagesTests(ITestOutputHelper output)
             { "href=\"#weeks\"", "href=\"weeks.html\"", "link-broken-on-page" },
             { "<h4>Chest pain, fainting or trouble breathing</h4>", "", "caution-altered" },
             { "<dt>A hernia</dt>", "", "page-without-cautions" },
-            { "check with your doctor before you do: Ankle press", "you may do: Ankle press", "caution-altered" },
+            { "check with your doctor first: Ankle press", "you may do: Ankle press", "caution-altered" },
             { "Asked on 20 November 2026.", "Asked on 20 November 2025.", "caution-altered" },
             { ">Pain from 0 to 10</h3>", ">Pain</h3>", "caution-not-in-session" },
             { "<dt>A hernia</dt>", "<dt>A hernia, once</dt>", "caution-not-in-session" },

@@ -16,9 +16,9 @@ public sealed class PlannedNotesTests
     public void Each_condition_stands_once_with_the_exercises_it_applies_to() =>
         Assert.Equal(
             [
-                "A calf strain in the last 6 weeks. If this is true, do not do: The sway, The brace.",
-                "Fainting or dizzy spells. If this is true, check with your doctor before you do: The sway, The brace.",
-                "A sore wrist. If this is true, do not do: The sway. If this is true, check with your doctor before you do: The brace.",
+                "A calf strain in the last 6 weeks. If true, do not do: The sway, The brace.",
+                "Fainting or dizzy spells. If true, check with your doctor first: The sway, The brace.",
+                "A sore wrist. If true, do not do: The sway. If true, check with your doctor first: The brace.",
             ],
             Notes("{ calf-strain: no, faint-spells: no, sore-wrist: no }")
         );
@@ -28,7 +28,7 @@ public sealed class PlannedNotesTests
     {
         var plan = Plan("{ calf-strain: no, faint-spells: no, sore-wrist: no }");
         Assert.Contains(
-            "A sore wrist. If this is true, check with your doctor before you do: The brace.",
+            "A sore wrist. If true, check with your doctor first: The brace.",
             plan.NotesFor([new("brace")]).Select(Show)
         );
     }
@@ -49,8 +49,8 @@ public sealed class PlannedNotesTests
 
     [Theory]
     [InlineData("2027-01-10", "2027-11-16", "You have been cleared from 10 January 2027 until 16 November 2027.")]
-    [InlineData("2026-11-01", "2026-11-20", "If this is true, check with your doctor before you do: The sway, The brace.")]
-    [InlineData("2027-11-01", "2027-11-20", "If this is true, check with your doctor before you do: The sway, The brace.")]
+    [InlineData("2026-11-01", "2026-11-20", "If true, check with your doctor first: The sway, The brace.")]
+    [InlineData("2027-11-01", "2027-11-20", "If true, check with your doctor first: The sway, The brace.")]
     public void A_clearance_counts_where_it_holds_on_some_day_of_the_programme(string on, string until, string said) =>
         Assert.Contains(
             said,

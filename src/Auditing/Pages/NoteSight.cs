@@ -14,7 +14,8 @@ internal static class NoteSight
     public static IEnumerable<Sighting> Of(Plan plan, Duty duty)
     {
         var notes = plan.NotesFor(duty.Exercises.Select(e => e.Id));
-        yield return Of(duty, $"the note '{plan.PainRule.Title}'", [.. plan.PainRule.Lines()]);
+        if (plan.PainRuleOn(duty.Page.Path) is { } pain)
+            yield return Of(duty, $"the note '{pain.Title}'", [.. pain.Lines()]);
         if (notes.Count > 0)
             yield return Of(duty, "the day of the answers about health", [plan.Asked]);
         foreach (var note in notes)

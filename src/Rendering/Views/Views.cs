@@ -153,9 +153,10 @@ internal sealed record AnswerView(string Question, string Reply);
 
 internal sealed record ClearanceView(string Condition, string Sentence, Series<string> Limits);
 
+/// <param name="PainRule">Null on a page that does not ask for pain.</param>
 /// <param name="Asked">Empty where there are no notes.</param>
 /// <param name="Notes">Who must leave something out, or ask first: one for each condition.</param>
-internal sealed record CautionsView(Series<CautionGroupView> Groups, NoteView PainRule, string Asked, Series<NoteView> Notes);
+internal sealed record CautionsView(Series<CautionGroupView> Groups, NoteView? PainRule, string Asked, Series<NoteView> Notes);
 
 /// <param name="Kind">stop, ease-off, take-care or expect.</param>
 internal sealed record CautionGroupView(string Kind, string Heading, Series<CautionView> Cautions);

@@ -37,16 +37,16 @@ public sealed class CautionAlteredTests
         Plant("all exercises removed", "<p>Applies to: Wall calf stretch</p>\n", ""),
         Plant(
             "an exercise removed from a note",
-            "If this is true, do not do: Wall calf stretch, Calf press.",
-            "If this is true, do not do: Calf press."
+            "If true, do not do: Wall calf stretch, Calf press.",
+            "If true, do not do: Calf press."
         ),
         Plant(
             "a sentence removed from a note",
-            "<p>If this is true, check with your doctor before you do: Calf press.</p>\n<h3>A hernia</h3>",
+            "<p>If true, check with your doctor first: Calf press.</p>\n<h3>A hernia</h3>",
             "<h3>A hernia</h3>",
             "page-without-cautions"
         ),
-        Plant("a note turned round", "<p>If this is true, do not", "<p>If this is not true, do not"),
+        Plant("a note turned round", "<p>If true, do not", "<p>If not true, do not"),
         Plant(
             "a note in which to leave out became to ask",
             "do not do: Wall calf stretch, Calf",

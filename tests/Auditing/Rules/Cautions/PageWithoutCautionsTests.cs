@@ -75,7 +75,7 @@ public sealed class PageWithoutCautionsTests
         );
         Assert.Equal(
             Enumerable
-                .Repeat(("page-without-cautions", "more/quick.htm"), 4)
+                .Repeat(("page-without-cautions", "more/quick.htm"), 8)
                 .Prepend(("page-unplanned", "more/quick.htm"))
                 .Append(("policy-weak", "more/quick.htm"))
                 .Prepend(("good-until-missing", "more/quick.htm")),
