@@ -38,7 +38,7 @@ public sealed class SignTiersTests
     [InlineData("headache is worse than any before", true)]
     [InlineData("numb between the legs", true)]
     [InlineData("lose control of your bladder or bowels", true)]
-    [InlineData("short of breath as well", true)]
+    [InlineData("with chest pain or short breath", true)]
     [InlineData("a feeling of being kicked in the calf", false)]
     [InlineData("A calf that is hot, swollen or sore", false)]
     public void A_sign_of_an_emergency_leads_to_the_number(string sign, bool ambulance) => Assert.All(Folders, folder =>
