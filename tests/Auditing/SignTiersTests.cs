@@ -48,7 +48,8 @@ public sealed class SignTiersTests
             Assert.Contains(ambulance ? "all {emergency} now" : "ee a doctor today", caution.Text, StringComparison.Ordinal);
         });
 
-    /// <summary>Overbreathing makes dizziness worse; nobody unwell trains at half; a sign that says not to try says no test.</summary>
+    /// <summary>Overbreathing makes dizziness worse; nobody unwell trains at half; who is not to try
+    /// is given no test.</summary>
     [Theory]
     [InlineData("more often")]
     [InlineData("unwell, stop at half")]

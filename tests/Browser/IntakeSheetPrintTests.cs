@@ -51,7 +51,7 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
         var text = string.Join(' ', await Printed(sheet));
         Assert.Contains(" Your name ", text, StringComparison.Ordinal);
         Assert.Contains(" Hand this paper to Ottoline Marsh. ", text, StringComparison.Ordinal);
-        Assert.Contains("We treat both as \"not answered\", never as \"no\".", text, StringComparison.Ordinal);
+        Assert.Contains("We treat both as “not answered”, never as “no”.", text, StringComparison.Ordinal);
         Assert.DoesNotMatch("Save|Clear|browser", text);
         Assert.False(await sheet.Page.Locator(".on-paper").First.IsVisibleAsync());
     }

@@ -52,8 +52,8 @@ public sealed class IntakeSheetTests
                 id switch
                 {
                     "pain-now" => "0|",
-                    "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes",
-                    _ => "no|yes",
+                    "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes|not asked",
+                    _ => "no|yes|not asked",
                 },
                 string.Join('|', replies.Select(r => r.GetAttribute("value")))
             );

@@ -3,8 +3,8 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-/// <summary>Looks for what a page says beside its cautions: a note, which is a title and below it each of its sentences as a line of its
-/// own, or one sentence by itself.</summary>
+/// <summary>Looks for what a page says beside its cautions: a note, which is a title and below it each of its sentences as a line
+/// of its own, or one sentence by itself.</summary>
 internal static class NoteSight
 {
     /// <summary>How many letters are enough to know a line again that was altered behind them.</summary>

@@ -135,8 +135,8 @@ internal static class PageViews
     private static IEnumerable<LinkView> Version(ExerciseId? id, string key, Plan plan) =>
         id is null ? [] : [new(plan.Exercise(id).Path, plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)))];
 
-    /// <summary>The cautions of those exercises, worst first under their kinds, how much pain is all right, and who must leave something
-    /// out.</summary>
+    /// <summary>The cautions of those exercises, worst first under their kinds, how much pain is all right, and who must leave
+    /// something out.</summary>
     private static CautionsView Cautions(Plan plan, string path, IEnumerable<ExerciseId> shown, string here)
     {
         var exercises = shown.ToArray();

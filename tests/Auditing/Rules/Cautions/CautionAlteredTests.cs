@@ -46,15 +46,16 @@ public sealed class CautionAlteredTests
             "<h3>A hernia</h3>",
             "page-without-cautions"
         ),
-        Plant("a note turned round", "<p>If true, do not", "<p>If not true, do not"),
+        Plant("a note turned round", "<p>If true, do not", "<p>If not true, do not", "page-without-cautions"),
         Plant(
             "a note in which to leave out became to ask",
             "do not do: Wall calf stretch, Calf",
-            "check before: Wall calf stretch, Calf"
+            "check before: Wall calf stretch, Calf",
+            "page-without-cautions"
         ),
         Plant("another condition", "<h3>A hernia</h3>", "<h3>A hernia, long ago</h3>", "page-without-cautions"),
         Plant("the client's answer turned round", "<p>Your answer: Yes.</p>", "<p>Your answer: No.</p>"),
-        Plant("the client's answer removed", "<p>Your answer: Yes.</p>\n", "", "page-without-cautions"),
+        Plant("the client's answer removed", "<p>Your answer: Yes.</p>\n", ""),
         Plant("a clearance that lasts longer", "cleared until 15 November 2027", "cleared until 15 November 2028"),
         Plant("the limit of a clearance changed", "effort up to 60 per cent", "effort up to 90 per cent"),
         Plant("the limit of a clearance removed", ": effort up to 60 per cent.", "."),

@@ -40,7 +40,7 @@ public sealed class CautionHiddenTests
             "its exercises hidden",
             Page,
             Whole,
-            Whole.Replace("<p>Goes", "<p hidden>Goes", StringComparison.Ordinal),
+            Whole.Replace("<p>Applies", "<p hidden>Applies", StringComparison.Ordinal),
             "caution-hidden"
         ),
         new("all of it hidden", Page, Whole, $"<div hidden>{Whole}</div>", "caution-hidden"),
