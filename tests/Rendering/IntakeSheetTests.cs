@@ -51,7 +51,7 @@ public sealed class IntakeSheetTests
             Assert.Equal(
                 id switch
                 {
-                    "pain-now" => "0|",
+                    "pain-now" => "0||not asked",
                     "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes|not asked",
                     _ => "no|yes|not asked",
                 },
