@@ -37,7 +37,7 @@ internal static class HealthWords
             yield return words.Say("agreed-guardian", ("date", words.Date(guardian)));
     }
 
-    private static string Reply(Reply? reply, Words words) =>
+    internal static string Reply(Reply? reply, Words words) =>
         reply switch
         {
             Domain.Reply.No => words.Say("reply-no"),
@@ -51,7 +51,7 @@ internal static class HealthWords
             _ => words.Say("reply-not-asked"),
         };
 
-    private static string Limit(ClearanceLimit limit, Words words) =>
+    internal static string Limit(ClearanceLimit limit, Words words) =>
         limit switch
         {
             ClearanceLimit.EffortAtMost effort => words.Say("limit-effort", ("percent", effort.Percent)),

@@ -10,6 +10,9 @@ namespace Gradus.Planning;
 /// <param name="Stances">One for each sport of the client.</param>
 /// <param name="Exercises">Each exercise of the programme once, in the order the sessions meet them.</param>
 /// <param name="Cautions">Those of all exercises, merged, worst first.</param>
+/// <param name="Concerns">The conditions that some exercise asks about, what was answered with yes first.</param>
+/// <param name="Asked">The day on which the client was asked about them, as a sentence.</param>
+/// <param name="PainRule">How much pain is all right, now and on the next morning.</param>
 /// <param name="Pictures">Every picture that some text of the plan shows, under its path in the site.</param>
 /// <param name="Clips">Every clip, likewise; their stills are among the pictures.</param>
 public sealed record Plan(
@@ -28,6 +31,9 @@ public sealed record Plan(
     Series<PlannedDate> Dates,
     Series<PlannedExercise> Exercises,
     Series<PlannedCaution> Cautions,
+    Series<PlannedConcern> Concerns,
+    string Asked,
+    PlannedNote PainRule,
     Series<Picture> Pictures,
     Series<Clip> Clips
 )
@@ -70,6 +76,17 @@ public sealed record Plan(
             .Select(c => c with { Exercises = c.Exercises.Where(shown.Contains).ToSeries() })
             .Where(c => c.Exercises.Count > 0)
             .ToSeries();
+    }
+
+    /// <summary>How much pain is all right, on each page that asks for it, and on before-you-start.</summary>
+    public PlannedNote? PainRuleOn(string path) =>
+        path == PagePath.BeforeYouStart || Sessions.Any(s => s.Path == path) ? PainRule : null;
+
+    /// <summary>Who must leave some of those exercises out, or ask first: one note for each condition.</summary>
+    public Series<PlannedNote> NotesFor(IEnumerable<ExerciseId> exercises)
+    {
+        var shown = exercises.ToHashSet();
+        return Concerns.Select(c => c.NoteFor(this, shown)).OfType<PlannedNote>().ToSeries();
     }
 }
 
@@ -128,19 +145,6 @@ public sealed record PlannedRole(
     string OtherClause
 );
 
-/// <summary>What the client said of their health. It stands on before-you-start and nowhere else.</summary>
-/// <param name="Agreed">Who agreed to the training, and when: a sentence for each.</param>
-public sealed record PlannedHealth(
-    Series<string> Agreed,
-    DateOnly Answered,
-    Series<PlannedAnswer> Answers,
-    Series<PlannedClearance> Clearances
-);
-
-public sealed record PlannedAnswer(string Question, string Reply);
-
-public sealed record PlannedClearance(string Condition, string By, DateOnly On, DateOnly Until, Series<string> Limits);
-
 /// <summary>One caution with the exercises it belongs to.</summary>
 /// <param name="Exercises">In the order of the plan; at least one.</param>
 public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title, Prose Body, Series<ExerciseId> Exercises)
@@ -150,8 +154,6 @@ public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title
 }
 
 /// <summary>One exercise as this client does it.</summary>
-/// <param name="Notes">Who must leave it out, and who must ask first: the sentences that stand below its title on every page that
-/// shows it.</param>
 /// <param name="Text">Filled with the ranges over all of its uses.</param>
 /// <param name="Easier">The exercise of this plan that is its easier version; null where there is none in it.</param>
 /// <param name="Harder">The exercise of this plan that is its harder version; null where there is none in it.</param>
@@ -163,7 +165,6 @@ public sealed record PlannedExercise(
     string Stage,
     string Position,
     Series<string> Equipment,
-    Series<string> Notes,
     ExerciseText Text,
     Series<PlannedUse> Uses,
     ExerciseId? Easier,

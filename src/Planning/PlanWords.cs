@@ -16,6 +16,7 @@ internal static class PlanWords
         var filled = new FilledTexts(texts, training.Exercises.Select(e => e.Id).ToHashSet());
         var sessions = training.Sessions.Select(s => Session(s, training.Uses, texts, filled)).ToSeries();
         var pages = sessions.Select(s => s.Path).ToArray();
+        var concerns = ConcernWords.Of(training, texts);
         return new(
             training.Client,
             client.Name,
@@ -32,6 +33,9 @@ internal static class PlanWords
             training.Dates.Select(d => DateWords.Of(training.Client, d, pages, words)).ToSeries(),
             training.Exercises.Select(e => ExerciseOf(e, training, sessions, texts, filled)).ToSeries(),
             Cautions(training, texts, filled),
+            concerns,
+            ConcernWords.Asked(concerns, texts),
+            ConcernWords.PainRule(training.Rules, texts),
             filled.Pictures,
             filled.Clips
         );
@@ -105,7 +109,6 @@ internal static class PlanWords
             words.Say("stage-" + drill.Stage.ToString().ToLowerInvariant()),
             words.Say("position-" + Kebab.Of(drill.Position.ToString())),
             drill.Equipment,
-            Notes(trained, texts).ToSeries(),
             filled.Filled(exercise, [.. training.Uses.Where(u => u.Exercise.Id == trained.Id)]),
             sessions.Where(s => !s.IsShortened).SelectMany(s => s.Uses).Where(u => u.Exercise == trained.Id).ToSeries(),
             Planned(trained.Easier),
@@ -113,16 +116,6 @@ internal static class PlanWords
         );
 
         ExerciseId? Planned(ExerciseId? version) => training.Exercises.FirstOrDefault(e => e.Id == version)?.Id;
-    }
-
-    private static IEnumerable<string> Notes(TrainedExercise exercise, Texts texts)
-    {
-        foreach (var (key, named) in new[] { ("not-with", exercise.NotWith), ("clear-first", exercise.ClearFirst) })
-        {
-            var names = named.Select(texts.Find).OfType<Condition>().Select(c => c.Name).ToArray();
-            if (names.Length > 0)
-                yield return texts.Words.Say(key, ("conditions", texts.Words.Joined(names, "semicolon")));
-        }
     }
 
     private static Series<PlannedCaution> Cautions(Training training, Texts texts, FilledTexts filled) =>

@@ -152,7 +152,7 @@ public sealed class RoundsAndAlternatesTests
             {
                 "who must leave it out missing on the short version",
                 "session-3.html",
-                "<p>Leave this out if you have: a calf strain in the last 6 weeks.</p>",
+                "<h3>A calf strain in the last 6 weeks</h3>",
                 "",
                 "page-without-cautions"
             },

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Gradus.Domain;
-using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
@@ -44,7 +43,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         );
         Assert.Equal(
             "Your answers are saved in the file answers.yaml, where your browser puts its downloads. 13 questions are "
-                + "open and count as not asked.",
+                + "not answered.",
             await sheet.Status()
         );
         Assert.Empty(sheet.Troubles);
@@ -105,10 +104,10 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
                 OpenSheet.Asked.Questions.ToDictionary(q => q.Id.Text, _ => "no")
             )
         );
-        Assert.EndsWith(" No question is open.", await sheet.Status(), StringComparison.Ordinal);
-        await sheet.Question("hernia").GetByRole(AriaRole.Button).ClickAsync();
+        Assert.EndsWith(" You have answered every question.", await sheet.Status(), StringComparison.Ordinal);
+        await sheet.Question("hernia").GetByLabel("Don't know / rather not say").CheckAsync();
         await sheet.Saved();
-        Assert.EndsWith(" One question is open and counts as not asked.", await sheet.Status(), StringComparison.Ordinal);
+        Assert.EndsWith(" One question is not answered.", await sheet.Status(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -117,12 +116,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         await using var sheet = await OpenSheet.Open(content.Browser);
         await FilledByKeyboard(sheet);
         foreach (var id in (string[])["ankle-injury", "pain-now"])
-        {
-            await sheet.Question(id).GetByRole(AriaRole.Button).ClickAsync();
-            Assert.True(
-                await sheet.Question(id).Locator("input").First.EvaluateAsync<bool>("reply => document.activeElement === reply")
-            );
-        }
+            await sheet.Question(id).GetByLabel("Don't know / rather not say").CheckAsync();
 
         Assert.Empty(
             OpenSheet.Differences(
@@ -146,8 +140,8 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
 
     /// <summary>What is not whole is not saved: the page says why and goes to the place.</summary>
     [Theory]
-    [InlineData("answered=", "[name=answered]", "Give the day of these answers")]
-    [InlineData("answered=2198-01-01", "[name=answered]", "Give the day of these answers")]
+    [InlineData("answered=", "[name=answered]", "Give today's date")]
+    [InlineData("answered=2198-01-01", "[name=answered]", "Give today's date")]
     [InlineData("answered=2026-11-02 born=2026-11-03", "[name=born]", "Look at the day")]
     [InlineData("year=79", "[name=year]", "Look at the day")]
     [InlineData("year=2199", "[name=year]", "Look at the day")]

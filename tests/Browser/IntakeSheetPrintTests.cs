@@ -34,7 +34,7 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
                     StringComparison.Ordinal
                 );
                 if (question.Replies == IntakeReplies.Pains)
-                    Assert.Matches("Place 1 .*Place 2 .*Place 3 .*Where is one of: neck, upper back,", below);
+                    Assert.Matches("Place 1 .*Place 2 .*Place 3 .*For where, choose from: neck, upper back,", below);
             }
 
             output.WriteLine($"page {index + 1}: {found} questions so far");
@@ -51,8 +51,8 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
         var text = string.Join(' ', await Printed(sheet));
         Assert.Contains(" Your name ", text, StringComparison.Ordinal);
         Assert.Contains(" Hand this paper to Ottoline Marsh. ", text, StringComparison.Ordinal);
-        Assert.Contains("An open question counts as not asked. It never counts as no.", text, StringComparison.Ordinal);
-        Assert.DoesNotMatch("Save|Clear|Leave this open|browser", text);
+        Assert.Contains("We treat both as “not answered”, never as “no”.", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch("Save|Clear|browser", text);
         Assert.False(await sheet.Page.Locator(".on-paper").First.IsVisibleAsync());
     }
 

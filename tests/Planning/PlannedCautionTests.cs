@@ -73,27 +73,6 @@ public sealed class PlannedCautionTests
         Assert.Equal(2, plan.Cautions.Count(c => c.Id.Text != "extra"));
     }
 
-    [Fact]
-    public void Who_must_leave_it_out_is_told_from_who_must_ask_first()
-    {
-        var plan = Club
-            .Empty.Exercise(
-                "sway",
-                "hold 30 s, each side",
-                "not-with: [sore-wrist, calf-strain]\nclear-first: [faint-spells, sore-wrist]"
-            )
-            .Member("ansel", ["- use: sway"], answers: "{ calf-strain: no, faint-spells: no, sore-wrist: not asked }")
-            .Plan("ansel");
-        Assert.Equal(
-            [
-                "Leave this out if you have: a sore wrist; a calf strain in the last 6 weeks.",
-                "Ask a doctor before you do this, and start only with their leave, if you have: fainting or dizzy spells.",
-            ],
-            plan.Exercises[0].Notes
-        );
-        Assert.Equal(["No", "No", "Not asked"], Own(plan).Select(a => a.Reply));
-    }
-
     /// <summary>What everybody is asked is; of the rest only what an exercise of the programme asks.</summary>
     [Fact]
     public void Health_answers_that_nobody_asks_for_are_not_in_the_plan()

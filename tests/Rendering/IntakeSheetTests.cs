@@ -51,9 +51,9 @@ public sealed class IntakeSheetTests
             Assert.Equal(
                 id switch
                 {
-                    "pain-now" => "0|",
-                    "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes",
-                    _ => "no|yes",
+                    "pain-now" => "0||not asked",
+                    "calf-strain" or "sore-wrist" => "no|yes, left|yes, right|yes|not asked",
+                    _ => "no|yes|not asked",
                 },
                 string.Join('|', replies.Select(r => r.GetAttribute("value")))
             );

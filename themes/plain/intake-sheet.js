@@ -104,22 +104,12 @@
     for (const select of pain.querySelectorAll('select')) select.value = '';
   };
 
-  /** Brings what can be chosen into line with what has been: a place without sides has none to choose, an open question cannot
-  be opened. */
+  /** Brings what can be chosen into line with what has been: a place without sides has none to choose. */
   const settle = () => {
     for (const place of places) {
       place.side.disabled = !hasSides(place);
       if (place.side.disabled) place.side.value = '';
     }
-
-    for (const question of questions) question.querySelector('[data-leave-open]').hidden = replyTo(question) === NotAsked;
-  };
-
-  const leaveOpen = question => {
-    for (const reply of question.querySelectorAll('input')) reply.checked = false;
-    if (question === pain) emptyPlaces();
-    settle();
-    question.querySelector('input').focus();
   };
 
   const clear = () => {
@@ -139,9 +129,6 @@
     if (target.matches('select') && places.some(place => !isEmpty(place))) hurts.checked = true;
     if (pain.contains(target) && target.matches('input') && target !== hurts) emptyPlaces();
     settle();
-  });
-  form.addEventListener('click', ({ target }) => {
-    if (target.matches('[data-leave-open]')) leaveOpen(target.closest('[data-asked]'));
   });
   form.addEventListener('submit', event => event.preventDefault());
   document.getElementById('save').addEventListener('click', save);

@@ -3,48 +3,57 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-/// <summary>Looks for the note that says who must leave an exercise out: the exercise's title, and below it each sentence of the
-/// note as a line of its own.</summary>
+/// <summary>Looks for what a page says beside its cautions: a note, which is a title and below it each of its sentences as a line
+/// of its own, or one sentence by itself.</summary>
 internal static class NoteSight
 {
-    public static Sighting Of(Duty duty, PlannedExercise exercise)
+    /// <summary>How many letters are enough to know a line again that was altered behind them.</summary>
+    private const int Likeness = 12;
+
+    /// <summary>How much pain is all right, and who must leave something out, after the day on which that was asked.</summary>
+    public static IEnumerable<Sighting> Of(Plan plan, Duty duty)
     {
-        var what = $"the note of who must leave out '{exercise.Title}'";
+        var notes = plan.NotesFor(duty.Exercises.Select(e => e.Id));
+        if (plan.PainRuleOn(duty.Page.Path) is { } pain)
+            yield return Of(duty, $"the note '{pain.Title}'", [.. pain.Lines()]);
+        if (notes.Count > 0)
+            yield return Of(duty, "the day of the answers about health", [plan.Asked]);
+        foreach (var note in notes)
+            yield return Of(duty, $"the note on '{note.Title}'", [.. note.Lines()]);
+    }
+
+    private static Sighting Of(Duty duty, string what, string[] lines)
+    {
         var (all, shown) = (duty.Page.Lines, duty.Page.Shown);
-        var places = PlacesIn(shown, exercise).ToArray();
+        var places = PlacesIn(shown, lines).ToArray();
         if (places.Length > 0)
             return places[0] < duty.FirstInstruction
                 ? new Sighting.InPlace(what, shown[places[0]].At)
                 : new Sighting.After(what, duty.Instruction, shown[places[0]].At);
-        foreach (var at in PlacesIn(all, exercise))
-            if (all.Skip(at).Take(exercise.Notes.Count + 1).FirstOrDefault(l => l.HiddenBy is not null) is { } hidden)
+        foreach (var at in PlacesIn(all, lines))
+            if (all.Skip(at).Take(lines.Length).FirstOrDefault(l => l.HiddenBy is not null) is { } hidden)
                 return new Sighting.Hidden(what, hidden.HiddenBy ?? "", hidden.At);
         foreach (var (at, line) in shown.Index())
-            if (Lost(shown, at, exercise) is { } lost)
-                return new Sighting.Altered(what, $"the sentence \"{lost}\" is missing or other", line.At);
+            if (Lost(shown, at, lines) is { } lost)
+                return new Sighting.Altered(what, $"\"{lost}\" is missing or other", line.At);
         return new Sighting.Missing(what, duty.Page.At);
     }
 
-    private static IEnumerable<int> PlacesIn(Series<TextLine> lines, PlannedExercise exercise) =>
-        Enumerable
-            .Range(0, lines.Count)
-            .Where(at =>
-                lines[at].Text == exercise.Title && exercise.Notes.Index().All(note => Below(lines, at, note.Index) == note.Item)
-            );
+    private static IEnumerable<int> PlacesIn(Series<TextLine> page, string[] lines) =>
+        Enumerable.Range(0, page.Count).Where(at => lines.Index().All(l => Text(page, at + l.Index) == l.Item));
 
-    private static string Below(Series<TextLine> lines, int title, int note) =>
-        title + 1 + note < lines.Count ? lines[title + 1 + note].Text : "";
+    private static string Text(Series<TextLine> page, int at) => at < page.Count ? page[at].Text : "";
 
-    /// <summary>The first sentence of the note that is other at that place; null where the note does not seem to be meant
-    /// there.</summary>
-    private static string? Lost(Series<TextLine> lines, int at, PlannedExercise exercise)
+    /// <summary>The first line that is other at that place; null where they do not seem to be meant there.</summary>
+    private static string? Lost(Series<TextLine> page, int at, string[] lines)
     {
-        const int likeness = 12;
         var meant =
-            lines[at].Text == exercise.Title
-            && exercise.Notes.Any(n =>
-                Below(lines, at, 0).StartsWith(n[..Math.Min(likeness, n.Length)], StringComparison.Ordinal)
-            );
-        return meant ? exercise.Notes.Index().FirstOrDefault(note => Below(lines, at, note.Index) != note.Item).Item : null;
+            lines.Length == 1
+                ? IsLike(page[at].Text, lines[0])
+                : page[at].Text == lines[0] && lines.Skip(1).Any(l => IsLike(Text(page, at + 1), l));
+        return meant ? lines.Index().FirstOrDefault(l => Text(page, at + l.Index) != l.Item).Item : null;
     }
+
+    private static bool IsLike(string text, string line) =>
+        text.StartsWith(line[..Math.Min(Likeness, line.Length)], StringComparison.Ordinal);
 }

@@ -3,7 +3,8 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-/// <summary>How a page keeps one part of its duty: a caution, or the note of who must leave an exercise out.</summary>
+/// <summary>How a page keeps one part of its duty: a caution, how much pain is all right, or who must leave something
+/// out.</summary>
 /// <param name="What">As it is called in a sentence.</param>
 internal abstract record Sighting(string What, Location At)
 {
@@ -12,7 +13,7 @@ internal abstract record Sighting(string What, Location At)
 
     public sealed record Missing(string What, Location At) : Sighting(What, At);
 
-    /// <param name="How">What is other than the coach wrote it, in words.</param>
+    /// <param name="How">What is other than it must be, in words.</param>
     public sealed record Altered(string What, string How, Location At) : Sighting(What, At);
 
     /// <param name="By">What keeps somebody from it, in words.</param>
@@ -27,6 +28,6 @@ internal abstract record Sighting(string What, Location At)
             .SelectMany(duty =>
                 plan.CautionsFor(duty.Exercises.Select(e => e.Id))
                     .Select(c => CautionSight.Of(plan, duty, c))
-                    .Concat(duty.Exercises.Where(e => e.Notes.Count > 0).Select(e => NoteSight.Of(duty, e)))
+                    .Concat(NoteSight.Of(plan, duty))
             );
 }

@@ -104,6 +104,10 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
             ("year", date.Year)
         );
 
+    /// <summary>Without the day of the week.</summary>
+    public string PlainDate(DateOnly date) =>
+        Say("plain-date", ("day", date.Day), ("month", Say($"month-{date.Month}")), ("year", date.Year));
+
     public string Weekday(DayOfWeek day) => Say("weekday-" + day.ToString().ToLowerInvariant());
 
     /// <summary>"a", "a and b", "a, b and c".</summary>

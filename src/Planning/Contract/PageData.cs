@@ -126,7 +126,6 @@ public static class PageData
         "data-lead-in",
         "data-lead-none",
         "data-lead-past",
-        "data-leave-open",
         "data-left",
         "data-left-open",
         "data-level",

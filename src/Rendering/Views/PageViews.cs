@@ -79,7 +79,7 @@ internal static class PageViews
             words.Say("health-on", ("date", words.Date(plan.Health.Answered))),
             [.. plan.Health.Answers.Select(a => new AnswerView(a.Question, a.Reply))],
             [.. plan.Health.Clearances.Select(c => Clearance(c, words))],
-            Cautions(plan, plan.Exercises.Select(e => e.Id), here)
+            Cautions(plan, PagePath.BeforeYouStart, plan.Exercises.Select(e => e.Id), here)
         );
     }
 
@@ -101,7 +101,7 @@ internal static class PageViews
             session.Days,
             Lengths(session, plan.Words),
             session.Equipment,
-            Cautions(plan, session.Exercises, here),
+            Cautions(plan, session.Path, session.Exercises, here),
             [.. session.Uses.Select(u => Use(plan, u, here))],
             [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
             Grids(plan, session),
@@ -119,7 +119,7 @@ internal static class PageViews
             ProseHtml.Of(exercise.Text.SetUp, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.More, 2, here, plan.Words),
-            Cautions(plan, [exercise.Id], here),
+            Cautions(plan, exercise.Path, [exercise.Id], here),
             [
                 .. exercise.Uses.Select(u => new ExerciseUseView(
                     new(plan.Sessions[u.Session - 1].Path, u.SessionName),
@@ -135,12 +135,18 @@ internal static class PageViews
     private static IEnumerable<LinkView> Version(ExerciseId? id, string key, Plan plan) =>
         id is null ? [] : [new(plan.Exercise(id).Path, plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)))];
 
-    /// <summary>The cautions of those exercises, worst first under their kinds, and who must leave which exercise out.</summary>
-    private static CautionsView Cautions(Plan plan, IEnumerable<ExerciseId> shown, string here)
+    /// <summary>The cautions of those exercises, worst first under their kinds, how much pain is all right, and who must leave
+    /// something out.</summary>
+    private static CautionsView Cautions(Plan plan, string path, IEnumerable<ExerciseId> shown, string here)
     {
         var exercises = shown.ToArray();
-        var notWith = exercises.Distinct().Select(plan.Exercise).Select(e => new NotWithView(e.Title, e.Notes));
-        return new(Groups(plan, exercises, here), [.. notWith]);
+        var (notes, pain) = (plan.NotesFor(exercises), plan.PainRuleOn(path));
+        return new(
+            Groups(plan, exercises, here),
+            pain is null ? null : new(pain.Title, pain.Sentences),
+            notes.Count > 0 ? plan.Asked : "",
+            [.. notes.Select(n => new NoteView(n.Title, n.Sentences))]
+        );
     }
 
     private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises, string here) =>

@@ -153,14 +153,17 @@ internal sealed record AnswerView(string Question, string Reply);
 
 internal sealed record ClearanceView(string Condition, string Sentence, Series<string> Limits);
 
-internal sealed record CautionsView(Series<CautionGroupView> Groups, Series<NotWithView> NotWith);
+/// <param name="PainRule">Null on a page that does not ask for pain.</param>
+/// <param name="Asked">Empty where there are no notes.</param>
+/// <param name="Notes">Who must leave something out, or ask first: one for each condition.</param>
+internal sealed record CautionsView(Series<CautionGroupView> Groups, NoteView? PainRule, string Asked, Series<NoteView> Notes);
 
 /// <param name="Kind">stop, ease-off, take-care or expect.</param>
 internal sealed record CautionGroupView(string Kind, string Heading, Series<CautionView> Cautions);
 
 internal sealed record CautionView(string Id, string Title, Html Body, string Exercises);
 
-internal sealed record NotWithView(string Exercise, Series<string> Sentences);
+internal sealed record NoteView(string Title, Series<string> Sentences);
 
 /// <param name="Grids">What is filled in on paper, as many weeks side by side as a sheet is wide.</param>
 internal sealed record SessionView(

@@ -13,8 +13,8 @@ public sealed class CautionAltered : ISiteRule
                     Level.Error,
                     plan.Client,
                     altered.At,
-                    $"Here {altered.What} is not as the coach wrote it: {altered.How}.",
-                    "Show it whole and in its own words, under the name of its kind, with the exercises it belongs to."
+                    $"Here {altered.What} is not as it must stand: {altered.How}.",
+                    "Show it whole and in its own words, a caution under the name of its kind, with the exercises it belongs to."
                 )
             );
 }

@@ -23,6 +23,16 @@ public sealed class CautionNotInSession : ISiteRule
                 $"Let the first element of the class '{PageClass.Cautions}' hold every caution of the session; the guided "
                     + "session shows that one."
             );
+        foreach (
+            var note in plan.NotesFor(session.Exercises).Prepend(plan.PainRule).Where(n => !n.Lines().All(guide.Before.Contains))
+        )
+            yield return Said(
+                plan,
+                guide,
+                $"Who is led through this session does not get the note \"{note.Title}\" to read before the start.",
+                $"Let the first element of the class '{PageClass.Cautions}' hold every note of the session; the guided session "
+                    + "shows that one."
+            );
         foreach (var exercise in session.Exercises)
         {
             var during = guide.During.Where(d => d.Exercise == exercise.Text).SelectMany(d => d.Lines).ToSeries();

@@ -23,7 +23,8 @@ public sealed class PageWithoutCautions : ISiteRule
                 plan,
                 missing.At,
                 $"This page tells somebody to move, but {missing.What} is not on it.",
-                "Show all cautions of the page's exercises before the first instruction; in a theme, include cautions.html."
+                "Show all cautions and notes of the page's exercises before the first instruction; in a theme, include "
+                    + "cautions.html."
             );
         }
     }

@@ -6,7 +6,7 @@ public sealed class CautionAfterInstructionTests
 {
     private const string Page = "session-1.html";
     private const string Sign =
-        "<h2>Stop at once</h2>\n<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Goes with: Wall calf "
+        "<h2>Stop at once</h2>\n<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Applies to: Wall calf "
         + "stretch, Calf press</p>\n";
     private const string Before = "<section class=\"cautions\">\n" + Sign;
 

@@ -31,26 +31,52 @@ public sealed class CautionAlteredTests
         Plant("the name of the kind in other words", "<h2>Stop at once</h2>", "<h2>Stop</h2>"),
         Plant(
             "an exercise removed",
-            "<p>Goes with: Wall calf stretch, Calf press</p>\n<h2>Ease off</h2>",
-            "<p>Goes with: Wall calf stretch</p>\n<h2>Ease off</h2>"
+            "<p>Applies to: Wall calf stretch, Calf press</p>\n<h2>Ease off</h2>",
+            "<p>Applies to: Wall calf stretch</p>\n<h2>Ease off</h2>"
         ),
-        Plant("all exercises removed", "<p>Goes with: Wall calf stretch</p>\n", ""),
+        Plant("all exercises removed", "<p>Applies to: Wall calf stretch</p>\n", ""),
         Plant(
-            "a condition removed from the note",
-            "Leave this out if you have: an ankle injury in the last 12 weeks; an operation in the last 12 weeks;",
-            "Leave this out if you have: an injury;"
+            "an exercise removed from a note",
+            "If true, do not do: Wall calf stretch, Calf press.",
+            "If true, do not do: Calf press."
         ),
         Plant(
-            "a sentence removed from the note",
-            "<p>Ask a doctor before you do this, and start only with their leave, if you have: raised blood pressure; "
-                + "raised pressure in an eye, or trouble with the retina; a hernia.</p>\n",
+            "a sentence removed from a note",
+            "<p>If true, check with your doctor first: Calf press.</p>\n<h3>A hernia</h3>",
+            "<h3>A hernia</h3>",
+            "page-without-cautions"
+        ),
+        Plant("a note turned round", "<p>If true, do not", "<p>If not true, do not", "page-without-cautions"),
+        Plant(
+            "a note in which to leave out became to ask",
+            "do not do: Wall calf stretch, Calf",
+            "check before: Wall calf stretch, Calf",
+            "page-without-cautions"
+        ),
+        Plant("another condition", "<h3>A hernia</h3>", "<h3>A hernia, long ago</h3>", "page-without-cautions"),
+        Plant("the client's answer turned round", "<p>Your answer: Yes.</p>", "<p>Your answer: No.</p>"),
+        Plant("the client's answer removed", "<p>Your answer: Yes.</p>\n", ""),
+        Plant("a clearance that lasts longer", "cleared until 15 November 2027", "cleared until 15 November 2028"),
+        Plant("the limit of a clearance changed", "effort up to 60 per cent", "effort up to 90 per cent"),
+        Plant("the limit of a clearance removed", ": effort up to 60 per cent.", "."),
+        Plant(
+            "what was cleared removed",
+            "Applies to: Calf press</p>\n<h3>An operation",
+            "Applies to: all</p>\n<h3>An operation"
+        ),
+        Plant("another day of the answers", "Asked on 20 November 2026.", "Asked on 20 November 2025."),
+        Plant("nobody to tell", "tell Ottoline Marsh before you train.</p>", "tell somebody.</p>"),
+        Plant("a bound of the pain rule", "Up to 2: you may go on", "Up to 7: you may go on"),
+        Plant(
+            "a sentence removed from the pain rule",
+            "<p>Above 5, or sharp pain of any strength: stop, and tell Ottoline Marsh.</p>\n",
             ""
         ),
         Plant(
-            "the note turned round",
-            "<p>Leave this out if you have",
-            "<p>Do not leave this out if you have",
-            "page-without-cautions"
+            "the next morning removed",
+            "<p>If it is worse the next morning",
+            "<p hidden>If it is worse the next morning",
+            "caution-hidden"
         ),
         Again("a letter of the text, where it is repeated", "Stop at once", "Stop and leave in out for today."),
         Again("the kind, where it is repeated", "Ease off", "Stop and leave it out for today."),
@@ -68,14 +94,14 @@ public sealed class CautionAlteredTests
         Plant(
             "the caution a second time, whole",
             "<h2>Ease off</h2>",
-            "<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Goes with: Wall calf stretch, Calf "
+            "<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Applies to: Wall calf stretch, Calf "
                 + "press</p><h2>Ease off</h2>",
             ""
         ),
         Plant(
             "the exercises in other order",
-            "Goes with: Wall calf stretch, Calf press",
-            "Goes with: Calf press, Wall calf stretch",
+            "Applies to: Wall calf stretch, Calf press",
+            "Applies to: Calf press, Wall calf stretch",
             ""
         ),
     ];

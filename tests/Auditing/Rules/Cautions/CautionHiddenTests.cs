@@ -7,7 +7,7 @@ public sealed class CautionHiddenTests
     private const string Page = "session-1.html";
     private const string Title = "<h3>Sharp pain</h3>";
     private const string Body = "<p>Stop and leave it out for today.</p>";
-    private const string Whole = Title + "\n" + Body + "\n<p>Goes with: Wall calf stretch, Calf press</p>";
+    private const string Whole = Title + "\n" + Body + "\n<p>Applies to: Wall calf stretch, Calf press</p>";
 
     public static readonly Series<PlantedFault> Faults =
     [
@@ -40,19 +40,21 @@ public sealed class CautionHiddenTests
             "its exercises hidden",
             Page,
             Whole,
-            Whole.Replace("<p>Goes", "<p hidden>Goes", StringComparison.Ordinal),
+            Whole.Replace("<p>Applies", "<p hidden>Applies", StringComparison.Ordinal),
             "caution-hidden"
         ),
         new("all of it hidden", Page, Whole, $"<div hidden>{Whole}</div>", "caution-hidden"),
         new("an ancestor hidden", Page, "<section class=\"cautions\">", "<section class=\"cautions\" hidden>", "caution-hidden"),
-        new("the note hidden", Page, "<h3>Calf press</h3>", "<h3 hidden>Calf press</h3>", "caution-hidden"),
-        new("a sentence of the note hidden", Page, "<p>Ask a doctor", "<p hidden>Ask a doctor", "caution-hidden"),
+        new("a note hidden", Page, "<h3>A hernia</h3>", "<h3 hidden>A hernia</h3>", "caution-hidden"),
+        new("a sentence of a note hidden", Page, "<p>You have been cleared", "<p hidden>You have been cleared", "caution-hidden"),
+        new("the day of the answers hidden", Page, "<p>Asked on", "<p hidden>Asked on", "caution-hidden"),
+        new("the pain rule hidden", Page, "<h2>Pain from 0 to 10</h2>", "<h2 hidden>Pain from 0 to 10</h2>", "caution-hidden"),
         new("details", Page, Whole, $"<details><summary>Signs</summary>{Whole}</details>", "caution-hidden"),
         new(
             "details, as bare text",
             Page,
             Whole,
-            "<details><summary>Signs</summary>Sharp pain<p></p>Stop and leave it out for today.<p>Goes with: Wall calf "
+            "<details><summary>Signs</summary>Sharp pain<p></p>Stop and leave it out for today.<p>Applies to: Wall calf "
                 + "stretch, Calf press</p></details>",
             "caution-hidden"
         ),

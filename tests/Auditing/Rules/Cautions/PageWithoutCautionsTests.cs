@@ -12,21 +12,12 @@ public sealed class PageWithoutCautionsTests
         Missing("session-1.html", "Wall calf stretch, Calf press"),
         Missing("exercise-calf-press.html", "Calf press"),
         Missing("exercise-wall-calf-stretch.html", "Wall calf stretch"),
-        new(
-            "the note missing on before-you-start",
-            "before-you-start.html",
-            "<h3>Wall calf stretch</h3>",
-            "",
-            "page-without-cautions"
-        ),
-        new("the note missing on a session's page", "session-1.html", "<h3>Wall calf stretch</h3>", "", "page-without-cautions"),
-        new(
-            "the note missing on an exercise's page",
-            "exercise-calf-press.html",
-            "<h3>Calf press</h3>",
-            "",
-            "page-without-cautions"
-        ),
+        new("a note missing on before-you-start", "before-you-start.html", "<h3>A hernia</h3>", "", "page-without-cautions"),
+        new("a note missing on a session's page", "session-1.html", "<h3>A hernia</h3>", "", "page-without-cautions"),
+        new("a note missing on an exercise's page", "exercise-calf-press.html", "<h3>A hernia</h3>", "", "page-without-cautions"),
+        new("a clearance missing", "session-1.html", "<h3>Raised blood pressure</h3>", "", "page-without-cautions"),
+        new("the pain rule missing", "session-1.html", "<h2>Pain from 0 to 10</h2>", "", "page-without-cautions"),
+        new("the day of the answers missing", "session-1.html", "<p>Asked on 20 November 2026.", "<p>", "page-without-cautions"),
         new("an instruction on the first page", "index.html", "<h1>", "<p>Let go slowly.</p><h1>", "page-without-cautions"),
         new("a step on the first page", "index.html", "<h1>", Press + "<h1>", "page-without-cautions"),
         new(
@@ -84,7 +75,7 @@ public sealed class PageWithoutCautionsTests
         );
         Assert.Equal(
             Enumerable
-                .Repeat(("page-without-cautions", "more/quick.htm"), 4)
+                .Repeat(("page-without-cautions", "more/quick.htm"), 8)
                 .Prepend(("page-unplanned", "more/quick.htm"))
                 .Append(("policy-weak", "more/quick.htm"))
                 .Prepend(("good-until-missing", "more/quick.htm")),
@@ -94,7 +85,7 @@ public sealed class PageWithoutCautionsTests
 
     private static PlantedFault Missing(string path, string exercises)
     {
-        var caution = $"<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Goes with: {exercises}</p>\n";
+        var caution = $"<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Applies to: {exercises}</p>\n";
         return new($"a stop sign missing on {path}", path, caution, "", "page-without-cautions");
     }
 }

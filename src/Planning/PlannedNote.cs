@@ -1,0 +1,46 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>A condition with which some exercise of the plan is left out, or done only with a clinician's leave.</summary>
+/// <param name="Name">As it begins a line.</param>
+/// <param name="Told">What the client answered, where that is yes, and how far it is cleared: a sentence for each.</param>
+/// <param name="Effects">At least one.</param>
+public sealed record PlannedConcern(ConditionId Condition, string Name, Series<string> Told, Series<PlannedEffect> Effects)
+{
+    /// <summary>What a page with those exercises says of it; null where it concerns none of them.</summary>
+    internal PlannedNote? NoteFor(Plan plan, HashSet<ExerciseId> shown)
+    {
+        var effects = Effects
+            .Select(e => e with { Exercises = e.Exercises.Where(shown.Contains).ToSeries() })
+            .Where(e => e.Exercises.Count > 0)
+            .ToArray();
+        return effects.Length == 0 ? null : new(Name, Told.Concat(effects.Select(e => e.Sentence(plan, shown.Count))).ToSeries());
+    }
+}
+
+/// <summary>What comes of a condition for some exercises.</summary>
+/// <param name="Phrase">The phrase of the catalogue that says it of <c>{exercises}</c>.</param>
+/// <param name="Side">The side that the phrase names, in words; empty where it names none.</param>
+/// <param name="Exercises">In the order of the plan; at least one.</param>
+public sealed record PlannedEffect(string Phrase, string Side, Series<ExerciseId> Exercises)
+{
+    /// <summary>As many as this are named one by one, even where they are all that a page has.</summary>
+    private const int Named = 2;
+
+    internal string Sentence(Plan plan, int shown)
+    {
+        var titles = Exercises.Select(e => plan.Exercise(e).Title).ToArray();
+        var exercises =
+            titles.Length == shown && shown > Named ? plan.Words.Say("every-exercise-here") : plan.Words.Joined(titles, "comma");
+        return Side.Length == 0
+            ? plan.Words.Say(Phrase, ("exercises", exercises))
+            : plan.Words.Say(Phrase, ("exercises", exercises), ("side", Side));
+    }
+}
+
+/// <summary>A title and the sentences below it, which stand together and unaltered on a page.</summary>
+public sealed record PlannedNote(string Title, Series<string> Sentences)
+{
+    public IEnumerable<string> Lines() => Sentences.Prepend(Title);
+}
