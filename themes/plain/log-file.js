@@ -3,7 +3,7 @@
 // The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
 // Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
 // done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was ended early), note, and
-// whether it was worse the morning after (yes or no). A cell that a spreadsheet would take for a formula has an apostrophe
+// whether it was worse the morning after (yes or no), and the sign that cannot wait for which it was stopped. A cell that a spreadsheet would take for a formula has an apostrophe
 // before it.
 //
 // A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
@@ -14,7 +14,7 @@
   const gradus = window.gradus = window.gradus || {};
   const columns = [
     'date', 'session', 'week', 'exercise', 'sets', 'repetitions', 'load', 'effort', 'pain', 'where', 'side', 'stopped', 'note',
-    'worse-next-morning'
+    'worse-next-morning', 'alarm'
   ];
 
   // The numbers that a line may have: the least and the most.
@@ -47,7 +47,7 @@
     const known = {
       date: row.day, session: row.session, week: row.week, exercise: of.exercise, sets: of.sets, repetitions: of.repetitions,
       load: of.load, effort: of.effort, pain: of.pain, where: of.where, side: of.side, stopped: of.stopped ? 'yes' : '',
-      note: of.note, 'worse-next-morning': of.morning
+      note: of.note, 'worse-next-morning': of.morning, alarm: of.alarm
     };
     return names.map(function (name) {
       const value = columns.indexOf(name) < 0 ? '' : known[name];
@@ -134,7 +134,7 @@
     const more = named.more.slice();
     const part = {
       exercise: of.exercise, load: of.load, where: of.where, side: of.side, stopped: of.stopped === 'yes' ? true : undefined,
-      note: of.note, morning: of['worse-next-morning']
+      note: of.note, morning: of['worse-next-morning'], alarm: of.alarm
     };
     for (const name of Object.keys(numbers)) part[name] = numberIn(of[name], numbers[name][0], numbers[name][1]);
     const checked = Object.keys(numbers).concat('stopped');
@@ -234,8 +234,12 @@
       .map(function (one) { return one.exercise; });
     const parts = [
       'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
-      row.done === false ? 'stopped' : 'done', 'pain ' + hurts
-    ].concat(stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
+      row.done === false ? 'stopped' : 'done'
+    ].concat(
+      row.of === undefined ? [] : ['steps ' + row.did + ' of ' + row.of],
+      row.alarm ? ['alarm ' + row.alarm] : [],
+      ['pain ' + hurts],
+      stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
     const text = parts.join('; ');
     return text + '; sum ' + gradus.checkSum(text);
   };
