@@ -8,10 +8,7 @@ internal static class PlacesLoaded
     /// <summary>"ankle-rock=ankle:left,ankle:right". A step without a side loads both.</summary>
     public static string Of(PlannedUse use, Series<PlannedWeeks> weeks)
     {
-        Side?[] sides =
-        [
-            .. weeks.SelectMany(w => w.Steps).Where(s => s.Exercise == use.Exercise).Select(s => s.Side).Distinct(),
-        ];
+        Side?[] sides = [.. weeks.SelectMany(w => w.Steps).Where(s => s.Exercise == use.Exercise).Select(s => s.Side).Distinct()];
         var places = use.Loads.SelectMany(load => Placed(load.Split(':'), sides)).Distinct(StringComparer.Ordinal);
         return $"{use.Exercise}={string.Join(',', places)}";
     }

@@ -98,7 +98,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
         await Done(context, "2026-12-07T10:00:00", "session-1.html");
         await Done(context, "2026-12-10T10:00:00", "session-4.html");
         var page = await Done(context, "2026-12-12T10:00:00", "session-2.html");
-        Assert.Equal("Noted in this browser. Your weeks go on from it.", await page.GetByRole(AriaRole.Status).InnerTextAsync());
+        Assert.Equal("Saved on this phone. Your weeks go on from it.", await page.GetByRole(AriaRole.Status).InnerTextAsync());
 
         await context.Clock.SetFixedTimeAsync("2026-12-14T10:00:00");
         Assert.Equal(
@@ -162,7 +162,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
         page.PageError += (_, error) => errors.Add(error);
         await page.GetByRole(AriaRole.Button, new() { Name = "I have done this session" }).ClickAsync();
         Assert.Equal(
-            "This browser keeps nothing, so your weeks go by the calendar. Note it on paper.",
+            "Nothing can be saved here. Please note it on paper.",
             await page.GetByRole(AriaRole.Status).InnerTextAsync()
         );
         await page.GetByRole(AriaRole.Button, new() { Name = "Week 1", Exact = true }).ClickAsync();

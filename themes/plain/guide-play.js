@@ -190,7 +190,7 @@
           return;
         }
         then(place, level);
-        if (guide.state.phase === 'waiting') ui.show('play');
+        if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
         follow(false);
       };
     }

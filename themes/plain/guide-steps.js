@@ -203,7 +203,7 @@
         const exercise = steps[it.at].exercise;
         it.softer[exercise] = (it.softer[exercise] || 0) + 1;
         feel(place, level);
-        it.phase = 'waiting';
+        it.phase = 'paused';
         tell('softer');
       },
       // place, level: null where nobody says which. Gives what is left out.

@@ -39,12 +39,7 @@ internal sealed record SiteView(
 /// <param name="Press">What a link to it says.</param>
 /// <param name="Now">What is said to whoever has a sign that cannot wait.</param>
 /// <param name="Link">Where a link to it leads.</param>
-internal sealed record EmergencyView(
-    string Call,
-    string Link,
-    string Press,
-    string Now,
-    Html Sentence, Html ChestFirst);
+internal sealed record EmergencyView(string Call, string Link, string Press, string Now, Html Sentence, Html ChestFirst);
 
 internal sealed record AttributeView(string Name, string Value);
 
