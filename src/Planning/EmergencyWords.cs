@@ -5,11 +5,10 @@ using Gradus.Trainings;
 namespace Gradus.Planning;
 
 /// <summary>Whom the client calls, as sentences in which every number can be pressed.</summary>
-internal static partial class EmergencyWords
+internal static class EmergencyWords
 {
-    /// <summary>A number to call has three digits at least; a shorter one in a sentence counts something else, as hours.</summary>
-    [GeneratedRegex(@"(?<![\p{L}\p{Nd}+])\+?[0-9](?: ?[0-9]){2,14}(?![\p{L}\p{Nd}])", RegexOptions.CultureInvariant)]
-    private static partial Regex NumberShape();
+    /// <summary>A number to call has three digits at least; a shorter one in a sentence counts something else: hours.</summary>
+    private const string Number = @"\+?[0-9](?: ?[0-9]){2,14}";
 
     /// <exception cref="ArgumentException">Nothing is said for the client's country; check the practice first.</exception>
     public static EmergencyNumber NumberFor(Texts texts) =>
@@ -60,8 +59,9 @@ internal static partial class EmergencyWords
     /// <summary>The numbers that the practice names, however short, and whatever else looks like one.</summary>
     private static Regex NumberIn(EmergencyNumber number) =>
         new(
-            $@"(?<![\p{{L}}\p{{Nd}}+])(?:{Regex.Escape(number.Call)}|{Regex.Escape(number.Unsure ?? number.Call)})(?![\p{{L}}\p{{Nd}}])|"
-                + NumberShape(),
+            @"(?<![\p{L}\p{Nd}+])(?:"
+                + $"{Regex.Escape(number.Call)}|{Regex.Escape(number.Unsure ?? number.Call)}|{Number}"
+                + @")(?![\p{L}\p{Nd}])",
             RegexOptions.CultureInvariant
         );
 }

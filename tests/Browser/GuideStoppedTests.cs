@@ -59,8 +59,8 @@ public sealed class GuideStoppedTests(PublishedContent content)
         Assert.Equal(
             "true 2",
             await page.Page.EvaluateAsync<string>(
-                "(() => { const { state } = Object.values(gradus.guides).find(one => one.dialog.open).guide; return `${state.did[1]} "
-                    + "${state.felt.level}`; })()"
+                "(() => { const { state } = Object.values(gradus.guides).find(one => one.dialog.open).guide; return "
+                    + "`${state.did[1]} ${state.felt.level}`; })()"
             )
         );
         Assert.StartsWith("running 2", await page.Stand(), StringComparison.Ordinal);
@@ -101,9 +101,9 @@ public sealed class GuideStoppedTests(PublishedContent content)
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Begin();
         await page.Page.EvaluateAsync(
-            "more => { const { guide } = Object.values(gradus.guides).find(one => one.dialog.open); const work = guide.steps.map((step, i) => "
-                + "i).filter(i => gradus.isWork(guide.steps[i])); for (const i of work.slice(0, Math.ceil(work.length / 3) + more)) "
-                + "guide.state.did[i] = true; }",
+            "more => { const { guide } = Object.values(gradus.guides).find(one => one.dialog.open); const work = "
+                + "guide.steps.map((step, i) => i).filter(i => gradus.isWork(guide.steps[i])); "
+                + "for (const i of work.slice(0, Math.ceil(work.length / 3) + more)) guide.state.did[i] = true; }",
             more
         );
         await PassOver(page);

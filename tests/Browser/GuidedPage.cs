@@ -75,7 +75,8 @@ internal sealed class GuidedPage
 
         // Who has no log is asked for the week, and says that it is the calendar's.
         var isAsked = await guided.Page.EvaluateAsync<bool>(
-            "() => { const now = window.gradus?.weekNow?.(); return now?.why === 'late' && gradus.log.choose(now.most, gradus.today()); }"
+            "() => { const now = window.gradus?.weekNow?.(); "
+                + "return now?.why === 'late' && gradus.log.choose(now.most, gradus.today()); }"
         );
         if (isAsked)
             await guided.Page.ReloadAsync();

@@ -173,7 +173,8 @@ public sealed class RedFlagTests(PublishedContent content)
         Assert.Equal(
             ["tel:999", "close"],
             await page.Dialog.EvaluateAsync<string[]>(
-                "dialog => [...dialog.querySelectorAll('a, button, input, select, summary')].filter(one => one.getClientRects().length > 0)"
+                "dialog => [...dialog.querySelectorAll('a, button, input, select, summary')]"
+                    + ".filter(one => one.getClientRects().length > 0)"
                     + ".map(one => one.getAttribute('href') ?? one.dataset.act)"
             )
         );

@@ -27,8 +27,8 @@ public sealed class EmergencyNumberTests
     [Fact]
     public void A_sentence_from_before_is_refused_with_what_to_write() =>
         Assert.Equal(
-            "Write IE: { call: \"999\" } with the number there; 'unsure' may be a number for whoever does not know how urgent it is, "
-                + "and 'text' what you want to add.",
+            "Write IE: { call: \"999\" } with the number there; 'unsure' may be a number for whoever does not know how "
+                + "urgent it is, and 'text' what you want to add.",
             Assert.Single(Practice("IE: Call 112.").Findings()).Help
         );
 

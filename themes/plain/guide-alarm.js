@@ -9,12 +9,21 @@
     ui.show('alarm');
   }
 
+  // What a row says of it; as a column of its own it stands in the file too, and is found again in one that was opened.
+  gradus.alarmIn = function (reason) {
+    return { done: false, alarm: reason, more: [['alarm', reason]] };
+  };
+
+  gradus.hadAlarm = function (row) {
+    return row !== null && (row.more || []).some(function (pair) { return pair[0] === 'alarm'; });
+  };
+
   // Before the start there is no session yet, so there is one that was stopped.
   function note(ui, reason) {
     gradus.keep('run', null);
     gradus.keep('today', null);
     const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
-    ui.row = Object.assign(about, { done: false, alarm: reason, exercises: [] });
+    ui.row = Object.assign(about, gradus.alarmIn(reason), { exercises: [] });
     return gradus.log.add(ui.row);
   }
 

@@ -90,7 +90,7 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-cleared]').hidden = !last || !last.alarm;
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(last);
     const lengths = gradus.versionsOf(ui.dialog, ui.week)
       .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
     form.querySelector('[data-minutes]').hidden = lengths.length < 2;

@@ -25,7 +25,9 @@
   // Nothing that loads a sore place: a session of which nothing is left then is none.
   function easier(versions, own, sore) {
     const left = versions.filter(function (v) {
-      return !v.loads || v.loads.some(function (places) { return !sore.some(function (one) { return gradus.loadsAny(places, one); }); });
+      return !v.loads || v.loads.some(function (places) {
+        return !sore.some(function (one) { return gradus.loadsAny(places, one); });
+      });
     });
     const still = left.indexOf(own) < 0 ? null : own;
     const found = first(left, still, 'flare') || first(left, still, 'short');

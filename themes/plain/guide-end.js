@@ -65,7 +65,7 @@
     const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
     const felt = guide.state.felt;
     const pain = felt ? without({ pain: felt.level || undefined, where: felt.where, side: felt.side }) : {};
-    const alarm = ui.alarm ? { alarm: ui.alarm } : {};
+    const alarm = ui.alarm ? gradus.alarmIn(ui.alarm) : {};
     return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, { exercises: exercises });
   }
 
@@ -147,7 +147,7 @@
     const form = ui.form('log');
     ui.row = withAnswers(ui.row, form);
     const isAlarm = gradus.isAlarming(gradus.placeIn(form), gradus.levelIn(form));
-    if (isAlarm) Object.assign(ui.row, { done: false, alarm: 'chest' });
+    if (isAlarm) Object.assign(ui.row, gradus.alarmIn('chest'));
     ui.isKept = ui.isKept && gradus.log.change(ui.row);
     ui.fill('kept', '');
     ui.fill('kept', keptSaying(ui));

@@ -3,7 +3,9 @@
 // The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
 // Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
 // done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was ended early), note, and
-// whether it was worse the morning after (yes or no), and the sign that cannot wait for which it was stopped. A cell that a spreadsheet would take for a formula has an apostrophe
+// whether it was worse the morning after (yes or no). Where a session was stopped for a sign that cannot wait, a column alarm
+// says which.
+// A cell that a spreadsheet would take for a formula has an apostrophe
 // before it.
 //
 // A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
@@ -14,7 +16,7 @@
   const gradus = window.gradus = window.gradus || {};
   const columns = [
     'date', 'session', 'week', 'exercise', 'sets', 'repetitions', 'load', 'effort', 'pain', 'where', 'side', 'stopped', 'note',
-    'worse-next-morning', 'alarm'
+    'worse-next-morning'
   ];
 
   // The numbers that a line may have: the least and the most.
@@ -47,7 +49,7 @@
     const known = {
       date: row.day, session: row.session, week: row.week, exercise: of.exercise, sets: of.sets, repetitions: of.repetitions,
       load: of.load, effort: of.effort, pain: of.pain, where: of.where, side: of.side, stopped: of.stopped ? 'yes' : '',
-      note: of.note, 'worse-next-morning': of.morning, alarm: of.alarm
+      note: of.note, 'worse-next-morning': of.morning
     };
     return names.map(function (name) {
       const value = columns.indexOf(name) < 0 ? '' : known[name];
@@ -134,7 +136,7 @@
     const more = named.more.slice();
     const part = {
       exercise: of.exercise, load: of.load, where: of.where, side: of.side, stopped: of.stopped === 'yes' ? true : undefined,
-      note: of.note, morning: of['worse-next-morning'], alarm: of.alarm
+      note: of.note, morning: of['worse-next-morning']
     };
     for (const name of Object.keys(numbers)) part[name] = numberIn(of[name], numbers[name][0], numbers[name][1]);
     const checked = Object.keys(numbers).concat('stopped');

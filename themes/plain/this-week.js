@@ -1,6 +1,6 @@
 // Which week it is. Until something was done it is the first, whatever the calendar says: nobody begins with what others have
-// grown to. From then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed since its first one. After a break it is the last completed week,
-// after a long one the first.
+// grown to. From then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed
+// since its first one. After a break it is the last completed week, after a long one the first.
 (function () {
   'use strict';
 

@@ -43,8 +43,8 @@ internal static partial class EmergencyReader
                 Faults.ValueWrong,
                 sentence.At,
                 $"A sentence stands here, so nobody can press the number to call in {entry.Key}.",
-                $"Write {entry.Key}: {{ call: \"999\" }} with the number there; 'unsure' may be a number for whoever does not know "
-                    + "how urgent it is, and 'text' what you want to add."
+                $"Write {entry.Key}: {{ call: \"999\" }} with the number there; 'unsure' may be a number for whoever does not "
+                    + "know how urgent it is, and 'text' what you want to add."
             );
             return null;
         }
@@ -68,8 +68,8 @@ internal static partial class EmergencyReader
             Faults.ValueWrong,
             written.At,
             $"{Quote.Of(written.Value)} is no telephone number.",
-            $"Write {FewestDigits} to {MostDigits} digits in quotation marks, as \"999\"; only spaces may stand between them, and a + "
-                + "before them.",
+            $"Write {FewestDigits} to {MostDigits} digits in quotation marks, as \"999\"; only spaces may stand between "
+                + "them, and a + before them.",
             written.Value.Length
         );
         return null;
