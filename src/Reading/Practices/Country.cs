@@ -35,7 +35,8 @@ internal static class Country
                 Faults.KeyMissing,
                 fields.Entries.FirstOrDefault()?.KeyAt ?? fields.At,
                 $"'country' is missing, and practice.md has numbers for {(known.Count == 0 ? "none" : string.Join(", ", known))}.",
-                "Add a line 'country:' with the country in which the client trains: it decides whom to call in an " + "emergency."
+                "Add a line 'country:' with the country in which the client trains: it decides whom to call in an "
+                    + "in an emergency."
             );
         return null;
     }

@@ -36,8 +36,8 @@ public sealed class GuideToldWrong : ISiteRule
             yield return Said(
                 version.At,
                 $"The guided session is told of a session '{version.Session}' of the kind '{version.Kind}' with the "
-                    + $"lengths '{version.Lengths}' and the loads '{version.Loads}' behind '{version.Leads}', which the plan does "
-                    + "not have.",
+                    + $"lengths '{version.Lengths}' and the loads '{version.Loads}' behind '{version.Leads}', which "
+                    + "the plan does not have.",
                 "Write each of session.guide.versions as it is, with the link to its page."
             );
         foreach (var version in planned.Where(p => !guide.Versions.Any(v => Same(v, p))))
