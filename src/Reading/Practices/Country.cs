@@ -34,9 +34,9 @@ internal static class Country
             fields.SourceFile.Fault(
                 Faults.KeyMissing,
                 fields.Entries.FirstOrDefault()?.KeyAt ?? fields.At,
-                $"'country' is missing, and practice.md has numbers for {(known.Count == 0 ? "none" : string.Join(", ", known))}.",
-                "Add a line 'country:' with the country in which the client trains: it decides whom to call in an "
-                    + "in an emergency."
+                $"'country' is missing, and practice.md has numbers for "
+                    + $"{(known.Count == 0 ? "none" : string.Join(", ", known))}.",
+                "Add a line 'country:' with the country in which the client trains: it decides whom to call in an " + "emergency."
             );
         return null;
     }
