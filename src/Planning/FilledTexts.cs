@@ -72,7 +72,9 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
         SettledDose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
         Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
         return exercise.Text.With(inline =>
-            inline is Inline.Placeholder placeholder ? new Inline.Plain(ValueOf(placeholder.Name)) : Link(inline)
+            inline is Inline.Placeholder { Name: not EmergencyNumber.Placeholder } placeholder
+                ? new Inline.Plain(ValueOf(placeholder.Name))
+                : Link(inline)
         );
 
         string ValueOf(string name) =>
@@ -101,6 +103,10 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
     private Inline Link(Inline inline) =>
         inline switch
         {
+            Inline.Placeholder { Name: EmergencyNumber.Placeholder } placeholder => EmergencyWords.Link(
+                EmergencyWords.NumberFor(texts),
+                placeholder.At
+            ),
             Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
             Inline.Picture picture => picture with { Path = Shown(picture.Path) },
             Inline.Clip clip => Played(clip),

@@ -20,7 +20,7 @@ public sealed record Plan(
     string ClientName,
     Words Words,
     Publisher Publisher,
-    string Emergency,
+    PlannedEmergency Emergency,
     PlannedEnd GoodUntil,
     PlannedProgramme Programme,
     PlannedCourse Course,
@@ -94,6 +94,13 @@ public sealed record Plan(
 /// <param name="Sentence">What every page says of it.</param>
 /// <param name="Past">What it says after that day.</param>
 public sealed record PlannedEnd(DateOnly Day, string Sentence, string Past);
+
+/// <summary>Whom the client calls in an emergency.</summary>
+/// <param name="Call">As it is read.</param>
+/// <param name="Address">Where a link to it leads: "tel:999".</param>
+/// <param name="Sentence">What every page says, each number in it a link.</param>
+/// <param name="ChestFirst">What is said first where somebody is in pain, likewise.</param>
+public sealed record PlannedEmergency(string Call, string Address, Series<Inline> Sentence, Series<Inline> ChestFirst);
 
 /// <summary>Who speaks.</summary>
 public sealed record Publisher(string Practice, string Coach, Contact Contact, Prose Scope);
@@ -244,6 +251,10 @@ public sealed record PlannedSession(
                 .OrderBy(w => w.Week)
                 .Select(w => FormattableString.Invariant($"{w.Week}={w.Total.Value}"))
         );
+
+    /// <summary>What each of its exercises loads on the client's own sides, over all weeks, as a page writes it for its script:
+    /// "ankle-rock=ankle:left,ankle:right plank=lower-back".</summary>
+    public string LoadedPlaces() => string.Join(' ', Uses.DistinctBy(u => u.Exercise).Select(u => PlacesLoaded.Of(u, Weeks)));
 }
 
 /// <summary>The timeline of a session in weeks that share it.</summary>

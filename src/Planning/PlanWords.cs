@@ -11,8 +11,7 @@ internal static class PlanWords
         var (client, words, card) = (texts.Client, texts.Words, texts.Card);
         if (training.Refusals is [var refusal, ..])
             throw new ArgumentException($"Nothing can be planned: {refusal}.", nameof(training));
-        var emergency = card.EmergencyIn(client.Country.Value)
-            ?? throw new ArgumentException("No emergency text.", nameof(texts));
+        var emergency = EmergencyWords.Of(texts);
         var filled = new FilledTexts(texts, training.Exercises.Select(e => e.Id).ToHashSet());
         var sessions = training.Sessions.Select(s => Session(s, training.Uses, texts, filled)).ToSeries();
         var pages = sessions.Select(s => s.Path).ToArray();

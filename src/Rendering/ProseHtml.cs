@@ -29,6 +29,14 @@ internal static class ProseHtml
         }
     }
 
+    /// <summary>Running text by itself, without a paragraph around it.</summary>
+    public static Html Of(Series<Inline> text, string here, Words words)
+    {
+        var html = new StringBuilder();
+        Write(text, html, here, words);
+        return new(html.ToString());
+    }
+
     private static void Write(Prose prose, StringBuilder html, Func<int, int> levelOf, string here, Words words)
     {
         foreach (var block in prose.Blocks)

@@ -17,8 +17,8 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         await Press("Enter");
         await TabTo("[data-act='read']");
         await Press("Enter");
-        await TabTo("[data-level]");
-        await Press("0");
+        await TabTo("[data-act='no-pain']");
+        await Press("Enter");
         foreach (var question in new[] { "worse", "ill" })
         {
             await TabTo($"[name='{question}']");
@@ -41,7 +41,7 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
             await page.PutForward(12);
         }
 
-        Assert.Equal("Done for today", await page.Heading());
+        Assert.Equal("That is all for today", await page.Heading());
         await TabTo("[data-effort]");
         await Press("4");
         await TabTo("[data-note]");
@@ -91,17 +91,19 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
             n.Role == "heading" && n.Name == "Chest pain, faintness or trouble with breathing"
         );
         await tree.Do("button", "I have read them");
+        await tree.One("heading", "Does anything hurt right now?");
+        Assert.Contains(await tree.All(), n => n.Role == "link" && n.Name == "Call 999");
+        await tree.Do("button", "No");
         await tree.One("heading", "How are you today?");
-        await tree.Choose((await tree.All()).First(n => n.Role == "combobox"), "0");
         foreach (
             var question in new[]
             {
-                "Was it worse the morning after last time?",
-                "Are you ill or newly injured, or do you have a new medicine or a new diagnosis?",
+                "Was any pain worse the morning after your last session?",
+                "Are you ill, or do you have a new injury, medicine or diagnosis since 20 November 2026?",
             }
         )
             await tree.Do(await tree.In(question, "radio", "No"));
-        await tree.Do("button", "These are my answers");
+        await tree.Do("button", "Next");
         await tree.Do("button", "Start");
         var said = new List<string>();
         for (var times = 0; times < 400 && !(await page.Stand()).StartsWith("done", StringComparison.Ordinal); times++)
@@ -123,7 +125,7 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
                 );
         }
 
-        await tree.One("heading", "Done for today");
+        await tree.One("heading", "That is all for today");
         output.WriteLine(string.Join('\n', said));
         var begun = said.Where(s => s != "Half-way." && !s.StartsWith("Waiting for you", StringComparison.Ordinal)).ToArray();
         Assert.Equal(list.Select((_, i) => WithoutTime(Drawn.Of(list, i).Said)), begun.Select(WithoutTime));

@@ -10,9 +10,18 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
     private const int EaseOff = 2,
         Stop = 5;
 
-    internal sealed record Answers(int Pain, bool Worse, bool Ill, int? Minutes);
+    internal sealed record Place(string Where, string Side);
 
-    internal sealed record Written([property: JsonPropertyName("session")] int Number, string Kind, int? Seconds);
+    internal sealed record Answers(int Pain, bool Worse, bool Ill, int? Minutes, Place[] Sore);
+
+    internal sealed record Written([property: JsonPropertyName("session")] int Number, string Kind, int? Seconds)
+    {
+        /// <summary>What each of its exercises loads.</summary>
+        public string[][] Loads { get; init; } =
+        [
+            ["ankle left", "lower-back"],
+        ];
+    }
 
     internal sealed record Asked(Answers Answers, Written[] Versions, int Here)
     {
@@ -30,6 +39,46 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
             [new(1, "", 540), new(4, "short", 300)],
             [new(1, "", 1200), new(4, "short", null), new(5, "travel", 560)],
             [new(1, "", null), new(4, "short", 1000)],
+            [
+                new(1, "", 1200),
+                new(4, "short", 580)
+                {
+                    Loads =
+                    [
+                        ["knee left"],
+                        ["wrist right"],
+                    ],
+                },
+            ],
+            [
+                new(1, "", 1200),
+                new(4, "short", 580)
+                {
+                    Loads =
+                    [
+                        ["wrist right"],
+                    ],
+                },
+                new(5, "flare", 300)
+                {
+                    Loads =
+                    [
+                        ["knee left", "knee right"],
+                        ["knee left"],
+                    ],
+                },
+            ],
+            [
+                new(1, "", 1200),
+                new(4, "short", 580)
+                {
+                    Loads =
+                    [
+                        ["knee left"],
+                        ["whole-body"],
+                    ],
+                },
+            ],
             [new(1, "", 901), new(4, "short", 900), new(5, "short", 600), new(6, "flare", null)],
         }
         from here in versions
@@ -37,7 +86,8 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
         from worse in new[] { false, true }
         from ill in new[] { false, true }
         from minutes in new int?[] { null, 10, 15 }
-        select new Asked(new(pain, worse, ill, minutes), versions, here.Number);
+        from sore in new Place[][] { [], [new("knee", "left")], [new("knee", "right")], [new("wrist", "")] }
+        select new Asked(new(pain, worse, ill, minutes, sore), versions, here.Number);
 
     [Fact]
     public async Task The_answers_choose_among_what_the_coach_wrote()
@@ -60,9 +110,12 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
     [InlineData("own.seconds <= seconds", "own.seconds < seconds")]
     [InlineData("v.kind === 'short' || v.kind === ''", "true")]
     [InlineData(
-        "first(versions, own, 'flare') || first(versions, own, 'short')",
-        "first(versions, own, 'short') || first(versions, own, 'flare')"
+        "first(left, still, 'flare') || first(left, still, 'short')",
+        "first(left, still, 'short') || first(left, still, 'flare')"
     )]
+    [InlineData("!sore.some(", "!sore.every(")]
+    [InlineData("v.loads.some(", "v.loads.every(")]
+    [InlineData("left.indexOf(own) < 0 ? null : own", "own")]
     [InlineData("v.seconds !== null", "true")]
     [InlineData("return b.seconds - a.seconds;", "return a.seconds - b.seconds;")]
     public async Task A_slip_is_seen(string written, string slip)
@@ -72,6 +125,14 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
         output.WriteLine($"seen in {seen} of {cases.Length}");
         Assert.InRange(seen, 1, cases.Length);
     }
+
+    private static bool Hurts(string loaded, Place[] sore) =>
+        sore.Any(s =>
+            loaded == "whole-body"
+            || loaded == s.Where
+            || loaded == $"{s.Where} {s.Side}"
+            || (s.Side.Length == 0 && loaded.StartsWith(s.Where + " ", StringComparison.Ordinal))
+        );
 
     private static string Judged(Asked asked)
     {
@@ -85,7 +146,13 @@ public sealed class GuideChoiceTests(ITestOutputHelper output)
         if (answers.Pain > EaseOff || answers.Worse)
         {
             foreach (var kind in new[] { "flare", "short" })
-                if (inWeek.Where(v => v.Kind == kind).OrderBy(v => v.Number == here ? 0 : 1).FirstOrDefault() is { } easier)
+                if (
+                    inWeek
+                        .Where(v => v.Kind == kind && v.Loads.Any(l => !l.Any(place => Hurts(place, answers.Sore))))
+                        .OrderBy(v => v.Number == here ? 0 : 1)
+                        .FirstOrDefault() is
+                    { } easier
+                )
                     return $"{easier.Number} ease";
             return "null no-easier";
         }

@@ -42,10 +42,13 @@ public sealed class GuidePanelsTests(PublishedContent content, ITestOutputHelper
         var looked = new List<string>();
 
         await With("not today", async page => await page.Answer(pain: "8"));
-        await With("another session", async page => await page.Answer(pain: "3"));
+        await With("another session", async page => await page.Answer(pain: "3", where: "wrist"));
         await With("an answer missing", async page =>
-            await page.Dialog.Locator("[data-form='questions'] [type='submit']").ClickAsync()
-        );
+        {
+            await page.Press("pain");
+            await page.Dialog.Locator("[data-form='where'] [type='submit']").ClickAsync();
+        });
+        await With("alarm", async page => await page.Dialog.Locator("[data-alarm='saddle']:visible").ClickAsync());
         await With("ready", async page =>
         {
             await page.Answer();
@@ -60,8 +63,10 @@ public sealed class GuidePanelsTests(PublishedContent content, ITestOutputHelper
             await Look(page, "paused");
             await page.Press("hurts");
             await Look(page, "hurts");
+            await page.Say("1", "dull");
+            await Look(page, "hurts a little");
             await page.Press("ease-off");
-            await Look(page, "waiting");
+            await Look(page, "eased off");
             await page.Press("end-here");
             await Look(page, "end");
             await page.Press("close");
@@ -79,7 +84,7 @@ public sealed class GuidePanelsTests(PublishedContent content, ITestOutputHelper
             await page.Lead();
         });
         output.WriteLine($"{looked.Count} panels of {file}, {scheme}, {width} px, text {text:P0}: {string.Join(", ", looked)}");
-        Assert.Equal(14, looked.Count);
+        Assert.Equal(16, looked.Count);
 
         async Task With(string panel, Func<GuidedPage, Task> after)
         {

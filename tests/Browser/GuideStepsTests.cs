@@ -74,7 +74,7 @@ public sealed class GuideStepsTests(ITestOutputHelper output)
                 "0 step 0, 5 step 1, 20 half 1, 35 step 2, 40 step 3, 55 half 3, 70 step 4, 80 step 5, 85 step 6, 90 end 6",
                 "done 0 0 0 out  did 1,3"
             },
-            { false, "10:ease", 11, "0 step 0, 5 step 1, 10 hurts 1, 10 wait 2", "waiting 2 5000 65000 out  did " },
+            { false, "10:ease", 11, "0 step 0, 5 step 1, 10 hurts 1, 10 softer 1", "paused 1 25000 90000 out  did " },
             { false, "10:stop", 11, "0 step 0, 5 step 1, 10 hurts 1, 10 wait 4", "waiting 4 10000 30000 out a did " },
             {
                 false,

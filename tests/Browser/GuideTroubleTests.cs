@@ -24,10 +24,11 @@ public sealed class GuideTroubleTests(PublishedContent content)
         Assert.Equal("There is no sound in this browser. Watch the page.", await page.Text("sound"));
         await page.Press("start");
         await page.PlayOn(20);
-        Assert.Equal("This browser keeps nothing, so your weeks go by the calendar. Note it on paper.", await page.Text("kept"));
+        Assert.Equal("Nothing can be saved here. Please note it on paper.", await page.Text("kept"));
         await page.Dialog.Locator("[data-log='message']:visible").ClickAsync();
         Assert.Matches(
-            "^gradus 2026-12-14; edition [0-9a-f]{8}; week 2; session 5; done; pain not said; sum [0-9a-f]{8}$",
+            "^gradus 2026-12-14; edition [0-9a-f]{8}; week 1; session 5; done; "
+                + "steps ([0-9]+) of \\1; pain not said; sum [0-9a-f]{8}$",
             await page.Dialog.Locator("[data-log-text]").InputValueAsync()
         );
         Assert.Empty(page.Troubles);

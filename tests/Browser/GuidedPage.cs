@@ -72,6 +72,14 @@ internal sealed class GuidedPage
         guided.Page.PageError += (_, error) => guided.troubles.Add($"error: {error}");
         await guided.Page.AddInitScriptAsync(ClocksFrom(now) + more);
         await guided.Page.GotoAsync("file://" + path);
+
+        // Who has no log is asked for the week, and says that it is the calendar's.
+        var isAsked = await guided.Page.EvaluateAsync<bool>(
+            "() => { const now = window.gradus?.weekNow?.(); "
+                + "return now?.why === 'late' && gradus.log.choose(now.most, gradus.today()); }"
+        );
+        if (isAsked)
+            await guided.Page.ReloadAsync();
         return guided;
     }
 
@@ -107,14 +115,14 @@ internal sealed class GuidedPage
         string side = "left"
     )
     {
-        var form = Dialog.Locator("[data-form='questions']");
-        await form.Locator("[data-level]").SelectOptionAsync(pain);
-        if (pain != "0")
-        {
-            await form.Locator("[data-where]").SelectOptionAsync(where);
-            await form.Locator("[data-side]").SelectOptionAsync(side);
-        }
+        await Hurts(pain, where, side);
+        await AnswerMore(worse, ill, minutes, still);
+    }
 
+    /// <summary>What comes after the first question.</summary>
+    public async Task AnswerMore(string worse = "no", string ill = "no", string minutes = "all", string still = "yes")
+    {
+        var form = Dialog.Locator("[data-form='questions']");
         await form.Locator($"[name='worse'][value='{worse}']").CheckAsync();
         await form.Locator($"[name='ill'][value='{ill}']").CheckAsync();
         if (await form.Locator("[data-minutes]:visible").CountAsync() > 0)
@@ -122,6 +130,34 @@ internal sealed class GuidedPage
         foreach (var question in await form.Locator("[data-still]:visible").AllAsync())
             await question.Locator($"[value='{still}']").CheckAsync();
         await form.Locator("[type='submit']").ClickAsync();
+    }
+
+    /// <summary>The first question alone.</summary>
+    public async Task Hurts(string pain, string where = "knee", string side = "left")
+    {
+        if (pain == "0")
+        {
+            await Press("no-pain");
+            return;
+        }
+
+        await Press("pain");
+        var form = Dialog.Locator("[data-form='where']");
+        await form.Locator("[data-level]").SelectOptionAsync(pain);
+        await form.Locator("[data-where]").SelectOptionAsync(where);
+        await form.Locator("[data-side]").SelectOptionAsync(side);
+        await form.Locator("[type='submit']").ClickAsync();
+    }
+
+    /// <summary>What is asked where it hurts; empty for what nobody says.</summary>
+    public async Task Say(string level, string feel, string where = "knee", string side = "left")
+    {
+        var form = Dialog.Locator("[data-form='hurts']");
+        await form.Locator("[data-level]").SelectOptionAsync(level);
+        await form.Locator("[data-where]").SelectOptionAsync(where);
+        await form.Locator("[data-side]").SelectOptionAsync(side);
+        if (feel.Length > 0)
+            await form.Locator($"[name='feel'][value='{feel}']").CheckAsync();
     }
 
     /// <summary>To the first second of its first step.</summary>

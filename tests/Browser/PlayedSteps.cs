@@ -182,7 +182,11 @@ internal sealed record Played(Drawn[] Drawn, string[] Waits, string Over, string
             .. Differences.Between([.. list.Select((_, i) => Browser.Drawn.Of(list, i))], Drawn),
             .. Differences.Between([.. WaitsOf(list, playing.Week)], Waits),
             .. Differences.Between(
-                ["Done for today", $"{work} of {work} pieces of work done.", "Noted in this browser. Your weeks go on from it."],
+                [
+                    "That is all for today",
+                    $"You did {work} of {work} step{(work == 1 ? "" : "s")}.",
+                    "Saved on this phone. Your weeks go on from it.",
+                ],
                 [Over, Did, Kept]
             ),
             .. Differences.Between([new LoggedSession(playing.Now[..10], playing.Week, playing.Session.Number, true)], Log),

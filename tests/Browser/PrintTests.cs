@@ -49,7 +49,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
                     line => Assert.Contains(Bare(line), whole, StringComparison.Ordinal)
                 );
                 Assert.DoesNotContain(Bare("Get ready:"), whole, StringComparison.Ordinal);
-                Assert.Contains(Bare(plan.Emergency), whole, StringComparison.Ordinal);
+                Assert.Contains(Bare(Prose.PlainOf(plan.Emergency.Sentence)), whole, StringComparison.Ordinal);
                 output.WriteLine($"{client} {session.Path}: {pages.Length} pages, {session.Uses.Count} exercises");
                 sheets++;
             }

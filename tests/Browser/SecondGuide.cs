@@ -129,7 +129,7 @@ internal sealed class SecondGuide(GuideScripts.Led asked)
                 (extra[at], left) = (extra[at] + 10, left + 10_000);
                 break;
             case "ease":
-                Stop();
+                phase = "paused";
                 break;
             case "stop":
                 var hurting = Places(steps[at]).ToHashSet();

@@ -59,9 +59,6 @@ internal sealed class SpokenTree
 
     public async Task Do(string role, string name) => await Do(await One(role, name));
 
-    public Task Choose(Spoken box, string option) =>
-        Call(box, $"function () {{ this.value = '{option}'; this.dispatchEvent(new Event('change', {{ bubbles: true }})); }}");
-
     private async Task Call(Spoken node, string what)
     {
         var resolved = await session.SendAsync("DOM.resolveNode", new() { ["backendNodeId"] = node.Id });

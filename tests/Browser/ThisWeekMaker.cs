@@ -82,7 +82,7 @@ internal static class SecondWeekJudgement
         if (gone < 0)
             return new(1, "early", 1);
         var week = Math.Min((gone / 7) + 1, course.Needs.Length);
-        return new(week, "calendar", week);
+        return new(1, week > 1 ? "late" : "calendar", week);
     }
 
     private static ThisWeekTests.Said ByDeeds(ThisWeekTests.Course course, ThisWeekTests.Row[] rows, int today)

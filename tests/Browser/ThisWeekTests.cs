@@ -40,8 +40,8 @@ public sealed class ThisWeekTests(ITestOutputHelper output)
             { "", "", -1, "1 early 1" },
             { "", "", 0, "1 calendar 1" },
             { "", "", 6, "1 calendar 1" },
-            { "", "", 7, "2 calendar 2" },
-            { "", "", 300, "4 calendar 4" },
+            { "", "", 7, "1 late 2" },
+            { "", "", 300, "1 late 4" },
             { "0/1/1 3/1/1 5/1/2", "", 6, "1 log 1" },
             { "0/1/1 3/1/1 5/1/2", "", 7, "2 log 2" },
             { "0/1/1 3/1/3 5/1/2", "", 7, "2 log 2" },
@@ -60,10 +60,11 @@ public sealed class ThisWeekTests(ITestOutputHelper output)
             { "0/1/1 3/1/1 5/1/2 7/2/1", "5/1", 8, "2 log 2" },
             { "0/1/1 3/1/1 5/1/2 7/2/1", "7/4", 8, "2 log 2" },
             { "", "7/1", 8, "1 chosen 2" },
-            { "", "7/1", 15, "3 calendar 3" },
+            { "", "28/4", 29, "4 chosen 4" },
+            { "", "7/1", 15, "1 late 3" },
             { "21/4/1 23/4/1 25/4/2", "", 29, "4 log 4" },
             { "0/1/1 3/1/1 5/1/2 40/2/1", "", 7, "2 log 2" },
-            { "0/9/1", "", 7, "2 calendar 2" },
+            { "0/9/1", "", 7, "1 late 2" },
         };
 
     [Theory, MemberData(nameof(Rows))]
@@ -96,7 +97,7 @@ public sealed class ThisWeekTests(ITestOutputHelper output)
                 + $"{cases.Count(c => c.Chosen is not null)}; week goes on in "
                 + $"{said.Zip(cases).Count(s => s.First.Why == "log" && s.First.Week > s.Second.Rows.Max(r => r.Week))}"
         );
-        Assert.All(["early", "calendar", "log", "break", "long-break", "chosen"], why =>
+        Assert.All(["early", "calendar", "late", "log", "break", "long-break", "chosen"], why =>
             Assert.InRange(said.Count(s => s.Why == why), 40, 4000)
         );
         Assert.Equal(expected, said);

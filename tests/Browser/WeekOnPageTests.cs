@@ -9,9 +9,9 @@ public sealed class WeekOnPageTests(PublishedContent content)
     [Theory]
     [InlineData("2026-12-01T10:00:00", "It begins on Monday 7 December 2026.", "")]
     [InlineData("2026-12-07T10:00:00", "Week 1 of 6", "Ankles and hips: Today")]
-    [InlineData("2026-12-15T10:00:00", "Week 2 of 6", "Ankles and hips: Next")]
-    [InlineData("2026-12-19T10:00:00", "Week 2 of 6", "Hips and weapon arm: Today")]
-    [InlineData("2027-01-16T23:59:00", "Week 6 of 6", "Hips and weapon arm: Today")]
+    [InlineData("2026-12-15T10:00:00", "Week 1 of 6", "Ankles and hips: Next")]
+    [InlineData("2026-12-19T10:00:00", "Week 1 of 6", "Hips and weapon arm: Today")]
+    [InlineData("2027-01-16T23:59:00", "Week 1 of 6", "Hips and weapon arm: Today")]
     public async Task The_calendar_says_what_is_due(string now, string says, string due)
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, now);
@@ -63,7 +63,10 @@ public sealed class WeekOnPageTests(PublishedContent content)
     public async Task What_has_nothing_in_this_week_is_put_away_with_it(string now, int shown)
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, now);
-        var others = (await Open(context, "index.html")).Locator(".instead > li:visible");
+        var page = await Open(context, "index.html");
+        await page.EvaluateAsync("gradus.log.choose(gradus.weekNow().most, gradus.today())");
+        await page.ReloadAsync();
+        var others = page.Locator(".instead > li:visible");
         Assert.Equal(shown, await others.CountAsync());
         foreach (var other in await others.AllAsync())
             Assert.Equal(1, await other.Locator(".lengths time:visible").CountAsync());
@@ -98,7 +101,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
         await Done(context, "2026-12-07T10:00:00", "session-1.html");
         await Done(context, "2026-12-10T10:00:00", "session-4.html");
         var page = await Done(context, "2026-12-12T10:00:00", "session-2.html");
-        Assert.Equal("Noted in this browser. Your weeks go on from it.", await page.GetByRole(AriaRole.Status).InnerTextAsync());
+        Assert.Equal("Saved on this phone. Your weeks go on from it.", await page.GetByRole(AriaRole.Status).InnerTextAsync());
 
         await context.Clock.SetFixedTimeAsync("2026-12-14T10:00:00");
         Assert.Equal(
@@ -123,11 +126,32 @@ public sealed class WeekOnPageTests(PublishedContent content)
         );
     }
 
+    /// <summary>In the fifth week, with nothing done: nobody begins with what others have grown to, and who has trained says
+    /// so.</summary>
+    [Fact]
+    public async Task Who_opens_it_late_begins_with_week_1_and_is_asked()
+    {
+        await using var context = await content.ContextAsync(new() { Offline = true }, "2027-01-04T10:00:00");
+        foreach (var name in new[] { "index.html", "session-1.html" })
+        {
+            var page = await Open(context, name);
+            var said = await page.Locator(".now").InnerTextAsync();
+            Assert.Contains("Week 1 of 6", said, StringComparison.Ordinal);
+            Assert.Contains("No session is saved here yet, so this is week 1.", said, StringComparison.Ordinal);
+            Assert.True(await page.GetByRole(AriaRole.Button, new() { Name = "Week 5", Exact = true }).IsVisibleAsync());
+        }
+
+        var chosen = await Open(context, "index.html");
+        await chosen.GetByRole(AriaRole.Button, new() { Name = "Week 5", Exact = true }).ClickAsync();
+        Assert.Contains("Week 5 of 6", await TextOf(context, "index.html", "2027-01-04T11:00:00"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task An_easier_week_is_one_button_away_and_every_week_another()
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-28T10:00:00");
         var page = await Open(context, "session-1.html");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Week 4", Exact = true }).ClickAsync();
         Assert.Contains("Week 4 of 6", await page.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
         Assert.Equal(1, await page.Locator(".steps:visible").CountAsync());
         await page.GetByRole(AriaRole.Button, new() { Name = "Week 2", Exact = true }).ClickAsync();
@@ -162,7 +186,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
         page.PageError += (_, error) => errors.Add(error);
         await page.GetByRole(AriaRole.Button, new() { Name = "I have done this session" }).ClickAsync();
         Assert.Equal(
-            "This browser keeps nothing, so your weeks go by the calendar. Note it on paper.",
+            "Nothing can be saved here. Please note it on paper.",
             await page.GetByRole(AriaRole.Status).InnerTextAsync()
         );
         await page.GetByRole(AriaRole.Button, new() { Name = "Week 1", Exact = true }).ClickAsync();
@@ -182,7 +206,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
             "kept => localStorage.setItem('gradus.' + document.querySelector('[data-course]').dataset.course + '.log', kept)",
             kept
         );
-        Assert.Contains("Week 2 of 6", await TextOf(context, "index.html", "2026-12-14T10:00:00"), StringComparison.Ordinal);
+        Assert.Contains("Week 1 of 6", await TextOf(context, "index.html", "2026-12-14T10:00:00"), StringComparison.Ordinal);
     }
 
     [Fact]

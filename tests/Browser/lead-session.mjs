@@ -15,7 +15,7 @@ function led({ steps, wait, learnt, ticks, actions, out: leftOut }) {
   const told = [];
   const sayings = [];
   let cut = 0;
-  const phrases = { stepBegins: '{what}', effortBegins: '{what} {effort}', effortNext: '{effort}', waits: '{what}', half: 'half', end: 'end', pause: 'pause', go: 'go', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', effort1: '1', language: 'en', secondsOther: '{n}', minutesOther: '{n}', minutesAndSecondsOther: '{minutes} {seconds}' };
+  const phrases = { stepBegins: '{what}', effortBegins: '{what} {effort}', effortNext: '{effort}', waits: '{what}', half: 'half', end: 'end', pause: 'pause', go: 'go', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', softerPlain: 'softer', effort1: '1', language: 'en', secondsOther: '{n}', minutesOther: '{n}', minutesAndSecondsOther: '{minutes} {seconds}' };
   const hear = () => {
     const events = guide.take();
     if (guide.state.phase === 'waiting' && guide.leftNow() !== guide.lengthNow()) cut++;
@@ -24,7 +24,7 @@ function led({ steps, wait, learnt, ticks, actions, out: leftOut }) {
   };
   const acts = {
     start: () => guide.start(), pause: () => guide.pause(), go: () => guide.go(), back: () => guide.back(), forward: () => guide.forward(), longer: () => guide.longer(), softer: () => guide.softer(),
-    ease: () => { guide.hurts(); guide.easeOff(); }, stop: () => { guide.hurts(); guide.endExercise(null); }, 'stop-at': place => { guide.hurts(); guide.endExercise(place); }, end: () => guide.endSession(null),
+    ease: () => { guide.hurts(); guide.easeOff(null, null); }, stop: () => { guide.hurts(); guide.endExercise(null, null); }, 'stop-at': place => { guide.hurts(); guide.endExercise(place, null); }, end: () => guide.endSession(null, null),
   };
   const marks = [...ticks.map(at => ({ at })), ...actions].sort((a, b) => a.at - b.at || (a.do ? 1 : 0) - (b.do ? 1 : 0));
   for (const mark of marks) {

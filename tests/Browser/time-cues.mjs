@@ -64,9 +64,9 @@ try {
   await page.evaluate(() => [...document.querySelectorAll('[data-lead-in]')].find(one => one.getClientRects().length > 0).click());
   const press = async act => page.click(`dialog[open] [data-panel]:not([hidden]) [data-act="${act}"]`);
   await press('read');
+  await press('no-pain');
   await page.evaluate(() => {
     const form = document.querySelector('dialog[open] [data-form="questions"]');
-    form.querySelector('[data-level]').value = '0';
     for (const name of ['worse', 'ill', 'minutes']) form.querySelector(`[name="${name}"][value="${name === 'minutes' ? 'all' : 'no'}"]`)?.click();
   });
   await page.click('dialog[open] [data-form="questions"] [type="submit"]');

@@ -19,7 +19,7 @@ internal static class Club
             coach: Hesper Quill
             contact: { email: hesper@example.org, phone: "+44 1632 960077" }
             language: en
-            emergency: { GB: Call 999. }
+            emergency: { GB: { call: "999" } }
             ---
             Exercise advice.
             """

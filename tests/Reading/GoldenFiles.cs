@@ -14,8 +14,8 @@ internal static class GoldenFiles
             contact: { email: hesper@example.org, phone: "+44 1632 960077" }
             language: en
             emergency:
-              GB: Call 999.
-              IE: Call 112 or 999.
+              GB: { call: "999", unsure: "111" }
+              IE: { call: "112", text: 999 works as well. }
             settings:
               breath: 8 s
               switch: 12 s

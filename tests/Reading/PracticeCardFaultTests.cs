@@ -60,8 +60,8 @@ public sealed class PracticeCardFaultTests
         Write a whole number from 1 to 100 and a per cent sign, as 60 %.
 
         practice.md
-        -   GB: Call 999.
-        +   Britain: Call 999.
+        -   GB: { call: "999", unsure: "111" }
+        +   Britain: { call: "999", unsure: "111" }
         practice.md:7:3 value-wrong «Britain»
         'Britain' is no country.
         Write the two capital letters of the country, as GB or IE.

@@ -30,9 +30,9 @@ public sealed class PracticeCardReaderTests
         Assert.Equal(phone, LittlePractice.Golden.Edit("practice.md", "+44 1632 960077", phone).Read().Card.Contact.Phone);
 
     [Fact]
-    public void Emergency_texts_are_bound_by_country()
+    public void Emergency_numbers_are_bound_by_country()
     {
-        Assert.Equal([new("GB", "Call 999."), new("IE", "Call 112 or 999.")], Card.Emergency);
+        Assert.Equal([new("GB", "999", "111", null), new("IE", "112", null, "999 works as well.")], Card.Emergency);
         Assert.Null(Card.EmergencyIn("FR"));
     }
 

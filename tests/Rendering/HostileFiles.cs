@@ -14,7 +14,7 @@ internal static class HostileFiles
             coach: "⟦coach⟧"
             contact: { email: "⟦email⟧", phone: "+44 (1632) 960-077" }
             language: en
-            emergency: { GB: "⟦emergency⟧" }
+            emergency: { GB: { call: "999", text: "⟦emergency⟧" } }
             settings: { large-step: 500 % }
             ---
             ⟦scope⟧

@@ -65,13 +65,20 @@
     ui.show('cautions');
   }
 
+  // One thing first: whether anything hurts, and what cannot wait.
   function ask(ui) {
     const answered = kept('today');
     if (gradus.isFresh(answered, Date.now(), hours) && answered.session === ui.session) {
       getReady(ui, answered.still || [], answered.sore || []);
       return;
     }
+    ui.show('pain');
+  }
+
+  function askMore(ui, level, place) {
+    ui.pain = { level: level, place: place };
     const form = ui.form('questions');
+    const last = lastRow();
     const one = form.querySelector('[data-still]');
     for (const old of form.querySelectorAll('[data-still]')) if (old !== one) old.remove();
     stoppedBefore().forEach(function (stopped, i) {
@@ -83,6 +90,7 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(last);
     const lengths = gradus.versionsOf(ui.dialog, ui.week)
       .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
     form.querySelector('[data-minutes]').hidden = lengths.length < 2;
@@ -90,19 +98,32 @@
     ui.show('questions');
   }
 
+  // Whether all is answered; what is not is named, and the keyboard is there.
+  function isWhole(ui, form) {
+    const missing = gradus.missingIn(form);
+    const line = form.querySelector('[data-missing]');
+    line.textContent = missing ? gradus.filled(ui.phrases.missing, { question: missing.question }) : '';
+    if (missing) missing.field.focus();
+    return missing === null;
+  }
+
+  function answerWhere(ui) {
+    const form = ui.form('where');
+    if (!isWhole(ui, form)) return;
+    const level = gradus.levelIn(form);
+    const place = gradus.placeIn(form);
+    form.reset();
+    if (gradus.isAlarming(place, level)) gradus.alarm(ui, 'chest');
+    else askMore(ui, level, level > 0 ? place : null);
+  }
+
   function reply(form, name) {
     const chosen = form.querySelector('input[name="' + name + '"]:checked');
     return chosen ? chosen.value : null;
   }
 
-  // What was answered; null where something is missing.
-  function answersIn(form) {
-    const level = form.querySelector('[data-level]').value;
-    const place = gradus.placeIn(form);
+  function answersIn(ui, form) {
     const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
-    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill')
-      && stills.every(function (s) { return s.querySelector('input:checked'); });
-    if (!isWhole) return null;
     const isStill = function (one) {
       return stills.some(function (s) {
         return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
@@ -110,14 +131,24 @@
     };
     const minutes = reply(form, 'minutes');
     return {
-      pain: Number(level),
+      pain: ui.pain.level,
       morning: reply(form, 'worse'),
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
-      place: place,
+      isUncleared: !form.querySelector('[data-cleared]').hidden && reply(form, 'cleared') === 'no',
+      place: ui.pain.place,
       minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
       still: stoppedBefore().filter(isStill)
     };
+  }
+
+  // What is spared today: where it hurts more than a little, and what was worse the morning after.
+  function soreOf(ui, answers, limits) {
+    const row = lastRow();
+    const now = answers.place && (answers.pain > limits.easeOff || answers.worse) ? [answers.place] : [];
+    const then = answers.worse && row && row.where ? [{ where: row.where, side: row.side || '' }] : [];
+    const stopped = answers.worse ? stoppedBefore().flatMap(function (one) { return placesThen(ui, one); }) : [];
+    return now.concat(then, stopped);
   }
 
   function noteMorning(answers) {
@@ -126,44 +157,56 @@
     gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
   }
 
-  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the
-  // session that the coach wrote for such days.
+  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore.
   function leftOut(ui, still, sore) {
-    const own = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === ui.session; });
-    const loading = own && own.kind === 'flare' ? [] : gradus.loadingAny(ui.steps, sore);
     return still
       .flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); })
-      .concat(loading);
+      .concat(gradus.loadingAny(ui.steps, sore));
+  }
+
+  function notToday(ui, why) {
+    sayWhy(ui.panel('not-today'), why);
+    ui.show('not-today');
   }
 
   function answer(ui) {
     const form = ui.form('questions');
-    const answers = answersIn(form);
-    const missing = form.querySelector('[data-missing]');
-    missing.textContent = answers ? '' : missing.dataset.missing;
-    if (!answers) return;
+    if (!isWhole(ui, form)) return;
+    const answers = answersIn(ui, form);
     noteMorning(answers);
     const limits = gradus.limitsOf();
-    const found = gradus.versionFor(answers, gradus.versionsOf(ui.dialog, ui.week), ui.session, limits);
-    const sore = answers.pain > limits.easeOff && answers.place ? [answers.place] : [];
-    if (found.session === ui.session) {
-      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: sore });
-      getReady(ui, answers.still, sore);
+    answers.sore = soreOf(ui, answers, limits);
+    const isChest = function (one) { return placesThen(ui, one).some(function (place) { return place.where === 'chest'; }); };
+    if (answers.still.some(isChest)) {
+      gradus.alarm(ui, 'chest');
       return;
     }
-    const panel = ui.panel(found.session === null ? 'not-today' : 'other');
+    if (answers.isUncleared) {
+      notToday(ui, 'alarm');
+      return;
+    }
+    const versions = gradus.versionsOf(ui.dialog, ui.week);
+    const found = gradus.versionFor(answers, versions, ui.session, limits);
+    if (found.session === null) notToday(ui, found.why);
+    else if (found.session === ui.session) {
+      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: answers.sore });
+      getReady(ui, answers.still, answers.sore);
+    } else offer(ui, found, answers, versions.find(function (v) { return v.session === found.session; }));
+  }
+
+  function offer(ui, found, answers, version) {
+    const panel = ui.panel('other');
     sayWhy(panel, found.why);
-    ui.next = { session: found.session, still: answers.still, sore: sore };
+    ui.next = { session: found.session, still: answers.still, sore: answers.sore };
     for (const item of panel.querySelectorAll('[data-version]')) {
       item.hidden = Number(item.dataset.version) !== found.session;
       if (item.hidden) continue;
-      const version = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === found.session; });
       const link = item.querySelector('a');
       link.dataset.name = link.dataset.name || link.textContent;
       const time = gradus.spanOf(version.seconds, ui.phrases);
       link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: time });
     }
-    ui.show(panel.dataset.panel);
+    ui.show('other');
   }
 
   function sayWhy(panel, because) {
@@ -190,8 +233,7 @@
     const guide = gradus.guideOf(ui.steps, gradus.clock, {});
     guide.leaveOut(out);
     if (guide.msLeft() === 0) {
-      sayWhy(ui.panel('not-today'), 'no-easier');
-      ui.show('not-today');
+      notToday(ui, 'no-easier');
       return;
     }
     ui.fill('ends-ready', gradus.filled(ui.phrases.endsAt, { time: gradus.hourIn(guide.msLeft()) }));
@@ -220,6 +262,14 @@
     start: function (ui) {
       gradus.play(ui, null);
     },
+    'no-pain': function (ui) {
+      askMore(ui, 0, null);
+    },
+    pain: function (ui) {
+      ui.form('where').reset();
+      ui.form('where').querySelector('[data-missing]').textContent = '';
+      ui.show('where');
+    },
     'test-sound': function (ui) {
       const can = gradus.sound.wake();
       if (can) gradus.sound.test(ui.likes().volume / 10);
@@ -233,5 +283,6 @@
     }
   };
   gradus.answerQuestions = answer;
+  gradus.answerWhere = answerWhere;
   gradus.takeVersion = take;
 })();

@@ -5,14 +5,14 @@
   const gradus = window.gradus = window.gradus || {};
 
   // What it is, and why: full, time, time-none, ease, or no session and why not: ill, pain, no-easier.
-  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this
-  // week). limits: easeOff and stop.
+  // answers: pain 0 to 10, worse, ill, minutes (null for all), sore (places). versions: session, kind, seconds (null where it is
+  // not in this week), loads (the places that each exercise loads). limits: easeOff and stop.
   gradus.versionFor = function (answers, versions, here, limits) {
     const open = versions.filter(function (v) { return v.seconds !== null; });
     const own = open.find(function (v) { return v.session === here; });
     if (answers.ill) return { session: null, why: 'ill' };
     if (answers.pain > limits.stop) return { session: null, why: 'pain' };
-    if (answers.pain > limits.easeOff || answers.worse) return easier(open, own);
+    if (answers.pain > limits.easeOff || answers.worse) return easier(open, own, answers.sore || []);
     if (!own) return { session: null, why: 'no-easier' };
     return answers.minutes === null ? { session: here, why: 'full' } : within(open, own, answers.minutes * 60);
   };
@@ -22,8 +22,15 @@
     return versions.find(function (v) { return v.kind === kind; });
   }
 
-  function easier(versions, own) {
-    const found = first(versions, own, 'flare') || first(versions, own, 'short');
+  // Nothing that loads a sore place: a session of which nothing is left then is none.
+  function easier(versions, own, sore) {
+    const left = versions.filter(function (v) {
+      return !v.loads || v.loads.some(function (places) {
+        return !sore.some(function (one) { return gradus.loadsAny(places, one); });
+      });
+    });
+    const still = left.indexOf(own) < 0 ? null : own;
+    const found = first(left, still, 'flare') || first(left, still, 'short');
     return found ? { session: found.session, why: 'ease' } : { session: null, why: 'no-easier' };
   }
 

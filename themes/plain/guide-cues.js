@@ -79,6 +79,11 @@
     return filled(phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'], { n: n });
   }
 
+  // The phrase for so many, with more to fill in.
+  gradus.countedOf = function (phrases, name, n, fills) {
+    return filled(counted(phrases, name, n), fills);
+  };
+
   // "2 minutes 30 seconds", as the page says it.
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
@@ -119,7 +124,7 @@
       if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
       if (event.type === 'softer') {
         const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-        said.push(filled(phrases.softer, { effort: phrases['effort' + level] || phrases.effort1 }));
+        said.push(level === 0 ? phrases.softerPlain : filled(phrases.softer, { effort: phrases['effort' + level] }));
       }
     }
     return said.join(' ');

@@ -52,12 +52,27 @@
     return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0, more: undefined }); }));
   }
 
-  // A session of which nothing is left, or nothing was done, is none for the weeks.
+  // The least share of its pieces of work with which a session counts as one: with less, next to nothing was done. Common
+  // practice, no source.
+  const leastShare = 1 / 3;
+
+  // A session that was ended early, or of which next to nothing was done, is none for the weeks.
   function rowOf(ui, guide) {
-    const isDone = guide.state.phase === 'done' && Object.keys(guide.state.did).length > 0;
+    const work = workOf(guide, '');
+    const did = work.filter(function (one) { return one.did; }).length;
+    const isDone = guide.state.phase === 'done' && did > 0 && did >= work.length * leastShare;
     const exercises = withStill(exercisesOf(guide), ui.still || []);
     const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
-    return Object.assign(about, { done: isDone, exercises: exercises });
+    const felt = guide.state.felt;
+    const pain = felt ? without({ pain: felt.level || undefined, where: felt.where, side: felt.side }) : {};
+    const alarm = ui.alarm ? gradus.alarmIn(ui.alarm) : {};
+    return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, { exercises: exercises });
+  }
+
+  function keptSaying(ui) {
+    const phrases = ui.phrases;
+    if (ui.row.done === false) return ui.isKept ? phrases.notCounted : phrases.notCountedLost;
+    return ui.isKept ? phrases.noted : phrases.notKept;
   }
 
   function numberOr(field) {
@@ -103,28 +118,43 @@
     }
   }
 
+  // What was said when it hurt stands there already.
+  function fillPain(form, row) {
+    if (row.pain !== undefined) form.querySelector('[data-level]').value = String(row.pain);
+    if (row.where) form.querySelector('[data-where]').value = row.where;
+    if (row.side) form.querySelector('[data-side]').value = row.side;
+  }
+
   gradus.finish = function (ui, guide) {
     const form = ui.form('log');
     form.reset();
     ui.row = rowOf(ui, guide);
     const isKept = gradus.log.add(ui.row);
     ui.isKept = isKept;
+    ui.alarm = null;
     fillExercises(ui, form, ui.row);
-    const work = workOf(guide, '');
-    const done = work.filter(function (one) { return one.did; });
-    ui.fill('did', gradus.filled(ui.phrases.did, { done: done.length, of: work.length }));
+    fillPain(form, ui.row);
+    ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
-    ui.fill('kept', isKept ? ui.phrases.noted : ui.phrases.notKept);
+    ui.fill('kept', keptSaying(ui));
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
-    ui.show('end');
+    if (ui.row.alarm) gradus.showAlarm(ui, isKept);
+    else ui.show('end');
     gradus.showWeek();
   };
 
   gradus.keepAnswers = function (ui) {
-    ui.row = withAnswers(ui.row, ui.form('log'));
+    const form = ui.form('log');
+    ui.row = withAnswers(ui.row, form);
+    const isAlarm = gradus.isAlarming(gradus.placeIn(form), gradus.levelIn(form));
+    if (isAlarm) Object.assign(ui.row, gradus.alarmIn('chest'));
     ui.isKept = ui.isKept && gradus.log.change(ui.row);
     ui.fill('kept', '');
-    ui.fill('kept', ui.isKept ? ui.phrases.noted : ui.phrases.notKept);
+    ui.fill('kept', keptSaying(ui));
+    if (isAlarm) {
+      gradus.showAlarm(ui, ui.isKept);
+      gradus.showWeek();
+    }
     const text = ui.panel('end').querySelector('[data-log-text]');
     if (text.value) text.value = gradus.messageOf(ui.row);
   };

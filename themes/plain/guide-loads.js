@@ -17,8 +17,13 @@
 
   // place: where, and the side; without a side it is both. Pain in the chest is everywhere.
   gradus.loadsPlace = function (step, place) {
+    return gradus.loadsAny(gradus.placesOf(step), place);
+  };
+
+  // places: as placesOf gives them.
+  gradus.loadsAny = function (places, place) {
     if (place.where === 'chest' || place.where === 'whole-body') return true;
-    return gradus.placesOf(step).some(function (loaded) {
+    return places.some(function (loaded) {
       const parts = loaded.split(' ');
       return parts[0] === 'whole-body'
         || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));

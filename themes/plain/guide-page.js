@@ -89,14 +89,19 @@
       const button = event.target.closest('button[data-act]');
       const act = button ? button.dataset.act : event.target.closest('[data-picture]') ? 'toggle' : null;
       if (act === 'close') ui.close();
+      else if (act === 'alarm') gradus.alarm(ui, button.dataset.alarm);
       else if (act !== null && ui.actions[act]) ui.actions[act]();
       else if (act !== null && gradus.beforeActions[act]) gradus.beforeActions[act](ui);
     });
     dialog.addEventListener('change', function (event) {
       if (event.target.dataset.set) like(event.target);
+      if (event.target.closest('[data-form="hurts"]') && ui.mayEaseOff) {
+        ui.panel('hurts').querySelector('[data-gently]').hidden = !ui.mayEaseOff();
+      }
     });
     dialog.addEventListener('submit', function (event) {
       event.preventDefault();
+      if (event.target.dataset.form === 'where') gradus.answerWhere(ui);
       if (event.target.dataset.form === 'questions') gradus.answerQuestions(ui);
       if (event.target.dataset.form === 'log') gradus.keepAnswers(ui);
     });

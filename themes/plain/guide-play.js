@@ -88,7 +88,8 @@
       picture.dataset.at = step.side;
       ui.fill('what', step.what);
       ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
-      ui.fill('detail', level > 0 && state.softer[step.exercise] ? '' : step.detail);
+      const softer = state.softer[step.exercise] > 0;
+      ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' '));
       ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
       ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
       ui.part('effort').hidden = level === 0;
@@ -181,11 +182,33 @@
     function afterHurt(then) {
       return function () {
         const form = ui.form('hurts');
-        then(gradus.placeIn(form));
+        const place = gradus.placeIn(form);
+        const level = gradus.levelIn(form);
         form.reset();
-        if (guide.state.phase === 'waiting') ui.show('play');
+        if (gradus.isAlarming(place, level)) {
+          gradus.alarm(ui, 'chest');
+          return;
+        }
+        then(place, level);
+        if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
         follow(false);
       };
+    }
+
+    // Only with a dull pain of which the practice says that it is little; in any other there are two safer ways.
+    ui.mayEaseOff = function () {
+      const form = ui.form('hurts');
+      const level = gradus.levelIn(form);
+      const place = gradus.placeIn(form);
+      const feel = form.querySelector('[name="feel"]:checked');
+      return level !== null && level <= gradus.limitsOf().easeOff && place !== null && !gradus.isAlarming(place, level)
+        && feel !== null && feel.value === 'dull';
+    };
+
+    function showHurts() {
+      ui.form('hurts').reset();
+      ui.panel('hurts').querySelector('[data-gently]').hidden = true;
+      ui.show('hurts');
     }
 
     ui.actions = {
@@ -199,11 +222,12 @@
         if (!guide.hurts()) return;
         gradus.sound.cut();
         follow(false);
-        ui.show('hurts');
+        showHurts();
       },
-      'ease-off': afterHurt(function () { guide.easeOff(); }),
-      'end-exercise': afterHurt(function (place) { guide.endExercise(place); }),
-      'end-session': afterHurt(function (place) { guide.endSession(place); }),
+      'ease-off': afterHurt(function (place, level) { guide.easeOff(place, level); }),
+      'end-exercise': afterHurt(function (place, level) { guide.endExercise(place, level); }),
+      'end-session': afterHurt(function (place, level) { guide.endSession(place, level); }),
+      abandon: does(guide.abandon),
       'end-here': does(function () { guide.endSession(null); }),
       toggle: function () {
         ui.actions[guide.state.phase === 'running' ? 'pause' : 'go']();
@@ -239,6 +263,6 @@
       return untilChange();
     });
     follow(false);
-    if (guide.state.phase === 'hurt') ui.show('hurts');
+    if (guide.state.phase === 'hurt') showHurts();
   };
 })();

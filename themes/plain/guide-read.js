@@ -67,6 +67,9 @@
       return {
         session: Number(item.getAttribute('data-version')),
         kind: item.getAttribute('data-kind'),
+        loads: (item.getAttribute('data-loads') || '').split(' ').filter(Boolean).map(function (exercise) {
+          return exercise.split('=')[1].split(',').filter(Boolean).map(function (place) { return place.replace(':', ' '); });
+        }),
         seconds: length ? Number(length[1]) : null
       };
     });
@@ -96,6 +99,30 @@
     }
     for (const link of all('a', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
     return copy;
+  };
+
+  // Pain there is never trained with, however little it is.
+  gradus.isAlarming = function (place, level) {
+    return place !== null && place.where === 'chest' && level !== 0;
+  };
+
+  // From 0 to 10; null where nothing is chosen.
+  gradus.levelIn = function (part) {
+    const level = part.querySelector('[data-level]').value;
+    return level === '' ? null : Number(level);
+  };
+
+  // The first question of a form that is not answered, with the field that answers it; null where none is left.
+  gradus.missingIn = function (form) {
+    for (const part of form.querySelectorAll('fieldset:not([hidden])')) {
+      const choices = part.querySelectorAll('input[type="radio"]');
+      const isOpen = choices.length > 0 && !part.querySelector('input:checked');
+      if (isOpen) return { question: textOf(part.querySelector('legend')), field: choices[0] };
+      for (const field of part.querySelectorAll('[data-where], [data-level]')) {
+        if (field.value === '') return { question: textOf(field.closest('label').firstChild), field: field };
+      }
+    }
+    return null;
   };
 
   // What is written where somebody says where it hurts; null where nothing is.

@@ -37,7 +37,8 @@
     let seen = now();
     let isHalfSaid = false;
     const it = {
-      at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: []
+      at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [],
+      felt: null
     };
 
     function lengthOf(i) {
@@ -196,24 +197,31 @@
         tell('hurts');
         return true;
       },
-      easeOff: function () {
+      // With less effort for the rest of the exercise, where it stopped: the step and its side are still to be done.
+      easeOff: function (place, level) {
         if (it.phase !== 'hurt') return;
         const exercise = steps[it.at].exercise;
         it.softer[exercise] = (it.softer[exercise] || 0) + 1;
-        resumeAt(after(it.at));
+        feel(place, level);
+        it.phase = 'paused';
+        tell('softer');
       },
-      // place: null where nobody says which. Gives what is left out.
-      endExercise: function (place) {
+      // place, level: null where nobody says which. Gives what is left out.
+      endExercise: function (place, level) {
         if (it.phase !== 'hurt') return [];
         const out = gradus.leftOutBy(steps, steps[it.at].exercise, gradus.hurtsAt(steps[it.at], place));
-        note(place);
+        note(place, level);
         guide.leaveOut(out);
         resumeAt(after(it.at));
         return out;
       },
-      endSession: function (place) {
+      endSession: function (place, level) {
         guide.tick();
-        if (it.phase === 'hurt') note(place);
+        if (it.phase === 'hurt') note(place, level);
+        if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
+      },
+      // At once, with nothing noted of the exercise: it was not the cause.
+      abandon: function () {
         if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
       },
       leaveOut: function (exercises) {
@@ -250,13 +258,13 @@
       snapshot: function () {
         return JSON.parse(JSON.stringify({
           at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did,
-          stopped: it.stopped, hurt: it.phase === 'hurt'
+          stopped: it.stopped, felt: it.felt, hurt: it.phase === 'hurt'
         }));
       },
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
         if (it.phase !== 'ready' || !Number.isInteger(kept.at) || kept.at < 0 || kept.at >= steps.length) return false;
-        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped']) if (kept[what]) it[what] = kept[what];
+        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt']) if (kept[what]) it[what] = kept[what];
         const at = isOut(kept.at) ? after(kept.at) : kept.at;
         if (at < 0) return false;
         stand(at, kept.hurt === true ? 'hurt' : 'waiting');
@@ -266,7 +274,14 @@
     };
     return guide;
 
-    function note(place) {
+    // The worst that was felt counts for the session.
+    function feel(place, level) {
+      if (typeof level !== 'number' || (it.felt && it.felt.level >= level)) return;
+      it.felt = { level: level, where: place ? place.where : '', side: place ? place.side : '' };
+    }
+
+    function note(place, level) {
+      feel(place, level);
       const step = steps[it.at];
       const places = gradus.hurtsAt(step, place);
       it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places });

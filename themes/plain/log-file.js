@@ -3,7 +3,9 @@
 // The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
 // Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
 // done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was ended early), note, and
-// whether it was worse the morning after (yes or no). A cell that a spreadsheet would take for a formula has an apostrophe
+// whether it was worse the morning after (yes or no). Where a session was stopped for a sign that cannot wait, a column alarm
+// says which.
+// A cell that a spreadsheet would take for a formula has an apostrophe
 // before it.
 //
 // A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
@@ -234,8 +236,12 @@
       .map(function (one) { return one.exercise; });
     const parts = [
       'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
-      row.done === false ? 'stopped' : 'done', 'pain ' + hurts
-    ].concat(stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
+      row.done === false ? 'stopped' : 'done'
+    ].concat(
+      row.of === undefined ? [] : ['steps ' + row.did + ' of ' + row.of],
+      row.alarm ? ['alarm ' + row.alarm] : [],
+      ['pain ' + hurts],
+      stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
     const text = parts.join('; ');
     return text + '; sum ' + gradus.checkSum(text);
   };

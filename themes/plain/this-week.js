@@ -1,6 +1,6 @@
-// Which week it is. The calendar says so until something was done; from then on the weeks go on with the sessions: a week is
-// over when its sessions are done and seven days have passed since its first one. After a break it is the last completed week,
-// after a long one the first.
+// Which week it is. Until something was done it is the first, whatever the calendar says: nobody begins with what others have
+// grown to. From then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed
+// since its first one. After a break it is the last completed week, after a long one the first.
 (function () {
   'use strict';
 
@@ -36,8 +36,8 @@
   }
 
   // course: start, back [days, days], needs (for each week its sessions and times), instead (session to session).
-  // Gives the week, why it is that one ('calendar', 'log', 'break' or 'long-break'), and the last week that may be chosen
-  // instead.
+  // Gives the week, why it is that one ('early', 'calendar', 'late', 'log', 'break' or 'long-break'), and the last week that may
+  // be chosen instead; late is who has done nothing yet in a later week, or did it where it was not kept, and may say so.
   gradus.weekOf = function (course, rows, chosen, today) {
     const last = course.needs.length;
     const done = rows
@@ -51,7 +51,8 @@
 
     function byCalendar() {
       const week = Math.min(Math.max(Math.floor(daysBetween(course.start, today) / 7) + 1, 1), last);
-      return { week: week, why: today < course.start ? 'early' : 'calendar', most: week };
+      if (week > 1) return { week: 1, why: 'late', most: week };
+      return { week: 1, why: today < course.start ? 'early' : 'calendar', most: 1 };
     }
 
     function byLog() {

@@ -159,6 +159,7 @@ internal sealed class PageParser
                     v.GetAttribute(PageData.Version) ?? "",
                     v.GetAttribute(PageData.Kind) ?? "",
                     v.GetAttribute(PageData.Lengths) ?? "",
+                    v.GetAttribute(PageData.Loads) ?? "",
                     v.QuerySelector("a")?.GetAttribute("href") ?? "",
                     At(v)
                 ))

@@ -90,5 +90,6 @@ public sealed record GuideSeen(
 public sealed record ArticleSeen(string Exercise, string Loads, Series<string> Lines, Location At);
 
 /// <param name="Lengths">Its seconds in each week.</param>
+/// <param name="Loads">What its exercises load.</param>
 /// <param name="Leads">Where its link leads.</param>
-public sealed record VersionSeen(string Session, string Kind, string Lengths, string Leads, Location At);
+public sealed record VersionSeen(string Session, string Kind, string Lengths, string Loads, string Leads, Location At);

@@ -101,23 +101,21 @@ public sealed record Practice(
 
 /// <summary>Who the coach is, and what holds for everybody: <c>practice.md</c>.</summary>
 /// <param name="Language">That its texts are written in, BCP 47, two letters.</param>
-/// <param name="Emergency">What to do in an emergency, by country.</param>
+/// <param name="Emergency">Whom to call in an emergency, by country, in the order in which they are written.</param>
 /// <param name="Scope">What these programmes are, and are not.</param>
 public sealed record PracticeCard(
     string Name,
     string Coach,
     Contact Contact,
     string Language,
-    Series<EmergencyText> Emergency,
+    Series<EmergencyNumber> Emergency,
     PracticeSettings Settings,
     Prose Scope,
     Location At
 )
 {
-    public string? EmergencyIn(string country) =>
-        Emergency.FirstOrDefault(e => string.Equals(e.Country, country, StringComparison.Ordinal))?.Text;
+    public EmergencyNumber? EmergencyIn(string country) =>
+        Emergency.FirstOrDefault(e => string.Equals(e.Country, country, StringComparison.Ordinal));
 }
 
 public sealed record Contact(string Email, string Phone);
-
-public sealed record EmergencyText(string Country, string Text);

@@ -24,6 +24,7 @@ public sealed record BuiltScript(string Path, Series<string> Sources)
             "guide-choice.js",
             "guide-read.js",
             "guide-sound.js",
+            "guide-alarm.js",
             "guide-before.js",
             "guide-play.js",
             "guide-end.js",

@@ -98,6 +98,8 @@ public static class PageData
     public static readonly Series<string> OfScripts =
     [
         "data-act",
+        "data-alarm",
+        "data-alarm-noted",
         "data-all-weeks",
         "data-asked",
         "data-at",
@@ -117,6 +119,7 @@ public static class PageData
         "data-file",
         "data-fill",
         "data-form",
+        "data-gently",
         "data-go",
         "data-half",
         "data-hurts",
@@ -144,6 +147,8 @@ public static class PageData
         "data-no-log",
         "data-no-sound",
         "data-none-open",
+        "data-not-counted",
+        "data-not-counted-lost",
         "data-not-kept",
         "data-note",
         "data-noted",
@@ -162,6 +167,7 @@ public static class PageData
         "data-say",
         "data-sets",
         "data-sided",
+        "data-softer-plain",
         "data-slept",
         "data-sound-on",
         "data-sound-starts",

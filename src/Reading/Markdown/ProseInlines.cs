@@ -59,20 +59,37 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
     {
         var inlines = new List<Inline>();
         var at = 0;
-        if (rules.Placeholders)
+        foreach (Match match in PlaceholderShape().Matches(text))
         {
-            foreach (Match match in PlaceholderShape().Matches(text))
-            {
-                if (match.Index > at)
-                    inlines.Add(new Inline.Plain(text[at..match.Index]));
-                inlines.Add(new Inline.Placeholder(match.Groups[1].Value, Place(literal, match.Index)));
-                at = match.Index + match.Length;
-            }
+            var name = match.Groups[1].Value;
+            if (!rules.Placeholders && !IsEmergency(name, Place(literal, match.Index)))
+                continue;
+            if (match.Index > at)
+                inlines.Add(new Inline.Plain(text[at..match.Index]));
+            inlines.Add(new Inline.Placeholder(name, Place(literal, match.Index)));
+            at = match.Index + match.Length;
         }
 
         if (at < text.Length)
             inlines.Add(new Inline.Plain(text[at..]));
         return inlines;
+    }
+
+    /// <summary>Only the number to call stands for something in a text that has no dose. One that is nearly it is said: a client
+    /// would read braces where the number should stand.</summary>
+    private bool IsEmergency(string name, Location at)
+    {
+        if (name == EmergencyNumber.Placeholder)
+            return true;
+        if (Nearest.To(name, [EmergencyNumber.Placeholder]) is not null)
+            sheet.Fault(
+                Faults.ValueWrong,
+                at,
+                $"'{{{name}}}' stands for nothing here.",
+                $"Write {{{EmergencyNumber.Placeholder}}}, which is filled with the number that the client calls.",
+                name.Length + 2
+            );
+        return false;
     }
 
     private IEnumerable<Inline> Link(string address, Series<Inline> text, Location at)

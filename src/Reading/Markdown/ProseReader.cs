@@ -97,7 +97,8 @@ internal sealed class ProseReader
 }
 
 /// <summary>What a text may hold beside words.</summary>
-/// <param name="Placeholders">Whether a word in braces stands for a number of the dose.</param>
+/// <param name="Placeholders">Whether a word in braces stands for a number of the dose. The number to call in an emergency may
+/// stand in every text.</param>
 /// <param name="Exercises">The exercises that a link may lead to.</param>
 /// <param name="Media">Where pictures and clips are found.</param>
 internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, MediaFiles Media)

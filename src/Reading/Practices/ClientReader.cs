@@ -23,7 +23,7 @@ internal static class ClientReader
             return null;
         var name = fields.NeedText("name");
         var sports = SportsIn(fields, known);
-        var country = Country.In(fields);
+        var country = Country.In(fields, known.Countries);
         var language = LanguageReader.In(fields, words);
         var zone = ZoneReader.In(fields);
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));

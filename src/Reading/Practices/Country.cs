@@ -7,10 +7,13 @@ internal static class Country
     /// <summary>Whether a text has the shape of an ISO 3166 two-letter code.</summary>
     public static bool IsCode(string text) => text.Length == 2 && text.All(char.IsAsciiLetterUpper);
 
-    public static Mention<string>? In(Fields fields)
+    /// <summary>A client's country, which decides whom to call in an emergency. Where the practice has one alone it may be left
+    /// out.</summary>
+    /// <param name="known">The countries of the practice; null where they are not known, which is said elsewhere.</param>
+    public static Mention<string>? In(Fields fields, Series<string>? known)
     {
-        if (fields.NeedMention("country") is not { } country)
-            return null;
+        if (fields.Mention("country") is not { } country)
+            return fields.Has("country") ? null : Only(fields, known);
         if (IsCode(country.Value))
             return country;
         fields.SourceFile.Fault(
@@ -20,6 +23,21 @@ internal static class Country
             "Write the two capital letters of the country, as GB or IE.",
             country.Value.Length
         );
+        return null;
+    }
+
+    private static Mention<string>? Only(Fields fields, Series<string>? known)
+    {
+        if (known is [var only])
+            return new(only, fields.SourceFile.Whole);
+        if (known is not null)
+            fields.SourceFile.Fault(
+                Faults.KeyMissing,
+                fields.Entries.FirstOrDefault()?.KeyAt ?? fields.At,
+                $"'country' is missing, and practice.md has numbers for "
+                    + $"{(known.Count == 0 ? "none" : string.Join(", ", known))}.",
+                "Add a line 'country:' with the country in which the client trains: it decides whom to call in an " + "emergency."
+            );
         return null;
     }
 }

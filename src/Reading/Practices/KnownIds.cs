@@ -4,13 +4,15 @@ namespace Gradus.Reading;
 
 /// <summary>What the files of a practice may name. Whatever has its file, or its place in conditions.yaml, counts as known even
 /// where it cannot be read: that is said once, where it is written.</summary>
+/// <param name="Countries">Those for which practice.md says whom to call in an emergency; null where it cannot be read.</param>
 internal sealed record KnownIds(
     IReadOnlySet<string> Exercises,
     IReadOnlySet<string> Cautions,
     AskedConditions Conditions,
     IReadOnlySet<string> Sports,
     IReadOnlyDictionary<string, Measure> Measures,
-    MediaFiles Media
+    MediaFiles Media,
+    Series<string>? Countries
 )
 {
     private static readonly HashSet<string> Nothing = [];

@@ -43,7 +43,8 @@ public static class PracticeReader
             conditions,
             sportIds.ToHashSet(StringComparer.Ordinal),
             MotionReader.Read(Optional(folder, "motions.yaml", findings), findings),
-            media
+            media,
+            card?.Emergency.Select(e => e.Country).ToSeries()
         );
 
         var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));

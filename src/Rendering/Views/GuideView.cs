@@ -6,14 +6,21 @@ namespace Gradus.Rendering;
 /// <param name="Phrases">What its script says, as attributes; in braces what it fills in.</param>
 /// <param name="Versions">This session and those that the client may do in its place.</param>
 /// <param name="Regions">Where it may hurt.</param>
+/// <param name="Ill">Whether something about the client's health is new.</param>
+/// <param name="EaseOff">The last way on where it hurts.</param>
+/// <param name="AfterAlarm">What must be before the next session.</param>
 /// <param name="AskFirst">Whom to ask on a day without training.</param>
 internal sealed record GuideView(
     Series<AttributeView> Phrases,
     Series<VersionView> Versions,
     Series<RegionView> Regions,
+    string Ill,
+    string EaseOff,
+    string AfterAlarm,
     string AskFirst
 );
 
 /// <param name="Kind">short, travel or flare; empty for the session of the programme.</param>
 /// <param name="Lengths">Its seconds in each week, for a script: "1=610 2=727".</param>
-internal sealed record VersionView(string Number, string Path, string Name, string Kind, string Lengths);
+/// <param name="Loads">What each of its exercises loads, for a script: "ankle-rock=ankle:left,ankle:right".</param>
+internal sealed record VersionView(string Number, string Path, string Name, string Kind, string Lengths, string Loads);

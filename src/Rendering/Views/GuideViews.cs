@@ -18,7 +18,8 @@ internal static class GuideViews
                         s.Path,
                         s.Name,
                         s.KindName(),
-                        s.Lengths()
+                        s.Lengths(),
+                        s.LoadedPlaces()
                     )),
             ],
             [
@@ -28,6 +29,9 @@ internal static class GuideViews
                     r.IsSided
                 )),
             ],
+            words.Say("guide-ill", ("date", words.Date(plan.Health.Answered))),
+            words.Say("guide-ease-off", ("n", plan.Course.EaseOffAbove)),
+            words.Say("guide-alarm-after", ("coach", plan.Publisher.Coach)),
             words.Say("guide-ask-first", ("coach", plan.Publisher.Coach))
         );
     }
@@ -54,6 +58,8 @@ internal static class GuideViews
         yield return ("left-out", words.Say("guide-left-out", ("exercises", "{exercises}")));
         yield return ("still-hurts", words.Say("guide-still-hurts", ("exercise", "{exercise}")));
         yield return ("take", words.Say("guide-take", ("session", "{session}"), ("time", "{time}")));
-        yield return ("did", words.Say("guide-did", ("done", "{done}"), ("of", "{of}")));
+        yield return ("missing", words.Say("guide-missing", ("question", "{question}")));
+        foreach (var (form, said) in words.Forms("guide-did"))
+            yield return ($"did-{form}", said);
     }
 }

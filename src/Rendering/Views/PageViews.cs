@@ -22,7 +22,7 @@ internal static class PageViews
             plan.Publisher.Contact.Phone,
             PhoneLink(plan.Publisher.Contact),
             plan.Words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice)),
-            plan.Emergency,
+            Emergency(plan.Emergency, here, plan.Words),
             plan.GoodUntil.Sentence,
             DateView.Of(plan.GoodUntil.Day, plan.Words).Iso,
             plan.GoodUntil.Past,
@@ -38,6 +38,16 @@ internal static class PageViews
             plan.Words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)),
             plan.Words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)),
             scripts.ToSeries()
+        );
+
+    private static EmergencyView Emergency(PlannedEmergency emergency, string here, Words words) =>
+        new(
+            emergency.Call,
+            emergency.Address,
+            words.Say("emergency-press", ("call", emergency.Call)),
+            words.Say("guide-alarm", ("call", emergency.Call)),
+            ProseHtml.Of(emergency.Sentence, here, words),
+            ProseHtml.Of(emergency.ChestFirst, here, words)
         );
 
     private static WeekNowView WeekNow(int week, Plan plan)

@@ -21,7 +21,7 @@ internal sealed record SiteView(
     string Phone,
     string PhoneLink,
     string WrittenBy,
-    string Emergency,
+    EmergencyView Emergency,
     string GoodUntil,
     string GoodUntilDay,
     string GoodUntilPast,
@@ -34,6 +34,12 @@ internal sealed record SiteView(
     string AfterLongBreak,
     Series<string> Scripts
 );
+
+/// <param name="Call">The number, as it is read.</param>
+/// <param name="Press">What a link to it says.</param>
+/// <param name="Now">What is said to whoever has a sign that cannot wait.</param>
+/// <param name="Link">Where a link to it leads.</param>
+internal sealed record EmergencyView(string Call, string Link, string Press, string Now, Html Sentence, Html ChestFirst);
 
 internal sealed record AttributeView(string Name, string Value);
 

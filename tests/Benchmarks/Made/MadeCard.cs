@@ -10,8 +10,8 @@ internal static class MadeCard
         contact: { email: coach@example.org, phone: "+44 1632 960001" }
         language: en
         emergency:
-          GB: Call 999. If you are not sure how urgent it is, call 111.
-          IE: Call 112 or 999.
+          GB: { call: "999", unsure: "111" }
+          IE: { call: "112", text: 999 works as well. }
         settings: { lighter-share: 60 % }
         ---
         These programmes are exercise advice for adults who fence and train with us. They do not replace the advice of a doctor or a physiotherapist.

@@ -14,7 +14,7 @@ public sealed class EmergencyTextMissing : IClientRule
             client.Id,
             client.Country.At,
             $"Nothing says what {client.Name} should do in an emergency in {client.Country.Value}.",
-            $"Add a line '{client.Country.Value}:' under 'emergency' in practice.md.",
+            $"Add a line '{client.Country.Value}: {{ call: \"…\" }}' under 'emergency' in practice.md, with the number there.",
             client.Country.Value.Length
         );
     }

@@ -22,6 +22,8 @@ public sealed class ProsePlaceholderWrong : IPracticeRule
     {
         if (exercise.Dose.Dose is not { } dose)
             return null;
+        if (placeholder.Name == EmergencyNumber.Placeholder)
+            return null;
         if (!Placeholders.Names.Contains(placeholder.Name, StringComparer.Ordinal))
             return Said(
                 $"'{{{placeholder.Name}}}' is no placeholder.",

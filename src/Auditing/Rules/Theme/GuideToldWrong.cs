@@ -36,7 +36,8 @@ public sealed class GuideToldWrong : ISiteRule
             yield return Said(
                 version.At,
                 $"The guided session is told of a session '{version.Session}' of the kind '{version.Kind}' with the "
-                    + $"lengths '{version.Lengths}' behind '{version.Leads}', which the plan does not have.",
+                    + $"lengths '{version.Lengths}' and the loads '{version.Loads}' behind '{version.Leads}', which "
+                    + "the plan does not have.",
                 "Write each of session.guide.versions as it is, with the link to its page."
             );
         foreach (var version in planned.Where(p => !guide.Versions.Any(v => Same(v, p))))
@@ -51,7 +52,7 @@ public sealed class GuideToldWrong : ISiteRule
     }
 
     private static bool Same(VersionSeen seen, PlannedSession planned) =>
-        (seen.Session, seen.Kind, seen.Lengths)
-            == (FormattableString.Invariant($"{planned.Number}"), planned.KindName(), planned.Lengths())
+        (seen.Session, seen.Kind, seen.Lengths, seen.Loads)
+            == (FormattableString.Invariant($"{planned.Number}"), planned.KindName(), planned.Lengths(), planned.LoadedPlaces())
         && PageLinks.Lead(seen.Leads, planned.Path);
 }
