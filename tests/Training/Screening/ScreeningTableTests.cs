@@ -40,6 +40,8 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
             Lists.Length * Answers.Length * Loads.Length * Positions.Length * Sides.Length * Clearances.Length,
             All.Length
         );
+        foreach (var wrong in All.Where(a => a.Said != PlainJudgement.Of(a.Case, ScreeningSlip.None)).Take(10))
+            output.WriteLine($"{wrong.Case}: {wrong.Said}, not {PlainJudgement.Of(wrong.Case, ScreeningSlip.None)}");
         Assert.Equal(
             "",
             string.Join(

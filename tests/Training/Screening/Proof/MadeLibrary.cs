@@ -40,6 +40,11 @@ internal sealed record MadeExercise(
 )
 {
     public string Title => "Drill " + Id;
+
+    public override string ToString() =>
+        $"{Id}: {Stage} {Motion}, {Position}, loads [{string.Join(", ", Loads ?? ["not written"])}], "
+        + $"[{string.Join(", ", Properties)}], {Dose.Envelope}{Dose.Terms}, not with [{string.Join(", ", NotWith)}], "
+        + $"clear first [{string.Join(", ", ClearFirst)}]";
 }
 
 /// <param name="Where">The region; "whole body" for no one place.</param>

@@ -24,40 +24,27 @@ internal sealed record ProofCase(
     public string? Difference =>
         !Product.SetEquals(Second)
             ? $"practice {Practice}, {Client.Id}: only the product says [{string.Join("; ", Product.Except(Second))}], "
-                + $"only the second says [{string.Join("; ", Second.Except(Product))}]{About(Product.Except(Second).Concat(Second.Except(Product)))}"
+                + $"only the second says [{string.Join("; ", Second.Except(Product))}]{About()}"
         : IsBlocked != (Second.Count > 0)
             ? $"practice {Practice}, {Client.Id}: {(IsBlocked ? "blocked" : "published")} with [{string.Join("; ", Second)}]"
         : Found.Length > 0 ? $"practice {Practice}, {Client.Id}: {string.Join("; ", Found)}"
         : null;
 
-    /// <summary>What is needed to see who is right: the exercises, the answers and the clearances.</summary>
-    private string About(IEnumerable<string> lines) =>
-        "\n  "
-        + string.Join(
-            "\n  ",
-            Library
-                .Exercises.Where(e => lines.Any(l => l.Contains($" {e.Id} ", StringComparison.Ordinal)))
-                .Select(e =>
-                    $"{e.Id}: {e.Stage} {e.Motion}, {e.Position}, loads [{string.Join(", ", e.Loads ?? ["not written"])}], "
-                    + $"[{string.Join(", ", e.Properties)}], {e.Dose.Envelope}{e.Dose.Terms}, not with "
-                    + $"[{string.Join(", ", e.NotWith)}], clear first [{string.Join(", ", e.ClearFirst)}]"
-                )
-                .Append(
-                    string.Join(
-                        ", ",
-                        Client.Answers.Where(a => a.Value is not "no" and not "0").Select(a => $"{a.Key}: {a.Value}")
-                    )
-                )
-                .Append($"answered {Client.Answered}, from {Client.Start}, {Client.Weeks} weeks, born {Client.Born}")
-                .Concat(Client.Clearances.Select(c => $"{c.Condition} {c.On} {c.Until} {string.Join(", ", c.Limits)}"))
-                .Concat(
-                    Client
-                        .Sessions.SelectMany(s => s.Uses)
-                        .Select(u =>
-                            $"{u.Exercise} {u.Side} {u.From}-{u.Until} {string.Join(", ", u.Weeks.Select(w => $"{w.Week}: {w.Line}{w.Version}"))}"
-                        )
-                )
-        );
+    /// <summary>What is needed to see who is right: the exercises they differ on, and what the client said and does.</summary>
+    private string About()
+    {
+        var lines = Product.Except(Second).Concat(Second.Except(Product)).ToArray();
+        return "\n  "
+            + string.Join(
+                "\n  ",
+                Library
+                    .Exercises.Where(e => lines.Any(l => l.Contains($" {e.Id} ", StringComparison.Ordinal)))
+                    .Select(e => e.ToString())
+                    .Append(string.Join(", ", Client.Answers.Where(a => a.Value != "no").Select(a => $"{a.Key}: {a.Value}")))
+                    .Concat(Client.Clearances.Select(c => c.ToString()))
+                    .Append(Client.ToString())
+            );
+    }
 
     private static readonly Theme Theme = ThemeFolder.Plain();
 

@@ -18,8 +18,9 @@ internal sealed record SecondPain(string Text, int Level, string? Side, string P
             string.Join(' ', words.Skip(side is null ? 1 : 2))
         );
 
-    /// <summary>"Above stop-above (5) anywhere blocks the client, whatever the exercise loads; above ease-off-above (2) it forbids
-    /// hard effort, load and jumping on the place (and for the spine anywhere)."</summary>
+    /// <summary>"Above stop-above (5) anywhere blocks the client, whatever the exercise loads; above ease-off-above (2) it
+    /// forbids hard effort, load and jumping on the place (and for the spine anywhere)." So does the chest: whoever works hard
+    /// works it.</summary>
     public static IEnumerable<string> Kinds(MadeClient client, MadeDone done, ProofSlip slip)
     {
         var loaded = new SecondLoads(done, slip);

@@ -40,6 +40,9 @@ internal sealed record ClinicCase(string Why, string Says, string Does, string C
     /// <summary>"CONDITION FROM UNTIL", and a limit behind it.</summary>
     public string Cleared { get; init; } = "";
 
+    /// <summary>Whether symptoms were named in answers.yaml on 20 November, when everything else was asked again.</summary>
+    public bool NamesSymptomsLater { get; init; }
+
     public int FromWeek { get; init; } = 1;
 
     /// <summary>Lines of readings.csv: date, motion, side, mode, value.</summary>
@@ -103,6 +106,10 @@ internal sealed record ClinicCase(string Why, string Says, string Does, string C
                 "training: 2026-11-02",
                 "training: 2026-11-02, guardian: 2026-11-02"
             );
+        if (NamesSymptomsLater)
+            practice = practice
+                .Edit("clients/ansel/answers.yaml", "answered: 2026-11-02", "answered: 2026-11-20")
+                .Edit("clients/ansel/answers.yaml", "signs-or-symptoms: no", "signs-or-symptoms: yes");
         return Readings.Length == 0
             ? practice
             : practice.With(
@@ -111,10 +118,14 @@ internal sealed record ClinicCase(string Why, string Says, string Does, string C
             );
     }
 
-    private string Clearance() =>
-        Cleared.Split(' ', 4) is [var condition, var on, var until, .. var limit]
-            ? $"[{{ condition: {condition}, by: a doctor, on: {on}, until: {until}{(limit.Length > 0 ? ", limit: " + limit[0] : "")} }}]"
-            : "[]";
+    private string Clearance()
+    {
+        if (Cleared == "")
+            return "[]";
+        var parts = Cleared.Split(' ', 4);
+        var limit = parts.Length > 3 ? ", limit: " + parts[3] : "";
+        return $"[{{ condition: {parts[0]}, by: a doctor, on: {parts[1]}, until: {parts[2]}{limit} }}]";
+    }
 
     private static string Say(Objection objection) =>
         objection switch
