@@ -41,8 +41,8 @@ internal sealed record ProofCase(
                     .Exercises.Where(e => lines.Any(l => l.Contains($" {e.Id} ", StringComparison.Ordinal)))
                     .Select(e => e.ToString())
                     .Append(string.Join(", ", Client.Answers.Where(a => a.Value != "no").Select(a => $"{a.Key}: {a.Value}")))
-                    .Concat(Client.Clearances.Select(c => c.ToString()))
-                    .Append(Client.ToString())
+                    .Concat(Client.Clearances.Select(c => $"{c.Condition} {c.On:O} {c.Until:O} {string.Join(", ", c.Limits)}"))
+                    .Append($"answered {Client.Answered:O}, born {Client.Born}, {Client.Weeks} weeks from {Client.Start:O}")
             );
     }
 

@@ -81,7 +81,7 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
                 && line.Hold > number
                 && (done.Exercise.Dose.Verb != "carry" || slip != ProofSlip.CarryIsNoHold);
         return limit.StartsWith("no end", StringComparison.Ordinal)
-            ? slip != ProofSlip.BendingLimitForgotten && SecondWork.Does(done.Exercise, slip).Contains("trunk-end-range")
+            ? slip != ProofSlip.BendingLimitForgotten && SecondWork.Does(done, slip).Contains("trunk-end-range")
             : slip != ProofSlip.ProneLimitForgotten && done.Exercise.Position == "prone";
     }
 }

@@ -45,7 +45,7 @@ internal static class SecondFloor
             _ => "whole body",
         };
 
-    /// <summary>Whether a yes must be thought of with what the exercise does.</summary>
-    public static bool Matters(string id, MadeExercise exercise, ProofSlip slip) =>
-        With.TryGetValue(id, out var with) && with.Split(' ').Any(SecondWork.Does(exercise, slip).Contains);
+    /// <summary>Whether a yes must be thought of with what is done.</summary>
+    public static bool Matters(string id, MadeDone done, ProofSlip slip) =>
+        With.TryGetValue(id, out var with) && with.Split(' ').Any(SecondWork.Does(done, slip).Contains);
 }

@@ -131,7 +131,7 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
 
     /// <summary>What the exercise asks of a clearance by its list and by what it does, and what the table asks.</summary>
     private IEnumerable<string> Cleared(string condition, MadeDone done, bool isNamed) =>
-        isNamed || (slip != ProofSlip.WhatWorkDoesForgotten && SecondFloor.Matters(condition, done.Exercise, slip))
+        isNamed || (slip != ProofSlip.WhatWorkDoesForgotten && SecondFloor.Matters(condition, done, slip))
             ? clearing.Of(condition, done, done.Weeks, withinYear: false).Concat(BeforeTraining(condition, done))
             : BeforeTraining(condition, done);
 
@@ -235,7 +235,11 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
             && (answer == "yes" || !loaded.Says(where) || loaded.Bears(where) || loaded.On(where).Contains(answer[5..]))
         )
             return true;
-        if (SecondFloor.Matters(condition, done.Exercise, slip) && slip != ProofSlip.WhatWorkDoesForgotten)
+        if (
+            SecondFloor.Matters(condition, done, slip)
+            && !done.Exercise.NotWith.Contains(condition)
+            && slip != ProofSlip.WhatWorkDoesForgotten
+        )
             return true;
         return slip != ProofSlip.DecisionTableForgotten
             && (IsSymptom(condition) || (IsDisease(condition) && (!IsActive || done.Weeks.Any(w => IsVigorous(done, w.Line)))));

@@ -5,9 +5,10 @@ internal static class SecondWork
 {
     private static readonly string[] Spine = ["neck", "upper-back", "lower-back"];
 
-    /// <summary>In the words of matters-for.</summary>
-    public static HashSet<string> Does(MadeExercise exercise, ProofSlip slip)
+    /// <summary>In the words of matters-for, by the doses that this client does.</summary>
+    public static HashSet<string> Does(MadeDone done, ProofSlip slip)
     {
+        var (exercise, lines) = (done.Exercise, done.Weeks.Select(w => w.Line).ToArray());
         HashSet<string> does =
         [
             .. exercise.Properties.Where(p =>
@@ -15,7 +16,6 @@ internal static class SecondWork
             ),
             exercise.Position,
         ];
-        var lines = exercise.IsFixed ? exercise.Dose.Lines.Take(1) : exercise.Dose.Lines;
         if (slip != ProofSlip.EverythingForgotten)
             does.Add("everything");
         if (IsEndRange(exercise, slip))
