@@ -4,8 +4,9 @@ namespace Gradus.Tests.Trainings;
 /// <param name="List">not-with or clear-first</param>
 /// <param name="Answer">What the client answered, or "" where the condition was not asked.</param>
 /// <param name="Loads">What the exercise loads; the condition is one of the ankle.</param>
+/// <param name="Position">side-lying, which bears no ankle, or standing, which bears both</param>
 /// <param name="Side">left, right or each side</param>
-public sealed record ScreeningCase(string List, string Answer, string Loads, string Side, string Clearance);
+public sealed record ScreeningCase(string List, string Answer, string Loads, string Position, string Side, string Clearance);
 
 /// <summary>A mistake that a screening could make.</summary>
 public enum ScreeningSlip
@@ -21,6 +22,7 @@ public enum ScreeningSlip
     YesWithoutSideIsLeft,
     LimitForgotten,
     OnlyTheFirstSideLooked,
+    SideLiftsWhatIsStoodOn,
 }
 
 /// <summary>The judgement a second time, sentence by sentence from practice-format.md, What comes of an answer. The use lasts
@@ -55,11 +57,13 @@ internal static class PlainJudgement
     }
 
     /// <summary>A yes for one side concerns what loads the region on that side, and every use where the exercise does not say
-    /// that it loads the region; a yes without a side is for both. ankle is the side at work, other ankle the opposite
-    /// one.</summary>
+    /// that it loads the region; a yes without a side is for both. ankle is the side at work, other ankle the opposite one. A
+    /// side at work lifts nothing from somebody who stands on both.</summary>
     private static bool Meets(ScreeningCase asked, ScreeningSlip slip)
     {
         if (slip == ScreeningSlip.SideOfTheAnswerForgotten)
+            return true;
+        if (asked.Position == "standing" && slip != ScreeningSlip.SideLiftsWhatIsStoodOn)
             return true;
         string[] hurt = asked.Answer switch
         {

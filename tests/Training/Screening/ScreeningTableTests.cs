@@ -16,6 +16,7 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
         "knee, ankle",
         "hip",
     ];
+    private static readonly string[] Positions = ["side-lying", "standing"];
     private static readonly string[] Sides = ["left", "right", "each side"];
 
     private static readonly (string Name, string Text)[] Clearances =
@@ -35,7 +36,12 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
     [Fact]
     public void Every_case_is_judged_as_the_sentences_say()
     {
-        Assert.Equal(Lists.Length * Answers.Length * Loads.Length * Sides.Length * Clearances.Length, All.Length);
+        Assert.Equal(
+            Lists.Length * Answers.Length * Loads.Length * Positions.Length * Sides.Length * Clearances.Length,
+            All.Length
+        );
+        foreach (var wrong in All.Where(a => a.Said != PlainJudgement.Of(a.Case, ScreeningSlip.None)).Take(10))
+            output.WriteLine($"{wrong.Case}: {wrong.Said}, not {PlainJudgement.Of(wrong.Case, ScreeningSlip.None)}");
         Assert.Equal(
             "",
             string.Join(
@@ -65,11 +71,16 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
     /// clearance.</summary>
     private static IEnumerable<(ScreeningCase Case, string Said)> Screened()
     {
-        var exercises = (from list in Lists from loads in Loads select (list, loads)).ToArray();
+        var exercises = (
+            from list in Lists
+            from loads in Loads
+            from position in Positions
+            select (list, loads, position)
+        ).ToArray();
         var uses = (
             from exercise in exercises.Index()
             from side in Sides
-            select (exercise.Index, exercise.Item.list, exercise.Item.loads, side)
+            select (exercise.Index, exercise.Item.list, exercise.Item.loads, exercise.Item.position, side)
         ).ToArray();
         var sessions = string.Join(
             '\n',
@@ -91,7 +102,8 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
                         $"e{e.Index}",
                         "2 x press 10 s at 50%, each side",
                         $"{(e.Item.list == "not-with" ? "" : "not-with: [calf-strain]\n")}{e.Item.list}: "
-                            + $"[ankle-trouble]\nloads: [{e.Item.loads}]"
+                            + $"[ankle-trouble]\nloads: [{e.Item.loads}]",
+                        e.Item.position
                     )
             );
         var practice = members
@@ -115,6 +127,7 @@ public sealed class ScreeningTableTests(ITestOutputHelper output)
                 use.Second.list,
                 member.Item.answer,
                 use.Second.loads,
+                use.Second.position,
                 use.Second.side,
                 member.Item.clearance.Name
             )

@@ -33,17 +33,21 @@ internal sealed record MadeClient(
 {
     private static readonly string[] Health =
     [
-        "heart-disease",
+        .. FloorAnswers.Ids.Where(id => id is not "regularly-active" and not "pain-now"),
+        .. SecondFloor.Diseases,
+        "signs-or-symptoms",
         "signs-or-symptoms",
         "raised-blood-pressure",
-        "bone-thinning",
-        "hernia",
-        "falls",
+        "eye-pressure-or-retina",
     ];
+
+    /// <summary>The highest that is trained with is 5, and 2 with anything.</summary>
     private static readonly string[] Pains =
     [
         "1 left ankle",
         "2 right knee",
+        "3 left knee",
+        "3 lower-back",
         "4 left wrist",
         "5 right shoulder",
         "6 left ankle",
@@ -53,6 +57,25 @@ internal sealed record MadeClient(
         "9 whole body",
         "6 left hip",
         "[1 neck, 7 right ankle]",
+        "[2 left foot, 4 head]",
+        "4 neck",
+        "5 upper-back",
+        "3 whole body",
+        "1 chest",
+        "3 chest",
+        "[2 chest, 4 right elbow]",
+        "6 chest",
+        "4 left groin",
+        "5 right thigh",
+        "3 left calf",
+        "4 right calf",
+        "5 ribs",
+        "3 belly",
+        "4 head",
+        "6 head",
+        "4 left foot",
+        "5 right hand",
+        "3 ankle",
     ];
     private static readonly string[] Limits =
     [
@@ -66,6 +89,13 @@ internal sealed record MadeClient(
     private static readonly string[] BornDays =
     [
         "1950",
+        "1962",
+        "1962-01-20",
+        "1962-02-20",
+        "2014",
+        "2013",
+        "2014-01-04",
+        "2014-01-12",
         "1980",
         "1990",
         "1999",
@@ -80,7 +110,7 @@ internal sealed record MadeClient(
     public static MadeClient Of(Reading.Chance chance, string id, MadeLibrary library)
     {
         var start = new DateOnly(2027, 1, 4).AddDays(7 * chance.Below(3));
-        var weeks = 2 + chance.Below(4);
+        var weeks = 2 + chance.Below(6);
         var answers = AnswersOf(chance);
         var born = chance.Below(3) == 0 ? chance.Of(BornDays) : "1985";
         DateOnly? guardian = born != "1985" && chance.Below(2) == 0 ? start.AddDays(chance.Of([-5, -1, 0, 1])) : null;
@@ -90,17 +120,52 @@ internal sealed record MadeClient(
             born,
             guardian,
             start.AddDays(chance.Below(12) == 0 ? 1 : -30),
-            start.AddDays(-chance.Of([10, 10, 20, 30, 200])),
+            start.AddDays(-chance.Of([10, 20, 30, 40, 200])),
             start,
             weeks,
             answers,
-            [
-                .. answers
-                    .Where(a => a.Value.StartsWith("yes", StringComparison.Ordinal) && a.Key != "regularly-active")
-                    .SelectMany(a => ClearancesOf(chance, a.Key, start, start.AddDays((7 * weeks) - 1))),
-            ],
+            [.. ToClear(answers, born).SelectMany(id => ClearancesOf(chance, id, start, start.AddDays((7 * weeks) - 1)))],
             SessionsOf(chance, library, weeks)
         );
+    }
+
+    /// <summary>What counts as answered, whichever way it was said: pain in the chest is a symptom, and from 65 on follows from
+    /// the day of birth. Null where it was not asked.</summary>
+    public string? AnswerTo(string condition, ProofSlip slip)
+    {
+        if (condition == SecondFloor.From65)
+            return slip != ProofSlip.AgeOf65Forgotten && IsFrom65(slip) ? "yes" : "no";
+        var answer = Answers.GetValueOrDefault(condition);
+        var hurts = condition == "signs-or-symptoms" && SecondPain.Of(this).Any(p => p.Place == "chest" && p.Level > 0);
+        return answer == "no" && hurts && slip != ProofSlip.ChestPainIsNoSymptom ? "yes" : answer;
+    }
+
+    /// <summary>A bare year is its last day: who may be too young is.</summary>
+    public DateOnly BornAtLast(ProofSlip slip) => BornOn(slip == ProofSlip.BareYearIsItsFirstDay ? "-01-01" : "-12-31");
+
+    /// <summary>On any day of the programme; a bare year is its first day: who may be as old is.</summary>
+    private bool IsFrom65(ProofSlip slip) =>
+        BornOn(slip == ProofSlip.BareYearOf65IsItsLastDay ? "-12-31" : "-01-01").AddYears(65) <= Start.AddDays((7 * Weeks) - 1);
+
+    private DateOnly BornOn(string ofYear) =>
+        DateOnly.ParseExact(
+            Born.Length == 4 ? Born + ofYear : Born,
+            "yyyy-MM-dd",
+            System.Globalization.CultureInfo.InvariantCulture
+        );
+
+    private static IEnumerable<string> ToClear(SortedDictionary<string, string> answers, string born)
+    {
+        foreach (var (id, answer) in answers)
+            if (answer.StartsWith("yes", StringComparison.Ordinal) && id != "regularly-active")
+                yield return id;
+        if (
+            answers.GetValueOrDefault("signs-or-symptoms") == "no"
+            && answers.GetValueOrDefault("pain-now", "0").Contains("chest")
+        )
+            yield return "signs-or-symptoms";
+        if (born.CompareTo("1963") < 0)
+            yield return SecondFloor.From65;
     }
 
     private static SortedDictionary<string, string> AnswersOf(Reading.Chance chance)
@@ -149,14 +214,14 @@ internal sealed record MadeClient(
             : chance.Below(4) == 0 ? [Limits[1], Limits[3]]
             : [chance.Of(Limits)];
         var middle = start.AddDays(chance.Below(end.DayNumber - start.DayNumber));
-        return chance.Below(9) switch
+        return chance.Below(11) switch
         {
             0 => [],
             1 => [new(condition, middle, end.AddYears(1), limits)],
             2 => [new(condition, start.AddDays(-20), middle, limits)],
             3 => [new(condition, start.AddDays(-20), middle, limits), new(condition, middle.AddDays(1), end, [])],
             4 => [new(condition, start.AddDays(-20), middle, []), new(condition, middle.AddDays(2), end.AddDays(50), limits)],
-            5 => [new(condition, end.AddYears(-1).AddDays(chance.Below(3) - 1), end.AddYears(2), limits)],
+            5 or 8 or 9 => [new(condition, end.AddYears(-1).AddDays(chance.Below(3) - 1), end.AddYears(2), limits)],
             6 => [new(condition, start, end, limits)],
             _ => [new(condition, start.AddDays(-30), end.AddDays(chance.Of([0, 10, -1])), limits)],
         };

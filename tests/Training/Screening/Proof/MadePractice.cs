@@ -40,7 +40,7 @@ internal sealed record MadePractice(MadeLibrary Library, MadeClient[] Clients)
             ---
             title: {exercise.Title}
             trains: {exercise.Motion}
-            stage: control
+            stage: {exercise.Stage}
             position: {exercise.Position}
             {(exercise.Loads is { } loads ? $"loads: [{string.Join(", ", loads)}]" : "# loads: what its position loads")}
             dose: {(exercise.IsFixed ? exercise.Dose.Lines[0].Text : exercise.Dose.Envelope)}{exercise.Dose.Terms}{(

@@ -24,11 +24,27 @@ internal sealed record ProofCase(
     public string? Difference =>
         !Product.SetEquals(Second)
             ? $"practice {Practice}, {Client.Id}: only the product says [{string.Join("; ", Product.Except(Second))}], "
-                + $"only the second says [{string.Join("; ", Second.Except(Product))}]"
+                + $"only the second says [{string.Join("; ", Second.Except(Product))}]{About()}"
         : IsBlocked != (Second.Count > 0)
             ? $"practice {Practice}, {Client.Id}: {(IsBlocked ? "blocked" : "published")} with [{string.Join("; ", Second)}]"
         : Found.Length > 0 ? $"practice {Practice}, {Client.Id}: {string.Join("; ", Found)}"
         : null;
+
+    /// <summary>What is needed to see who is right: the exercises they differ on, and what the client said and does.</summary>
+    private string About()
+    {
+        var lines = Product.Except(Second).Concat(Second.Except(Product)).ToArray();
+        return "\n  "
+            + string.Join(
+                "\n  ",
+                Library
+                    .Exercises.Where(e => lines.Any(l => l.Contains($" {e.Id} ", StringComparison.Ordinal)))
+                    .Select(e => e.ToString())
+                    .Append(string.Join(", ", Client.Answers.Where(a => a.Value != "no").Select(a => $"{a.Key}: {a.Value}")))
+                    .Concat(Client.Clearances.Select(c => $"{c.Condition} {c.On:O} {c.Until:O} {string.Join(", ", c.Limits)}"))
+                    .Append($"answered {Client.Answered:O}, born {Client.Born}, {Client.Weeks} weeks from {Client.Start:O}")
+            );
+    }
 
     private static readonly Theme Theme = ThemeFolder.Plain();
 
@@ -88,7 +104,8 @@ internal sealed record ProofCase(
             said.Add($"{use.Session} {use.Exercise.Id} {objection.Condition}: {Kind(objection)}");
         foreach (
             var finding in findings.Where(f =>
-                f.Level == Level.Error && f.Rule.Text is "agreement-missing" or "effort-above-youth-limit" or "answers-stale"
+                f.Level == Level.Error
+                && f.Rule.Text is "agreement-missing" or "effort-above-youth-limit" or "answers-stale" or "client-too-young"
             )
         )
             said.Add($"client: {finding.Rule}");
@@ -104,7 +121,7 @@ internal sealed record ProofCase(
         {
             Objection.Forbidden => "forbidden",
             Objection.Loaded => "loaded",
-            Objection.Painful painful => $"painful {painful.Pain}",
+            Objection.Painful painful => $"painful {painful.Pain}{(painful.IsTooMuch ? " too much" : "")}",
             Objection.TooEarly => "too early",
             Objection.NotAsked => "not asked",
             Objection.NotCleared => "not cleared",

@@ -47,16 +47,44 @@ internal sealed class ProofSpread
         "age: under 18 with guardian",
         "age: under 18 without",
         "age: grown",
+        "age: below the youngest",
+        "age: 65 and older",
+        "stage: prepare",
+        "stage: gain",
+        "stage: strengthen",
+        "stage: control",
+        "stage: load",
+        "position: split-stance",
+        "position: half-kneeling",
+        "position: squat",
+        "property: sits-on-heels",
+        "property: worn-load",
+        "property: mid-range",
+        "property: weight-on-hands",
+        "property: head-low",
+        "verb: carry",
+        "verb: breathe",
+        "dose: a load",
+        .. new[] { "head", "groin", "thigh", "calf", "ribs", "belly", "chest", "neck", "lower-back", "whole body" }.Select(p =>
+            "pain: " + p
+        ),
+        "pain: above stop",
+        "pain: above ease off",
+        .. FloorAnswers.Ids.Where(id => id != "pain-now").Select(id => "yes: " + id),
+        "clearance: symptoms, before the answers",
+        "clearance: symptoms, since the answers",
         .. new[]
         {
             "forbidden",
             "loaded",
-            "painful",
+            "painful too much",
+            "painful on the place",
+            "too early",
+            "client-too-young",
             "not asked",
             "not cleared",
             "short",
             "beyond",
-            "left",
             "agreement-missing",
             "effort-above-youth-limit",
             "answers-stale",
@@ -65,6 +93,11 @@ internal sealed class ProofSpread
         "published: a clearance is used",
         "published: a yes on the other side",
         "published: disease and active",
+        "published: not active",
+        "published: a jump from 65 on, cleared",
+        "published: symptoms cleared",
+        "published: pain above ease off elsewhere",
+        "published: a held load",
         "published: pain that is trained with",
     ];
 
@@ -101,7 +134,20 @@ internal sealed class ProofSpread
         var exercises = judged.Library.Exercises.Where(e => uses.Any(u => u.Exercise == e.Id)).ToArray();
         yield return judged.IsBlocked ? "outcome: blocked" : "outcome: published";
         foreach (var (id, answer) in client.Answers)
+        {
             yield return $"answer: {(id == "pain-now" && answer != "0" ? "pain" : answer)}";
+            if (answer == "yes")
+                yield return "yes: " + id;
+        }
+
+        foreach (var pain in SecondPain.Of(client))
+        {
+            yield return "pain: " + pain.Place;
+            yield return pain.Level > 5 ? "pain: above stop"
+            : pain.Level > 2 ? "pain: above ease off"
+            : "pain: little";
+        }
+
         if (FloorAnswers.Ids.Any(id => !client.Answers.ContainsKey(id)))
             yield return "answer: missing";
         foreach (var use in uses)
@@ -120,11 +166,21 @@ internal sealed class ProofSpread
         foreach (var exercise in exercises)
         {
             yield return "position: " + exercise.Position;
+            yield return "stage: " + exercise.Stage;
+            yield return "verb: " + exercise.Dose.Verb;
+            if (exercise.Dose.NamesLoad)
+                yield return "dose: a load";
+            foreach (var property in exercise.Properties)
+                yield return "property: " + property;
             yield return exercise.Loads is null ? "loads: not written"
             : exercise.Loads.Any(l => l.StartsWith("other", StringComparison.Ordinal)) ? "loads: other side"
             : "loads: written";
         }
 
+        if (client.BornAtLast(ProofSlip.None).AddYears(13) > client.Start)
+            yield return "age: below the youngest";
+        if (client.AnswerTo(SecondFloor.From65, ProofSlip.None) == "yes")
+            yield return "age: 65 and older";
         yield return client.Born.CompareTo("2009") < 0 ? "age: grown"
         : client.Guardian is null ? "age: under 18 without"
         : "age: under 18 with guardian";
@@ -136,8 +192,18 @@ internal sealed class ProofSpread
             yield return "published: a clearance is used";
         if (client.Answers.Any(a => a.Value.StartsWith("yes, ", StringComparison.Ordinal)))
             yield return "published: a yes on the other side";
-        if (client.Answers["heart-disease"] == "yes")
+        if (SecondFloor.Diseases.Any(d => client.Answers[d] == "yes") && client.Answers["regularly-active"] == "yes")
             yield return "published: disease and active";
+        if (client.Answers["regularly-active"] == "no")
+            yield return "published: not active";
+        if (client.AnswerTo("signs-or-symptoms", ProofSlip.None) == "yes")
+            yield return "published: symptoms cleared";
+        if (client.AnswerTo(SecondFloor.From65, ProofSlip.None) == "yes" && exercises.Any(e => e.Properties.Contains("jumping")))
+            yield return "published: a jump from 65 on, cleared";
+        if (exercises.Any(e => e.Dose.NamesLoad && !e.Properties.Contains("worn-load")))
+            yield return "published: a held load";
+        if (SecondPain.Of(client).Any(p => p.Level > 2))
+            yield return "published: pain above ease off elsewhere";
         if (client.Answers["pain-now"] != "0")
             yield return "published: pain that is trained with";
     }
@@ -150,6 +216,10 @@ internal sealed class ProofSpread
         : "clearance: whole programme";
         if (clearance.On.AddYears(1) < end)
             yield return "clearance: older than a year at the end";
+        if (clearance.Condition == "signs-or-symptoms")
+            yield return clearance.On < client.Answered
+                ? "clearance: symptoms, before the answers"
+                : "clearance: symptoms, since the answers";
         yield return clearance.Limits.Length switch
         {
             0 => "limit: none",
@@ -170,6 +240,12 @@ internal sealed class ProofSpread
     private static string Against(string line)
     {
         var kind = line[(line.IndexOf(": ", StringComparison.Ordinal) + 2)..];
-        return kind.StartsWith("not ", StringComparison.Ordinal) ? kind : kind.Split(' ')[0];
+        return kind.StartsWith("painful ", StringComparison.Ordinal)
+            ? kind.EndsWith(" too much", StringComparison.Ordinal)
+                ? "painful too much"
+                : "painful on the place"
+            : kind.StartsWith("not ", StringComparison.Ordinal) || kind == "too early"
+                ? kind
+                : kind.Split(' ')[0];
     }
 }

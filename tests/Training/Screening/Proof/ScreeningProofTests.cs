@@ -25,6 +25,8 @@ public sealed class ScreeningProofTests(ITestOutputHelper output)
                 spread.Take(judged);
         });
         output.WriteLine(spread.Table());
+        foreach (var difference in spread.Differences.Order(StringComparer.Ordinal).Take(40))
+            output.WriteLine(difference);
         Assert.Empty(spread.Differences.Take(5));
         Assert.Equal(Practices * ClientsOfAPractice, spread.Cases);
         Assert.Empty(spread.Missing());
@@ -89,6 +91,6 @@ public sealed class ScreeningProofTests(ITestOutputHelper output)
     }
 
     private static readonly Lazy<MadePractice[]> MadeForSlips = new(() =>
-        [.. Enumerable.Range(0, 50).Select(n => MadePractice.Of(new Chance((ulong)(n + 1)), ClientsOfAPractice))]
+        [.. Enumerable.Range(0, 100).Select(n => MadePractice.Of(new Chance((ulong)(n + 1)), ClientsOfAPractice))]
     );
 }

@@ -10,7 +10,7 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
     {
         if (weeks.Count == 0)
             return [];
-        var own = client.Clearances.Where(c => c.Condition == condition).ToArray();
+        var own = Counted(condition);
         if (own.Length == 0)
             return slip == ProofSlip.NoClearanceNeeded ? [] : ["not cleared"];
         foreach (var (week, _) in weeks)
@@ -46,7 +46,7 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
     /// <summary>The last day on which that condition is cleared without a gap.</summary>
     public DateOnly Until(string condition)
     {
-        var own = client.Clearances.Where(c => c.Condition == condition && c.Until >= client.Start).ToArray();
+        var own = Counted(condition).Where(c => c.Until >= client.Start).ToArray();
         if (own.Length == 0)
             return DateOnly.MaxValue;
         var day = own.Min(c => c.On) > client.Start ? own.Min(c => c.On) : client.Start;
@@ -54,6 +54,19 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
             day = day.AddDays(1);
         return day.AddDays(-1);
     }
+
+    /// <summary>"A clearance of symptoms is dated on or after the day of the answers that name them."</summary>
+    private MadeClearance[] Counted(string condition) =>
+        [
+            .. client.Clearances.Where(c =>
+                c.Condition == condition
+                && (
+                    condition != "signs-or-symptoms"
+                    || c.On >= client.Answered
+                    || slip == ProofSlip.SymptomsClearedBeforeTheAnswers
+                )
+            ),
+        ];
 
     private DateOnly FirstOf(int week) => client.Start.AddDays(7 * (week - 1));
 
@@ -64,51 +77,11 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
             return slip != ProofSlip.EffortLimitForgotten
                 && (line.Effort is null ? slip != ProofSlip.UnknownEffortIsLight : line.Effort > number);
         if (limit.StartsWith("hold", StringComparison.Ordinal))
-            return slip != ProofSlip.HoldLimitForgotten && line.Hold > number;
+            return slip != ProofSlip.HoldLimitForgotten
+                && line.Hold > number
+                && (done.Exercise.Dose.Verb != "carry" || slip != ProofSlip.CarryIsNoHold);
         return limit.StartsWith("no end", StringComparison.Ordinal)
-            ? slip != ProofSlip.BendingLimitForgotten && done.Exercise.Properties.Contains("trunk-end-range")
+            ? slip != ProofSlip.BendingLimitForgotten && SecondWork.Does(done, slip).Contains("trunk-end-range")
             : slip != ProofSlip.ProneLimitForgotten && done.Exercise.Position == "prone";
     }
-}
-
-/// <summary>A mistake that a screening could make.</summary>
-internal enum ProofSlip
-{
-    None,
-    NotAskedIsNo,
-    FloorOnlyWhereNamed,
-    SideOfTheAnswerForgotten,
-    UnnamedRegionIsSafe,
-    OnlyNamedConditions,
-    WhatIsTrainedIsNotLoaded,
-    PositionLoadsNothing,
-    OtherIsTheWorkingSide,
-    StanceForgotten,
-    EachSideIsTheLeft,
-    PainOfSixIsFine,
-    SideOfThePainForgotten,
-    ClearanceFreesNotWith,
-    NoClearanceNeeded,
-    DatesForgotten,
-    OnlyTheFirstDayOfAWeek,
-    OnlyTheFirstWeek,
-    OnlyTheFirstLimit,
-    EffortLimitForgotten,
-    UnknownEffortIsLight,
-    HoldLimitForgotten,
-    BendingLimitForgotten,
-    ProneLimitForgotten,
-    DecisionTableForgotten,
-    HardWorkIsModerate,
-    OldClearanceForHardWork,
-    AlternatesForgotten,
-    VersionsForgotten,
-    PropertiesForgotten,
-    LimitsOnlyWhereNamed,
-    StandingLoadsNothing,
-    BareYearIsItsFirstDay,
-    GuardianForgotten,
-    YouthLimitForgotten,
-    OldAnswersAreGood,
-    EditionMayOutlive,
 }

@@ -1,53 +1,51 @@
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What everybody is asked, a second time: which of it matters with an exercise.</summary>
+/// <summary>What everybody is asked, a second time: with what of the work each matters.</summary>
 internal static class SecondFloor
 {
-    /// <summary>The conditions that must be thought of with what an exercise does, as the floor lists them.</summary>
-    public static IEnumerable<string> Matters(MadeExercise exercise)
+    public const string From65 = "sixty-five-or-older";
+
+    public static readonly string[] Diseases = ["heart-disease", "metabolic-disease", "kidney-disease"];
+
+    private const string AnyStrain = "end-range loaded weight-on-hands balance jumping hard-effort long-contraction";
+
+    private static readonly Dictionary<string, string> With = new(StringComparer.Ordinal)
     {
-        if (exercise.Properties.Contains("trunk-end-range"))
-            yield return "bone-thinning";
-        if (exercise.Properties.Contains("balance"))
-            foreach (var c in new[] { "seizures", "falls", "numb-feet" })
-                yield return c;
-        if (exercise.Properties.Contains("jumping"))
-            foreach (
-                var c in new[]
-                {
-                    "bone-thinning",
-                    "joint-replacement",
-                    "recent-surgery",
-                    "recent-injury",
-                    "pregnancy-or-birth",
-                    "blood-thinners",
-                    "falls",
-                    "numb-feet",
-                }
-            )
-                yield return c;
-        if (exercise.Position is "prone" or "supine")
-            yield return "pregnancy-or-birth";
+        ["breathless-at-night"] = "everything",
+        ["dizzy-spells"] = "everything",
+        ["calf-pain-or-swelling"] = "everything",
+        ["blood-clot"] = "everything",
+        ["hot-swollen-joint"] = "everything",
+        ["fever"] = "everything",
+        ["raised-blood-pressure"] = "head-low hard-effort long-contraction",
+        ["bone-thinning"] = "trunk-end-range jumping loaded",
+        ["joint-replacement"] = AnyStrain,
+        ["recent-surgery"] = AnyStrain,
+        ["recent-injury"] = AnyStrain,
+        ["back-pain-with-leg-signs"] = "end-range loaded jumping head-low hard-effort long-contraction",
+        ["very-mobile-joints"] = "end-range",
+        ["pregnancy-or-birth"] = "prone supine end-range loaded jumping hard-effort long-contraction",
+        ["blood-thinners"] = "jumping balance",
+        ["eye-pressure-or-retina"] = "head-low hard-effort long-contraction",
+        ["hernia"] = "loaded hard-effort long-contraction",
+        ["asthma"] = "hard-effort jumping",
+        ["insulin"] = "hard-effort jumping",
+        ["seizures"] = "balance jumping",
+        ["falls"] = "balance jumping",
+        ["numb-feet"] = "balance jumping",
+        [From65] = "jumping",
+    };
 
-        // Hard by its dose: 70 % or more, 7 of 10, a set that leaves 3 or fewer, or work that does not say how hard it is;
-        // jumping is hard too.
-        var line = exercise.Dose.Lines[exercise.IsFixed ? 0 : ^1];
-        string[] still = ["raised-blood-pressure", "eye-pressure-or-retina", "hernia"];
-        if (line.Effort is null or >= 70 || exercise.Properties.Contains("jumping"))
-            foreach (var c in still.Concat(["recent-surgery", "recent-injury", "pregnancy-or-birth"]))
-                yield return c;
+    public static string Where(string id) =>
+        id switch
+        {
+            "numb-feet" => "foot",
+            "calf-pain-or-swelling" => "calf",
+            "back-pain-with-leg-signs" => "lower-back",
+            _ => "whole body",
+        };
 
-        // A press, pull or raise of more than 10 s.
-        var isLong =
-            line.Text.Split(' ') is var words
-            && words
-                .Zip(words.Skip(1))
-                .Any(w =>
-                    w.First is "press" or "pull" or "raise"
-                    && int.Parse(w.Second.Split('-')[^1], System.Globalization.CultureInfo.InvariantCulture) > 10
-                );
-        if (isLong)
-            foreach (var c in still)
-                yield return c;
-    }
+    /// <summary>Whether a yes must be thought of with what is done.</summary>
+    public static bool Matters(string id, MadeDone done, ProofSlip slip) =>
+        With.TryGetValue(id, out var with) && with.Split(' ').Any(SecondWork.Does(done, slip).Contains);
 }

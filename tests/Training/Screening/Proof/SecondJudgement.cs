@@ -73,7 +73,8 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
     {
         foreach (
             var condition in FloorAnswers
-                .Ids.Select(id => new MadeCondition(id, id == "numb-feet" ? "foot" : "whole body", false))
+                .Ids.Append(SecondFloor.From65)
+                .Select(id => new MadeCondition(id, SecondFloor.Where(id), false))
                 .Concat(MadeLibrary.Own)
         )
         foreach (var kind in Kinds(condition, done))
@@ -84,15 +85,18 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
     {
         var (exercise, loaded) = (done.Exercise, new SecondLoads(done, slip));
         var (notWith, clearFirst) = (exercise.NotWith.Contains(condition.Id), exercise.ClearFirst.Contains(condition.Id));
-        var byLoad = condition.IsSided && (loaded.Says(condition.Where) || exercise.Part == condition.Where);
+        var byLoad = condition.IsSided && (loaded.Says(condition.Where) || loaded.Moves(condition.Where));
         var always = FloorAnswers.Ids.Contains(condition.Id) && slip != ProofSlip.FloorOnlyWhereNamed;
-        if (!notWith && !clearFirst && !byLoad && !always)
-            return client.Answers.GetValueOrDefault(condition.Id) == "yes" ? clearing.Limits(condition.Id, done) : [];
-        if (!client.Answers.TryGetValue(condition.Id, out var answer) || answer == "not asked")
+        var answer = client.AnswerTo(condition.Id, slip);
+        if (!notWith && !clearFirst && !byLoad && !always && condition.Id != SecondFloor.From65)
+            return answer == "yes" ? clearing.Limits(condition.Id, done) : [];
+        if (answer is null or "not asked")
             return slip == ProofSlip.NotAskedIsNo ? [] : ["not asked"];
         if (condition.Id == "pain-now")
-            return Pains(answer, loaded);
-        if (!answer.StartsWith("yes", StringComparison.Ordinal) || condition.Id == "regularly-active")
+            return SecondPain.Kinds(client, done, slip);
+        if (condition.Id == "regularly-active")
+            return answer == "no" ? TooEarly(done) : [];
+        if (!answer.StartsWith("yes", StringComparison.Ordinal))
             return [];
         string[] hurt =
             answer is "yes, left" ? ["left"]
@@ -100,10 +104,12 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
             : ["left", "right"];
         var isSided = answer != "yes" && slip != ProofSlip.SideOfTheAnswerForgotten;
 
-        // "A yes for one side forbids where the exercise loads that side; if loads does not name the region, any side."
+        // "A yes for one side forbids where the exercise loads that side; if loads does not name the region, any side." A side
+        // chosen in the programme does not lift it where the position bears the other side as well.
         var touches =
             !isSided
             || (!loaded.Says(condition.Where) && slip != ProofSlip.UnnamedRegionIsSafe)
+            || loaded.Bears(condition.Where)
             || loaded.On(condition.Where).Intersect(hurt).Any();
         var limits =
             !isSided || (clearFirst && touches) || loaded.On(condition.Where).Intersect(hurt).Any()
@@ -119,58 +125,50 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
                     : ["forbidden"];
             if (!notWith && !clearFirst && byLoad && loaded.On(condition.Where).Intersect(hurt).Any())
                 return slip == ProofSlip.OnlyNamedConditions ? [] : ["loaded"];
-            if (
-                !notWith
-                && !clearFirst
-                && slip != ProofSlip.PropertiesForgotten
-                && SecondFloor.Matters(exercise).Contains(condition.Id)
-            )
-                return ["left out"];
-            var named = clearFirst && touches ? clearing.Of(condition.Id, done, done.Weeks, withinYear: false).ToArray() : [];
-            return named.Length > 0 ? named : BeforeTraining(condition.Id, done);
+            return Cleared(condition.Id, done, clearFirst && touches);
         }
     }
 
-    /// <summary>"Pain now: where, 0 to 10": more than the practice trains with (5) forbids what loads the place.</summary>
-    private IEnumerable<string> Pains(string answer, SecondLoads loaded) =>
-        from pain in answer.Trim('[', ']').Split(", ")
-        let words = pain.Split(' ')
-        let level = int.Parse(words[0], System.Globalization.CultureInfo.InvariantCulture)
-        let side = words.Skip(1).FirstOrDefault(w => w is "left" or "right")
-        let place = string.Join(' ', words.Skip(side is null ? 1 : 2))
-        where level > (slip == ProofSlip.PainOfSixIsFine ? 6 : 5)
-        where
-            place is "whole body" or "chest"
-            || (slip != ProofSlip.StandingLoadsNothing && loaded.Stands(place))
-            || (
-                side is null || slip == ProofSlip.SideOfThePainForgotten
-                    ? loaded.On(place).Length > 0
-                    : loaded.On(place).Contains(side)
-            )
-        select $"painful {pain}";
+    /// <summary>What the exercise asks of a clearance by its list and by what it does, and what the table asks.</summary>
+    private IEnumerable<string> Cleared(string condition, MadeDone done, bool isNamed) =>
+        isNamed || (slip != ProofSlip.WhatWorkDoesForgotten && SecondFloor.Matters(condition, done, slip))
+            ? clearing.Of(condition, done, done.Weeks, withinYear: false).Concat(BeforeTraining(condition, done))
+            : BeforeTraining(condition, done);
 
-    /// <summary>The printed rows of the decision table, from activity, disease and symptoms to a clearance.</summary>
+    /// <summary>The printed rows of the decision table, from activity, disease and symptoms to a clearance; hard work rests on
+    /// one of at most 12 months in every row.</summary>
     private IEnumerable<string> BeforeTraining(string condition, MadeDone done)
     {
         if (slip == ProofSlip.DecisionTableForgotten)
             return [];
-        var active = client.Answers.GetValueOrDefault("regularly-active") == "yes";
-        return (condition, active) switch
-        {
-            ("signs-or-symptoms", _) => clearing.Of(condition, done, done.Weeks, withinYear: false),
-            ("heart-disease", false) => clearing.Of(condition, done, done.Weeks, withinYear: false),
-            ("heart-disease", true) => clearing.Of(
-                condition,
-                done,
-                [.. done.Weeks.Where(w => IsVigorous(done, w.Line))],
-                withinYear: slip != ProofSlip.OldClearanceForHardWork
-            ),
-            _ => [],
-        };
+        var hard = clearing.Of(
+            condition,
+            done,
+            [.. done.Weeks.Where(w => IsVigorous(done, w.Line))],
+            withinYear: slip != ProofSlip.OldClearanceForHardWork && (IsActive || slip != ProofSlip.OldClearanceForTheInactive)
+        );
+        var any = clearing.Of(condition, done, done.Weeks, withinYear: false);
+        return IsSymptom(condition) || (IsDisease(condition) && !IsActive) ? any.Concat(hard)
+            : IsDisease(condition) ? hard
+            : [];
     }
 
+    private bool IsActive => client.Answers.GetValueOrDefault("regularly-active") == "yes";
+
+    private static bool IsSymptom(string condition) => condition == "signs-or-symptoms";
+
+    private bool IsDisease(string condition) =>
+        slip == ProofSlip.OnlyTheHeartIsADisease ? condition == "heart-disease" : SecondFloor.Diseases.Contains(condition);
+
+    /// <summary>"Somebody not regularly active gets no vigorous work in the first 4 weeks."</summary>
+    private IEnumerable<string> TooEarly(MadeDone done) =>
+        slip != ProofSlip.HardWorkForTheInactive && done.Weeks.Any(w => w.Week <= 4 && IsVigorous(done, w.Line))
+            ? ["too early"]
+            : [];
+
     private bool IsVigorous(MadeDone done, MadeLine line) =>
-        slip != ProofSlip.HardWorkIsModerate && (line.Effort is null or >= 70 || done.Exercise.Properties.Contains("jumping"));
+        slip != ProofSlip.HardWorkIsModerate
+        && (SecondWork.IsHard(done.Exercise, line, slip) || done.Exercise.Properties.Contains("jumping"));
 
     private IEnumerable<string> AgainstClient(SortedSet<string> found)
     {
@@ -184,15 +182,9 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
 
         // "Under 18 needs a dated agreement of a guardian and the practice's youth limit on effort"; a bare year counts as its
         // last day.
-        var born =
-            client.Born.Length == 4
-                ? new DateOnly(
-                    int.Parse(client.Born, System.Globalization.CultureInfo.InvariantCulture),
-                    slip == ProofSlip.BareYearIsItsFirstDay ? 1 : 12,
-                    slip == ProofSlip.BareYearIsItsFirstDay ? 1 : 31
-                )
-                : DateOnly.ParseExact(client.Born, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-        var young = born.AddYears(18) > client.Start;
+        var young = client.BornAtLast(slip).AddYears(18) > client.Start;
+        if (client.BornAtLast(slip).AddYears(13) > client.Start && slip != ProofSlip.YoungestForgotten)
+            yield return "client: client-too-young";
         if (
             (young && client.Guardian is null && slip != ProofSlip.GuardianForgotten)
             || client.Agreed > client.Start
@@ -233,23 +225,23 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
 
     private bool RestsOn(string condition, MadeDone done)
     {
-        if (!client.Answers.GetValueOrDefault(condition, "no").StartsWith("yes", StringComparison.Ordinal))
+        var answer = client.AnswerTo(condition, slip) ?? "no";
+        if (!answer.StartsWith("yes", StringComparison.Ordinal))
             return false;
-        var (answer, where) = (
-            client.Answers[condition],
-            MadeLibrary.Own.FirstOrDefault(c => c.Id == condition)?.Where ?? "whole body"
-        );
+        var where = MadeLibrary.Own.FirstOrDefault(c => c.Id == condition)?.Where ?? SecondFloor.Where(condition);
         var loaded = new SecondLoads(done, slip);
         if (
             done.Exercise.ClearFirst.Contains(condition)
-            && (answer == "yes" || !loaded.Says(where) || loaded.On(where).Contains(answer[5..]))
+            && (answer == "yes" || !loaded.Says(where) || loaded.Bears(where) || loaded.On(where).Contains(answer[5..]))
         )
             return true;
-        var active = client.Answers.GetValueOrDefault("regularly-active") == "yes";
+        if (
+            SecondFloor.Matters(condition, done, slip)
+            && !done.Exercise.NotWith.Contains(condition)
+            && slip != ProofSlip.WhatWorkDoesForgotten
+        )
+            return true;
         return slip != ProofSlip.DecisionTableForgotten
-            && (
-                condition == "signs-or-symptoms"
-                || (condition == "heart-disease" && (!active || done.Weeks.Any(w => IsVigorous(done, w.Line))))
-            );
+            && (IsSymptom(condition) || (IsDisease(condition) && (!IsActive || done.Weeks.Any(w => IsVigorous(done, w.Line)))));
     }
 }
