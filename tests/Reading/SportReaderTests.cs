@@ -21,10 +21,10 @@ public sealed class SportReaderTests
     public void Roles_are_bound_in_the_order_they_are_written() =>
         Assert.Equal(
             [
-                new("weapon arm", "weapon arm", Side.Right),
-                new("free arm", "free arm", Side.Left),
-                new("front leg", "front leg", Side.Right),
-                new("rear leg", "rear leg", Side.Left),
+                new("weapon arm", "weapon arm", Side.Right, Limb.Arm),
+                new("free arm", "free arm", Side.Left, Limb.Arm),
+                new("front leg", "front leg", Side.Right, Limb.Leg),
+                new("rear leg", "rear leg", Side.Left, Limb.Leg),
             ],
             Sport.Roles
         );

@@ -30,7 +30,9 @@ public sealed record Condition(
 /// <param name="Mark">How far the source is confirmed: seen, second-hand, memory, or common practice without a source.</param>
 /// <param name="MattersFor">The properties, stages and positions with which an exercise must say what comes of a yes; often
 /// none.</param>
-public sealed record Basis(string Because, string Source, string Mark, Series<string> MattersFor);
+/// <param name="IsOfNow">Whether it is something that comes and goes, so that only a clearance from the day of the answers on can
+/// have known of it.</param>
+public sealed record Basis(string Because, string Source, string Mark, Series<string> MattersFor, bool IsOfNow = false);
 
 /// <summary>Those of the questions that are always asked whose answers are judged in a way of their own.</summary>
 public static class AlwaysAsked

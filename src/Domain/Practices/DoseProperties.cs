@@ -21,7 +21,7 @@ public static class DoseProperties
     {
         if (dose.Actions.Any(a => IsHard(a.Effort)))
             yield return HardEffort;
-        if (dose.Actions.Any(a => (a.Verb.IsContraction() || a.Verb == Verb.Carry) && a.Amount.Number.High > LongSeconds))
+        if (dose.Actions.Any(a => (a.Verb.IsContraction() || a.Verb == Verb.Carry) && OnEnd(a, dose.Terms) > LongSeconds))
             yield return LongContraction;
     }
 
@@ -32,6 +32,10 @@ public static class DoseProperties
     /// long.</summary>
     public static bool AsksForBreath(SettledAction action) =>
         action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount > LongSeconds);
+
+    /// <summary>Seconds: repetitions with no pause between them are one contraction.</summary>
+    private static int OnEnd(DoseAction action, DoseTerms terms) =>
+        action.Amount.Number.High * (terms.Pause is { Value: > 0 } ? 1 : action.Times?.High ?? 1);
 
     private static bool IsHard(Effort? effort) =>
         effort?.Match(

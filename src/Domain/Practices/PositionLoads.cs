@@ -11,6 +11,8 @@ public static class PositionLoads
 
     private static readonly Series<LoadedRegion> Heels = Both("knee", "ankle", "foot");
     private static readonly Series<LoadedRegion> Hands = Both("elbow", "wrist", "hand");
+
+    /// <summary>What bears the weight of the body on the hands, or hanging from them.</summary>
     private static readonly Series<LoadedRegion> Arms = Both("shoulder", "elbow", "wrist", "hand");
 
     /// <summary>What an exercise says that it loads, and what it loads besides. Who stands loads both legs, but only an exercise
@@ -22,7 +24,7 @@ public static class PositionLoads
     {
         var own = position switch
         {
-            Position.HandsAndKnees => Kneeling.Concat(Hands),
+            Position.HandsAndKnees => Kneeling.Concat(Arms),
             Position.Kneeling or Position.HalfKneeling => Kneeling,
             Position.Hanging => Arms,
 
@@ -35,7 +37,7 @@ public static class PositionLoads
             .Concat(own)
             .Concat(position == Position.SplitStance && written.Count == 0 ? Legs : [])
             .Concat(properties.Contains(WorkProperty.SitsOnHeels) ? Heels : [])
-            .Concat(properties.Contains(WorkProperty.WeightOnHands) ? HandsUnlessSaid(written) : [])
+            .Concat(properties.Contains(WorkProperty.WeightOnHands) ? UnlessSaid(Arms, written) : [])
             .Concat(dose is null ? [] : Held(dose.Terms.Load is not null, dose.Actions.Select(a => a.Verb), written, properties))
             .Distinct()
             .ToSeries();
@@ -50,13 +52,13 @@ public static class PositionLoads
         IEnumerable<Verb> verbs,
         Series<LoadedRegion> said,
         Series<string> properties
-    ) => (isLoaded && !properties.Contains(WorkProperty.WornLoad)) || verbs.Contains(Verb.Carry) ? HandsUnlessSaid(said) : [];
+    ) => (isLoaded && !properties.Contains(WorkProperty.WornLoad)) || verbs.Contains(Verb.Carry) ? UnlessSaid(Hands, said) : [];
 
-    /// <summary>The hand that is said, with its wrist and elbow; both where none is.</summary>
-    private static Series<LoadedRegion> HandsUnlessSaid(Series<LoadedRegion> said)
+    /// <summary>The arm whose hand is said; both where none is.</summary>
+    private static Series<LoadedRegion> UnlessSaid(Series<LoadedRegion> arms, Series<LoadedRegion> said)
     {
         var sides = said.Where(l => l.Region.Name is "wrist" or "hand").Select(l => l.Other).ToArray();
-        return sides.Length == 0 ? Hands : Hands.Where(h => sides.Contains(h.Other)).ToSeries();
+        return sides.Length == 0 ? arms : arms.Where(h => sides.Contains(h.Other)).ToSeries();
     }
 
     /// <summary>What bears the body in that position, whatever the exercise says that it loads.</summary>

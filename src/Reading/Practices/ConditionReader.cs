@@ -108,7 +108,8 @@ internal static class ConditionReader
             .Select(p => ExerciseWords.PropertyOf(fields.SourceFile, p, ExerciseWords.Whats))
             .OfType<string>()
             .ToSeries();
-        return because is null || source is null || mark is null ? null : new(because, source, mark, mattersFor);
+        var isOfNow = fields.Flag("of-now");
+        return because is null || source is null || mark is null ? null : new(because, source, mark, mattersFor, isOfNow);
     }
 
     private static ConditionId? IdIn(Fields fields, HashSet<string> before)

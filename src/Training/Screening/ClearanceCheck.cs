@@ -23,7 +23,7 @@ internal static class ClearanceCheck
     {
         if (weeks.Count == 0)
             return [];
-        var clearances = client.Clearances.Where(c => c.Condition == condition.Id && Knows(c, client)).ToArray();
+        var clearances = client.Clearances.Where(c => Knows(c, condition, client)).ToArray();
         if (clearances.Length == 0)
             return [new Objection.NotCleared(condition.Id, Aside.Of(answer), need, with, at)];
         var bare = weeks
@@ -72,10 +72,10 @@ internal static class ClearanceCheck
         where beyond is not null
         select new Objection.BeyondLimit(condition.Id, Aside.Of(clearance), limit, beyond, at);
 
-    /// <summary>Whether who gave it can have known what the client said: symptoms are cleared on or after the day of the answers
-    /// that name them.</summary>
-    public static bool Knows(Clearance clearance, Client client) =>
-        clearance.Condition != AlwaysAsked.Symptoms || clearance.On >= client.Answered;
+    /// <summary>Whether it is of that condition, and who gave it can have known what the client said: what comes and goes is
+    /// cleared on or after the day of the answers that name it.</summary>
+    public static bool Knows(Clearance clearance, Condition condition, Client client) =>
+        clearance.Condition == condition.Id && (condition.Basis is not { IsOfNow: true } || clearance.On >= client.Answered);
 
     /// <param name="isRecent">Whether only one of the last 12 months holds, as before vigorous training.</param>
     private static bool IsInForce(this Clearance clearance, DateOnly day, bool isRecent) =>

@@ -48,7 +48,7 @@ public static class Hardness
             return
                 action.Verb.IsContraction()
                 || action.Verb == Verb.Carry
-                || (terms.Load is not null && action.Verb.Kind() == WorkKind.Movement)
+                || (terms.Load is not null && action.Verb != Verb.Breathe)
                 ? Unknown
                 : 0;
         return Math.Max(stated ?? 0, left ?? 0);

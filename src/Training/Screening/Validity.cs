@@ -15,7 +15,7 @@ public static class Validity
     public static DateOnly Of(Practice practice, Client client, Series<Use> uses) =>
         practice
             .Conditions.Where(condition => uses.Any(u => Screening.RestsOnClearance(practice, client, u, condition)))
-            .Select(condition => ClearedUntil(client, condition.Id))
+            .Select(condition => ClearedUntil(client, condition))
             .OfType<DateOnly>()
             .Append(client.Programme.End)
             .Append(AnswersUntil(practice, client))
@@ -23,12 +23,12 @@ public static class Validity
 
     /// <summary>The last day on which that condition is cleared without a gap since the programme began; null where it is not
     /// cleared then, or later, at all.</summary>
-    public static DateOnly? ClearedUntil(Client client, ConditionId condition)
+    public static DateOnly? ClearedUntil(Client client, Condition condition)
     {
         DateOnly? until = null;
         foreach (
             var clearance in client
-                .Clearances.Where(c => c.Condition == condition && c.Until >= client.Programme.Start)
+                .Clearances.Where(c => ClearanceCheck.Knows(c, condition, client) && c.Until >= client.Programme.Start)
                 .OrderBy(c => c.On)
         )
             if (until is null || (clearance.On <= until.Value.AddDays(1) && clearance.Until > until))

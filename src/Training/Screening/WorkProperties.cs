@@ -48,5 +48,6 @@ public static class WorkProperties
         && (
             drill.Stage is Stage.Gain or Stage.Control && dose.Actions.Any(a => a.Verb is not Verb.Breathe)
             || dose.Actions.Any(a => a.Verb is Verb.Hold or Verb.Raise or Verb.Move)
+            || drill.Properties.Contains(WorkProperty.SitsOnHeels)
         );
 }

@@ -19,7 +19,8 @@ public sealed class ClearanceMissing : IClientRule
                 use.At,
                 $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}"
                     + $"{(objection.With is { } with ? $", which matters with {WhatOf(with)}" : "")}: {client.Name} "
-                    + $"{(objection.Condition == AlwaysAsked.Age ? "is" : "answered yes")}, and there is none.",
+                    + $"{(objection.Condition == AlwaysAsked.Age ? "is" : "answered yes")}, and there is "
+                    + $"{Older(client, objection.Condition)}.",
                 "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                     + (objection.With is null ? "" : $" {practice.Of(objection.Condition).Basis?.Because}"),
                 use.Exercise.Id.Text.Length

@@ -12,7 +12,7 @@ public sealed class EditionOutlivesClearance : IClientRule
         {
             if (training.Uses.FirstOrDefault(u => Screening.RestsOnClearance(practice, client, u, condition)) is not { } use)
                 continue;
-            if (Validity.ClearedUntil(client, condition.Id) is not { } until || until >= client.Programme.End)
+            if (Validity.ClearedUntil(client, condition) is not { } until || until >= client.Programme.End)
                 continue;
             if (training.Uses.SelectMany(u => u.Against).OfType<Objection.ClearanceShort>().Any(o => o.Condition == condition.Id))
                 continue;
