@@ -113,9 +113,9 @@
   };
 })();
 
-// Which week it is. The calendar says so until something was done; from then on the weeks go on with the sessions: a week is
-// over when its sessions are done and seven days have passed since its first one. After a break it is the last completed week,
-// after a long one the first.
+// Which week it is. Until something was done it is the first, whatever the calendar says: nobody begins with what others have
+// grown to. From then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed
+// since its first one. After a break it is the last completed week, after a long one the first.
 (function () {
   'use strict';
 
@@ -151,8 +151,8 @@
   }
 
   // course: start, back [days, days], needs (for each week its sessions and times), instead (session to session).
-  // Gives the week, why it is that one ('calendar', 'log', 'break' or 'long-break'), and the last week that may be chosen
-  // instead.
+  // Gives the week, why it is that one ('early', 'calendar', 'late', 'log', 'break' or 'long-break'), and the last week that may
+  // be chosen instead; late is who has done nothing yet in a later week, or did it where it was not kept, and may say so.
   gradus.weekOf = function (course, rows, chosen, today) {
     const last = course.needs.length;
     const done = rows
@@ -166,7 +166,8 @@
 
     function byCalendar() {
       const week = Math.min(Math.max(Math.floor(daysBetween(course.start, today) / 7) + 1, 1), last);
-      return { week: week, why: today < course.start ? 'early' : 'calendar', most: week };
+      if (week > 1) return { week: 1, why: 'late', most: week };
+      return { week: 1, why: today < course.start ? 'early' : 'calendar', most: 1 };
     }
 
     function byLog() {
@@ -385,7 +386,9 @@
 // The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
 // Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
 // done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was ended early), note, and
-// whether it was worse the morning after (yes or no). A cell that a spreadsheet would take for a formula has an apostrophe
+// whether it was worse the morning after (yes or no). Where a session was stopped for a sign that cannot wait, a column alarm
+// says which.
+// A cell that a spreadsheet would take for a formula has an apostrophe
 // before it.
 //
 // A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
@@ -616,8 +619,12 @@
       .map(function (one) { return one.exercise; });
     const parts = [
       'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
-      row.done === false ? 'stopped' : 'done', 'pain ' + hurts
-    ].concat(stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
+      row.done === false ? 'stopped' : 'done'
+    ].concat(
+      row.of === undefined ? [] : ['steps ' + row.did + ' of ' + row.of],
+      row.alarm ? ['alarm ' + row.alarm] : [],
+      ['pain ' + hurts],
+      stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
     const text = parts.join('; ');
     return text + '; sum ' + gradus.checkSum(text);
   };

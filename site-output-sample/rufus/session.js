@@ -17,8 +17,13 @@
 
   // place: where, and the side; without a side it is both. Pain in the chest is everywhere.
   gradus.loadsPlace = function (step, place) {
+    return gradus.loadsAny(gradus.placesOf(step), place);
+  };
+
+  // places: as placesOf gives them.
+  gradus.loadsAny = function (places, place) {
     if (place.where === 'chest' || place.where === 'whole-body') return true;
-    return gradus.placesOf(step).some(function (loaded) {
+    return places.some(function (loaded) {
       const parts = loaded.split(' ');
       return parts[0] === 'whole-body'
         || (parts[0] === place.where && (!place.side || parts.length === 1 || parts[1] === place.side));
@@ -84,7 +89,8 @@
     let seen = now();
     let isHalfSaid = false;
     const it = {
-      at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: []
+      at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [],
+      felt: null
     };
 
     function lengthOf(i) {
@@ -243,24 +249,31 @@
         tell('hurts');
         return true;
       },
-      easeOff: function () {
+      // With less effort for the rest of the exercise, where it stopped: the step and its side are still to be done.
+      easeOff: function (place, level) {
         if (it.phase !== 'hurt') return;
         const exercise = steps[it.at].exercise;
         it.softer[exercise] = (it.softer[exercise] || 0) + 1;
-        resumeAt(after(it.at));
+        feel(place, level);
+        it.phase = 'paused';
+        tell('softer');
       },
-      // place: null where nobody says which. Gives what is left out.
-      endExercise: function (place) {
+      // place, level: null where nobody says which. Gives what is left out.
+      endExercise: function (place, level) {
         if (it.phase !== 'hurt') return [];
         const out = gradus.leftOutBy(steps, steps[it.at].exercise, gradus.hurtsAt(steps[it.at], place));
-        note(place);
+        note(place, level);
         guide.leaveOut(out);
         resumeAt(after(it.at));
         return out;
       },
-      endSession: function (place) {
+      endSession: function (place, level) {
         guide.tick();
-        if (it.phase === 'hurt') note(place);
+        if (it.phase === 'hurt') note(place, level);
+        if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
+      },
+      // At once, with nothing noted of the exercise: it was not the cause.
+      abandon: function () {
         if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
       },
       leaveOut: function (exercises) {
@@ -297,13 +310,13 @@
       snapshot: function () {
         return JSON.parse(JSON.stringify({
           at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did,
-          stopped: it.stopped, hurt: it.phase === 'hurt'
+          stopped: it.stopped, felt: it.felt, hurt: it.phase === 'hurt'
         }));
       },
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
         if (it.phase !== 'ready' || !Number.isInteger(kept.at) || kept.at < 0 || kept.at >= steps.length) return false;
-        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped']) if (kept[what]) it[what] = kept[what];
+        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt']) if (kept[what]) it[what] = kept[what];
         const at = isOut(kept.at) ? after(kept.at) : kept.at;
         if (at < 0) return false;
         stand(at, kept.hurt === true ? 'hurt' : 'waiting');
@@ -313,7 +326,14 @@
     };
     return guide;
 
-    function note(place) {
+    // The worst that was felt counts for the session.
+    function feel(place, level) {
+      if (typeof level !== 'number' || (it.felt && it.felt.level >= level)) return;
+      it.felt = { level: level, where: place ? place.where : '', side: place ? place.side : '' };
+    }
+
+    function note(place, level) {
+      feel(place, level);
       const step = steps[it.at];
       const places = gradus.hurtsAt(step, place);
       it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places });
@@ -411,6 +431,11 @@
     return filled(phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'], { n: n });
   }
 
+  // The phrase for so many, with more to fill in.
+  gradus.countedOf = function (phrases, name, n, fills) {
+    return filled(counted(phrases, name, n), fills);
+  };
+
   // "2 minutes 30 seconds", as the page says it.
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
@@ -451,7 +476,7 @@
       if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
       if (event.type === 'softer') {
         const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-        said.push(filled(phrases.softer, { effort: phrases['effort' + level] || phrases.effort1 }));
+        said.push(level === 0 ? phrases.softerPlain : filled(phrases.softer, { effort: phrases['effort' + level] }));
       }
     }
     return said.join(' ');
@@ -477,14 +502,14 @@
   const gradus = window.gradus = window.gradus || {};
 
   // What it is, and why: full, time, time-none, ease, or no session and why not: ill, pain, no-easier.
-  // answers: pain 0 to 10, worse, ill, minutes (null for all). versions: session, kind, seconds (null where it is not in this
-  // week). limits: easeOff and stop.
+  // answers: pain 0 to 10, worse, ill, minutes (null for all), sore (places). versions: session, kind, seconds (null where it is
+  // not in this week), loads (the places that each exercise loads). limits: easeOff and stop.
   gradus.versionFor = function (answers, versions, here, limits) {
     const open = versions.filter(function (v) { return v.seconds !== null; });
     const own = open.find(function (v) { return v.session === here; });
     if (answers.ill) return { session: null, why: 'ill' };
     if (answers.pain > limits.stop) return { session: null, why: 'pain' };
-    if (answers.pain > limits.easeOff || answers.worse) return easier(open, own);
+    if (answers.pain > limits.easeOff || answers.worse) return easier(open, own, answers.sore || []);
     if (!own) return { session: null, why: 'no-easier' };
     return answers.minutes === null ? { session: here, why: 'full' } : within(open, own, answers.minutes * 60);
   };
@@ -494,8 +519,15 @@
     return versions.find(function (v) { return v.kind === kind; });
   }
 
-  function easier(versions, own) {
-    const found = first(versions, own, 'flare') || first(versions, own, 'short');
+  // Nothing that loads a sore place: a session of which nothing is left then is none.
+  function easier(versions, own, sore) {
+    const left = versions.filter(function (v) {
+      return !v.loads || v.loads.some(function (places) {
+        return !sore.some(function (one) { return gradus.loadsAny(places, one); });
+      });
+    });
+    const still = left.indexOf(own) < 0 ? null : own;
+    const found = first(left, still, 'flare') || first(left, still, 'short');
     return found ? { session: found.session, why: 'ease' } : { session: null, why: 'no-easier' };
   }
 
@@ -587,6 +619,9 @@
       return {
         session: Number(item.getAttribute('data-version')),
         kind: item.getAttribute('data-kind'),
+        loads: (item.getAttribute('data-loads') || '').split(' ').filter(Boolean).map(function (exercise) {
+          return exercise.split('=')[1].split(',').filter(Boolean).map(function (place) { return place.replace(':', ' '); });
+        }),
         seconds: length ? Number(length[1]) : null
       };
     });
@@ -616,6 +651,30 @@
     }
     for (const link of all('a', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
     return copy;
+  };
+
+  // Pain there is never trained with, however little it is.
+  gradus.isAlarming = function (place, level) {
+    return place !== null && place.where === 'chest' && level !== 0;
+  };
+
+  // From 0 to 10; null where nothing is chosen.
+  gradus.levelIn = function (part) {
+    const level = part.querySelector('[data-level]').value;
+    return level === '' ? null : Number(level);
+  };
+
+  // The first question of a form that is not answered, with the field that answers it; null where none is left.
+  gradus.missingIn = function (form) {
+    for (const part of form.querySelectorAll('fieldset:not([hidden])')) {
+      const choices = part.querySelectorAll('input[type="radio"]');
+      const isOpen = choices.length > 0 && !part.querySelector('input:checked');
+      if (isOpen) return { question: textOf(part.querySelector('legend')), field: choices[0] };
+      for (const field of part.querySelectorAll('[data-where], [data-level]')) {
+        if (field.value === '') return { question: textOf(field.closest('label').firstChild), field: field };
+      }
+    }
+    return null;
   };
 
   // What is written where somebody says where it hurts; null where nothing is.
@@ -860,6 +919,46 @@
   };
 })();
 
+// A sign that cannot wait: the number to call, and no other way on. Whatever runs is over, and the reason is noted.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  function show(ui, isKept) {
+    ui.fill('alarm-kept', isKept ? ui.phrases.alarmNoted : '');
+    ui.show('alarm');
+  }
+
+  // What a row says of it; as a column of its own it stands in the file too, and is found again in one that was opened.
+  gradus.alarmIn = function (reason) {
+    return { done: false, alarm: reason, more: [['alarm', reason]] };
+  };
+
+  gradus.hadAlarm = function (row) {
+    return row !== null && (row.more || []).some(function (pair) { return pair[0] === 'alarm'; });
+  };
+
+  // Before the start there is no session yet, so there is one that was stopped.
+  function note(ui, reason) {
+    gradus.keep('run', null);
+    gradus.keep('today', null);
+    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
+    ui.row = Object.assign(about, gradus.alarmIn(reason), { exercises: [] });
+    return gradus.log.add(ui.row);
+  }
+
+  // reason: chest, breath, faint, weakness, speech, sight, headache or saddle.
+  gradus.alarm = function (ui, reason) {
+    if (ui.actions.abandon) {
+      ui.alarm = reason;
+      ui.actions.abandon();
+    } else show(ui, note(ui, reason));
+  };
+
+  gradus.showAlarm = show;
+})();
+
 // What comes before the start: go on where somebody was, the cautions, the questions, and what follows from the answers.
 (function () {
   'use strict';
@@ -927,13 +1026,20 @@
     ui.show('cautions');
   }
 
+  // One thing first: whether anything hurts, and what cannot wait.
   function ask(ui) {
     const answered = kept('today');
     if (gradus.isFresh(answered, Date.now(), hours) && answered.session === ui.session) {
       getReady(ui, answered.still || [], answered.sore || []);
       return;
     }
+    ui.show('pain');
+  }
+
+  function askMore(ui, level, place) {
+    ui.pain = { level: level, place: place };
     const form = ui.form('questions');
+    const last = lastRow();
     const one = form.querySelector('[data-still]');
     for (const old of form.querySelectorAll('[data-still]')) if (old !== one) old.remove();
     stoppedBefore().forEach(function (stopped, i) {
@@ -945,6 +1051,7 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(last);
     const lengths = gradus.versionsOf(ui.dialog, ui.week)
       .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
     form.querySelector('[data-minutes]').hidden = lengths.length < 2;
@@ -952,19 +1059,32 @@
     ui.show('questions');
   }
 
+  // Whether all is answered; what is not is named, and the keyboard is there.
+  function isWhole(ui, form) {
+    const missing = gradus.missingIn(form);
+    const line = form.querySelector('[data-missing]');
+    line.textContent = missing ? gradus.filled(ui.phrases.missing, { question: missing.question }) : '';
+    if (missing) missing.field.focus();
+    return missing === null;
+  }
+
+  function answerWhere(ui) {
+    const form = ui.form('where');
+    if (!isWhole(ui, form)) return;
+    const level = gradus.levelIn(form);
+    const place = gradus.placeIn(form);
+    form.reset();
+    if (gradus.isAlarming(place, level)) gradus.alarm(ui, 'chest');
+    else askMore(ui, level, level > 0 ? place : null);
+  }
+
   function reply(form, name) {
     const chosen = form.querySelector('input[name="' + name + '"]:checked');
     return chosen ? chosen.value : null;
   }
 
-  // What was answered; null where something is missing.
-  function answersIn(form) {
-    const level = form.querySelector('[data-level]').value;
-    const place = gradus.placeIn(form);
+  function answersIn(ui, form) {
     const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
-    const isWhole = level !== '' && (level === '0' || place !== null) && reply(form, 'worse') && reply(form, 'ill')
-      && stills.every(function (s) { return s.querySelector('input:checked'); });
-    if (!isWhole) return null;
     const isStill = function (one) {
       return stills.some(function (s) {
         return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
@@ -972,14 +1092,24 @@
     };
     const minutes = reply(form, 'minutes');
     return {
-      pain: Number(level),
+      pain: ui.pain.level,
       morning: reply(form, 'worse'),
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
-      place: place,
+      isUncleared: !form.querySelector('[data-cleared]').hidden && reply(form, 'cleared') === 'no',
+      place: ui.pain.place,
       minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
       still: stoppedBefore().filter(isStill)
     };
+  }
+
+  // What is spared today: where it hurts more than a little, and what was worse the morning after.
+  function soreOf(ui, answers, limits) {
+    const row = lastRow();
+    const now = answers.place && (answers.pain > limits.easeOff || answers.worse) ? [answers.place] : [];
+    const then = answers.worse && row && row.where ? [{ where: row.where, side: row.side || '' }] : [];
+    const stopped = answers.worse ? stoppedBefore().flatMap(function (one) { return placesThen(ui, one); }) : [];
+    return now.concat(then, stopped);
   }
 
   function noteMorning(answers) {
@@ -988,44 +1118,56 @@
     gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
   }
 
-  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore, but not of the
-  // session that the coach wrote for such days.
+  // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore.
   function leftOut(ui, still, sore) {
-    const own = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === ui.session; });
-    const loading = own && own.kind === 'flare' ? [] : gradus.loadingAny(ui.steps, sore);
     return still
       .flatMap(function (one) { return gradus.leftOutBy(ui.steps, one.exercise, placesThen(ui, one)); })
-      .concat(loading);
+      .concat(gradus.loadingAny(ui.steps, sore));
+  }
+
+  function notToday(ui, why) {
+    sayWhy(ui.panel('not-today'), why);
+    ui.show('not-today');
   }
 
   function answer(ui) {
     const form = ui.form('questions');
-    const answers = answersIn(form);
-    const missing = form.querySelector('[data-missing]');
-    missing.textContent = answers ? '' : missing.dataset.missing;
-    if (!answers) return;
+    if (!isWhole(ui, form)) return;
+    const answers = answersIn(ui, form);
     noteMorning(answers);
     const limits = gradus.limitsOf();
-    const found = gradus.versionFor(answers, gradus.versionsOf(ui.dialog, ui.week), ui.session, limits);
-    const sore = answers.pain > limits.easeOff && answers.place ? [answers.place] : [];
-    if (found.session === ui.session) {
-      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: sore });
-      getReady(ui, answers.still, sore);
+    answers.sore = soreOf(ui, answers, limits);
+    const isChest = function (one) { return placesThen(ui, one).some(function (place) { return place.where === 'chest'; }); };
+    if (answers.still.some(isChest)) {
+      gradus.alarm(ui, 'chest');
       return;
     }
-    const panel = ui.panel(found.session === null ? 'not-today' : 'other');
+    if (answers.isUncleared) {
+      notToday(ui, 'alarm');
+      return;
+    }
+    const versions = gradus.versionsOf(ui.dialog, ui.week);
+    const found = gradus.versionFor(answers, versions, ui.session, limits);
+    if (found.session === null) notToday(ui, found.why);
+    else if (found.session === ui.session) {
+      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: answers.sore });
+      getReady(ui, answers.still, answers.sore);
+    } else offer(ui, found, answers, versions.find(function (v) { return v.session === found.session; }));
+  }
+
+  function offer(ui, found, answers, version) {
+    const panel = ui.panel('other');
     sayWhy(panel, found.why);
-    ui.next = { session: found.session, still: answers.still, sore: sore };
+    ui.next = { session: found.session, still: answers.still, sore: answers.sore };
     for (const item of panel.querySelectorAll('[data-version]')) {
       item.hidden = Number(item.dataset.version) !== found.session;
       if (item.hidden) continue;
-      const version = gradus.versionsOf(ui.dialog, ui.week).find(function (v) { return v.session === found.session; });
       const link = item.querySelector('a');
       link.dataset.name = link.dataset.name || link.textContent;
       const time = gradus.spanOf(version.seconds, ui.phrases);
       link.textContent = gradus.filled(ui.phrases.take, { session: link.dataset.name, time: time });
     }
-    ui.show(panel.dataset.panel);
+    ui.show('other');
   }
 
   function sayWhy(panel, because) {
@@ -1052,8 +1194,7 @@
     const guide = gradus.guideOf(ui.steps, gradus.clock, {});
     guide.leaveOut(out);
     if (guide.msLeft() === 0) {
-      sayWhy(ui.panel('not-today'), 'no-easier');
-      ui.show('not-today');
+      notToday(ui, 'no-easier');
       return;
     }
     ui.fill('ends-ready', gradus.filled(ui.phrases.endsAt, { time: gradus.hourIn(guide.msLeft()) }));
@@ -1082,6 +1223,14 @@
     start: function (ui) {
       gradus.play(ui, null);
     },
+    'no-pain': function (ui) {
+      askMore(ui, 0, null);
+    },
+    pain: function (ui) {
+      ui.form('where').reset();
+      ui.form('where').querySelector('[data-missing]').textContent = '';
+      ui.show('where');
+    },
     'test-sound': function (ui) {
       const can = gradus.sound.wake();
       if (can) gradus.sound.test(ui.likes().volume / 10);
@@ -1095,6 +1244,7 @@
     }
   };
   gradus.answerQuestions = answer;
+  gradus.answerWhere = answerWhere;
   gradus.takeVersion = take;
 })();
 
@@ -1188,7 +1338,8 @@
       picture.dataset.at = step.side;
       ui.fill('what', step.what);
       ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
-      ui.fill('detail', level > 0 && state.softer[step.exercise] ? '' : step.detail);
+      const softer = state.softer[step.exercise] > 0;
+      ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' '));
       ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
       ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
       ui.part('effort').hidden = level === 0;
@@ -1281,11 +1432,33 @@
     function afterHurt(then) {
       return function () {
         const form = ui.form('hurts');
-        then(gradus.placeIn(form));
+        const place = gradus.placeIn(form);
+        const level = gradus.levelIn(form);
         form.reset();
-        if (guide.state.phase === 'waiting') ui.show('play');
+        if (gradus.isAlarming(place, level)) {
+          gradus.alarm(ui, 'chest');
+          return;
+        }
+        then(place, level);
+        if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
         follow(false);
       };
+    }
+
+    // Only with a dull pain of which the practice says that it is little; in any other there are two safer ways.
+    ui.mayEaseOff = function () {
+      const form = ui.form('hurts');
+      const level = gradus.levelIn(form);
+      const place = gradus.placeIn(form);
+      const feel = form.querySelector('[name="feel"]:checked');
+      return level !== null && level <= gradus.limitsOf().easeOff && place !== null && !gradus.isAlarming(place, level)
+        && feel !== null && feel.value === 'dull';
+    };
+
+    function showHurts() {
+      ui.form('hurts').reset();
+      ui.panel('hurts').querySelector('[data-gently]').hidden = true;
+      ui.show('hurts');
     }
 
     ui.actions = {
@@ -1299,11 +1472,12 @@
         if (!guide.hurts()) return;
         gradus.sound.cut();
         follow(false);
-        ui.show('hurts');
+        showHurts();
       },
-      'ease-off': afterHurt(function () { guide.easeOff(); }),
-      'end-exercise': afterHurt(function (place) { guide.endExercise(place); }),
-      'end-session': afterHurt(function (place) { guide.endSession(place); }),
+      'ease-off': afterHurt(function (place, level) { guide.easeOff(place, level); }),
+      'end-exercise': afterHurt(function (place, level) { guide.endExercise(place, level); }),
+      'end-session': afterHurt(function (place, level) { guide.endSession(place, level); }),
+      abandon: does(guide.abandon),
       'end-here': does(function () { guide.endSession(null); }),
       toggle: function () {
         ui.actions[guide.state.phase === 'running' ? 'pause' : 'go']();
@@ -1339,7 +1513,7 @@
       return untilChange();
     });
     follow(false);
-    if (guide.state.phase === 'hurt') ui.show('hurts');
+    if (guide.state.phase === 'hurt') showHurts();
   };
 })();
 
@@ -1397,12 +1571,27 @@
     return others.concat(again.map(function (old) { return Object.assign({}, old, { sets: 0, more: undefined }); }));
   }
 
-  // A session of which nothing is left, or nothing was done, is none for the weeks.
+  // The least share of its pieces of work with which a session counts as one: with less, next to nothing was done. Common
+  // practice, no source.
+  const leastShare = 1 / 3;
+
+  // A session that was ended early, or of which next to nothing was done, is none for the weeks.
   function rowOf(ui, guide) {
-    const isDone = guide.state.phase === 'done' && Object.keys(guide.state.did).length > 0;
+    const work = workOf(guide, '');
+    const did = work.filter(function (one) { return one.did; }).length;
+    const isDone = guide.state.phase === 'done' && did > 0 && did >= work.length * leastShare;
     const exercises = withStill(exercisesOf(guide), ui.still || []);
     const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
-    return Object.assign(about, { done: isDone, exercises: exercises });
+    const felt = guide.state.felt;
+    const pain = felt ? without({ pain: felt.level || undefined, where: felt.where, side: felt.side }) : {};
+    const alarm = ui.alarm ? gradus.alarmIn(ui.alarm) : {};
+    return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, { exercises: exercises });
+  }
+
+  function keptSaying(ui) {
+    const phrases = ui.phrases;
+    if (ui.row.done === false) return ui.isKept ? phrases.notCounted : phrases.notCountedLost;
+    return ui.isKept ? phrases.noted : phrases.notKept;
   }
 
   function numberOr(field) {
@@ -1448,28 +1637,43 @@
     }
   }
 
+  // What was said when it hurt stands there already.
+  function fillPain(form, row) {
+    if (row.pain !== undefined) form.querySelector('[data-level]').value = String(row.pain);
+    if (row.where) form.querySelector('[data-where]').value = row.where;
+    if (row.side) form.querySelector('[data-side]').value = row.side;
+  }
+
   gradus.finish = function (ui, guide) {
     const form = ui.form('log');
     form.reset();
     ui.row = rowOf(ui, guide);
     const isKept = gradus.log.add(ui.row);
     ui.isKept = isKept;
+    ui.alarm = null;
     fillExercises(ui, form, ui.row);
-    const work = workOf(guide, '');
-    const done = work.filter(function (one) { return one.did; });
-    ui.fill('did', gradus.filled(ui.phrases.did, { done: done.length, of: work.length }));
+    fillPain(form, ui.row);
+    ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
-    ui.fill('kept', isKept ? ui.phrases.noted : ui.phrases.notKept);
+    ui.fill('kept', keptSaying(ui));
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
-    ui.show('end');
+    if (ui.row.alarm) gradus.showAlarm(ui, isKept);
+    else ui.show('end');
     gradus.showWeek();
   };
 
   gradus.keepAnswers = function (ui) {
-    ui.row = withAnswers(ui.row, ui.form('log'));
+    const form = ui.form('log');
+    ui.row = withAnswers(ui.row, form);
+    const isAlarm = gradus.isAlarming(gradus.placeIn(form), gradus.levelIn(form));
+    if (isAlarm) Object.assign(ui.row, gradus.alarmIn('chest'));
     ui.isKept = ui.isKept && gradus.log.change(ui.row);
     ui.fill('kept', '');
-    ui.fill('kept', ui.isKept ? ui.phrases.noted : ui.phrases.notKept);
+    ui.fill('kept', keptSaying(ui));
+    if (isAlarm) {
+      gradus.showAlarm(ui, ui.isKept);
+      gradus.showWeek();
+    }
     const text = ui.panel('end').querySelector('[data-log-text]');
     if (text.value) text.value = gradus.messageOf(ui.row);
   };
@@ -1566,14 +1770,19 @@
       const button = event.target.closest('button[data-act]');
       const act = button ? button.dataset.act : event.target.closest('[data-picture]') ? 'toggle' : null;
       if (act === 'close') ui.close();
+      else if (act === 'alarm') gradus.alarm(ui, button.dataset.alarm);
       else if (act !== null && ui.actions[act]) ui.actions[act]();
       else if (act !== null && gradus.beforeActions[act]) gradus.beforeActions[act](ui);
     });
     dialog.addEventListener('change', function (event) {
       if (event.target.dataset.set) like(event.target);
+      if (event.target.closest('[data-form="hurts"]') && ui.mayEaseOff) {
+        ui.panel('hurts').querySelector('[data-gently]').hidden = !ui.mayEaseOff();
+      }
     });
     dialog.addEventListener('submit', function (event) {
       event.preventDefault();
+      if (event.target.dataset.form === 'where') gradus.answerWhere(ui);
       if (event.target.dataset.form === 'questions') gradus.answerQuestions(ui);
       if (event.target.dataset.form === 'log') gradus.keepAnswers(ui);
     });

@@ -24,6 +24,45 @@ internal static class ConcernWords
             ("coach", texts.Card.Coach)
         );
 
+    /// <summary>What a clinician asked to be spared on some day of the programme.</summary>
+    public static Series<PlannedNote> Restrictions(Texts texts)
+    {
+        var (words, programme) = (texts.Words, texts.Client.Programme);
+        return texts
+            .Client.Restrictions.Where(r => r.On <= programme.End && r.Until >= programme.Start)
+            .OrderBy(r => r.On)
+            .Select(r => new PlannedNote(words.Say("spare", ("place", PlaceOf(r))), Sentences(r).ToSeries()))
+            .ToSeries();
+
+        string PlaceOf(Restriction restriction)
+        {
+            string[] named =
+            [
+                .. restriction.Joint is { } joint
+                    ? [HealthWords.Place(new(1, joint, restriction.Side), words)]
+                    : Array.Empty<string>(),
+                .. restriction.Movement is { } motion
+                    ? [words.SayOr("motion-" + Kebab.OfWords(motion), motion)]
+                    : Array.Empty<string>(),
+            ];
+            return named.Length == 0 ? words.Say("all-you-do") : words.Joined(named, "comma");
+        }
+
+        IEnumerable<string> Sentences(Restriction restriction)
+        {
+            yield return words.Say(
+                "spare-asked",
+                ("by", restriction.By),
+                ("date", words.PlainDate(restriction.On)),
+                ("until", words.PlainDate(restriction.Until))
+            );
+            string[] limits = [.. restriction.Limits.Select(l => HealthWords.Limit(l, words))];
+            yield return limits.Length == 0
+                ? words.Say("spare-left-out")
+                : words.Say("spare-within", ("limits", words.Joined(limits, "comma")));
+        }
+    }
+
     /// <summary>How much pain is all right, by the practice's own bounds.</summary>
     public static PlannedNote PainRule(DayRules rules, Texts texts)
     {

@@ -62,7 +62,7 @@ internal static class HealthWords
         };
 
     /// <summary>"left knee", "neck"</summary>
-    private static string Place(Pain pain, Words words)
+    internal static string Place(Pain pain, Words words)
     {
         var region = words.Say("region-" + Kebab.OfWords(pain.Where.Name));
         return pain.Side is { } side ? words.Say("region-on-side", ("side", words.Say(side.Word())), ("region", region)) : region;

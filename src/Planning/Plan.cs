@@ -10,6 +10,7 @@ namespace Gradus.Planning;
 /// <param name="Stances">One for each sport of the client.</param>
 /// <param name="Exercises">Each exercise of the programme once, in the order the sessions meet them.</param>
 /// <param name="Cautions">Those of all exercises, merged, worst first.</param>
+/// <param name="Restrictions">What a clinician asked to be spared, on every page with exercises.</param>
 /// <param name="Concerns">The conditions that some exercise asks about, what was answered with yes first.</param>
 /// <param name="Asked">The day on which the client was asked about them, as a sentence.</param>
 /// <param name="PainRule">How much pain is all right, now and on the next morning.</param>
@@ -31,6 +32,7 @@ public sealed record Plan(
     Series<PlannedDate> Dates,
     Series<PlannedExercise> Exercises,
     Series<PlannedCaution> Cautions,
+    Series<PlannedNote> Restrictions,
     Series<PlannedConcern> Concerns,
     string Asked,
     PlannedNote PainRule,
@@ -82,11 +84,12 @@ public sealed record Plan(
     public PlannedNote? PainRuleOn(string path) =>
         path == PagePath.BeforeYouStart || Sessions.Any(s => s.Path == path) ? PainRule : null;
 
-    /// <summary>Who must leave some of those exercises out, or ask first: one note for each condition.</summary>
+    /// <summary>What is to be spared, and who must leave some of those exercises out, or ask first: one note for each
+    /// restriction and each condition.</summary>
     public Series<PlannedNote> NotesFor(IEnumerable<ExerciseId> exercises)
     {
         var shown = exercises.ToHashSet();
-        return Concerns.Select(c => c.NoteFor(this, shown)).OfType<PlannedNote>().ToSeries();
+        return Restrictions.Concat(Concerns.Select(c => c.NoteFor(this, shown)).OfType<PlannedNote>()).ToSeries();
     }
 }
 

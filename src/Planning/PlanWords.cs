@@ -32,6 +32,7 @@ internal static class PlanWords
             training.Dates.Select(d => DateWords.Of(training.Client, d, pages, words)).ToSeries(),
             training.Exercises.Select(e => ExerciseOf(e, training, sessions, texts, filled)).ToSeries(),
             Cautions(training, texts, filled),
+            ConcernWords.Restrictions(texts),
             concerns,
             ConcernWords.Asked(concerns, texts),
             ConcernWords.PainRule(training.Rules, texts),

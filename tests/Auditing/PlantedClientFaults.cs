@@ -131,9 +131,9 @@ internal static class PlantedClientFaults
                 new(
                     "no exercise asks",
                     "note answer-unused",
-                    "conditions.yaml\n- - id: raised-blood-pressure\n+ - id: dizzy-spells\n+   name: dizzy spells\n+   "
-                        + "question: Do you have dizzy spells?\n+   where: whole body\n+ - id: raised-blood-pressure",
-                    "clients/bram/client.yaml\n- ankle-injury: no\n+ ankle-injury: no\n+ dizzy-spells: yes"
+                    "conditions.yaml\n- - id: raised-blood-pressure\n+ - id: sea-legs\n+   name: seasickness\n+   "
+                        + "question: Do you get seasick?\n+   where: whole body\n+ - id: raised-blood-pressure",
+                    "clients/bram/client.yaml\n- ankle-injury: no\n+ ankle-injury: no\n+ sea-legs: yes"
                 ),
             ]
         ),

@@ -15,7 +15,7 @@ public sealed class IntakeSheetCommandTests : IDisposable
     public void One_page_is_written_and_nothing_beside_it()
     {
         var answer = Gradus.Run("intake-sheet", Repository.Path("content"), "--to", To);
-        Assert.Equal((0, $"{To}: 24 questions\n", ""), (answer.Status, answer.Output, answer.Error));
+        Assert.Equal((0, $"{To}: 33 questions\n", ""), (answer.Status, answer.Output, answer.Error));
         Assert.Equal([To], Directory.GetFileSystemEntries(folder));
     }
 

@@ -15,7 +15,7 @@ public sealed class GermanTests
         .With(
             "sports/epee.yaml",
             "name: Degenfechten\nstance: Welche Hand führt die Waffe?\nroles: { Waffenarm: right, Waffenhand: right, "
-                + "vorderes Bein: right, hinterer Fuß: left, Rückseite: left }\n"
+                + "vorderes Bein: right, hinterer Fuß: left, Rückseite: left leg }\n"
         );
 
     [Theory]

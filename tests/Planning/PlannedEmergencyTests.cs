@@ -52,7 +52,7 @@ public sealed class PlannedEmergencyTests
     public void A_session_says_what_each_of_its_exercises_loads_on_the_clients_own_sides()
     {
         var plan = Club
-            .Empty.Exercise("sway", "hold 30 s, left", "loads: [hip, lower-back]")
+            .Empty.Exercise("sway", "hold 30 s, on left", "loads: [hip, lower-back]")
             .Exercise("brace", "hold 20 s, each side", "loads: [wrist]")
             .Member("ansel", ["- use: sway\n- use: brace"])
             .Plan("ansel");

@@ -57,7 +57,7 @@ public sealed class StancesTests
     /// <summary>A name that ends in no part of the body is called by its side alone; a sport may have no names at all.</summary>
     [Theory]
     [InlineData(
-        "{ kicking foot: right, lead: left }",
+        "{ kicking foot: right, lead: left leg }",
         "Which foot kicks? Your answer: the left.|So your kicking foot is your LEFT foot and your lead is your RIGHT one."
     )]
     [InlineData("{ sword hand: right }", "Which foot kicks? Your answer: the left.|So your sword hand is your LEFT hand.")]

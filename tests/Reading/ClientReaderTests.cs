@@ -144,7 +144,7 @@ public sealed class ClientReaderTests
 
     /// <summary>Bad input, each with its place.</summary>
     [Theory]
-    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  hernia: no", "answers.yaml:16:3 'hernia' stands here twice.")]
+    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  hernia: no", "answers.yaml:25:3 'hernia' stands here twice.")]
     [InlineData(
         "answers.yaml",
         "  hernia: no",
@@ -155,39 +155,39 @@ public sealed class ClientReaderTests
         "answers.yaml",
         "  hernia: no",
         "  hernia: yes, left",
-        "answers.yaml:15:11 'hernia' has no left and right, but the answer names a side."
+        "answers.yaml:24:11 'hernia' has no left and right, but the answer names a side."
     )]
     [InlineData(
         "answers.yaml",
         "  hernia: no",
         "  hernja: no",
-        "answers.yaml:15:3 There is no condition 'hernja' in this practice."
+        "answers.yaml:24:3 There is no condition 'hernja' in this practice."
     )]
     [InlineData(
         "answers.yaml",
         "2 left wrist",
         "2 left neck",
-        "answers.yaml:19:14 'neck' has no left and right, but the answer names a side."
+        "answers.yaml:30:14 'neck' has no left and right, but the answer names a side."
     )]
     [InlineData(
         "answers.yaml",
         "2 left wrist",
         "11 left wrist",
-        "answers.yaml:19:14 '11 left wrist' does not say how much it hurts and where."
+        "answers.yaml:30:14 '11 left wrist' does not say how much it hurts and where."
     )]
     [InlineData(
         "answers.yaml",
         "2 left wrist",
         "2 left wirst",
-        "answers.yaml:19:21 'wirst' is no region of the body that Gradus knows."
+        "answers.yaml:30:21 'wirst' is no region of the body that Gradus knows."
     )]
     [InlineData(
         "answers.yaml",
         "[2 left wrist, 1 neck]",
         "yes",
-        "answers.yaml:19:13 'yes' does not say how much it hurts and where."
+        "answers.yaml:30:13 'yes' does not say how much it hurts and where."
     )]
-    [InlineData("answers.yaml", "[2 left wrist, 1 neck]", "[]", "answers.yaml:19:13 This list names no place that hurts.")]
+    [InlineData("answers.yaml", "[2 left wrist, 1 neck]", "[]", "answers.yaml:30:13 This list names no place that hurts.")]
     [InlineData("client.yaml", "limit: hold at most 90 s", "limit: []", "client.yaml:28:12 This list names no limit.")]
     [InlineData(
         "answers.yaml",

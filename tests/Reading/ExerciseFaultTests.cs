@@ -70,7 +70,7 @@ public sealed class ExerciseFaultTests
         Did you mean 'balance'?
         exercises/calf-sway.md:16:23 value-wrong «upside-down»
         'upside-down' is no property of an exercise.
-        Write one of: head-low, weight-on-hands, trunk-end-range, balance, jumping.
+        Write one of: head-low, weight-on-hands, trunk-end-range, balance, jumping, mid-range, worn-load, sits-on-heels.
 
         exercises/calf-sway.md
         - needs: { knee flexion: 90, ankle dorsiflexion: 4.5 }

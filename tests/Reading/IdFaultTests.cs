@@ -74,9 +74,9 @@ public sealed class IdFaultTests
 
         exercises/calf-sway.md
         - clear-first: [faint-spells]
-        + clear-first: [blood-clot]
-        exercises/calf-sway.md:13:15 condition-unknown «blood-clot»
-        There is no condition 'blood-clot' in this practice.
+        + clear-first: [bad-teeth]
+        exercises/calf-sway.md:13:15 condition-unknown «bad-teeth»
+        There is no condition 'bad-teeth' in this practice.
         Add it to conditions.yaml, or take its name out here.
 
         exercises/calf-sway.md
@@ -112,7 +112,7 @@ public sealed class IdFaultTests
         + loads: shin
         cautions/dull-ache.md:4:84 value-wrong «shin»
         'shin' is no region of the body that Gradus knows.
-        Write one of: neck, upper-back, lower-back, chest, whole body, shoulder, elbow, wrist, hand, hip, knee, ankle, foot.
+        Write one of: head, neck, upper-back, lower-back, chest, ribs, belly, whole body, shoulder, elbow, wrist, hand, groin, hip, thigh, knee, calf, ankle, foot.
 
         clients/ansel/client.yaml
         - sport: epee

@@ -41,8 +41,14 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
             motion,
             side,
             reading,
-            reading is not null && reading.Date.AddDays(ReadingsLast) < today
+            reading is not null && reading.Date.AddDays(ReadingsLast) < Judging(client.Programme, today)
         );
+
+    /// <summary>Today, as far as it is a day of the programme.</summary>
+    private static DateOnly Judging(Programme programme, DateOnly today) =>
+        today < programme.Start ? programme.Start
+        : today > programme.End ? programme.End
+        : today;
 
     private static RangeReading? Judged(Client client, Motion motion, Side? side, RangeMode? mode, DateOnly today) =>
         Enum.GetValues<RangeMode>()

@@ -78,8 +78,9 @@ internal static class PlainJudgement
                     : ["left", "right"]
                 : [asked.Side];
         var parts = asked.Loads.Split(", ");
-        if (!parts.Any(part => part is "ankle" or "other ankle"))
-            return slip != ScreeningSlip.UnnamedRegionIsSafe;
+        // What it trains it loads on the side at work, whether or not that is written.
+        if (!parts.Any(part => part is "ankle" or "other ankle") && slip == ScreeningSlip.UnnamedRegionIsSafe)
+            return false;
 
         // What is loaded counts, not only what is trained: the ankle that an exercise trains is loaded too.
         var loaded = working.ToList();

@@ -250,7 +250,9 @@ internal sealed record MadeClient(
 
     private static MadeUse UseOf(Reading.Chance chance, MadeExercise exercise, int weeks)
     {
-        var side = exercise.IsPaired ? chance.Of(["left", "right", "rear leg", "each side"]) : null;
+        var side = exercise.IsPaired
+            ? chance.Of(["left", "right", exercise.Part is "wrist" or "elbow" or "shoulder" ? "left" : "rear leg", "each side"])
+            : null;
         var from = 1 + chance.Below(2);
         var until = chance.Below(3) == 0 ? Math.Max(from, weeks - 1) : weeks;
         if (exercise.IsFixed)

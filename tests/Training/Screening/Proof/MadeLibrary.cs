@@ -3,7 +3,7 @@ namespace Gradus.Tests.Trainings;
 /// <summary>A dose line with what it asks of somebody.</summary>
 /// <param name="Effort">Per cent at most; 0 for work that has none, null where nobody stated how hard it is.</param>
 /// <param name="Hold">Seconds on end; 0 where nothing is held. A carry takes 10 s for each 10 m.</param>
-/// <param name="Contraction">Seconds of one press, pull, raise or carry; 0 where there is none.</param>
+/// <param name="Contraction">Seconds on end of press, pull, raise or carry; 0 where there is none.</param>
 internal sealed record MadeLine(string Text, int? Effort, int Hold, int Contraction = 0);
 
 /// <summary>A kind of dose.</summary>
@@ -100,7 +100,7 @@ internal sealed record MadeLibrary(MadeExercise[] Exercises, int AnswersLast, in
         new(
             "2 x 3 x pull 5-8 s at 20%",
             "",
-            [new("2 x 3 x pull 5 s at 20%", 20, 15, 5), new("2 x 3 x pull 8 s at 20%", 20, 24, 8)]
+            [new("2 x 3 x pull 5 s at 20%", 20, 15, 15), new("2 x 3 x pull 8 s at 20%", 20, 24, 24)]
         ),
         new(
             "2 x carry 20-40 m at effort 8",

@@ -55,16 +55,23 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
         return day.AddDays(-1);
     }
 
+    /// <summary>What comes and goes: who gave a clearance before it was said cannot have known of it.</summary>
+    private static readonly string[] OfNow =
+    [
+        "signs-or-symptoms",
+        "breathless-at-night",
+        "dizzy-spells",
+        "calf-pain-or-swelling",
+        "hot-swollen-joint",
+        "fever",
+    ];
+
     /// <summary>"A clearance of symptoms is dated on or after the day of the answers that name them."</summary>
     private MadeClearance[] Counted(string condition) =>
         [
             .. client.Clearances.Where(c =>
                 c.Condition == condition
-                && (
-                    condition != "signs-or-symptoms"
-                    || c.On >= client.Answered
-                    || slip == ProofSlip.SymptomsClearedBeforeTheAnswers
-                )
+                && (!OfNow.Contains(condition) || c.On >= client.Answered || slip == ProofSlip.SymptomsClearedBeforeTheAnswers)
             ),
         ];
 

@@ -108,7 +108,7 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         // chosen in the programme does not lift it where the position bears the other side as well.
         var touches =
             !isSided
-            || (!loaded.Says(condition.Where) && slip != ProofSlip.UnnamedRegionIsSafe)
+            || (!loaded.Says(condition.Where) && !loaded.Moves(condition.Where) && slip != ProofSlip.UnnamedRegionIsSafe)
             || loaded.Bears(condition.Where)
             || loaded.On(condition.Where).Intersect(hurt).Any();
         var limits =
@@ -232,7 +232,12 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         var loaded = new SecondLoads(done, slip);
         if (
             done.Exercise.ClearFirst.Contains(condition)
-            && (answer == "yes" || !loaded.Says(where) || loaded.Bears(where) || loaded.On(where).Contains(answer[5..]))
+            && (
+                answer == "yes"
+                || (!loaded.Says(where) && !loaded.Moves(where))
+                || loaded.Bears(where)
+                || loaded.On(where).Contains(answer[5..])
+            )
         )
             return true;
         if (

@@ -8,6 +8,7 @@ internal sealed class SecondLoads(MadeDone done, ProofSlip slip)
     [
         .. done.Exercise.Loads ?? Both(Standing(done.Exercise.Position)),
         .. slip == ProofSlip.PositionLoadsNothing ? [] : Both(Resting(done.Exercise, slip)),
+        .. Handed(done.Exercise, slip),
     ];
 
     /// <summary>Whether the region, or one that is loaded along with it, is loaded by what the exercise says or by how it is
@@ -39,7 +40,11 @@ internal sealed class SecondLoads(MadeDone done, ProofSlip slip)
     /// <summary>Whether the body rests on that region with both its sides, whichever is at work.</summary>
     public bool Bears(string region) =>
         slip != ProofSlip.SideLiftsWhatThePositionBears
-        && Along(region).Any(Standing(done.Exercise.Position).Concat(Resting(done.Exercise, slip)).Contains);
+        && Along(region)
+            .Any(r =>
+                Standing(done.Exercise.Position).Concat(Resting(done.Exercise, slip)).Contains(r)
+                || Handed(done.Exercise, slip).Count(h => h == r || h == "other " + r) == 2
+            );
 
     /// <summary>Whether somebody stands on it: pain there is loaded whatever else the exercise works.</summary>
     public bool Stands(string region) =>
@@ -67,7 +72,7 @@ internal sealed class SecondLoads(MadeDone done, ProofSlip slip)
         regions.AddRange(
             exercise.Position switch
             {
-                "hands-and-knees" => ["knee", "elbow", "wrist", "hand"],
+                "hands-and-knees" => ["knee", "shoulder", "elbow", "wrist", "hand"],
                 "kneeling" or "half-kneeling" => ["knee"],
                 "hanging" => ["shoulder", "elbow", "wrist", "hand"],
                 "split-stance" when slip != ProofSlip.RearFootForgotten => ["knee", "ankle", "foot"],
@@ -78,14 +83,25 @@ internal sealed class SecondLoads(MadeDone done, ProofSlip slip)
             regions.Add("foot");
         if (exercise.Properties.Contains("sits-on-heels") && slip != ProofSlip.HeelSittingForgotten)
             regions.AddRange(["knee", "ankle", "foot"]);
+        return [.. regions];
+    }
+
+    /// <summary>What is held, or leant on, loads the arms; the one whose wrist or hand is written, else both.</summary>
+    private static IEnumerable<string> Handed(MadeExercise exercise, ProofSlip slip)
+    {
         var carries = exercise.Dose.Verb == "carry" && slip != ProofSlip.CarryLoadsNoHand;
         var held =
             exercise.Dose.NamesLoad
             && (!exercise.Properties.Contains("worn-load") || slip == ProofSlip.WornLoadIsHeld)
             && slip != ProofSlip.HeldLoadForgotten;
-        if (exercise.Properties.Contains("weight-on-hands") || carries || held)
-            regions.AddRange(["elbow", "wrist", "hand"]);
-        return [.. regions];
+        var leant = exercise.Properties.Contains("weight-on-hands");
+        string[] arm =
+            leant ? ["shoulder", "elbow", "wrist", "hand"]
+            : carries || held ? ["elbow", "wrist", "hand"]
+            : [];
+        string[] written = exercise.Loads ?? Standing(exercise.Position);
+        var (own, other) = (written.Any(w => w is "wrist" or "hand"), written.Any(w => w is "other wrist" or "other hand"));
+        return arm.Where(_ => own || !other).Concat(arm.Where(_ => other || !own).Select(r => "other " + r));
     }
 
     /// <summary>Who stands loads both legs, where the exercise says nothing.</summary>

@@ -46,6 +46,8 @@ internal static class SecondWork
         if (exercise.Properties.Contains("mid-range") && slip != ProofSlip.MidRangeForgotten)
             return false;
         var byStage = exercise.Stage is "gain" or "control" && exercise.Dose.Verb != "breathe";
-        return byStage || (exercise.Dose.Verb is "hold" or "raise" or "move" && slip != ProofSlip.EndRangeByStageAlone);
+        return byStage
+            || exercise.Properties.Contains("sits-on-heels")
+            || (exercise.Dose.Verb is "hold" or "raise" or "move" && slip != ProofSlip.EndRangeByStageAlone);
     }
 }
