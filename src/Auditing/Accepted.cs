@@ -38,7 +38,8 @@ public sealed record Accepted(
             .ToSeries();
     }
 
-    /// <summary>A warning about a client is accepted for the reason that it gave, and no other: new pain is a new warning.</summary>
+    /// <summary>A warning about a client is accepted for the reason that it gave, and no other: new pain is a new
+    /// warning.</summary>
     private static bool IsWhatWasSeen(Acceptance acceptance, Finding finding) =>
         acceptance.Saw is { } saw ? Spacing.Collapse(saw) == Spacing.Collapse(finding.Message) : finding.Client is null;
 

@@ -5,9 +5,10 @@ using Gradus.Trainings;
 namespace Gradus.CommandLine;
 
 /// <summary>The same for other programs: <c>{"clients": [{"client", "exercises": [{"exercise", "verdict", "reasons": [{"side",
-/// "condition", "kind", "sentence", "answer", "at"}], "stops"}], "stops"}], "matrix": [{"exercise", "condition", "bearing"}]}</c>; verdict is
-/// allowed, limited or forbidden, side left, right or null for every side, stops are sentences of what stops it, or everything, today; answer and at are places (file:line:column), bearing
-/// is not-with, clear-first or loads.</summary>
+/// "condition", "kind", "sentence", "answer", "at"}], "stops"}], "stops"}], "matrix": [{"exercise", "condition",
+/// "bearing"}]}</c>; verdict is allowed, limited or forbidden, side left, right or null for every side, stops are sentences of
+/// what stops it, or everything, today; answer and at are places (file:line:column), bearing is not-with, clear-first or
+/// loads.</summary>
 internal static class ScreenJson
 {
     private static readonly JsonSerializerOptions Indented = new()

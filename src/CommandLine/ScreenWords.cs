@@ -18,7 +18,8 @@ internal static class ScreenWords
             { Against: Objection.Painful { IsTooMuch: true } painful } => $"nobody is trained with this pain: {painful.Pain}",
             { Against: Objection.Painful painful } => $"is hard, loaded or jumped where it hurts: {painful.Pain}",
             { Against: Objection.TooEarly early } =>
-                $"hard work in week {early.Week.Week}; not regularly active, so the first {Hardness.GentleWeeks} weeks are gentle",
+                $"hard work in week {early.Week.Week}; not regularly active, so the first {Hardness.GentleWeeks} weeks are "
+                    + "gentle",
             { Against: Objection.NotAsked missing } => $"not asked about {condition.Name}",
             { Against: Objection.Unread unread } => $"the answer about {condition.Name} cannot be read",
             { Against: Objection.NotCleared bare } =>

@@ -87,9 +87,7 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         await tree.Do("button", "Lead me through this session");
         await tree.One("dialog", "Guided session");
         await tree.One("heading", "Read these cautions");
-        Assert.Contains(await tree.All(), n =>
-            n.Role == "heading" && n.Name == "Chest pain, faintness or trouble with breathing"
-        );
+        Assert.Contains(await tree.All(), n => n.Role == "heading" && n.Name == "Chest pain, fainting or trouble breathing");
         await tree.Do("button", "I have read them");
         await tree.One("heading", "Does anything hurt right now?");
         Assert.Contains(await tree.All(), n => n.Role == "link" && n.Name == "Call 999");

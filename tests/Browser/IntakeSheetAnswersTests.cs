@@ -42,7 +42,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
             client.Answered.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         );
         Assert.Equal(
-            "Your answers are saved in the file answers.yaml, where your browser puts its downloads. 13 questions are "
+            "Your answers are saved in the file answers.yaml, where your browser puts its downloads. 22 questions are "
                 + "not answered.",
             await sheet.Status()
         );
@@ -142,9 +142,9 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
     [Theory]
     [InlineData("answered=", "[name=answered]", "Give today's date")]
     [InlineData("answered=2198-01-01", "[name=answered]", "Give today's date")]
-    [InlineData("answered=2026-11-02 born=2026-11-03", "[name=born]", "Look at the day")]
-    [InlineData("year=79", "[name=year]", "Look at the day")]
-    [InlineData("year=2199", "[name=year]", "Look at the day")]
+    [InlineData("answered=2026-11-02 born=2026-11-03", "[name=born]", "Check your date of birth")]
+    [InlineData("year=79", "[name=year]", "Check your date of birth")]
+    [InlineData("year=2199", "[name=year]", "Check your date of birth")]
     [InlineData("level=4", "[data-where]", "A line about what hurts")]
     [InlineData("where=knee side=left", "[data-level]", "A line about what hurts")]
     [InlineData("where=knee level=3", "[data-side]", "A line about what hurts")]

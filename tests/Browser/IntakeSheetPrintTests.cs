@@ -34,7 +34,7 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
                     StringComparison.Ordinal
                 );
                 if (question.Replies == IntakeReplies.Pains)
-                    Assert.Matches("Place 1 .*Place 2 .*Place 3 .*For where, choose from: neck, upper back,", below);
+                    Assert.Matches("Place 1 .*Place 2 .*Place 3 .*For where, choose from: head, neck, upper back,", below);
             }
 
             output.WriteLine($"page {index + 1}: {found} questions so far");
@@ -85,7 +85,7 @@ public sealed class IntakeSheetPrintTests(PublishedContent content, ITestOutputH
             "hollow",
             await sheet
                 .Question("hernia")
-                .GetByLabel("No")
+                .GetByLabel("No", new() { Exact = true })
                 .EvaluateAsync<string>(
                     "box => box.getBoundingClientRect().width <= 2 * parseFloat(getComputedStyle(box).borderLeftWidth) + "
                         + "1 ? 'solid' : 'hollow'"

@@ -65,7 +65,7 @@ public sealed class PlannedCautionTests
     {
         var plan = Club
             .Empty.With("cautions/extra.md", $"---\ntitle: Extra\nkind: take-care\nattaches-to: {attachesTo}\n---\nMind it.\n")
-            .Exercise("sway", "hold 30 s, each side", "loads: [ankle]\nproperties: [balance, weight-on-hands]")
+            .Exercise("sway", "hold 30 s, each side", "loads: [ankle]\nproperties: [balance, head-low]")
             .Exercise("brace", "press 11 s at 70%, each side", "loads: [other knee]", position: "sitting")
             .Member("ansel", ["- use: sway\n- use: brace"])
             .Plan("ansel");

@@ -63,7 +63,7 @@ public sealed class ExerciseFaultTests
         Did you mean 'knee'?
 
         exercises/calf-sway.md
-        - properties: [balance, weight-on-hands]
+        - properties: [balance, head-low]
         + properties: [balanse, upside-down]
         exercises/calf-sway.md:16:14 value-wrong «balanse»
         'balanse' is no property of an exercise.

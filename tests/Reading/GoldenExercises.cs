@@ -40,7 +40,7 @@ internal static class GoldenExercises
             clear-first: [faint-spells]
             easier: heel-sink
             harder: calf-brace
-            properties: [balance, weight-on-hands]
+            properties: [balance, head-low]
             ---
             The rear foot *stays* down.
 

@@ -5,8 +5,8 @@ namespace Gradus.Auditing.Sources;
 
 /// <summary>A range that an exercise needs, on one side that a use works.</summary>
 /// <param name="Side">Null where the motion has no left and right.</param>
-/// <param name="Reading">What it is judged by: the latest of the mode that is needed; where none is said, the smaller of the latest
-/// of both; null where there is none.</param>
+/// <param name="Reading">What it is judged by: the latest of the mode that is needed; where none is said, the smaller of the
+/// latest of both; null where there is none.</param>
 /// <param name="IsOld">Whether that reading is too old to build on.</param>
 internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Side? Side, RangeReading? Reading, bool IsOld)
 {

@@ -34,10 +34,10 @@ internal static class ClinicLoads
             More = "not-with: [sore-ankle]\nloads: [ankle]",
         },
         new(
-            "Where the joint is not among what is loaded, the side lifts nothing",
+            "Lying down, only the arm that is moved is worked, and the other may rest",
             "sore-shoulder: \"yes, right\"",
             Move,
-            "forbidden sore-shoulder"
+            "nothing"
         )
         {
             Position = "supine",

@@ -13,9 +13,10 @@ public sealed class ClientTooYoung : IClientRule
                 Level.Error,
                 client.Id,
                 client.At,
-                $"{client.Name} is {age} when the programme begins, and this practice trains nobody below {youngest} at a distance.",
-                "Train children face to face. Where your rules allow it and you are trained for it, write 'youngest' under settings in "
-                    + "practice.md, and the whole day under 'born'."
+                $"{client.Name} is {age} when the programme begins, and this practice trains nobody below {youngest} at a "
+                    + "distance.",
+                "Train children face to face. Where your rules allow it and you are trained for it, write 'youngest' under "
+                    + "settings in practice.md, and the whole day under 'born'."
             );
     }
 }

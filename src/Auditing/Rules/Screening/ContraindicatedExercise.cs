@@ -48,8 +48,8 @@ public sealed class ContraindicatedExercise : IClientRule
                 null
             ),
             Objection.Painful { IsTooMuch: false } painful => (
-                $"'{exercise.Title}' is hard, loaded or jumped, and {client.Name} has pain of {painful.Pain.Level} out of 10 in the "
-                    + $"{Place(painful.Pain.Where, painful.Pain.Side)}.",
+                $"'{exercise.Title}' is hard, loaded or jumped, and {client.Name} has pain of {painful.Pain.Level} out of 10 "
+                    + $"in the {Place(painful.Pain.Where, painful.Pain.Side)}.",
                 "Take it out, or write a gentle dose; ask again when the pain is less, and write the new answer.",
                 null
             ),

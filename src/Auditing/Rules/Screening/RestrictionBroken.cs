@@ -18,8 +18,8 @@ public sealed class RestrictionBroken : IClientRule
                 + $"{restriction.On.Iso()}: {restriction.Place}: {breach.Limit?.Words ?? "not at all"}, until "
                 + $"{restriction.Until.Iso()}.",
             breach.Limit is null
-                ? "Take it out, or choose an exercise that spares this place. Who asked may also lift it: then correct the entry under "
-                    + "'restrictions'."
+                ? "Take it out, or choose an exercise that spares this place. Who asked may also lift it: then correct the "
+                    + "entry under 'restrictions'."
                 : $"Write a dose within the limit; it is now '{breach.Week.Dose}'.{use.LastWithin(breach.Week)}",
             use.Exercise.Id.Text.Length
         );

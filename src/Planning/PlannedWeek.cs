@@ -1,0 +1,28 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>One week of the programme: seven days from its first one.</summary>
+/// <param name="Heading">"Week 2, from Monday 14 December 2026"</param>
+/// <param name="Sessions">Those of the programme that are done in it, in their order.</param>
+public sealed record PlannedWeek(int Number, DateOnly FirstDay, string Heading, Series<PlannedWeekSession> Sessions)
+{
+    /// <summary>All sessions that have their number of times; those that go by the days of play come on top.</summary>
+    public Seconds Total => new(Sessions.Sum(s => s.Seconds.Value * (s.Times ?? 0)));
+
+    public bool About => Sessions.Any(s => s.About);
+}
+
+/// <param name="Times">How often in this week; null where it goes by how often the client plays.</param>
+/// <param name="Dates">The days of the week that are fixed; empty where the client chooses.</param>
+/// <param name="When">"Monday and Thursday", "3 times", "before you play"</param>
+/// <param name="Seconds">Once.</param>
+public sealed record PlannedWeekSession(
+    int Session,
+    string Name,
+    int? Times,
+    Series<DateOnly> Dates,
+    string When,
+    Seconds Seconds,
+    bool About
+);
