@@ -82,13 +82,16 @@ public sealed class DemonstrationTests(ITestOutputHelper output)
             : plan.Sessions.FirstOrDefault(s => s.Path == path)?.Exercises
                 ?? plan.Exercises.Where(e => e.Path == path).Select(e => e.Id);
 
+    private static string Written(string text) => Regex.Escape(WebUtility.HtmlEncode(text));
+
     /// <summary>The page with the last word of that line taken out.</summary>
     private static string Without(string html, string line)
     {
         // A number that can be called is a link.
         const string tags = "(?:<[^>]+>)*";
         var words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries)
-            .Select(word => $"{tags}{Regex.Replace(Regex.Escape(WebUtility.HtmlEncode(word)), "(?=[.,;:]+$)", tags)}{tags}");
+            .Select(word => (Bare: word.TrimEnd('.', ',', ';', ':'), Word: word))
+            .Select(w => $"{tags}{Written(w.Bare)}{tags}{Written(w.Word[w.Bare.Length..])}{tags}");
         var shortened = Regex.Replace(html, string.Join(@"\s+", words), match =>
             Regex.Replace(match.Value, @"\s+(?:<[^>]+>)*[^\s<>]+(?:<[^>]+>[^\s<>]*)*\z", "")
         );

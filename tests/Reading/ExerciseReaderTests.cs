@@ -20,7 +20,7 @@ public sealed class ExerciseReaderTests
         );
         Assert.Equal((Stage.Gain, Position.Standing), (Exercise.Stage, Exercise.Position));
         Assert.Equal(["wall", "step"], Exercise.Equipment);
-        Assert.Equal(["balance", "weight-on-hands"], Exercise.Properties);
+        Assert.Equal(["balance", "head-low"], Exercise.Properties);
         Assert.Equal(Location.Whole(Path), Exercise.At);
     }
 

@@ -17,8 +17,8 @@ public sealed class PainAboveStop : IClientRule
                 client.Id,
                 answer.At,
                 $"{client.Name} has pain of {pain.Level} out of 10 "
-                    + $"({pain.Where}{(pain.Side is { } side ? ", " + side.Word() : "")}), and this practice trains nobody with more "
-                    + $"than {stop}, whatever an exercise loads.",
+                    + $"({pain.Where}{(pain.Side is { } side ? ", " + side.Word() : "")}), and this practice trains nobody with "
+                    + $"more than {stop}, whatever an exercise loads.",
                 "Send nothing. Ask what it is, send the person to a clinician where nobody knows, and write the new answer "
                     + "when it is less."
             );
