@@ -108,4 +108,37 @@ public sealed class PlannedNotesTests
         Library.Member("ansel", [Both], answers: answers, clearances: clearances).Plan("ansel");
 
     private static string Show(PlannedNote note) => $"{note.Title}. {string.Join(' ', note.Sentences)}";
+
+    /// <summary>What a clinician asked to be spared stands before everything else that a page with exercises notes.</summary>
+    [Theory]
+    [InlineData("joint: left wrist", "To spare: left wrist", "Your exercises leave it out.")]
+    [InlineData(
+        "joint: left wrist\n    limit: [hold at most 20 s, effort at most 30 %]",
+        "To spare: left wrist",
+        "Your exercises keep to this: hold for up to 20 seconds, effort up to 30 per cent."
+    )]
+    [InlineData("movement: wrist extension", "To spare: wrist extension", "Your exercises leave it out.")]
+    [InlineData(
+        "limit: not lying on the front",
+        "To spare: whatever you do",
+        "Your exercises keep to this: do not lie on your front."
+    )]
+    public void What_is_to_be_spared_is_said_first(string written, string title, string last)
+    {
+        var plan = Club
+            .Empty.Exercise("sway", "hold 30 s, each side")
+            .Member("ansel", ["- use: sway"])
+            .Edit(
+                "clients/ansel/client.yaml",
+                "clearances: []",
+                "restrictions:\n  - by: her physiotherapist\n    on: 2026-12-01\n    until: 2027-03-31\n    "
+                    + $"{written}\nclearances: []"
+            )
+            .Plan("ansel");
+        var note = plan.NotesFor(plan.Sessions[0].Exercises)[0];
+        Assert.Equal(
+            (title, "Asked for by her physiotherapist on 1 December 2026, until 31 March 2027.", last),
+            (note.Title, note.Sentences[0], note.Sentences[1])
+        );
+    }
 }
