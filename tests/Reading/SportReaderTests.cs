@@ -52,4 +52,12 @@ public sealed class SportReaderTests
         var sport = LittlePractice.Golden.Edit(Path, "weapon arm: right", "\"Weapon  Arm\": right").Read().Sports[0];
         Assert.Equal("weapon arm", sport.Roles[0].Name);
     }
+
+    [Theory]
+    [InlineData("backhand leg: right", Limb.Leg)]
+    [InlineData("racket hand: right", Limb.Arm)]
+    [InlineData("lead: right arm", Limb.Arm)]
+    [InlineData("trail: right leg", Limb.Leg)]
+    public void A_role_says_of_which_limb_it_is(string role, Limb limb) =>
+        Assert.Equal(limb, LittlePractice.Golden.Edit(Path, "weapon arm: right", role).Read().Sports[0].Roles[0].Limb);
 }

@@ -108,8 +108,7 @@ public abstract record Reply
 public sealed record Pain(int Level, Region Where, Side? Side)
 {
     /// <summary>"4 left knee", as it is written in an answer.</summary>
-    public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Level} {(Side is { } side ? side.Word() + " " : "")}{Where}");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Level} {Where.On(Side)}");
 }
 
 /// <summary>A licensed clinician's leave for one condition.</summary>

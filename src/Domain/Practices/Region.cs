@@ -42,6 +42,9 @@ public sealed record Region
 
     public static Region? Find(string name) => All.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));
 
+    /// <summary>"left knee", "knee", "neck", as a coach writes it.</summary>
+    public string On(Side? side) => side is { } one ? $"{one.Word()} {Name}" : Name;
+
     public override string ToString() => Name;
 }
 

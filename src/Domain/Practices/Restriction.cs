@@ -24,11 +24,7 @@ public sealed record Restriction(
     {
         get
         {
-            string[] named =
-            [
-                .. Joint is null ? [] : new[] { Side is { } side ? $"{side.Word()} {Joint}" : $"{Joint}" },
-                .. Movement is null ? [] : new[] { Movement },
-            ];
+            string[] named = [.. Joint is null ? [] : new[] { Joint.On(Side) }, .. Movement is null ? [] : new[] { Movement }];
             return named.Length == 0 ? "whatever is done" : string.Join(", ", named);
         }
     }

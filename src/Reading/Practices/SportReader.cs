@@ -80,8 +80,14 @@ internal static class SportReader
         return roles.ToSeries();
     }
 
+    /// <summary>By the last of those words: a backhand leg is a leg.</summary>
     private static Limb? LimbIn(string name) =>
-        Limbs.Where(l => name.Contains(l.Word, StringComparison.Ordinal)).Select(l => (Limb?)l.Limb).FirstOrDefault();
+        Limbs
+            .Select(l => (At: name.LastIndexOf(l.Word, StringComparison.Ordinal), l.Limb))
+            .Where(l => l.At >= 0)
+            .OrderByDescending(l => l.At)
+            .Select(l => (Limb?)l.Limb)
+            .FirstOrDefault();
 
     private readonly record struct RoleValue(Side Side, Limb? Limb);
 

@@ -42,14 +42,14 @@ public sealed class ContraindicatedExercise : IClientRule
                 null
             ),
             Objection.Loaded loaded => (
-                $"'{exercise.Title}' loads the {Place(condition.Where, loaded.Side)}, and {client.Name} answered "
+                $"'{exercise.Title}' loads the {condition.Where.On(loaded.Side)}, and {client.Name} answered "
                     + $"yes{(loaded.Side is { } side ? ", " + side.Word() : "")} to {condition.Name}.",
                 "Take it out, do it on the other side, or choose an exercise that does not load this place.",
                 null
             ),
             Objection.Painful { IsTooMuch: false } painful => (
                 $"'{exercise.Title}' is hard, loaded or jumped, and {client.Name} has pain of {painful.Pain.Level} out of 10 "
-                    + $"in the {Place(painful.Pain.Where, painful.Pain.Side)}.",
+                    + $"in the {painful.Pain.Where.On(painful.Pain.Side)}.",
                 "Take it out, or write a gentle dose; ask again when the pain is less, and write the new answer.",
                 null
             ),
@@ -68,6 +68,4 @@ public sealed class ContraindicatedExercise : IClientRule
             ),
             _ => null,
         };
-
-    private static string Place(Region where, Side? side) => side is { } one ? $"{one.Word()} {where}" : $"{where}";
 }

@@ -16,9 +16,8 @@ public sealed class PainAboveStop : IClientRule
                 Level.Error,
                 client.Id,
                 answer.At,
-                $"{client.Name} has pain of {pain.Level} out of 10 "
-                    + $"({pain.Where}{(pain.Side is { } side ? ", " + side.Word() : "")}), and this practice trains nobody with "
-                    + $"more than {stop}, whatever an exercise loads.",
+                $"{client.Name} has pain of {pain.Level} out of 10 in the {pain.Where.On(pain.Side)}, and this practice trains "
+                    + $"nobody with more than {stop}, whatever an exercise loads.",
                 "Send nothing. Ask what it is, send the person to a clinician where nobody knows, and write the new answer "
                     + "when it is less."
             );

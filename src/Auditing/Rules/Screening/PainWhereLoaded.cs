@@ -20,7 +20,7 @@ public sealed class PainWhereLoaded : IClientRule
                 Level.Warning,
                 client.Id,
                 use.At,
-                $"'{practice.TitleOf(use)}' loads the {(pain.Side is { } side ? side.Word() + " " : "")}{pain.Where}, where "
+                $"'{practice.TitleOf(use)}' loads the {pain.Where.On(pain.Side)}, where "
                     + $"{client.Name} has pain of {pain.Level} out of 10.",
                 $"Up to {easeOff} is trained with, up to {stop} only if it has settled by the next morning: ask how it "
                     + "was, and begin with less.",
