@@ -84,6 +84,8 @@ public static class RuleBook
         new StanceMissing(),
         new StepAltered(),
         new PlanWordsAltered(),
+        new TextNotPlanned(),
+        new MarkupNotKnown(),
         new UnexplainedTerm(),
         new CalendarAgainstPlan(),
         new BarDrawnWrong(),

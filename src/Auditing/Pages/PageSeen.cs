@@ -37,13 +37,17 @@ public sealed record PageSeen(
     /// <summary>The file as a whole, or where the page begins in the one that holds it.</summary>
     public Location At { get; init; } = Location.Whole(Path);
 
+    /// <summary>What it says, held against the plan; nothing where the plan has no such page.</summary>
+    internal Spoken Spoken { get; init; } = Spoken.Nothing;
+
     /// <summary>The lines that everybody gets: on screen, in print and by a screen reader.</summary>
     public Series<TextLine> Shown { get; } = Lines.Where(l => l.HiddenBy is null).ToSeries();
 }
 
 /// <param name="Text">With single spaces, not empty.</param>
 /// <param name="HiddenBy">What keeps somebody from it, in words; null where nothing does.</param>
-public sealed record TextLine(string Text, Location At, string? HiddenBy);
+/// <param name="Mark">What the element tells the scripts of it; see <see cref="Planning.PageMark"/>.</param>
+public sealed record TextLine(string Text, Location At, string? HiddenBy, string Mark);
 
 /// <param name="Heading">The first heading of the section the list stands in; empty where there is none.</param>
 /// <param name="Outside">The times of that section outside the list.</param>

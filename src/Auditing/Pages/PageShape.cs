@@ -8,7 +8,9 @@ namespace Gradus.Auditing;
 /// <param name="Title">With single spaces; empty where there is none.</param>
 /// <param name="Headings">Those that a screen reader gets, in order.</param>
 /// <param name="Nameless">What a screen reader comes upon and has no name for.</param>
-/// <param name="Written">Styles and handlers written into the page itself.</param>
+/// <param name="Written">Styles written into the page itself.</param>
+/// <param name="Strange">What is not on the list of known markup.</param>
+/// <param name="Words">Words and data that stand in attributes.</param>
 /// <param name="Scripts">The scripts that it asks for, and those that stand in it.</param>
 /// <param name="Past">What it tells a script to show after its last day.</param>
 /// <param name="Weeks">What it tells a script of the weeks.</param>
@@ -19,6 +21,8 @@ public sealed record PageShape(
     Series<HeadingSeen> Headings,
     Series<Oddity> Nameless,
     Series<Oddity> Written,
+    Series<StrangeMarkup> Strange,
+    Series<WordsAttribute> Words,
     Series<ScriptSeen> Scripts,
     Series<PastSeen> Past,
     WeeksSeen Weeks

@@ -11,6 +11,7 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
     {
         var told = Told(document).ToArray();
         var labels = new LabelParser(document);
+        var (strange, words) = new MarkupParser(at).Read(document);
         return new(
             document.DocumentElement.GetAttribute("lang"),
             document.DocumentElement.GetAttribute("dir"),
@@ -20,7 +21,9 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
                 .Where(f => f.What is not null)
                 .Select(f => new Oddity(f.What ?? "", at(f.Element)))
                 .ToSeries(),
-            document.All.SelectMany(e => Written(e).Select(what => new Oddity(what, at(e)))).ToSeries(),
+            document.QuerySelectorAll("style").Select(e => new Oddity("the element 'style'", at(e))).ToSeries(),
+            strange,
+            words,
             // Data in a script element is no script: nothing runs it.
             document
                 .All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json")
@@ -76,16 +79,4 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         : element.GetAttribute("role") != "heading" ? 0
         : int.TryParse(element.GetAttribute("aria-level"), out var said) ? Math.Clamp(said, 1, 6)
         : 2;
-
-    private static IEnumerable<string> Written(IElement element)
-    {
-        if (element.LocalName == "style")
-            yield return "the element 'style'";
-        foreach (
-            var name in element
-                .Attributes.Select(a => a.Name.ToLowerInvariant())
-                .Where(n => n == "style" || n.StartsWith("on", StringComparison.Ordinal))
-        )
-            yield return $"the attribute '{name}'";
-    }
 }

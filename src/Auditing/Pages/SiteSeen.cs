@@ -61,11 +61,18 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
             yield return Seen(plan, InOne(whole, run));
     }
 
-    private static SiteSeen Seen(Plan plan, SiteSeen reading) =>
-        reading with
+    private static SiteSeen Seen(Plan plan, SiteSeen reading)
+    {
+        var heard = reading with
         {
-            Sightings = Sighting.Of(plan, reading).ToSeries(),
+            Pages = reading
+                .Pages.Select(p =>
+                    PageWording.Of(plan, p.Path) is { } wording ? p with { Spoken = WordingReader.Read(p.Lines, wording) } : p
+                )
+                .ToSeries(),
         };
+        return heard with { Sightings = Sighting.Of(plan, heard).ToSeries() };
+    }
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
     private static SiteSeen InOne(Page whole, AuditRun run)

@@ -1,6 +1,7 @@
 using System.Text;
 using AngleSharp.Dom;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -26,6 +27,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         "dfn",
         "em",
         "i",
+        "img",
         "ins",
         "kbd",
         "label",
@@ -74,6 +76,11 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
     private readonly StringBuilder line = new();
     private IElement? begun;
     private string? hiddenBy;
+    private string mark = "";
+    private string begunMark = "";
+
+    /// <summary>Which answer the next text belongs to; empty where to none.</summary>
+    private string answer = "";
 
     /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
     public Series<TextLine> Read(IElement? element) =>
@@ -96,6 +103,10 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         var block = !Running.Contains(element.LocalName);
         if (block)
             Flush();
+        var outer = mark;
+        mark = MarkOf(element) ?? mark;
+        if (AnswerOf(element) is { } said)
+            answer = said;
         foreach (var child in element.ChildNodes)
         {
             Turn(hidden ?? HiddenElements.OfText(element));
@@ -109,7 +120,26 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
 
         if (block)
             Flush();
+        mark = outer;
     }
+
+    /// <summary>What an element tells the scripts of its text; null where nothing.</summary>
+    private static string? MarkOf(IElement element)
+    {
+        if (element.LocalName == "option")
+            return element.GetAttribute("value") is { } value ? PageMark.Of(("value", value)) : null;
+        var marks = PageMark
+            .Attributes.Where(element.HasAttribute)
+            .Select(name => (name, element.GetAttribute(name) ?? ""))
+            .ToArray();
+        return marks.Length == 0 ? null : PageMark.Of(marks);
+    }
+
+    /// <summary>What a field with an answer of its own says behind it; null where it is none.</summary>
+    private static string? AnswerOf(IElement element) =>
+        element.LocalName == "input" && element.GetAttribute("name") is { Length: > 0 } name
+            ? PageMark.Of((name, element.GetAttribute("value") ?? ""))
+            : null;
 
     /// <summary>Text that not everybody gets is a line of its own.</summary>
     private void Turn(string? hidden)
@@ -122,7 +152,13 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
 
     private void Append(string text, IElement from)
     {
-        begun ??= string.IsNullOrWhiteSpace(text) ? null : from;
+        if (begun is null && !string.IsNullOrWhiteSpace(text))
+        {
+            begun = from;
+            begunMark = answer.Length > 0 ? answer : mark;
+            answer = "";
+        }
+
         line.Append(text);
     }
 
@@ -132,7 +168,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
             return;
         var text = Spacing.Collapse(line.ToString());
         if (text.Length > 0)
-            lines.Add(new(text, at(begun), hiddenBy));
+            lines.Add(new(text, at(begun), hiddenBy, begunMark));
         line.Clear();
         begun = null;
     }

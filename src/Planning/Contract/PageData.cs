@@ -67,6 +67,9 @@ public static class PageData
     /// <summary>Of a section where all pages are one: the path of the page that it is.</summary>
     public const string Page = "data-page";
 
+    /// <summary>Of the part of a page that shows the log.</summary>
+    public const string LogPage = "data-log-page";
+
     /// <summary>The last day of the page.</summary>
     public const string GoodUntil = "data-good-until";
 
@@ -135,7 +138,7 @@ public static class PageData
         "data-log",
         "data-log-count",
         "data-log-message",
-        "data-log-page",
+        LogPage,
         "data-log-said",
         "data-log-text",
         "data-log-tools",

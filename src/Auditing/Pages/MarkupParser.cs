@@ -1,0 +1,117 @@
+using AngleSharp.Dom;
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+/// <summary>Finds whatever of a page is not on the list of known markup, in one walk.</summary>
+/// <param name="at">Where an element is written.</param>
+internal sealed class MarkupParser(Func<IElement?, Location> at)
+{
+    private readonly List<StrangeMarkup> strange = [];
+    private readonly List<WordsAttribute> words = [];
+
+    public (Series<StrangeMarkup> Strange, Series<WordsAttribute> Words) Read(IDocument document)
+    {
+        // A page may be nested as deep as it likes, so the walk keeps its own stack.
+        var open = new Stack<(IElement Element, MarkupPlace Place)>();
+        open.Push((document.DocumentElement, MarkupPlace.Page));
+        while (open.TryPop(out var next))
+        {
+            Judge(next.Element, next.Place);
+            var inside = Inside(next.Element, next.Place);
+            foreach (var child in next.Element.Children.Reverse())
+                open.Push((child, inside));
+        }
+
+        return (strange.ToSeries(), words.ToSeries());
+    }
+
+    /// <summary>What the children of an element stand in.</summary>
+    private static MarkupPlace Inside(IElement element, MarkupPlace place) =>
+        element.LocalName switch
+        {
+            "head" => MarkupPlace.Head,
+            "svg" => MarkupPlace.Drawing,
+            _ when element.HasAttribute(PageData.Guide) || element.HasAttribute(PageData.LogPage) => MarkupPlace.Page
+                | MarkupPlace.Guide,
+            _ => place,
+        };
+
+    private void Judge(IElement element, MarkupPlace place)
+    {
+        var name = element.LocalName;
+        var own = element.LocalName is "dialog" && element.HasAttribute(PageData.Guide) ? MarkupPlace.Guide : place;
+        if (name == "head")
+            own = MarkupPlace.Head;
+        if (KnownMarkup.List.Element(name) is not { } known)
+        {
+            Say(element, $"the element '{name}'", "Use another element: known-markup.txt lists those that may stand in a page.");
+            return;
+        }
+
+        if ((known.Places & own) == 0)
+            Say(element, $"the element '{name}' in this place", Place(known.Places));
+        foreach (var attribute in element.Attributes)
+            Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
+        if (element.HasAttribute("hidden") && !element.Attributes.Any(a => KnownMarkup.List.IsShownAgain(a.Name)))
+            Say(
+                element,
+                "the attribute 'hidden' where no script shows it again",
+                "Take it away; the page contract names the parts that scripts show and hide."
+            );
+        if (element.GetAttribute("aria-hidden") is not null && element.TextContent.Any(c => !char.IsWhiteSpace(c)))
+            Say(element, "the attribute 'aria-hidden' around words", "Take it away: it keeps them from a screen reader.");
+    }
+
+    private void Judge(IElement element, KnownElement known, string name, string value)
+    {
+        // What a page tells its scripts is judged beside the plan.
+        if (name.StartsWith("data-", StringComparison.Ordinal))
+        {
+            words.Add(new(name, value, at(element)));
+            return;
+        }
+
+        var may = KnownMarkup.List.Attribute(known, name);
+        var fits = may?.Kind switch
+        {
+            KnownValueKind.Any => true,
+            KnownValueKind.Empty => value.Length == 0 || string.Equals(value, name, StringComparison.OrdinalIgnoreCase),
+            KnownValueKind.Number => value.Length is > 0 and <= 5 && value.All(char.IsAsciiDigit),
+            KnownValueKind.Listed => may.Values.Contains(value.ToLowerInvariant(), StringComparer.Ordinal),
+            KnownValueKind.Words => Told(element, name, value),
+            _ => false,
+        };
+        if (!fits)
+            Say(
+                element,
+                may is null
+                    ? $"the attribute '{name}' on '{element.LocalName}'"
+                    : $"{name}=\"{Short(value)}\" on '{element.LocalName}'",
+                "Leave it out: known-markup.txt lists what an element may have."
+            );
+    }
+
+    private bool Told(IElement element, string name, string value)
+    {
+        if (Spacing.Collapse(value) is { Length: > 0 } said)
+            words.Add(new(name, said, at(element)));
+        return true;
+    }
+
+    private void Say(IElement element, string what, string help) => strange.Add(new(what, help, at(element)));
+
+    private static string Place(MarkupPlace places) =>
+        places.HasFlag(MarkupPlace.Head) ? "Put it into the head of the page."
+        : places.HasFlag(MarkupPlace.Drawing) ? "Put it into a drawing."
+        : "Put it into the guided session or the log; elsewhere nothing is filled in, opened or closed.";
+
+    private static string Short(string value) => value.Length <= 40 ? value : value[..37] + "...";
+}
+
+/// <param name="What">As it is called in a sentence.</param>
+public sealed record StrangeMarkup(string What, string Help, Location At);
+
+/// <summary>Words that stand in an attribute, for somebody who hears the page, or for a script.</summary>
+public sealed record WordsAttribute(string Name, string Said, Location At);

@@ -1,0 +1,49 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class TextNotPlanned : ISiteRule
+{
+    private const int Shown = 80;
+
+    /// <summary>What stands in the place of a text that is missing is that text altered, which other rules say.</summary>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
+    {
+        var (spoken, labels) = (SpokenByScripts.On(plan.Words), PageWording.Labels(plan));
+        foreach (var page in site.Pages)
+        {
+            foreach (var heard in page.Shape.Words.Where(w => !IsPlanned(w, spoken, labels)).Take(1))
+                yield return this.Wrong(
+                    plan,
+                    heard.At,
+                    $"The plan does not have \"{Short(heard.Said)}\" as '{heard.Name}'.",
+                    "Give it words of the plan or of the catalogue: people who hear the page get them in place of what stands there."
+                );
+            var altered = page.Spoken.Missing.Select(m => m.Behind).ToHashSet();
+            var added = page.Spoken.Strange.Where(s => !altered.Contains(s.Behind)).ToArray();
+            if (added.Length == 0)
+                continue;
+            var more =
+                added.Length == 1 ? "" : $" There {(added.Length == 2 ? "is 1 more" : $"are {added.Length - 1} more")} on it.";
+            yield return this.Wrong(
+                plan,
+                added[0].Line.At,
+                $"The plan does not have \"{Short(added[0].Line.Text)}\" here.{more}",
+                "Show what the plan and the catalogue say of this page, part by part in their order, and nothing beside; what a "
+                    + "coach wants to add belongs into the sources."
+            );
+        }
+    }
+
+    private static bool IsPlanned(
+        WordsAttribute heard,
+        IReadOnlyDictionary<string, string> spoken,
+        IReadOnlySet<string> labels
+    ) =>
+        heard.Name.StartsWith("data-", StringComparison.Ordinal)
+            ? heard.Said.Length == 0 || spoken.GetValueOrDefault(heard.Name, heard.Said) == heard.Said
+            : labels.Contains(heard.Said);
+
+    private static string Short(string text) => text.Length <= Shown ? text : text[..(Shown - 3)] + "...";
+}

@@ -1,0 +1,92 @@
+using Gradus.Domain;
+using static Gradus.Planning.Wording;
+
+namespace Gradus.Planning;
+
+/// <summary>Plan → what the page of an exercise says, and what a session says of it.</summary>
+internal static class ExerciseWording
+{
+    public static Wording Of(Plan plan, PlannedExercise exercise)
+    {
+        var words = plan.Words;
+        return AnyOrder(
+            Must(exercise.Title),
+            Order(
+                May(words.Say("why")),
+                Must(exercise.Text.Why, words.Say("clip-elsewhere")),
+                May(exercise.Trains),
+                May(exercise.Stage),
+                May(exercise.Position)
+            ),
+            CautionWording.Of(plan, exercise.Path, [exercise.Id]),
+            Equipment(exercise.Equipment, words),
+            Instructions(exercise.Text, exercise.Id, words),
+            Order(
+                May(words.Say("dose-heading")),
+                Order(exercise.Uses.Select(u => Use(u, words))),
+                May(words.Say("effort-note")),
+                Version(exercise.Easier, "easier-version", plan),
+                Version(exercise.Harder, "harder-version", plan)
+            ),
+            PageWording.Terms(plan, exercise.Path)
+        );
+    }
+
+    /// <summary>An exercise in a session.</summary>
+    public static Wording InSession(Plan plan, PlannedUse use)
+    {
+        var words = plan.Words;
+        return Order(
+            Must(use.Title),
+            AnyOrder(
+                May(use.Sides),
+                CautionWording.Again(plan, use.Exercise),
+                Beside(use, words),
+                Instructions(use.Text, use.Exercise, words),
+                Order(May(words.Say("dose-heading")), Doses(use, words))
+            )
+        );
+    }
+
+    public static Wording Equipment(Series<string> things, Words words) =>
+        Order(
+            May(words.Say("equipment")),
+            things.Count > 0 ? WholeOrNot(things.Select(t => Must(t))) : May(words.Say("no-equipment"))
+        );
+
+    private static Wording Use(PlannedUse use, Words words) =>
+        Order(Must(use.SessionName), AnyOrder(May(use.Sides), Beside(use, words), Doses(use, words)));
+
+    private static Wording Instructions(ExerciseText text, ExerciseId exercise, Words words) =>
+        Order(
+            May(words.Say("set-up")),
+            Must(text.SetUp, words.Say("clip-elsewhere"), exercise),
+            May(words.Say("doing")),
+            Must(text.Do, words.Say("clip-elsewhere"), exercise),
+            Must(text.More, words.Say("clip-elsewhere"), exercise)
+        );
+
+    private static Wording Beside(PlannedUse use, Words words) =>
+        Order(
+            Order(use.Notes.Select(n => Must(n))),
+            use.MoveOn.Count > 0 ? May(words.Say("move-on")) : Order(),
+            Order(use.MoveOn.Select(m => Must(m)))
+        );
+
+    private static Wording Doses(PlannedUse use, Words words) =>
+        WholeOrNot(
+            use.Doses.Select(d =>
+                    Order(
+                        Guarded(words.Weeks(d.Weeks)),
+                        Must(d.Words, "", use.Exercise),
+                        Must(d.Change),
+                        PageWording.Time(d.Seconds, d.About, words)
+                    )
+                )
+                .Prepend(May(words.Say("dose-column")))
+                .Prepend(May(words.Say("weeks-column")))
+        );
+
+    private static Wording Version(ExerciseId? id, string key, Plan plan) =>
+        id is null ? Order() : May(plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)));
+}

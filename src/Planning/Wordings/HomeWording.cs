@@ -1,0 +1,88 @@
+using Gradus.Domain;
+using static Gradus.Planning.Wording;
+
+namespace Gradus.Planning;
+
+/// <summary>Plan → what page one says.</summary>
+internal static class HomeWording
+{
+    public static Wording Of(Plan plan)
+    {
+        var words = plan.Words;
+        return AnyOrder(
+            Must(plan.Programme.Title),
+            Sides(plan),
+            Sessions(plan),
+            Watch(plan),
+            Order(May(words.Say("letter")), Must(plan.Programme.Letter, words.Say("clip-elsewhere"))),
+            Order(May(words.Say("calendar-heading")), May(words.Say("calendar")), May(words.Say("calendar-note-on-page"))),
+            PageWording.Terms(plan, PagePath.Home)
+        );
+    }
+
+    private static Wording Sides(Plan plan) =>
+        Order(
+            May(plan.Words.Say("which-side")),
+            Order(
+                plan.Stances.Select(s =>
+                    Order(plan.Stances.Count > 1 ? May(s.Sport) : Order(), Order(s.Sentences.Select(t => Guarded(t))))
+                )
+            ),
+            Guarded(plan.Words.Say("stance-check"))
+        );
+
+    private static Wording Sessions(Plan plan)
+    {
+        var words = plan.Words;
+        return AnyOrder(
+            May(words.Say("sessions")),
+            PageWording.WeekNow(plan),
+            AnyOrder(May(words.Say("before-first")), May(words.Say("before-you-start"))),
+            May(words.Say("nothing-today"), PageMark.Of(("nothing-today", ""))),
+            Order(plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))),
+            PageWording.ChooseWeek(plan),
+            AnyOrder(
+                May(words.Say("weeks-count", ("n", plan.Programme.Weeks))),
+                Order(May(words.Date(plan.Programme.Start)), May(words.Say("to")), May(words.Date(plan.Programme.End)))
+            ),
+            May(words.Say("your-weeks"))
+        );
+    }
+
+    private static Wording Card(Plan plan, PlannedSession session)
+    {
+        var words = plan.Words;
+        return Order(
+            Must(session.Name),
+            AnyOrder(
+                Saying("today", "today"),
+                Saying("any-day", "any-day"),
+                Saying("next", "next-session"),
+                Saying("done", "done-today"),
+                Saying("not-this-week", "not-this-week")
+            ),
+            AnyOrder(May(session.Days), PageWording.Lengths(session, words)),
+            Order(
+                plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0)
+                    .Select(s => WholeOrNot(Must(s.Name), Must(s.Days), PageWording.Lengths(s, words)))
+            )
+        );
+
+        Wording Saying(string when, string key) => May(words.Say(key), PageMark.Of(("say", when)));
+    }
+
+    private static Wording Watch(Plan plan)
+    {
+        var words = plan.Words;
+        return Order(
+            May(words.Say("watch-for")),
+            Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title))),
+            May(words.Say("watch-emergency")),
+            Must(Prose.PlainOf(plan.Emergency.Sentence)),
+            May(words.Say("watch-others")),
+            May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
+            Must(plan.Publisher.Contact.Phone),
+            May(words.Say("all-signs"))
+        );
+    }
+}

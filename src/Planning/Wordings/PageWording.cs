@@ -1,0 +1,140 @@
+using Gradus.Domain;
+using static Gradus.Planning.Wording;
+
+namespace Gradus.Planning;
+
+/// <summary>Plan → what each page says.</summary>
+public static class PageWording
+{
+    /// <summary>What a page says whole, head and foot too; null where the plan has no such page.</summary>
+    public static Wording? Of(Plan plan, string path) =>
+        Content(plan, path) is not { } content ? null : Order(Head(plan), AnyOrder(Past(plan), content, Back(plan)), Foot(plan));
+
+    private static Wording? Content(Plan plan, string path)
+    {
+        if (path == PagePath.Home)
+            return HomeWording.Of(plan);
+        if (path == PagePath.BeforeYouStart)
+            return BeforeWording.Of(plan);
+        if (path == PagePath.Weeks)
+            return WeeksWording.Of(plan);
+        if (plan.Sessions.FirstOrDefault(s => s.Path == path) is { } session)
+            return SessionWording.Of(plan, session);
+        return plan.Exercises.FirstOrDefault(e => e.Path == path) is { } exercise ? ExerciseWording.Of(plan, exercise) : null;
+    }
+
+    /// <summary>What may stand where only somebody who hears the page gets it: the names of parts, and what pictures show.</summary>
+    public static IReadOnlySet<string> Labels(Plan plan)
+    {
+        var words = plan.Words;
+        return words
+            .Keys.Select(words.Plain)
+            .OfType<string>()
+            .Concat(plan.Sessions.SelectMany(s => s.Weeks.Select(w => ShareWords.Of(s, w, words))))
+            .Concat(plan.Sessions.Select(s => s.Name))
+            .Concat(plan.Exercises.Select(e => e.Title))
+            .Concat(Pictured(plan))
+            .Append(plan.Programme.Title)
+            .Append(words.Say("guide-alarm", ("call", plan.Emergency.Call)))
+            .Select(Spacing.Collapse)
+            .ToHashSet(StringComparer.Ordinal);
+    }
+
+    private static IEnumerable<string> Pictured(Plan plan) =>
+        plan
+            .Exercises.SelectMany(e => e.Uses.Select(u => u.Text).Append(e.Text))
+            .SelectMany(t => t.Instructions.Append(t.Why))
+            .Concat(plan.Cautions.Select(c => c.Body))
+            .Append(plan.Programme.Letter)
+            .Append(plan.Publisher.Scope)
+            .SelectMany(p => p.Inlines())
+            .Select(i =>
+                i switch
+                {
+                    Inline.Picture picture => picture.Shows,
+                    Inline.Clip clip => clip.Shows,
+                    _ => "",
+                }
+            );
+
+    private static Wording Head(Plan plan)
+    {
+        var words = plan.Words;
+        return AnyOrder(
+            May(words.Say("skip")),
+            May(words.Say("site-of", ("name", plan.ClientName))),
+            May(words.Say("stop-signs-link")),
+            May(words.Say("emergency-link")),
+            WholeOrNot(Must(words.Say("home")), Must(words.Say("before-you-start")), Must(words.Say("your-weeks")))
+        );
+    }
+
+    private static Wording Past(Plan plan) =>
+        May(plan.GoodUntil.Past, PageMark.Of((PageData.GoodUntil, plan.GoodUntil.Day.Iso())));
+
+    private static Wording Back(Plan plan) => May(plan.Words.Say("home"));
+
+    private static Wording Foot(Plan plan)
+    {
+        var words = plan.Words;
+        return AnyOrder(
+            Order(May(words.Say("emergency")), Must(Prose.PlainOf(plan.Emergency.Sentence))),
+            Guarded(plan.GoodUntil.Sentence),
+            Order(
+                Must(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
+                May(plan.Publisher.Contact.Email),
+                May(plan.Publisher.Contact.Phone)
+            ),
+            Must(words.Say("not-medical"))
+        );
+    }
+
+    /// <summary>The words that a page explains.</summary>
+    internal static Wording Terms(Plan plan, string path) =>
+        Order(
+            plan.TermsOn(path)
+                .Select(t => Order(Guarded(t.Word), Guarded(t.Explanation)))
+                .Prepend(May(plan.Words.Say("words-on-page")))
+        );
+
+    /// <summary>A span of time, about or to the second.</summary>
+    internal static Wording Time(Seconds span, bool about, Words words) =>
+        Order(about ? May(words.Say("about")) : Order(), Guarded(words.Span(span)));
+
+    /// <summary>Which week it is, and why it is another than the calendar's.</summary>
+    internal static Wording WeekNow(Plan plan)
+    {
+        var words = plan.Words;
+        return AnyOrder(
+            Order(
+                plan.Weeks.Select(w =>
+                    May(
+                        words.Say("week-of", ("week", words.Say("week", ("week", w.Number))), ("weeks", plan.Course.Weeks)),
+                        PageMark.Of(("week-now", FormattableString.Invariant($"{w.Number}")))
+                    )
+                )
+            ),
+            May(words.Say("late-start"), PageMark.Of(("why", "late"))),
+            May(words.Say("begins-on", ("date", words.Date(plan.Programme.Start))), PageMark.Of(("why", "early"))),
+            May(words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)), PageMark.Of(("why", "break"))),
+            May(words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)), PageMark.Of(("why", "long-break"))),
+            May(words.Say("no-script"), PageMark.Of(("without-scripts", "")))
+        );
+    }
+
+    /// <summary>The weeks that a client may take instead.</summary>
+    internal static Wording ChooseWeek(Plan plan) =>
+        Order(
+            plan.Weeks.Select(w =>
+                    May(
+                        plan.Words.Say("week", ("week", w.Number)),
+                        PageMark.Of(("choose-week", FormattableString.Invariant($"{w.Number}")))
+                    )
+                )
+                .Prepend(May(plan.Words.Say("another-week")))
+        );
+
+    /// <summary>How long a session is in each week.</summary>
+    internal static Wording Lengths(PlannedSession session, Words words) =>
+        WholeOrNot(session.Weeks.Select(w => Order(Must(w.Heading), Time(w.Total, w.About, words))));
+}

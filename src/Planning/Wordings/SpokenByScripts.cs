@@ -1,0 +1,86 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>What scripts say on a page by themselves, each under the name of the data attribute that gives it to them.</summary>
+public static class SpokenByScripts
+{
+    /// <summary>The attributes with the keys of the catalogue, in the guided session.</summary>
+    private static readonly Series<(string Name, string Key)> OfGuide =
+    [
+        ("half", "guide-half"),
+        ("end", "guide-end"),
+        ("pause", "guide-paused"),
+        ("go", "guide-goes-on"),
+        ("longer", "guide-ten-more"),
+        ("slept", "guide-slept"),
+        ("hurts", "guide-stopped"),
+        ("keep-breathing", "keep-breathing"),
+        ("breathe-slowly", "guide-breathe-slowly"),
+        ("breathe-in", "guide-breathe-in"),
+        ("breathe-out", "guide-breathe-out"),
+        ("left", "left"),
+        ("right", "right"),
+        ("effort1", "guide-effort-1"),
+        ("effort2", "guide-effort-2"),
+        ("effort3", "guide-effort-3"),
+        ("effort4", "guide-effort-4"),
+        ("effort5", "guide-effort-5"),
+        ("next-end", "guide-next-end"),
+        ("no-sound", "guide-no-sound"),
+        ("sound-starts", "guide-sound-starts"),
+        ("sound-on", "guide-sound-on"),
+        ("noted", "session-noted"),
+        ("not-kept", "session-not-kept"),
+        ("not-counted", "session-not-counted"),
+        ("not-counted-lost", "session-not-counted-lost"),
+        ("alarm-noted", "guide-alarm-noted"),
+        ("softer-plain", "guide-softer-plain"),
+    ];
+
+    private static readonly Series<(string Name, string Key)> OfLog =
+    [
+        ("saved", "log-saved"),
+        ("opened", "log-opened"),
+        ("unread", "log-unread"),
+        ("no-log", "log-no-log"),
+        ("wiped", "log-wiped"),
+    ];
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyDictionary<string, string> On(Words words) =>
+        InGuide(words)
+            .Concat(OfLog.Select(p => ("data-" + p.Name, words.Say(p.Key))))
+            .ToDictionary(p => p.Item1, p => p.Item2, StringComparer.Ordinal);
+
+    /// <summary>What the guided session says, name and words; in braces what it fills in. What a script counts has a name for
+    /// each kind of number: seconds-one, seconds-few, seconds-other.</summary>
+    public static IEnumerable<(string Name, string Said)> InGuide(Words words) =>
+        OfGuide.Select(p => (p.Name, Said: words.Say(p.Key))).Concat(Filled(words)).Select(p => ("data-" + p.Name, p.Said));
+
+    private static IEnumerable<(string Name, string Said)> Filled(Words words)
+    {
+        yield return ("language", words.Language);
+        foreach (var key in new[] { "seconds", "minutes", "minutes-and-seconds" })
+        foreach (var (form, said) in words.Forms(key))
+            yield return ($"{key}-{form}", said);
+        yield return ("step-begins", words.Say("guide-step-begins", ("what", "{what}"), ("time", "{time}")));
+        yield return (
+            "effort-begins",
+            words.Say("guide-effort-begins", ("what", "{what}"), ("effort", "{effort}"), ("time", "{time}"))
+        );
+        yield return ("effort-next", words.Say("guide-effort-next", ("effort", "{effort}"), ("time", "{time}")));
+        yield return ("waits", words.Say("guide-waits", ("what", "{what}")));
+        yield return ("next", words.Say("guide-next", ("what", "{what}")));
+        yield return ("place", words.Say("guide-place", ("n", "{n}"), ("of", "{of}")));
+        yield return ("ends-at", words.Say("guide-ends-at", ("time", "{time}")));
+        yield return ("softer", words.Say("guide-softer-is", ("effort", "{effort}")));
+        yield return ("at-step", words.Say("guide-at-step", ("n", "{n}"), ("what", "{what}")));
+        yield return ("left-out", words.Say("guide-left-out", ("exercises", "{exercises}")));
+        yield return ("still-hurts", words.Say("guide-still-hurts", ("exercise", "{exercise}")));
+        yield return ("take", words.Say("guide-take", ("session", "{session}"), ("time", "{time}")));
+        yield return ("missing", words.Say("guide-missing", ("question", "{question}")));
+        foreach (var (form, said) in words.Forms("guide-did"))
+            yield return ($"did-{form}", said);
+    }
+}

@@ -1,0 +1,87 @@
+using Gradus.Domain;
+
+namespace Gradus.Planning;
+
+/// <summary>What a page says, part by part. A theme lays it out; it adds nothing, and changes the order only of what may stand in
+/// any order. What one part says comes together: nothing of another part stands between.</summary>
+public abstract record Wording
+{
+    private Wording() { }
+
+    /// <summary>How many texts are missing where all of it is.</summary>
+    public abstract int Needed { get; }
+
+    /// <summary>One text: a line of its own, or one of several in a line.</summary>
+    /// <param name="Texts">One of these, with single blanks; where several are given, it is worded in the one or the other
+    /// way.</param>
+    /// <param name="IsNeeded">Whether a page without it is wrong, and a page that keeps it from somebody.</param>
+    /// <param name="Mark">What the element that it stands in tells the scripts, as <see cref="PageMark"/> writes it; empty where
+    /// that is nothing.</param>
+    /// <param name="Moves">Of which exercise it tells somebody what to do; null where it does not.</param>
+    public sealed record Line(Series<string> Texts, bool IsNeeded, string Mark, ExerciseId? Moves) : Wording
+    {
+        /// <summary>Whether a rule of its own says that it is missing, or other.</summary>
+        public bool IsGuarded { get; init; }
+
+        public override int Needed { get; } = IsNeeded ? 1 : 0;
+    }
+
+    public sealed record InOrder(Series<Wording> Parts) : Wording
+    {
+        public override int Needed { get; } = Parts.Sum(p => p.Needed);
+    }
+
+    public sealed record InAnyOrder(Series<Wording> Parts) : Wording
+    {
+        public override int Needed { get; } = Parts.Sum(p => p.Needed);
+    }
+
+    /// <summary>A part that is there whole or not at all.</summary>
+    public sealed record Optional(Wording Part) : Wording
+    {
+        public override int Needed => 0;
+    }
+
+    /// <summary>A text that must be there.</summary>
+    public static Wording Must(string text, string mark = "", ExerciseId? moves = null) => One(text, true, mark, moves);
+
+    /// <summary>A text that must be there, and whose absence a rule of its own tells: a sign, a step, which side is which.</summary>
+    public static Wording Guarded(string text, ExerciseId? moves = null) => Guarded(Must(text, "", moves));
+
+    /// <summary>The same for every text of a part.</summary>
+    public static Wording Guarded(Wording part) =>
+        part switch
+        {
+            Line line => line with { IsGuarded = true },
+            InOrder order => Order(order.Parts.Select(Guarded)),
+            InAnyOrder any => AnyOrder(any.Parts.Select(Guarded)),
+            Optional optional => new Optional(Guarded(optional.Part)),
+            _ => throw new NotSupportedException(part.GetType().Name),
+        };
+
+    /// <summary>A text that a theme may leave out.</summary>
+    public static Wording May(string text, string mark = "", ExerciseId? moves = null) => One(text, false, mark, moves);
+
+    public static Wording Order(params IEnumerable<Wording> parts) => new InOrder(parts.ToSeries());
+
+    public static Wording AnyOrder(params IEnumerable<Wording> parts) => new InAnyOrder(parts.ToSeries());
+
+    public static Wording WholeOrNot(params IEnumerable<Wording> parts) => new Optional(Order(parts));
+
+    /// <summary>A coach's text, each of its lines.</summary>
+    /// <param name="elsewhere">What stands behind a clip that is not in this form of the site.</param>
+    public static Wording Must(Prose prose, string elsewhere, ExerciseId? moves = null) =>
+        new InOrder(
+            prose
+                .Lines()
+                .Zip(prose.With(inline => Told(inline, elsewhere)).Lines())
+                .Select(line => (Wording)new Line([.. new[] { line.First, line.Second }.Distinct()], true, "", moves))
+                .ToSeries()
+        );
+
+    private static Inline Told(Inline inline, string elsewhere) =>
+        inline is Inline.Clip { Said.Length: > 0 } clip ? clip with { Said = $"{clip.Said} {elsewhere}" } : inline;
+
+    private static Wording One(string text, bool isNeeded, string mark, ExerciseId? moves) =>
+        Spacing.Collapse(text) is { Length: > 0 } said ? new Line([said], isNeeded, mark, moves) : Order();
+}
