@@ -73,6 +73,7 @@ public static class RuleBook
         new AnswerUnused(),
         new TranslationUnused(),
         new GlossaryUnused(),
+        new NotAsPublished(),
         new PageWithoutCautions(),
         new CautionAltered(),
         new CautionHidden(),
@@ -150,6 +151,10 @@ public static class RuleBook
         from rule in Rules.OfType<ISiteRule>()
         from finding in rule.Check(plan, reading)
         select finding;
+
+    /// <summary>A site that was published earlier + the one that the sources make now → findings.</summary>
+    public static IEnumerable<Finding> Compare(Plan plan, Site found, Site made) =>
+        Rules.OfType<IPublishedRule>().SelectMany(rule => rule.Check(plan, found, made));
 
     /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about
     /// accepting them. Errors stay.</summary>

@@ -17,6 +17,7 @@ internal static class AuditCommand
             HelpName = "DIR",
         };
         var clients = Options.Clients();
+        var theme = Options.Theme();
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var today = Options.Today();
@@ -25,6 +26,7 @@ internal static class AuditCommand
             folder,
             site,
             clients,
+            theme,
             format,
             strict,
             today,
@@ -35,6 +37,7 @@ internal static class AuditCommand
                 asked.GetRequiredValue(folder),
                 asked.GetValue(site),
                 asked.GetValue(clients) ?? [],
+                asked.GetValue(theme),
                 asked.GetValue(format) == "json",
                 asked.GetValue(strict),
                 asked.GetValue(today) ?? Clock.Today()
@@ -43,21 +46,37 @@ internal static class AuditCommand
         return command;
     }
 
-    private static int Run(Forms forms, string folder, string? sites, string[] clients, bool asJson, bool strict, DateOnly today)
+    private static int Run(
+        Forms forms,
+        string folder,
+        string? sites,
+        string[] clients,
+        string? themeFolder,
+        bool asJson,
+        bool strict,
+        DateOnly today
+    )
     {
         var read = CheckedPractice.Open(folder, clients, today);
         if (sites is not null && !Directory.Exists(sites))
             throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
-        var theme = ThemeFolder.Plain();
+        var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
+        var judged = new HashSet<ClientId>();
         foreach (var (index, id) in read.Wanted.Index())
         {
             Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
             if (read.Ready(id) is not { } client)
                 continue;
+            judged.Add(id);
             var plan = read.PlanOf(client);
             if (sites is not null)
-                foreach (var site in Published(forms, sites, id))
+                foreach (var standing in Published(forms, sites, id))
+                {
+                    var site = standing.Read();
+                    if (SiteRenderer.Render(plan, theme, read.Findings, standing.Form.Takes) is { } made)
+                        read.Compare(plan, site, made);
                     read.Audit(plan, site);
+                }
             else if (SiteRenderer.Render(plan, theme, read.Findings) is { } site)
                 read.Audit(plan, site);
         }
@@ -70,7 +89,7 @@ internal static class AuditCommand
             FindingText.Write(Console.Out, findings, new Excerpts(read.Folder, sites));
         if (sites is not null && !asJson)
         {
-            foreach (var id in read.Wanted.Where(id => read.Ready(id) is null))
+            foreach (var id in read.Wanted.Where(id => !judged.Contains(id)))
             foreach (var site in forms.Standing(id, sites))
                 Console.Out.WriteLine(
                     $"{id}: an error stands in the way, and {site.Place} is still there, not judged: tell the client."
@@ -83,9 +102,9 @@ internal static class AuditCommand
     }
 
     /// <summary>Every form in which the client's site stands there; one at least.</summary>
-    private static IEnumerable<Site> Published(Forms forms, string sites, ClientId client)
+    private static Series<StandingSite> Published(Forms forms, string sites, ClientId client)
     {
         var standing = forms.Standing(client, sites);
-        return standing.Count == 0 ? [StandingSite.At(forms.Usual, client, sites).Read()] : standing.Select(site => site.Read());
+        return standing.Count == 0 ? [StandingSite.At(forms.Usual, client, sites)] : standing;
     }
 }

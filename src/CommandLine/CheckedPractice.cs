@@ -97,6 +97,9 @@ internal sealed class CheckedPractice
     public Plan PlanOf(Client client) =>
         Plan.For(TrainingOf(client), Texts.Of(Practice ?? throw new InvalidOperationException("There is no practice."), client));
 
+    /// <summary>What is other on a site that was published earlier.</summary>
+    public void Compare(Plan plan, Site found, Site made) => Findings.AddRange(RuleBook.Compare(plan, found, made));
+
     /// <summary>What is found on one client's finished site.</summary>
     public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, run));
 

@@ -2,19 +2,32 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>A fault planted in a finished site, and the rules that must find it: all of them, and no other.</summary>
+/// <summary>A fault planted in a finished site, and the rules that must find it: all of them, and no other but the closed lists,
+/// which refuse whatever is not planned or not known.</summary>
 /// <param name="Kind">What is wrong, for the table.</param>
 /// <param name="Rules">Separated by blanks; empty where nothing is wrong.</param>
 public sealed record PlantedFault(string Kind, string Path, string Said, string Instead, string Rules)
 {
+    private static readonly string[] ClosedLists =
+    [
+        "markup-not-known",
+        "plan-words-altered",
+        "style-not-known",
+        "text-not-planned",
+    ];
+
     /// <summary>The rules that find it, in the order of their names.</summary>
     public string Found() => string.Join(' ', Findings().Select(f => f.Rule.Text).Distinct().Order(StringComparer.Ordinal));
 
     /// <summary>What is found where the fault was planted, and nowhere else.</summary>
     public void MustBeFound()
     {
-        var findings = Findings();
-        Assert.True(Rules == Found(), $"{Kind}: expected '{Rules}'\n{Example.Written(findings)}");
+        var (findings, expected) = (Findings(), Rules.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        var found = Found().Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        Assert.True(
+            expected.All(found.Contains) && found.Except(expected).All(ClosedLists.Contains),
+            $"{Kind}: expected '{Rules}'\n{Example.Written(findings)}"
+        );
         if (Path.EndsWith(".html", StringComparison.Ordinal))
             Assert.All(findings, f => Assert.Equal(Path, f.At.File));
     }

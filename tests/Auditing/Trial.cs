@@ -14,10 +14,15 @@ internal sealed class Trial
     private readonly Findings findings = new();
     private readonly Series<Edit> edits;
 
-    private Trial(Series<Edit> edits) => this.edits = edits;
+    private readonly bool asPublished;
+
+    private Trial(Series<Edit> edits, bool asPublished) => (this.edits, this.asPublished) = (edits, asPublished);
 
     /// <summary>Everything that is found, in the order in which it is said.</summary>
-    public static Series<Finding> Of(Series<Edit> edits) => new Trial(edits).Run().ToSeries();
+    /// <param name="asPublished">Whether the sites are compared with those that the sources make, as though they had been
+    /// published.</param>
+    public static Series<Finding> Of(Series<Edit> edits, bool asPublished = false) =>
+        new Trial(edits, asPublished).Run().ToSeries();
 
     private IEnumerable<Finding> Run()
     {
@@ -82,7 +87,10 @@ internal sealed class Trial
         if (SiteRenderer.Render(plan, theme, findings) is not { } site)
             return;
         var others = practice.Clients.Where(c => c.Id != id).Select(c => c.Name);
-        findings.AddRange(RuleBook.Audit(plan, Edited(site, own), others));
+        var edited = Edited(site, own);
+        if (asPublished)
+            findings.AddRange(RuleBook.Compare(plan, edited, site));
+        findings.AddRange(RuleBook.Audit(plan, edited, others));
     }
 
     /// <summary>A file of the site that no edit names stays as it is: it may be no text.</summary>

@@ -60,7 +60,11 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
                 "the attribute 'hidden' where no script shows it again",
                 "Take it away; the page contract names the parts that scripts show and hide."
             );
-        if (element.GetAttribute("aria-hidden") is not null && element.TextContent.Any(c => !char.IsWhiteSpace(c)))
+        if (
+            known.Attributes.ContainsKey("aria-hidden")
+            && element.HasAttribute("aria-hidden")
+            && element.TextContent.Any(c => !char.IsWhiteSpace(c))
+        )
             Say(element, "the attribute 'aria-hidden' around words", "Take it away: it keeps them from a screen reader.");
     }
 

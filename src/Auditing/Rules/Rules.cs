@@ -37,6 +37,13 @@ public interface ISiteRule : IRule
     IEnumerable<Finding> Check(Plan plan, SiteSeen site);
 }
 
+/// <summary>Judges a site that was published earlier beside the one that the sources make now.</summary>
+public interface IPublishedRule : IRule
+{
+    /// <param name="made">In the form in which the other was found.</param>
+    IEnumerable<Finding> Check(Plan plan, Site found, Site made);
+}
+
 /// <summary>Judges what a coach accepts, beside everything that was found.</summary>
 public interface IAcceptanceRule : IRule
 {
