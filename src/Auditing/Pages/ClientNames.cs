@@ -1,80 +1,101 @@
 using System.Buffers;
-using System.Globalization;
 using System.Net;
-using System.Text;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
-/// <summary>The names of all clients, looked for together: with many clients, one after another would take hours.</summary>
-internal sealed class ClientNames(IEnumerable<string> names)
+/// <summary>The names of all clients, looked for together: with many clients, one after another would take hours. A name is found
+/// as whole words, in either order, however it is cased, joined or spelt with letters that look alike.</summary>
+internal sealed class ClientNames
 {
     public static readonly ClientNames None = new([]);
 
-    private readonly Search plain = new(names, Plain);
-    private readonly Search bare = new(names, Bare);
+    private readonly Dictionary<string, Series<string>> byForm;
+    private readonly Dictionary<string, Series<string>>.AlternateLookup<ReadOnlySpan<char>> named;
+    private readonly int[] lengths;
+    private readonly SearchValues<string> forms;
+
+    public ClientNames(IEnumerable<string> names)
+    {
+        byForm = names
+            .SelectMany(name => FormsOf(name).Select(form => (form, name)))
+            .GroupBy(n => n.form, n => n.name, StringComparer.Ordinal)
+            .ToDictionary(same => same.Key, same => same.ToSeries(), StringComparer.Ordinal);
+        named = byForm.GetAlternateLookup<ReadOnlySpan<char>>();
+        lengths = [.. byForm.Keys.Select(key => key.Length).Distinct()];
+        forms = SearchValues.Create([.. byForm.Keys], StringComparison.Ordinal);
+    }
+
+    /// <summary>Whether a name is one word, which may be a word of any text as well.</summary>
+    public static bool IsOneWord(string name) => !FoldedText.Of(name).Contains(' ', StringComparison.Ordinal);
 
     /// <summary>Whose names stand in a text as somebody might read it, entities and percent signs decoded; each once.</summary>
     public IEnumerable<string> In(string text)
     {
         var decoded = text.Contains('&', StringComparison.Ordinal) ? WebUtility.HtmlDecode(text) : text;
-        var found = plain.In(Plain(decoded));
-        return decoded.Contains('%', StringComparison.Ordinal)
-            ? found.Concat(plain.In(Plain(Uri.UnescapeDataString(decoded)))).Distinct(StringComparer.Ordinal)
-            : found;
+        var found = Found(FoldedText.Of(decoded)).Select(f => f.Name);
+        return (
+            decoded.Contains('%', StringComparison.Ordinal)
+                ? found.Concat(Found(FoldedText.Of(Uri.UnescapeDataString(decoded))).Select(f => f.Name))
+                : found
+        ).Distinct(StringComparer.Ordinal);
     }
 
-    /// <summary>Whose names the name of a file has, however it puts them together; each once.</summary>
-    public IEnumerable<string> InFileName(string path) => bare.In(Bare(path));
-
-    /// <summary>Composed letters, single spaces, and none of the marks that nobody sees.</summary>
-    public static string Plain(string text) =>
-        Spacing.Collapse(Ascii.IsValid(text) ? text : Seen(text).Normalize(NormalizationForm.FormC));
-
-    /// <summary>The letters and digits alone, as the name of a file might put them together.</summary>
-    private static string Bare(string text) => string.Concat(Plain(text).Where(char.IsLetterOrDigit));
-
-    private static string Seen(string text)
+    /// <summary>Every place where a name stands in lines that are read one after another, with the number of the line that it
+    /// begins in.</summary>
+    public IEnumerable<(string Name, int Line)> InLines(IEnumerable<string> lines)
     {
-        foreach (var c in text)
-            if (IsUnseen(c))
-                return string.Concat(text.Where(other => !IsUnseen(other)));
-        return text;
+        var (text, starts) = FoldedText.Joined(lines);
+        foreach (var (name, at) in Found(text))
+        {
+            var line = starts.BinarySearch(at);
+            yield return (name, line >= 0 ? line : ~line - 1);
+        }
     }
 
-    private static bool IsUnseen(char c) => !char.IsAscii(c) && char.GetUnicodeCategory(c) == UnicodeCategory.Format;
-
-    private sealed class Search
+    /// <summary>Whose names the name of a file has; of several words also where nothing parts them.</summary>
+    public IEnumerable<string> InFileName(string path)
     {
-        private readonly Dictionary<string, Series<string>>.AlternateLookup<ReadOnlySpan<char>> named;
-        private readonly int[] lengths;
-        private readonly SearchValues<string> forms;
-
-        public Search(IEnumerable<string> names, Func<string, string> form)
-        {
-            var byForm = names
-                .GroupBy(form, StringComparer.OrdinalIgnoreCase)
-                .Where(same => same.Key.Length > 0)
-                .ToDictionary(same => same.Key, same => same.ToSeries(), StringComparer.OrdinalIgnoreCase);
-            named = byForm.GetAlternateLookup<ReadOnlySpan<char>>();
-            lengths = [.. byForm.Keys.Select(key => key.Length).Distinct()];
-            forms = SearchValues.Create([.. byForm.Keys], StringComparison.OrdinalIgnoreCase);
-        }
-
-        /// <summary>In the order they are met.</summary>
-        public IEnumerable<string> In(string text)
-        {
-            var found = new List<string>();
-            for (var at = text.AsSpan().IndexOfAny(forms); at >= 0; at = After(text, at))
-            {
-                foreach (var length in lengths)
-                    if (at + length <= text.Length && named.TryGetValue(text.AsSpan(at, length), out var same))
-                        found.AddRange(same);
-            }
-
-            return found.Distinct(StringComparer.Ordinal);
-        }
-
-        private int After(string text, int at) => text.AsSpan(at + 1).IndexOfAny(forms) is >= 0 and var next ? at + 1 + next : -1;
+        var bare = FoldedText.Of(path).Replace(" ", "", StringComparison.Ordinal);
+        return In(path)
+            .Concat(
+                byForm
+                    .Where(f =>
+                        f.Key.Contains(' ', StringComparison.Ordinal)
+                        && bare.Contains(f.Key.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal)
+                    )
+                    .SelectMany(f => f.Value)
+            )
+            .Distinct(StringComparer.Ordinal);
     }
+
+    /// <summary>As it is written, and with the surname first.</summary>
+    private static IEnumerable<string> FormsOf(string name)
+    {
+        var words = FoldedText.Of(name).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length == 0)
+            yield break;
+        yield return string.Join(' ', words);
+        if (words.Length > 1)
+            yield return string.Join(' ', words[1..].Append(words[0]));
+        if (words.Length > 2)
+            yield return string.Join(' ', words[..^1].Prepend(words[^1]));
+    }
+
+    private IEnumerable<(string Name, int At)> Found(string text)
+    {
+        for (var at = text.AsSpan().IndexOfAny(forms); at >= 0; at = After(text, at))
+        {
+            if (at > 0 && text[at - 1] != ' ')
+                continue;
+            foreach (var length in lengths)
+                if (IsWhole(text, at + length) && named.TryGetValue(text.AsSpan(at, length), out var same))
+                    foreach (var name in same)
+                        yield return (name, at);
+        }
+    }
+
+    private static bool IsWhole(string text, int end) => end == text.Length || (end < text.Length && text[end] == ' ');
+
+    private int After(string text, int at) => text.AsSpan(at + 1).IndexOfAny(forms) is >= 0 and var next ? at + 1 + next : -1;
 }
