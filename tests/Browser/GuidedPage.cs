@@ -29,6 +29,13 @@ internal sealed class GuidedPage
         delete Navigator.prototype.wakeLock;
         """;
 
+    private const string ChooseWeek = """
+        () => {
+          const now = window.gradus?.weekNow?.();
+          return now?.why === 'late' && gradus.log.choose(now.most, gradus.today());
+        }
+        """;
+
     private readonly List<string> troubles = [];
 
     private GuidedPage(IPage page) => Page = page;
@@ -73,14 +80,25 @@ internal sealed class GuidedPage
         await guided.Page.AddInitScriptAsync(ClocksFrom(now) + more);
         await guided.Page.GotoAsync("file://" + path);
 
-        // Who has no log is asked for the week, and says that it is the calendar's.
-        var isAsked = await guided.Page.EvaluateAsync<bool>(
-            "() => { const now = window.gradus?.weekNow?.(); "
-                + "return now?.why === 'late' && gradus.log.choose(now.most, gradus.today()); }"
-        );
-        if (isAsked)
-            await guided.Page.ReloadAsync();
+        await guided.SayWeek();
         return guided;
+    }
+
+    /// <summary>Who has no log is asked for the week, and says that it is the calendar's.</summary>
+    private async Task SayWeek()
+    {
+        if (await Page.EvaluateAsync<bool>(ChooseWeek))
+            await Page.ReloadAsync();
+    }
+
+    /// <summary>The same page as somebody sees it who was never here: opening another browser for that takes far
+    /// longer.</summary>
+    public async Task Afresh()
+    {
+        await Page.EvaluateAsync("localStorage.clear()");
+        await Page.EvaluateAsync<bool>(ChooseWeek);
+        await Page.ReloadAsync();
+        await SayWeek();
     }
 
     public Task Lead() => Page.Locator("[data-lead-in]:visible").First.ClickAsync();

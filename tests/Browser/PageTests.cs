@@ -128,12 +128,17 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
             Assert.Contains(failed, url => url.EndsWith("missing.png", StringComparison.Ordinal));
             Assert.Contains(messages, text => text.Contains("Content Security Policy", StringComparison.Ordinal));
             Assert.Contains(barriers, line => line.StartsWith("axe image-alt:", StringComparison.Ordinal));
+            Assert.DoesNotContain(await Barriers.InAnotherLook(page), IsOfContrast);
+            await page.EvaluateAsync("document.querySelector('h1').style.color = '#eee'");
+            Assert.Contains(await Barriers.InAnotherLook(page), IsOfContrast);
         }
         finally
         {
             File.Delete(broken);
         }
     }
+
+    private static bool IsOfContrast(string barrier) => barrier.StartsWith("axe color-contrast:", StringComparison.Ordinal);
 
     private static void Note(List<string> troubles, string url, string page)
     {
