@@ -47,7 +47,7 @@ public sealed class GuideTimeTests(PublishedContent content, ITestOutputHelper o
     [Fact]
     public async Task A_page_that_looks_seldom_and_sounds_late_would_be_noticed()
     {
-        var timed = (await Time(5, planted: true, Looks[0]))[0];
+        var timed = (await Time(3, planted: true, Looks[0]))[0];
         output.WriteLine($"seen at worst {timed.Shown.Max():0} ms late, heard at least {timed.Heard.Min():0} ms off");
         Assert.True(timed.Shown.Max() > LatestSeen);
         Assert.All(timed.Heard, late => Assert.InRange(late, Latest, 200));
