@@ -10,7 +10,8 @@ public sealed class GoodUntilTests(PublishedContent content)
     private const string Notice =
         "These pages were good until Sunday 17 January 2027. Do not train with them now: ask your coach first.";
 
-    /// <summary>The last day ends at the client's own midnight.</summary>
+    /// <summary>The last day ends at the client's own midnight. In <c>tests/run</c> every kind of page is looked at on the first
+    /// and the last of these days, and a session on the days between, where only the clock is another.</summary>
     [Theory]
     [InlineData("2026-12-14T10:00:00Z", "Europe/London", false)]
     [InlineData("2027-01-17T23:59:59Z", "Europe/London", false)]
@@ -22,7 +23,14 @@ public sealed class GoodUntilTests(PublishedContent content)
     {
         await using var context = await content.ContextAsync(new() { Offline = true, TimezoneId = zone }, now);
         var page = await context.NewPageAsync();
-        foreach (var path in LongProof.Whole ? content.PagesOf("rufus") : PublishedContent.OfEveryKind(content.PagesOf("rufus")))
+        var pages = content.PagesOf("rufus").ToArray();
+        var isFarFromTheEnd =
+            now.StartsWith("2026", StringComparison.Ordinal) || now.StartsWith("2031", StringComparison.Ordinal);
+        foreach (
+            var path in LongProof.Whole ? pages
+            : isFarFromTheEnd ? PublishedContent.OfEveryKind(pages)
+            : pages.Where(p => Path.GetFileName(p) == "session-1.html")
+        )
         {
             await page.GotoAsync("file://" + path);
             Assert.Equal(says, await page.GetByRole(AriaRole.Alert).IsVisibleAsync());
@@ -44,7 +52,8 @@ public sealed class GoodUntilTests(PublishedContent content)
             "2031-06-01T10:00:00Z"
         );
         var page = await context.NewPageAsync();
-        foreach (var path in content.PagesOf("rufus"))
+        var pages = content.PagesOf("rufus").ToArray();
+        foreach (var path in LongProof.Whole ? pages : PublishedContent.OfEveryKind(pages))
         {
             await page.GotoAsync("file://" + path);
             Assert.Contains(

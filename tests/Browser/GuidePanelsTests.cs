@@ -40,38 +40,47 @@ public sealed class GuidePanelsTests(PublishedContent content, ITestOutputHelper
     )
     {
         var looked = new List<string>();
+        await using var context = await GuidedPage.ContextAsync(
+            content,
+            new()
+            {
+                ColorScheme = scheme,
+                ViewportSize = new() { Width = width, Height = 800 },
+            }
+        );
+        var page = await GuidedPage.Open(content, context, file);
 
-        await With("not today", async page => await page.Answer(pain: "8"));
-        await With("another session", async page => await page.Answer(pain: "3", where: "wrist"));
-        await With("an answer missing", async page =>
+        await With("not today", async () => await page.Answer(pain: "8"));
+        await With("another session", async () => await page.Answer(pain: "3", where: "wrist"));
+        await With("an answer missing", async () =>
         {
             await page.Press("pain");
             await page.Dialog.Locator("[data-form='where'] [type='submit']").ClickAsync();
         });
-        await With("alarm", async page => await page.Dialog.Locator("[data-alarm='saddle']:visible").ClickAsync());
-        await With("ready", async page =>
+        await With("alarm", async () => await page.Dialog.Locator("[data-alarm='saddle']:visible").ClickAsync());
+        await With("ready", async () =>
         {
             await page.Answer();
-            await Look(page, "ready");
+            await Look("ready");
             await page.Press("start");
-            await Look(page, "learn");
+            await Look("learn");
             await page.Press("go");
-            await Look(page, "get ready");
+            await Look("get ready");
             await page.PutForward(6);
-            await Look(page, "hold, breath");
+            await Look("hold, breath");
             await page.Press("pause");
-            await Look(page, "paused");
+            await Look("paused");
             await page.Press("hurts");
-            await Look(page, "hurts");
+            await Look("hurts");
             await page.Say("1", "dull");
-            await Look(page, "hurts a little");
+            await Look("hurts a little");
             await page.Press("ease-off");
-            await Look(page, "eased off");
+            await Look("eased off");
             await page.Press("end-here");
-            await Look(page, "end");
+            await Look("end");
             await page.Press("close");
         });
-        await With("resume", async page =>
+        await With("resume", async () =>
         {
             await page.Answer();
             await page.Press("start");
@@ -86,31 +95,23 @@ public sealed class GuidePanelsTests(PublishedContent content, ITestOutputHelper
         output.WriteLine($"{looked.Count} panels of {file}, {scheme}, {width} px, text {text:P0}: {string.Join(", ", looked)}");
         Assert.Equal(16, looked.Count);
 
-        async Task With(string panel, Func<GuidedPage, Task> after)
+        async Task With(string panel, Func<Task> after)
         {
-            await using var context = await GuidedPage.ContextAsync(
-                content,
-                new()
-                {
-                    ColorScheme = scheme,
-                    ViewportSize = new() { Width = width, Height = 800 },
-                }
-            );
-            var page = await GuidedPage.Open(content, context, file);
+            await page.Afresh();
             if (text > 1)
                 await Barriers.SetText(page.Page, text);
             await page.Lead();
             if (panel == "not today")
-                await Look(page, "cautions");
+                await Look("cautions");
             await page.Press("read");
             if (panel == "not today")
-                await Look(page, "questions");
-            await after(page);
+                await Look("questions");
+            await after();
             if (await page.Dialog.CountAsync() > 0)
-                await Look(page, panel);
+                await Look(panel);
         }
 
-        async Task Look(GuidedPage page, string panel)
+        async Task Look(string panel)
         {
             looked.Add(panel);
             if (LongProof.Whole || Fullest.Contains(panel))

@@ -8,7 +8,6 @@ namespace Gradus.Tests.Browser;
 /// <summary>Whole sessions of every kind, from the plan to the page's list to what is drawn in the guided session, second by
 /// second in made time.</summary>
 public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPractice practice, ITestOutputHelper output)
-    : IClassFixture<PlayedPractice>
 {
     private static readonly string[] SessionKinds =
     [
@@ -155,10 +154,7 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.OpenAt(context, playing.PathIn(folder), playing.Now);
         var list = (await ListsOf(page)).Single(l => l.Weeks.Split(' ').Contains($"{playing.Week}")).Steps;
-        await page.Lead();
-        await page.Press("read");
-        await page.Answer();
-        await page.Press("start");
+        await page.Start();
         return (
             list,
             JsonSerializer.Deserialize<Played>(await page.Page.EvaluateAsync<string>(Played.Whole), JsonSerializerOptions.Web)!,

@@ -65,7 +65,7 @@ internal static class GuideScripts
 
     /// <param name="edit">What is done to the scripts first; nothing where there is none.</param>
     public static Task<TAnswer[]> Ask<TAnswer>(IEnumerable<object> cases, Func<string, string>? edit = null) =>
-        Node.Ask<Asked, TAnswer[]>(
+        Node.AskAgain<Asked, TAnswer[]>(
             "lead-session.mjs",
             new([.. Files.Select(f => (edit ?? (text => text))(Text(f)))], [.. cases])
         );

@@ -29,6 +29,13 @@ internal sealed class GuidedPage
         delete Navigator.prototype.wakeLock;
         """;
 
+    private const string ChooseWeek = """
+        () => {
+          const now = window.gradus?.weekNow?.();
+          return now?.why === 'late' && gradus.log.choose(now.most, gradus.today());
+        }
+        """;
+
     private readonly List<string> troubles = [];
 
     private GuidedPage(IPage page) => Page = page;
@@ -73,14 +80,25 @@ internal sealed class GuidedPage
         await guided.Page.AddInitScriptAsync(ClocksFrom(now) + more);
         await guided.Page.GotoAsync("file://" + path);
 
-        // Who has no log is asked for the week, and says that it is the calendar's.
-        var isAsked = await guided.Page.EvaluateAsync<bool>(
-            "() => { const now = window.gradus?.weekNow?.(); "
-                + "return now?.why === 'late' && gradus.log.choose(now.most, gradus.today()); }"
-        );
-        if (isAsked)
-            await guided.Page.ReloadAsync();
+        await guided.SayWeek();
         return guided;
+    }
+
+    /// <summary>Who has no log is asked for the week, and says that it is the calendar's.</summary>
+    private async Task SayWeek()
+    {
+        if (await Page.EvaluateAsync<bool>(ChooseWeek))
+            await Page.ReloadAsync();
+    }
+
+    /// <summary>The same page as somebody sees it who was never here: opening another browser for that takes far
+    /// longer.</summary>
+    public async Task Afresh()
+    {
+        await Page.EvaluateAsync("localStorage.clear()");
+        await Page.EvaluateAsync<bool>(ChooseWeek);
+        await Page.ReloadAsync();
+        await SayWeek();
     }
 
     public Task Lead() => Page.Locator("[data-lead-in]:visible").First.ClickAsync();
@@ -163,11 +181,35 @@ internal sealed class GuidedPage
     /// <summary>To the first second of its first step.</summary>
     public async Task Begin()
     {
-        await Lead();
-        await Press("read");
-        await Answer();
-        await Press("start");
+        await Start();
         await Press("go");
+    }
+
+    /// <summary>Nothing hurts, nothing is new: to where its first step is waited for. For tests that begin there: each button is
+    /// pressed by the page itself, if it is there to be pressed, and the last one by hand, without which no sound would be
+    /// allowed.</summary>
+    public async Task Start()
+    {
+        await Page.EvaluateAsync(
+            """
+            () => {
+              const press = (where, selector) => {
+                const found = [...where.querySelectorAll(selector)].find(one => one.checkVisibility() && !one.disabled);
+                if (!found) throw new Error(`Nothing to press: ${selector}`);
+                found.click();
+              };
+              const within = selector => press(document.querySelector('dialog[open]'), selector);
+              press(document, '[data-lead-in]');
+              within('[data-act="read"]');
+              within('[data-act="no-pain"]');
+              for (const name of ['worse', 'ill']) within(`[data-form="questions"] [name="${name}"][value="no"]`);
+              if ([...document.querySelectorAll('dialog[open] [data-minutes]')].some(one => one.checkVisibility())) within('[data-form="questions"] [name="minutes"][value="all"]');
+              for (const still of document.querySelectorAll('dialog[open] [data-still]')) if (still.checkVisibility()) press(still, '[value="yes"]');
+              within('[data-form="questions"] [type="submit"]');
+            }
+            """
+        );
+        await Press("start");
     }
 
     /// <summary>"running 1 79": how it stands, at which step, and the whole seconds that are left of it.</summary>
@@ -186,18 +228,23 @@ internal sealed class GuidedPage
         );
 
     /// <summary>On to the end, a few seconds at a time, waiting for nobody.</summary>
-    public async Task PlayOn(int seconds = 9)
-    {
-        for (var times = 0; times < 600; times++)
-        {
-            var phase = (await Stand()).Split(' ')[0];
-            if (phase is "done" or "ended")
-                return;
-            if (phase == "waiting")
-                await Press("go");
-            await PutForward(seconds);
-        }
-
-        Assert.Fail("It never ends.");
-    }
+    public async Task PlayOn(int seconds = 9) =>
+        Assert.True(
+            await Page.EvaluateAsync<bool>(
+                """
+                ms => {
+                  const { dialog, guide } = Object.values(gradus.guides).find(one => one.dialog.open);
+                  for (let times = 0; times < 600; times++) {
+                    if (['done', 'ended'].includes(guide.state.phase)) return true;
+                    if (guide.state.phase === 'waiting') [...dialog.querySelectorAll('[data-act="go"]')].find(one => one.checkVisibility()).click();
+                    window.putForward(ms);
+                    document.dispatchEvent(new Event('visibilitychange'));
+                  }
+                  return false;
+                }
+                """,
+                seconds * 1000
+            ),
+            "It never ends."
+        );
 }

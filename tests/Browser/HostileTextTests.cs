@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
 using Gradus.HandingOver;
@@ -22,6 +23,8 @@ public sealed partial class HostileTextTests : IDisposable
     private const string ReadWithoutScripts = "no-script phrase";
 
     private static readonly string[] FilesOfTheme = [.. ThemeFolder.Plain().Assets.Select(a => a.Path)];
+
+    private static readonly ConcurrentDictionary<HostilePractice, Lazy<Site>> Sites = new();
 
     private readonly PublishedContent content;
     private readonly ITestOutputHelper output;
@@ -117,16 +120,16 @@ public sealed partial class HostileTextTests : IDisposable
     {
         var site = Made(written == "hostile" ? HostilePractice.Hostile : HostilePractice.Endless);
         Publication.Write(site, folder);
+        await using var context = await content.ContextAsync(
+            new()
+            {
+                Offline = true,
+                ViewportSize = new() { Width = 320, Height = 800 },
+            }
+        );
+        var opened = await context.NewPageAsync();
         foreach (var page in site.Pages)
         {
-            await using var context = await content.ContextAsync(
-                new()
-                {
-                    Offline = true,
-                    ViewportSize = new() { Width = 320, Height = 800 },
-                }
-            );
-            var opened = await context.NewPageAsync();
             await opened.GotoAsync("file://" + PathOf(page));
             var wide = await opened.EvaluateAsync<string>(
                 """
@@ -143,7 +146,9 @@ public sealed partial class HostileTextTests : IDisposable
 
     private string PathOf(Page page) => Path.Combine(folder, "ansel", page.Path);
 
-    private static Site Made(HostilePractice written)
+    private static Site Made(HostilePractice written) => Sites.GetOrAdd(written, one => new(() => Rendered(one))).Value;
+
+    private static Site Rendered(HostilePractice written)
     {
         var site = SiteRenderer.Render(written.Read().Plan, ThemeFolder.Plain(), []);
         Assert.NotNull(site);

@@ -41,9 +41,7 @@ public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelpe
     {
         var rufus = content.PagesOf("rufus").First();
         using var host = StaticHost.Of(Path.GetDirectoryName(rufus) ?? "");
-        string[] kinds = LongProof.Whole
-            ? [.. content.PagesOf("rufus").Select(p => Path.GetFileName(p))]
-            : ["index.html", "session-1.html"];
+        string[] kinds = LongProof.Whole ? [.. content.PagesOf("rufus").Select(p => Path.GetFileName(p))] : ["session-1.html"];
         var said = await Node.Ask<LightAsked, LightSaid[]>(
             "light.mjs",
             new(PublishedContent.Chromium(), [.. kinds.Select(k => host.Address + k)])

@@ -6,10 +6,12 @@ using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
 
+[assembly: AssemblyFixture(typeof(Gradus.Tests.Browser.PlayedPractice))]
+
 namespace Gradus.Tests.Browser;
 
 /// <summary>The demonstration practice with one more client, whose sessions are of the kinds that nobody else there has;
-/// published to a folder.</summary>
+/// published to a folder when somebody first asks for it, for all tests of this project.</summary>
 public sealed class PlayedPractice : IDisposable
 {
     /// <summary>The client who is not in the demonstration practice.</summary>
@@ -112,7 +114,45 @@ public sealed class PlayedPractice : IDisposable
 
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-played-").FullName;
 
-    public PlayedPractice()
+    private readonly Lazy<IReadOnlyList<(Client Client, Plan Plan)>> made;
+    private int changes;
+
+    public PlayedPractice() => made = new(Publish);
+
+    internal IReadOnlyList<(Client Client, Plan Plan)> Plans => made.Value;
+
+    /// <summary>Every session of everybody, once for all weeks that are the same.</summary>
+    internal IEnumerable<PlayedSession> All() =>
+        from one in Plans
+        from session in one.Plan.Sessions
+        from weeks in session.Weeks
+        select new PlayedSession(one.Client, one.Plan, session, weeks);
+
+    /// <summary>The first week of a session of the client who is not in the demonstration practice.</summary>
+    internal PlayedSession Of(int session) => All().First(p => p.Client.Id.Text == Made && p.Session.Number == session);
+
+    public string FolderOf(ClientId client)
+    {
+        Assert.NotEmpty(Plans);
+        return Path.Combine(folder, client.Text);
+    }
+
+    /// <summary>The folder of a client in which a file was changed.</summary>
+    public string Changed(ClientId client, string file, Func<string, string> change)
+    {
+        var copy = Directory.CreateDirectory(Path.Combine(folder, $"changed-{Interlocked.Increment(ref changes)}")).FullName;
+        foreach (var path in Directory.EnumerateFiles(FolderOf(client)))
+            File.Copy(path, Path.Combine(copy, Path.GetFileName(path)));
+        var text = File.ReadAllText(Path.Combine(copy, file));
+        var changed = change(text);
+        Assert.NotEqual(text, changed);
+        File.WriteAllText(Path.Combine(copy, file), changed);
+        return copy;
+    }
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private IReadOnlyList<(Client Client, Plan Plan)> Publish()
     {
         var findings = new Findings();
         var files = Directory
@@ -137,8 +177,8 @@ public sealed class PlayedPractice : IDisposable
                 .Where(w => w.Dose.Dose is null)
                 .Select(w => w.Dose.Line)
         );
-        Plans = [.. practice.Clients.Select(c => (c, Planned.For(practice, c)))];
-        foreach (var (_, plan) in Plans)
+        (Client Client, Plan Plan)[] plans = [.. practice.Clients.Select(c => (c, Planned.For(practice, c)))];
+        foreach (var (_, plan) in plans)
         {
             var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
             Assert.NotNull(site);
@@ -146,34 +186,6 @@ public sealed class PlayedPractice : IDisposable
         }
 
         Assert.Empty(findings);
+        return plans;
     }
-
-    internal IReadOnlyList<(Client Client, Plan Plan)> Plans { get; }
-
-    /// <summary>Every session of everybody, once for all weeks that are the same.</summary>
-    internal IEnumerable<PlayedSession> All() =>
-        from one in Plans
-        from session in one.Plan.Sessions
-        from weeks in session.Weeks
-        select new PlayedSession(one.Client, one.Plan, session, weeks);
-
-    /// <summary>The first week of a session of the client who is not in the demonstration practice.</summary>
-    internal PlayedSession Of(int session) => All().First(p => p.Client.Id.Text == Made && p.Session.Number == session);
-
-    public string FolderOf(ClientId client) => Path.Combine(folder, client.Text);
-
-    /// <summary>The folder of a client in which a file was changed.</summary>
-    public string Changed(ClientId client, string file, Func<string, string> change)
-    {
-        var copy = Directory.CreateDirectory(Path.Combine(folder, $"changed-{Directory.GetDirectories(folder).Length}")).FullName;
-        foreach (var path in Directory.EnumerateFiles(FolderOf(client)))
-            File.Copy(path, Path.Combine(copy, Path.GetFileName(path)));
-        var text = File.ReadAllText(Path.Combine(copy, file));
-        var changed = change(text);
-        Assert.NotEqual(text, changed);
-        File.WriteAllText(Path.Combine(copy, file), changed);
-        return copy;
-    }
-
-    public void Dispose() => Directory.Delete(folder, recursive: true);
 }

@@ -9,13 +9,14 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The demonstration practice, published once to a folder and open to a real browser, for all tests of this project.
-/// Tests run side by side, so nobody writes into the folder.</summary>
+/// <summary>The demonstration practice, each client published once to a folder when somebody first asks for it, and open to a
+/// real browser, for all tests of this project. Tests run side by side, so nobody writes into the folder.</summary>
 public sealed class PublishedContent : IAsyncLifetime
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-browser-").FullName;
 
     private IPlaywright? playwright;
+    private Dictionary<string, Lazy<string>> sites = [];
 
     public IBrowser Browser { get; private set; } = null!;
 
@@ -27,13 +28,11 @@ public sealed class PublishedContent : IAsyncLifetime
         var practice = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), findings).Practice;
         Assert.NotNull(practice);
         Assert.Empty(findings);
-        foreach (var client in practice.Clients)
-        {
-            var site = SiteRenderer.Render(Planned.For(practice, client), ThemeFolder.Plain(), findings);
-            Assert.NotNull(site);
-            Publication.Write(site, folder);
-        }
-
+        sites = practice.Clients.ToDictionary(
+            c => c.Id.Text,
+            c => new Lazy<string>(() => Published(practice, c)),
+            StringComparer.Ordinal
+        );
         Clients = [.. practice.Clients.Select(c => c.Id.Text)];
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(
@@ -57,7 +56,7 @@ public sealed class PublishedContent : IAsyncLifetime
     }
 
     public IEnumerable<string> PagesOf(string client) =>
-        Directory.EnumerateFiles(Path.Combine(folder, client), "*.html").Order(StringComparer.Ordinal);
+        Directory.EnumerateFiles(sites[client].Value, "*.html").Order(StringComparer.Ordinal);
 
     /// <summary>The largest page of each kind, of whichever client.</summary>
     public IEnumerable<string> PagesOfEveryKind() => OfEveryKind(Clients.SelectMany(PagesOf));
@@ -73,6 +72,15 @@ public sealed class PublishedContent : IAsyncLifetime
         await Browser.DisposeAsync();
         playwright?.Dispose();
         Directory.Delete(folder, recursive: true);
+    }
+
+    private string Published(Practice practice, Client client)
+    {
+        var findings = new Findings();
+        var site = SiteRenderer.Render(Planned.For(practice, client), ThemeFolder.Plain(), findings);
+        Assert.NotNull(site);
+        Assert.Empty(findings);
+        return Publication.Write(site, folder).Place;
     }
 
     public static string Chromium()

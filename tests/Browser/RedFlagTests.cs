@@ -13,10 +13,11 @@ public sealed class RedFlagTests(PublishedContent content)
     [Theory, MemberData(nameof(Screens))]
     public async Task Each_sign_is_one_press_from_the_number_and_nothing_leads_on(string from, int width, int height)
     {
+        await using var context = await Context(width, height);
+        var page = await GuidedPage.Open(content, context, "session-1.html");
         foreach (var flag in Flags)
         {
-            await using var context = await Context(width, height);
-            var page = await GuidedPage.Open(content, context, "session-1.html");
+            await page.Afresh();
             if (from == "stop")
             {
                 await page.Begin();

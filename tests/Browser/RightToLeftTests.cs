@@ -6,6 +6,7 @@ using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
 using Gradus.Tests.Reading;
+using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
@@ -52,8 +53,10 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         Assert.NotNull(site);
         Publication.Write(site, folder);
         var pages = Directory.GetFiles(Path.Combine(folder, Client), "*.html").Order(StringComparer.Ordinal).ToArray();
+        await using var context = await Context(width);
+        var opened = await context.NewPageAsync();
         foreach (var page in pages)
-            MustReadFromTheRight(page, await LookAt(page, width));
+            MustReadFromTheRight(page, await LookAt(page, opened));
         output.WriteLine($"{pages.Length} pages, {width} px wide");
         Assert.True(pages.Length > 15);
     }
@@ -94,16 +97,23 @@ public sealed class RightToLeftTests(PublishedContent content, ITestOutputHelper
         Assert.True(seen.Headings > 0, page);
     }
 
-    private async Task<Seen> LookAt(string path, int width)
-    {
-        await using var context = await content.ContextAsync(
+    private Task<IBrowserContext> Context(int width) =>
+        content.ContextAsync(
             new()
             {
                 Offline = true,
                 ViewportSize = new() { Width = width, Height = 800 },
             }
         );
-        var page = await context.NewPageAsync();
+
+    private async Task<Seen> LookAt(string path, int width)
+    {
+        await using var context = await Context(width);
+        return await LookAt(path, await context.NewPageAsync());
+    }
+
+    private static async Task<Seen> LookAt(string path, IPage page)
+    {
         await page.GotoAsync("file://" + path);
         return JsonSerializer.Deserialize<Seen>(await page.EvaluateAsync<string>(Look), JsonSerializerOptions.Web)
             ?? throw new InvalidOperationException("Nothing was seen.");

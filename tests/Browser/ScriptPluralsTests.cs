@@ -1,7 +1,7 @@
+using System.Collections.Concurrent;
 using System.Text;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
-using Gradus.HandingOver;
 using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
@@ -26,6 +26,8 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
         minutes: { zero: "{n} دقيقة", one: "دقيقة واحدة", two: "دقيقتان", few: "{n} دقائق", many: "{n} دقيقةً", other: "{n} دقيقة" }
         minutes-and-seconds: "{minutes} و{seconds}"
         """;
+
+    private static readonly ConcurrentDictionary<string, Lazy<(Plan Plan, Site Site)>> Made = new(StringComparer.Ordinal);
 
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-plurals-").FullName;
 
@@ -54,9 +56,9 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
     [InlineData("ar", Arabic, 6000, "100 دقيقة")]
     public async Task It_is_said_as_the_language_has_it(string language, string catalogue, int seconds, string expected)
     {
-        var plan = PlanIn(language, catalogue);
+        var (plan, site) = In(language, catalogue);
         Assert.Equal(expected, plan.Words.Span(new(seconds)));
-        Assert.Equal(expected, (await SpansOf(plan, [seconds]))[0]);
+        Assert.Equal(expected, (await SpansOf(site, [seconds]))[0]);
     }
 
     /// <summary>The page's own words are the judge, which tests/Browser/LanguagesTests.cs holds against the CLDR.</summary>
@@ -65,9 +67,9 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
     [InlineData("ar", Arabic)]
     public async Task Every_span_of_a_quarter_of_an_hour_is_said_as_on_the_page(string language, string catalogue)
     {
-        var plan = PlanIn(language, catalogue);
+        var (plan, site) = In(language, catalogue);
         int[] spans = [.. Enumerable.Range(0, 900), 1320, 6000, 6060, 60_000];
-        var said = await SpansOf(plan, spans);
+        var said = await SpansOf(site, spans);
         Assert.Equal(spans.Select(s => plan.Words.Span(new(s))), said);
         output.WriteLine(
             $"{language}: {spans.Length} spans, {said.Select(s => Regex.Replace(s, "[0-9]+", "n")).Distinct().Count()} "
@@ -79,21 +81,19 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
     [Fact]
     public async Task A_page_without_a_form_is_seen()
     {
-        var said = await SpansOf(PlanIn("pl", Polish), [5], html =>
+        var said = await SpansOf(In("pl", Polish).Site, [5], html =>
             html.Replace("data-seconds-many", "data-x", StringComparison.Ordinal)
         );
         Assert.Equal("5 sekundy", said[0]);
     }
 
-    private async Task<string[]> SpansOf(Plan plan, int[] spans, Func<string, string>? change = null)
+    private async Task<string[]> SpansOf(Site site, int[] spans, Func<string, string>? change = null)
     {
-        var findings = new Findings();
-        var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), findings);
-        Assert.NotNull(site);
-        Publication.Write(site, folder);
-        var path = Path.Combine(folder, Client, "session-1.html");
-        if (change is not null)
-            await File.WriteAllTextAsync(path, change(await File.ReadAllTextAsync(path)));
+        foreach (var asset in site.Assets.Where(a => a.Path.EndsWith(".js", StringComparison.Ordinal)))
+            await File.WriteAllBytesAsync(Path.Combine(folder, asset.Path), asset.Bytes);
+        var html = site.Pages.First(p => p.Path == "session-1.html").Html;
+        var path = Path.Combine(folder, "session-1.html");
+        await File.WriteAllTextAsync(path, change is null ? html : change(html));
         await using var context = await content.ContextAsync(new() { Offline = true });
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + path);
@@ -101,6 +101,17 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
             "spans => spans.map(s => window.gradus.spanOf(s, document.querySelector('[data-guide]').dataset))",
             spans
         );
+    }
+
+    /// <summary>The plan in a language and its site, made once for all that is asked of them.</summary>
+    private static (Plan Plan, Site Site) In(string language, string catalogue) =>
+        Made.GetOrAdd(language, _ => new(() => Rendered(PlanIn(language, catalogue)))).Value;
+
+    private static (Plan Plan, Site Site) Rendered(Plan plan)
+    {
+        var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), []);
+        Assert.NotNull(site);
+        return (plan, site);
     }
 
     private static Plan PlanIn(string language, string catalogue)

@@ -1,5 +1,5 @@
 // Is led through whole sessions in Firefox over WebDriver BiDi, with its own strict policy for files switched on: from the cautions to the end, and once more on the page to see what was kept.
-// In: {firefox, first (scripts before those of the page), whole (plays a session), pages: [{path, root (of the session on its page), list (reads its list)}]} as JSON on standard input.
+// In: {firefox, first (scripts before those of the page), whole (plays a session), pages: [{path, root (of the session on its page), list (reads its list), together (whether it has the store of the one before)}]} as JSON on standard input.
 // Out: for each page its address, what was listed and played, the log after a new visit, and everything that was said and asked for. That a file was read Firefox tells nobody, so what the page
 // itself has to load counts as asked for.
 import { readFileSync } from 'node:fs';
@@ -23,9 +23,12 @@ async function lead(page, root) {
 
 const loads = `[...document.querySelectorAll('[src], [poster], link[href], object[data]')].map(one => one.src || one.poster || one.href || one.data)`;
 const seen = [];
+let context = null;
 try {
-  for (const { path, root, list } of pages) {
-    const page = await browser.newPage();
+  for (const { path, root, list, together } of pages) {
+    // What is kept on one page is not on another, unless they are visited together.
+    if (!together || context === null) context = await browser.createBrowserContext();
+    const page = await context.newPage();
     const asked = [];
     const said = [];
     page.on('request', request => asked.push(request.url()));

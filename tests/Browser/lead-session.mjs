@@ -1,11 +1,9 @@
-// Reads { scripts, cases } from standard input and leads through each case in made time; answers with what was told and where it ended.
-import { readFileSync } from 'node:fs';
+// Reads { scripts, cases } in each line of standard input and leads through each case in made time; answers in one line with what was told and where it ended.
+import { createInterface } from 'node:readline';
 import { runInNewContext } from 'node:vm';
 
-const { scripts, cases } = JSON.parse(readFileSync(0, 'utf8'));
-const window = {};
-for (const script of scripts) runInNewContext(script, { window, unescape, encodeURIComponent });
-const { gradus } = window;
+/** The scripts that the answers are asked of; other ones with each line. */
+let gradus = {};
 
 /** Asks at each of the times in `ticks`, and does what is to be done when its time has come. */
 function led({ steps, wait, learnt, ticks, actions, out: leftOut }) {
@@ -59,10 +57,17 @@ const kinds = {
   message: ({ row }) => gradus.messageOf(row),
   fresh: ({ kept, now, hours }) => String(gradus.isFresh(kept, now, hours)),
 };
-process.stdout.write(JSON.stringify(cases.map(one => {
-  try {
-    return kinds[one.kind](one);
-  } catch (broken) {
-    return one.kind === 'led' ? { phase: String(broken), at: -1, left: -1, ahead: -1, out: [], did: [], softer: [], told: [], sayings: -1, cut: -1 } : String(broken);
-  }
-})));
+function answersTo({ scripts, cases }) {
+  const window = {};
+  for (const script of scripts) runInNewContext(script, { window, unescape, encodeURIComponent });
+  gradus = window.gradus;
+  return cases.map(one => {
+    try {
+      return kinds[one.kind](one);
+    } catch (broken) {
+      return one.kind === 'led' ? { phase: String(broken), at: -1, left: -1, ahead: -1, out: [], did: [], softer: [], told: [], sayings: -1, cut: -1 } : String(broken);
+    }
+  });
+}
+
+for await (const line of createInterface({ input: process.stdin })) process.stdout.write(JSON.stringify(answersTo(JSON.parse(line))) + '\n');

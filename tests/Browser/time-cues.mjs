@@ -1,8 +1,8 @@
-// Leads through steps of one second each in a real browser and in real time, and answers with how late each was seen and heard, in milliseconds.
+// Leads through steps of one second each in a real browser and in real time, in one condition after the other, and answers with how late each was seen and heard, in milliseconds.
 import { readFileSync } from 'node:fs';
 import { launch } from 'puppeteer-core';
 
-const { chromium, page: path, cues, slower, hidden, planted } = JSON.parse(readFileSync(0, 'utf8'));
+const { chromium, page: path, cues, looks, planted } = JSON.parse(readFileSync(0, 'utf8'));
 
 // A driver keeps hidden pages awake, which no client's browser does.
 const browser = await launch({
@@ -36,17 +36,24 @@ try {
   }, '2026-12-14T10:00:00');
   await page.goto('file://' + path, { waitUntil: 'load' });
   const client = await page.createCDPSession();
-  await client.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  const session = await browser.target().createCDPSession();
+  const change = async ({ slower, hidden }) => {
+    await client.send('Emulation.setCPUThrottlingRate', { rate: slower });
+    if (!hidden) return;
+    const { windowId } = await session.send('Browser.getWindowForTarget', { targetId: page.target()._targetId });
+    await session.send('Browser.setWindowBounds', { windowId, bounds: { windowState: 'minimized' } });
+  };
 
-  // The page's own player, on a list of another length: five seconds to get ready, then the cues.
-  await page.evaluate(count => {
+  // The page's own player, on a list of another length: two seconds to get ready, then for each condition a second to change to it, and its cues.
+  await page.evaluate((count, conditions) => {
     const { gradus } = window;
     const given = gradus.stepsOf;
     gradus.stepsOf = (root, week) => {
       const one = { ...given(root, week).find(gradus.isWork), percent: null, felt: null, breaths: 0, seconds: 1 };
-      return [{ ...one, kind: 'get-ready', seconds: 5 }, ...Array.from({ length: count }, (_, i) => ({ ...one, what: `Cue ${i + 1}` })), { ...one, what: 'Last', seconds: 3 }];
+      const cuesOf = look => [{ ...one, what: `Change ${look}` }, ...Array.from({ length: count }, (_, i) => ({ ...one, what: `Cue ${look} ${i}` }))];
+      return [{ ...one, kind: 'get-ready', seconds: 2 }, ...Array.from({ length: conditions }, (_, look) => cuesOf(look)).flat(), { ...one, what: 'Last', seconds: 3 }];
     };
-  }, cues);
+  }, cues, looks.length);
   // A page that looks seldom and sounds late, to see that it is noticed.
   if (planted) {
     await page.evaluate(() => {
@@ -81,31 +88,34 @@ try {
   });
   await press('start');
   await press('go');
-  const session = await browser.target().createCDPSession();
-  if (hidden) {
-    const { windowId } = await session.send('Browser.getWindowForTarget', { targetId: page.target()._targetId });
-    await session.send('Browser.setWindowBounds', { windowId, bounds: { windowState: 'minimized' } });
+  const begun = performance.now();
+  const until = second => new Promise(done => setTimeout(done, begun + second * 1000 - performance.now()));
+  const wasHidden = [];
+  for (const [i, look] of looks.entries()) {
+    await until(2.1 + i * (cues + 1));
+    await change(look);
+    wasHidden.push(await page.evaluate(() => document.hidden));
   }
-
-  const wasHidden = await page.evaluate(() => document.hidden);
-  await new Promise(done => setTimeout(done, (cues + 6) * 1000));
-  const answer = await page.evaluate(count => {
+  await until(2 + looks.length * (cues + 1) + 1);
+  const answer = await page.evaluate((count, conditions) => {
     const guide = Object.values(window.gradus.guides).find(one => one.dialog.open).guide;
     const { shown, starts } = window;
 
     // The last step ends at its deadline; the cues lie a second apart before it.
     const end = guide.state.ends - 3000;
-    const due = Array.from({ length: count }, (_, i) => end - (count - i) * 1000);
     const { context } = starts[0].node;
     const mark = context.getOutputTimestamp();
     const heard = starts.filter(one => !one.cut && one.hertz === 660).map(one => mark.performanceTime + (one.when - mark.contextTime) * 1000);
-    return {
-      audio: context.state,
-      shown: due.map((at, i) => { const note = shown.find(one => one.what === `Cue ${i + 1}`); return note ? Math.abs((note.frame ?? note.script) - at) : -1; }),
-      heard: due.map(at => Math.min(...heard.map(one => Math.abs(one - at)))),
-    };
-  }, cues);
-  process.stdout.write(JSON.stringify({ ...answer, wasHidden }));
+    return Array.from({ length: conditions }, (_, look) => {
+      const due = Array.from({ length: count }, (_, i) => end - ((conditions - 1 - look) * (count + 1) + count - i) * 1000);
+      return {
+        audio: context.state,
+        shown: due.map((at, i) => { const note = shown.find(one => one.what === `Cue ${look} ${i}`); return note ? Math.abs((note.frame ?? note.script) - at) : -1; }),
+        heard: due.map(at => Math.min(...heard.map(one => Math.abs(one - at)))),
+      };
+    });
+  }, cues, looks.length);
+  process.stdout.write(JSON.stringify(answer.map((one, i) => ({ ...one, wasHidden: wasHidden[i] }))));
 } finally {
   await browser.close();
 }

@@ -4,7 +4,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.CommandLine;
 
 [Trait("Slow", "yes")]
-public sealed class AuditCommandTests : IDisposable
+public sealed class AuditCommandTests(PublishedDemonstration published) : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-audit-").FullName;
 
@@ -13,7 +13,7 @@ public sealed class AuditCommandTests : IDisposable
     [Fact]
     public void A_published_tree_is_judged_as_it_stands()
     {
-        Gradus.Run("publish", Repository.Path("content"), "--to", folder, "--today", "2026-12-07");
+        published.CopyTo(folder);
         Assert.Equal(0, Gradus.Run("audit", Repository.Path("content"), "--site", folder, "--today", "2026-12-07").Status);
 
         var page = Path.Combine(folder, "rufus", "session-1.html");
@@ -57,13 +57,7 @@ public sealed class AuditCommandTests : IDisposable
     public void A_finding_for_people_has_place_sentence_caret_and_remedy()
     {
         var content = Path.Combine(folder, "practice");
-        foreach (var file in Repository.Files("content", ""))
-        {
-            var path = Path.Combine(content, Path.GetRelativePath(Repository.Path("content"), file));
-            Directory.CreateDirectory(Path.GetDirectoryName(path) ?? content);
-            File.Copy(file, path);
-        }
-
+        Folders.Copy(Repository.Path("content"), content);
         var exercise = Path.Combine(content, "exercises", "side-lying-foot-lift.md");
         File.WriteAllText(exercise, File.ReadAllText(exercise).Replace("rest 30 s", "rest 30 seconds", StringComparison.Ordinal));
         var answer = Gradus.Run("audit", content, "--today", "2026-12-07");

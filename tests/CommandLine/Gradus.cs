@@ -1,15 +1,21 @@
 using System.Diagnostics;
+using Gradus.CommandLine;
+using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
-/// <summary>The real command, in a process of its own.</summary>
+/// <summary>The real command: words in, words and exit status out.</summary>
 internal static class Gradus
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    public static Answer Run(params string[] words) => Run(new Dictionary<string, string>(StringComparer.Ordinal), words);
+    /// <summary>Inside this process, where what one test has warmed up serves the next, and several may run at once; under
+    /// <c>tests/run --long</c> in a process of its own.</summary>
+    public static Answer Run(params string[] words) => LongProof.Whole ? RunApart([], words) : RunHere(words);
 
-    public static Answer Run(IReadOnlyDictionary<string, string> environment, params string[] words)
+    /// <summary>In a process of its own, as at a coach's: for what the surroundings may change, and for what the process itself
+    /// does.</summary>
+    public static Answer RunApart(IEnumerable<KeyValuePair<string, string>> environment, params string[] words)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -31,6 +37,12 @@ internal static class Gradus
         }
 
         return new(process.ExitCode, output.Result, error.Result);
+    }
+
+    private static Answer RunHere(string[] words)
+    {
+        var (status, output, error) = Overheard.While(() => Commands.All().RunAsync(words));
+        return new(status, output, error);
     }
 }
 

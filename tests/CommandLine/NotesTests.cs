@@ -60,13 +60,7 @@ public sealed class NotesTests : IDisposable
     private string Copy(params string[] planted)
     {
         var practice = Path.Combine(folder, "practice");
-        foreach (var file in Directory.EnumerateFiles(Repository.Path("content"), "*", SearchOption.AllDirectories))
-        {
-            var to = Path.Combine(practice, Path.GetRelativePath(Repository.Path("content"), file));
-            Directory.CreateDirectory(Path.GetDirectoryName(to) ?? practice);
-            File.Copy(file, to);
-        }
-
+        Folders.Copy(Repository.Path("content"), practice);
         foreach (var path in planted)
             File.AppendAllText(Path.Combine(practice, path), $"\n{char.ToUpperInvariant(Phrase[0])}{Phrase[1..]}.\n");
         return practice;

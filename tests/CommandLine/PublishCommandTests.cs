@@ -3,7 +3,7 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.CommandLine;
 
 [Trait("Slow", "yes")]
-public sealed class PublishCommandTests : IDisposable
+public sealed class PublishCommandTests(PublishedDemonstration published) : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-publish-").FullName;
 
@@ -14,20 +14,20 @@ public sealed class PublishCommandTests : IDisposable
     [Fact]
     public void The_demonstration_practice_publishes_without_an_error()
     {
-        var answer = Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
+        var answer = published.Answer;
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
         Assert.Contains("\n6 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
         Assert.Equal(
             ["hedley", "maud", "nuala", "rufus", "tamsin"],
-            Directory.GetDirectories(To).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)
+            Directory.GetDirectories(published.Read()).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)
         );
     }
 
     [Fact]
     public void Publishing_again_says_that_nothing_changed()
     {
-        Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
+        published.CopyTo(To);
         var answer = Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2031-12-01");
         Assert.Equal(0, answer.Status);
         Assert.Equal(5, answer.Output.Split("nothing changed").Length - 1);
@@ -46,7 +46,7 @@ public sealed class PublishCommandTests : IDisposable
     {
         var content = Copy();
         Replace(Path.Combine(content, "clients", "rufus", "client.yaml"), "wrist-pain: no", "wrist-pain: yes, left");
-        Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
+        published.CopyTo(To);
         var answer = Gradus.Run("publish", content, "--to", To, "--today", "2026-12-07");
         Assert.Equal(1, answer.Status);
         Assert.Contains("contraindicated-exercise  [rufus]", answer.Output, StringComparison.Ordinal);
@@ -57,7 +57,7 @@ public sealed class PublishCommandTests : IDisposable
     [Fact]
     public void A_client_who_left_is_named_and_the_site_kept()
     {
-        Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
+        published.CopyTo(To);
         var content = Copy();
         Directory.Delete(Path.Combine(content, "clients", "nuala"), recursive: true);
         var answer = Gradus.Run("publish", content, "--to", To, "--today", "2026-12-07");
@@ -69,7 +69,6 @@ public sealed class PublishCommandTests : IDisposable
     [Fact]
     public void The_same_practice_gives_the_same_bytes_in_any_locale_zone_folder_and_on_one_processor()
     {
-        Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2026-12-07");
         var elsewhere = Path.Combine(folder, "another place", "site");
         var strange = new Dictionary<string, string>
         {
@@ -78,21 +77,15 @@ public sealed class PublishCommandTests : IDisposable
             ["TZ"] = "Pacific/Apia",
             ["DOTNET_PROCESSOR_COUNT"] = "1",
         };
-        var answer = Gradus.Run(strange, "publish", Copy(), "--to", elsewhere, "--today", "2029-02-28");
+        var answer = Gradus.RunApart(strange, "publish", Copy(), "--to", elsewhere, "--today", "2029-02-28");
         Assert.Equal(0, answer.Status);
-        Assert.Equal(FolderBytes.Of(To), FolderBytes.Of(elsewhere));
+        Assert.Equal(FolderBytes.Of(published.Read()), FolderBytes.Of(elsewhere));
     }
 
     private string Copy()
     {
         var copy = Path.Combine(folder, "a copy of the practice");
-        foreach (var file in Repository.Files("content", ""))
-        {
-            var path = Path.Combine(copy, Path.GetRelativePath(Repository.Path("content"), file));
-            Directory.CreateDirectory(Path.GetDirectoryName(path) ?? copy);
-            File.Copy(file, path);
-        }
-
+        Folders.Copy(Repository.Path("content"), copy);
         return copy;
     }
 

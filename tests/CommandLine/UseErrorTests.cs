@@ -54,7 +54,7 @@ public sealed class UseErrorTests
     [MemberData(nameof(Cases))]
     public void An_error_of_use_is_one_line(string line, string[] words)
     {
-        var answer = Gradus.Run(words);
+        var answer = Gradus.RunApart([], words);
         Assert.Equal(2, answer.Status);
         Assert.Equal("", answer.Output);
         Assert.Equal($"gradus: {line}\n", answer.Error);
