@@ -66,6 +66,7 @@
       tools.querySelector('[data-log-message]').hidden = false;
       text.focus();
       text.select();
+      text.scrollTop = 0;
     },
     wipe: function () {
       const really = part.querySelector('[data-log="wipe-really"]');
