@@ -181,16 +181,7 @@ public static class RuleBook
     /// <param name="training">With the uses that are asked about; with none for what stops whatever is done.</param>
     public static IEnumerable<Finding> StopsToday(Practice practice, Client client, Training training, DateOnly today) =>
         Rules
-            .OfType<IClientRule>()
-            .Where(rule =>
-                rule
-                    is AgreementMissing
-                        or AnswersStale
-                        or ClientTooYoung
-                        or RangeBelowNeed
-                        or EffortAboveYouthLimit
-                        or RestrictionBroken
-            )
+            .OfType<IStoppingRule>()
             .SelectMany(rule => rule.Check(practice, client, training, today))
             .Where(f => f.Level == Level.Error);
 

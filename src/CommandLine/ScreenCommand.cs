@@ -11,6 +11,7 @@ internal static class ScreenCommand
         var folder = Options.Folder();
         var clients = Options.Clients();
         var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
+        var today = Options.Today();
         var command = new Command(
             "screen",
             "Shows what each client may do of the library and why, and which condition matters for which exercise."
@@ -19,16 +20,21 @@ internal static class ScreenCommand
             folder,
             clients,
             format,
+            today,
         };
         command.SetAction(asked =>
-            Run(asked.GetRequiredValue(folder), asked.GetValue(clients) ?? [], asked.GetValue(format) == "json")
+            Run(
+                asked.GetRequiredValue(folder),
+                asked.GetValue(clients) ?? [],
+                asked.GetValue(format) == "json",
+                asked.GetValue(today) ?? Clock.Today()
+            )
         );
         return command;
     }
 
-    private static int Run(string folder, string[] clients, bool asJson)
+    private static int Run(string folder, string[] clients, bool asJson, DateOnly today)
     {
-        var today = Clock.Today();
         var read = CheckedPractice.Open(folder, clients, today);
         var shown = read.Wanted.Select(read.Bound).OfType<Client>().ToArray();
         if (read.Practice is { } practice)

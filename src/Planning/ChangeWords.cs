@@ -141,7 +141,7 @@ internal static class ChangeWords
         if (OrderOf(old.Sides) != OrderOf(dose.Sides))
             yield return dose.Sides.Order == SideOrder.None
                 ? words.Say("change-no-side")
-                : words.Say("change-side", ("side", SideWords.Of(now, limb, texts)));
+                : words.Say("change-side", ("side", SideWords.Of(now, limb, null, texts)));
         if (old.Tempo != dose.Tempo)
             yield return dose.Tempo is { } tempo
                 ? words.Say("change-tempo", ("tempo", DoseWords.Of(tempo, words)))

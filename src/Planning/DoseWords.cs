@@ -6,7 +6,8 @@ namespace Gradus.Planning;
 /// <summary>A settled dose as a client reads it: "2 sets: hold 30 seconds. Rest 20 seconds between sets."</summary>
 internal static class DoseWords
 {
-    public static string Of(WeekDose week, Limb limb, Texts texts)
+    /// <param name="cue">Where the working leg is; null where nobody says.</param>
+    public static string Of(WeekDose week, Limb limb, SideCue? cue, Texts texts)
     {
         var (dose, words) = (week.Dose, texts.Words);
         var work = words.Joined([.. dose.Parts.Select(p => Of(p, words))], "then");
@@ -19,7 +20,15 @@ internal static class DoseWords
             ),
         };
         if (dose.Sides.Order != SideOrder.None)
-            said.Add(words.Say("dose-side", ("side", SideWords.Of(week, limb, texts))));
+        {
+            var side = SideWords.Of(week, limb, cue, texts);
+            said.Add(
+                cue is not null && dose.Sides.Order == SideOrder.One
+                    ? words.Say("sentence", ("words", side))
+                    : words.Say("dose-side", ("side", side))
+            );
+        }
+
         if (dose.Sides.MoreOnFirst is > 0 and var more)
             said.Add(
                 words.Say(

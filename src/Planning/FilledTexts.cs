@@ -27,7 +27,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
     {
         var limb = use.Exercise.Trains.Limb;
         var exercise = texts.Of(use.Exercise.Id);
-        var sides = use.Weeks.Select(w => SideWords.Of(w, limb, texts)).Distinct(StringComparer.Ordinal).ToArray();
+        var sides = use.Weeks.Select(w => SideWords.Of(w, limb, exercise.Cue, texts)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
             exercise.Id,
             exercise.Title,
@@ -37,13 +37,13 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             UseNotes.Of(use, beside, texts).ToSeries(),
             use.Written.MoveOn,
             Filled(exercise, [use]),
-            Doses(use, limb).ToSeries(),
+            Doses(use, limb, exercise.Cue).ToSeries(),
             UseLoads.Written(use)
         );
     }
 
     /// <summary>One for each run of weeks with the same dose.</summary>
-    private IEnumerable<PlannedDose> Doses(Use use, Limb limb)
+    private IEnumerable<PlannedDose> Doses(Use use, Limb limb, SideCue? cue)
     {
         var weeks = use.Weeks;
         for (var (first, next) = (0, 0); first < weeks.Count; first = next)
@@ -53,7 +53,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             var week = weeks[first];
             yield return new(
                 weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(),
-                DoseWords.Of(week, limb, texts),
+                DoseWords.Of(week, limb, cue, texts),
                 ChangeWords.Of(weeks, first, limb, texts),
                 week.Measures.Seconds,
                 week.Measures.About,

@@ -34,5 +34,11 @@ public sealed record PlantedFault(string Kind, string Path, string Said, string 
 
     public override string ToString() => Kind;
 
-    private Series<Finding> Findings() => FinishedSite.Audit(FinishedSite.With(Path, Said, Instead));
+    /// <summary>Whether it stands in the site of the client with a restriction.</summary>
+    public bool IsRestricted { get; init; }
+
+    private Series<Finding> Findings() =>
+        IsRestricted
+            ? FinishedSite.AuditRestricted(FinishedSite.RestrictedWith(Path, Said, Instead))
+            : FinishedSite.Audit(FinishedSite.With(Path, Said, Instead));
 }

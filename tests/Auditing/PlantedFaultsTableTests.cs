@@ -11,6 +11,7 @@ public sealed class PlantedFaultsTableTests(ITestOutputHelper output)
         ("caution altered", CautionAlteredTests.Faults),
         ("caution hidden", CautionHiddenTests.Faults),
         ("caution too late", CautionAfterInstructionTests.Faults),
+        ("restrictions", RestrictionOnPageTests.Faults),
         ("weeks", WeekMissingTests.Faults),
         ("times", TimesDoNotAddUpTests.Faults),
         ("time and words", TimeAgainstTextTests.Faults),

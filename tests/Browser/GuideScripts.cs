@@ -8,7 +8,9 @@ internal static class GuideScripts
 {
     private static readonly string[] Files =
     [
+        "phrases.js",
         "log-file.js",
+        "log-message.js",
         "guide-loads.js",
         "guide-steps.js",
         "guide-cues.js",

@@ -82,7 +82,8 @@ public sealed class GuideStoppedTests(PublishedContent content)
         Assert.Equal("Saved on this phone; this does not count as a session.", await page.Text("kept"));
         await page.Dialog.Locator("[data-log='message']:visible").ClickAsync();
         Assert.Matches(
-            $"; stopped; steps {did["You did ".Length..^" steps.".Length]}; pain not said; sum [0-9a-f]{{8}}$",
+            $"^Mon 14 Dec, week 2, Ankles and hips: {did["You did ".Length..]} Stopped early. Effort –, pain –.\n"
+                + $"gradus .*; stopped; steps {did["You did ".Length..^" steps.".Length]}; pain not said; sum [0-9a-f]{{8}}$",
             await page.Dialog.Locator("[data-log-text]").InputValueAsync()
         );
         Assert.Equal(0, await page.Page.EvaluateAsync<int>("gradus.log.rows().length"));

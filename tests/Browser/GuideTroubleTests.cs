@@ -27,8 +27,9 @@ public sealed class GuideTroubleTests(PublishedContent content)
         Assert.Equal("Nothing can be saved here. Please note it on paper.", await page.Text("kept"));
         await page.Dialog.Locator("[data-log='message']:visible").ClickAsync();
         Assert.Matches(
-            "^gradus 2026-12-14; edition [0-9a-f]{8}; week 1; session 5; done; "
-                + "steps ([0-9]+) of \\1; pain not said; sum [0-9a-f]{8}$",
+            "^Mon 14 Dec, week 1, Ankles and hips, short: ([0-9]+) of \\1 steps\\. Effort –, pain –\\.\n"
+                + "gradus 2026-12-14; edition [0-9a-f]{8}; week 1; session 5; done; "
+                + "steps \\1 of \\1; pain not said; sum [0-9a-f]{8}$",
             await page.Dialog.Locator("[data-log-text]").InputValueAsync()
         );
         Assert.Empty(page.Troubles);

@@ -122,19 +122,4 @@ public sealed class LogFileTests
         if (published is not null)
             Assert.Equal(published, sum);
     }
-
-    [Theory]
-    [InlineData(
-        """{"day":"2026-12-07","week":1,"session":2,"edition":"0a1b2c3d","pain":3,"where":"knee","side":"left"}""",
-        "gradus 2026-12-07; edition 0a1b2c3d; week 1; session 2; done; pain 3 of 10, left knee; sum "
-    )]
-    [InlineData(
-        """{"day":"2026-12-07","week":1,"session":2,"done":false,"exercises":[{"exercise":"wall-lean","stopped":true}]}""",
-        "gradus 2026-12-07; edition unknown; week 1; session 2; stopped; pain not said; left out wall-lean; sum "
-    )]
-    public async Task The_text_for_a_message_says_what_was_done_and_its_own_sum(string row, string begins)
-    {
-        var text = await Ask(new JsonObject { ["kind"] = "message", ["row"] = JsonNode.Parse(row) });
-        Assert.Equal(begins + await Ask(new JsonObject { ["kind"] = "sum", ["text"] = begins[..^"; sum ".Length] }), text);
-    }
 }

@@ -54,7 +54,7 @@ const kinds = {
   },
   join: ({ text, other }) => gradus.writeLog(gradus.joinLogs(gradus.readLog(text).rows, gradus.readLog(other).rows)),
   sum: ({ text }) => gradus.checkSum(text),
-  message: ({ row }) => gradus.messageOf(row),
+  message: ({ row, phrases }) => gradus.messageOf(row, phrases),
   fresh: ({ kept, now, hours }) => String(gradus.isFresh(kept, now, hours)),
 };
 function answersTo({ scripts, cases }) {

@@ -68,6 +68,79 @@ public sealed partial class BeginGuideTests : IDisposable
         Assert.True(File.Exists(Path.Combine(folder, "site", "rufus.zip")));
     }
 
+    /// <summary>The wall is taken away, the warning is let stand as the guide shows it, and is let stand no more when it says
+    /// something else.</summary>
+    [Fact]
+    public void What_it_lets_stand_is_what_is_found()
+    {
+        var practice = Begun();
+        var client = Path.Combine(practice, "clients", "rufus", "client.yaml");
+        File.WriteAllText(
+            client,
+            Regex.Replace(File.ReadAllText(client), @"^equipment: .*$", "equipment: [chair]", RegexOptions.Multiline)
+        );
+        Assert.Contains("warning  equipment-missing", Audit(practice), StringComparison.Ordinal);
+        var accepted = Example("## Letting a warning stand");
+        File.WriteAllText(Path.Combine(practice, "accepted.yaml"), accepted);
+        Assert.DoesNotContain("equipment-missing", Audit(practice), StringComparison.Ordinal);
+        File.WriteAllText(
+            Path.Combine(practice, "accepted.yaml"),
+            accepted.Replace("'wall'", "'step'", StringComparison.Ordinal)
+        );
+        Assert.Contains("warning  equipment-missing", Audit(practice), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Its_restriction_stops_what_goes_beyond_it()
+    {
+        var practice = Begun();
+        Assert.Equal("Nothing found.\n", Audit(practice));
+        var client = Path.Combine(practice, "clients", "rufus", "client.yaml");
+        File.AppendAllText(client, "\n" + Example("## What a clinician asked to spare"));
+        Assert.Contains("left ankle: hold at most 20 s, until 2027-02-28", Audit(practice), StringComparison.Ordinal);
+    }
+
+    /// <summary>Perrin has very mobile joints, and no clearance for the end of one.</summary>
+    [Fact]
+    public void Its_property_keeps_a_heel_lift_from_the_end_of_the_joint()
+    {
+        var practice = Begun();
+        var client = Path.Combine(practice, "clients", "perrin", "client.yaml");
+        File.WriteAllText(
+            client,
+            File.ReadAllText(client).Replace("very-mobile-joints: no", "very-mobile-joints: yes", StringComparison.Ordinal)
+        );
+        const string lift = "'Slow heel lift with a backpack' needs a clearance for joints that bend";
+        Assert.Contains(lift, Audit(practice), StringComparison.Ordinal);
+        var exercise = Path.Combine(practice, "exercises", "slow-heel-lift.md");
+        File.WriteAllText(
+            exercise,
+            File.ReadAllText(exercise)
+                .Replace(
+                    "properties: [balance]",
+                    Example("## How far an exercise goes").Trim().Replace("[", "[balance, ", StringComparison.Ordinal),
+                    StringComparison.Ordinal
+                )
+        );
+        var said = Audit(practice);
+        Assert.DoesNotContain(lift, said, StringComparison.Ordinal);
+        Assert.Contains("'Calf lean' needs a clearance for joints that bend", said, StringComparison.Ordinal);
+    }
+
+    private string Begun()
+    {
+        var practice = Path.Combine(folder, "my-practice");
+        Assert.Equal(0, Gradus.Run("begin", practice, "--today", "2026-12-07").Status);
+        Assert.Equal(0, Gradus.Run("new", "client", "rufus", "--in", practice, "--today", "2026-12-07").Status);
+        FillIn();
+        return practice;
+    }
+
+    private static string Audit(string practice) => Gradus.Run("audit", practice, "--today", "2026-12-07").Output;
+
+    /// <summary>The first block below a heading.</summary>
+    private static string Example(string heading) => Part(heading).Split("```\n")[1];
+
     private void FillIn()
     {
         var client = Path.Combine(folder, "my-practice", "clients", "rufus");

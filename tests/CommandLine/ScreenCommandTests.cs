@@ -7,16 +7,18 @@ namespace Gradus.Tests.CommandLine;
 [Trait("Slow", "yes")]
 public sealed class ScreenCommandTests
 {
+    private const string Today = "2026-12-07";
+
     private static readonly string Content = Repository.Path("content");
 
     private static readonly JsonElement Json = JsonDocument
-        .Parse(Gradus.Run("screen", Content, "--format", "json").Output)
+        .Parse(Gradus.Run("screen", Content, "--format", "json", "--today", Today).Output)
         .RootElement;
 
     [Fact]
     public void A_client_sees_what_is_allowed_forbidden_and_limited_and_each_line_points_to_the_answer_and_the_exercise()
     {
-        var (status, output, error) = Gradus.Run("screen", Content, "--client", "nuala");
+        var (status, output, error) = Gradus.Run("screen", Content, "--client", "nuala", "--today", Today);
         Assert.Equal((0, ""), (status, error));
         Assert.StartsWith(
             "Nuala Brannock: 18 allowed, 4 limited, 3 forbidden\n  answered 2026-11-19, good until 2027-05-18\n",
@@ -119,23 +121,15 @@ public sealed class ScreenCommandTests
     [Fact]
     public void A_client_whom_an_error_blocks_is_shown_and_one_who_cannot_be_read_is_named()
     {
-        using var folder = new HandingOver.TemporaryFolder();
-        foreach (var file in Directory.EnumerateFiles(Content, "*", SearchOption.AllDirectories))
-        {
-            var copy = Path.Combine(folder.Root, Path.GetRelativePath(Content, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.WriteAllText(
-                copy,
-                File.ReadAllText(file)
-                    .Replace(
-                        file.Contains("nuala", StringComparison.Ordinal) ? "  hernia: no\n" : "stance: left\n",
-                        "",
-                        StringComparison.Ordinal
-                    )
-            );
-        }
-
-        var (status, output, error) = Gradus.Run("screen", folder.Root);
+        using var folder = CopyWith(
+            (file, text) =>
+                text.Replace(
+                    file.Contains("nuala", StringComparison.Ordinal) ? "  hernia: no\n" : "stance: left\n",
+                    "",
+                    StringComparison.Ordinal
+                )
+        );
+        var (status, output, error) = Gradus.Run("screen", folder.Root, "--today", Today);
         Assert.Equal((1, $"gradus: rufus cannot be read; 'gradus audit {folder.Root}' says why.\n"), (status, error));
         Assert.Contains("Nuala Brannock: 0 allowed, 0 limited, 25 forbidden\n", output, StringComparison.Ordinal);
         Assert.Contains(
@@ -143,6 +137,82 @@ public sealed class ScreenCommandTests
             output,
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>Answers are good for 180 days: these until 17 December, in the first week of the programme.</summary>
+    [Theory]
+    [InlineData("2026-12-07", "18 allowed, 4 limited, 3 forbidden", "")]
+    [InlineData("2026-12-17", "18 allowed, 4 limited, 3 forbidden", "")]
+    [InlineData(
+        "2026-12-18",
+        "0 allowed, 0 limited, 25 forbidden",
+        "Nuala Brannock answered on 2026-06-20, and this practice takes answers to be good for 180 days: since 2026-12-18 the "
+            + "programme, which goes on until "
+    )]
+    public void An_old_answer_stops_everything_from_the_day_after_its_last(string today, string counts, string stopped)
+    {
+        using var folder = CopyWith((_, text) => Changed(text, "answered: 2026-11-19", "answered: 2026-06-20"));
+        Told(folder.Root, today, counts, stopped);
+    }
+
+    [Fact]
+    public void An_answer_that_is_still_to_come_stops_everything() =>
+        Told(
+            Content,
+            "2026-11-18",
+            "0 allowed, 0 limited, 25 forbidden",
+            "Nuala Brannock is said to have answered on 2026-11-19, which is still to come. "
+        );
+
+    [Theory]
+    [InlineData(
+        "born: 1998",
+        "born: 2010",
+        "Nuala Brannock is under 18 when the programme begins, and no parent or guardian has agreed to it. "
+    )]
+    [InlineData(
+        "agreed: { training: 2026-11-19 }",
+        "agreed: { training: 2026-12-10 }",
+        "A day under 'agreed' is still to come. "
+    )]
+    [InlineData(
+        "agreed: { training: 2026-11-19 }",
+        "agreed: { training: 2026-12-15 }",
+        "The programme begins on 2026-12-14, before Nuala Brannock agreed to it. "
+    )]
+    public void An_agreement_that_is_missing_or_too_late_stops_everything(string said, string instead, string stopped)
+    {
+        using var folder = CopyWith((_, text) => Changed(text, said, instead));
+        Told(folder.Root, Today, "0 allowed, 0 limited, 25 forbidden", stopped);
+    }
+
+    private static void Told(string folder, string today, string counts, string stopped)
+    {
+        var (status, output, error) = Gradus.Run("screen", folder, "--client", "nuala", "--today", today);
+        Assert.Equal((0, ""), (status, error));
+        Assert.StartsWith($"Nuala Brannock: {counts}\n", output, StringComparison.Ordinal);
+        if (stopped.Length == 0)
+            Assert.DoesNotContain("  nothing    ", output, StringComparison.Ordinal);
+        else
+            Assert.Contains($"  nothing    {stopped}", output, StringComparison.Ordinal);
+    }
+
+    private static string Changed(string text, string said, string instead) =>
+        text.StartsWith("name: Nuala Brannock\n", StringComparison.Ordinal)
+            ? text.Replace(said, instead, StringComparison.Ordinal)
+            : text;
+
+    private static HandingOver.TemporaryFolder CopyWith(Func<string, string, string> edit)
+    {
+        var folder = new HandingOver.TemporaryFolder();
+        foreach (var file in Directory.EnumerateFiles(Content, "*", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(folder.Root, Path.GetRelativePath(Content, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.WriteAllText(copy, edit(file, File.ReadAllText(file)));
+        }
+
+        return folder;
     }
 
     private static readonly string[] Arm = ["shoulder", "elbow", "wrist", "hand"];

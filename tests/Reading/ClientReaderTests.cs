@@ -163,12 +163,7 @@ public sealed class ClientReaderTests
         "  hernja: no",
         "answers.yaml:24:3 There is no condition 'hernja' in this practice."
     )]
-    [InlineData(
-        "answers.yaml",
-        "2 left wrist",
-        "2 left neck",
-        "answers.yaml:30:14 'neck' has no left and right, but the answer names a side."
-    )]
+    [InlineData("answers.yaml", "2 left wrist", "2 left neck", "answers.yaml:30:16 'neck' has no left and right.")]
     [InlineData(
         "answers.yaml",
         "2 left wrist",

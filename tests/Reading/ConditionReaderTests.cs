@@ -80,5 +80,59 @@ public sealed class ConditionReaderTests
 
     private static Region Of(string name) => Region.Find(name) ?? throw new ArgumentException(name, nameof(name));
 
+    private const string Former = "'heart-metabolic-kidney' is not asked any more: 3 questions took its place.";
+
+    /// <summary>The id of before, wherever it may stand, is answered by the three that took its place.</summary>
+    [Theory]
+    [InlineData("exercises/sway.md", "not-with: [calf-strain]", "not-with: [calf-strain, heart-metabolic-kidney]")]
+    [InlineData("exercises/sway.md", "not-with: [calf-strain]", "not-with: [calf-strain]\nclear-first: [heart-metabolic-kidney]")]
+    [InlineData(
+        "clients/ansel/client.yaml",
+        "clearances: []",
+        "clearances: [{ condition: heart-metabolic-kidney, by: Dr Quill, on: 2026-11-01, until: 2027-11-01 }]"
+    )]
+    [InlineData("clients/ansel/answers.yaml", "  heart-disease: no\n", "  heart-disease: no\n  heart-metabolic-kidney: yes\n")]
+    public void An_id_of_before_is_told_what_took_its_place(string path, string said, string instead)
+    {
+        var finding = Assert.Single(Before.Edit(path, said, instead).Findings());
+        Assert.Equal(("condition-unknown", Former), (finding.Rule.Text, finding.Message));
+        Assert.Equal(
+            "Write heart-disease, metabolic-disease, kidney-disease in its place, each with what is true of it.",
+            finding.Help
+        );
+    }
+
+    /// <summary>Its answer cannot be taken for one of the three, nor for none.</summary>
+    [Fact]
+    public void An_answer_under_an_id_of_before_leaves_all_that_took_its_place_unread()
+    {
+        var practice = Before.Edit(
+            "clients/ansel/answers.yaml",
+            "  heart-disease: no\n  metabolic-disease: no\n  kidney-disease: no\n",
+            "  heart-metabolic-kidney: no\n"
+        );
+        Assert.Equal(Former, Assert.Single(practice.Findings()).Message);
+    }
+
+    [Fact]
+    public void A_question_of_ones_own_under_an_id_of_before_is_refused()
+    {
+        var finding = Assert.Single(
+            Before
+                .Edit(
+                    "conditions.yaml",
+                    "- id: faint-spells",
+                    "- id: heart-metabolic-kidney\n  name: heart\n  question: Heart?\n  where: whole body\n- id: faint-spells"
+                )
+                .Findings()
+        );
+        Assert.Equal(("condition-unknown", Former), (finding.Rule.Text, finding.Message));
+        Assert.Contains("heart-disease, metabolic-disease, kidney-disease", finding.Help, StringComparison.Ordinal);
+    }
+
+    private static readonly LittlePractice Before = Club
+        .Empty.Exercise("sway", "hold 30 s, each side")
+        .Member("ansel", ["- use: sway"]);
+
     private static Location At(int line, int column) => new("conditions.yaml", line, column);
 }

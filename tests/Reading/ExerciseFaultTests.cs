@@ -39,6 +39,20 @@ public sealed class ExerciseFaultTests
         Write one of: supine, prone, side-lying, hands-and-knees, kneeling, half-kneeling, floor-sitting, sitting, standing, split-stance, squat, hanging.
 
         exercises/calf-sway.md
+        - position: standing
+        + position: standing⏎cue: in front
+        exercises/calf-sway.md:6:6 value-wrong «in front»
+        'in front' is nothing that can stand for 'cue'.
+        Write one of: foot in front, foot behind, knee down.
+
+        exercises/calf-sway.md
+        - position: standing
+        + position: supine⏎cue: foot in front
+        exercises/calf-sway.md:6:6 value-wrong «foot in front»
+        'cue' says where the foot or knee of the working leg is, and here no leg stands in front of the other.
+        Take 'cue' out; it may stand with the position half-kneeling, split-stance or standing, where a leg is trained.
+
+        exercises/calf-sway.md
         - equipment: [wall, step]
         + equipment: wall
         exercises/calf-sway.md:6:12 value-wrong «w»

@@ -24,6 +24,17 @@ public sealed class ExerciseReaderTests
         Assert.Equal(Location.Whole(Path), Exercise.At);
     }
 
+    [Theory]
+    [InlineData("foot in front", SideCue.FootInFront)]
+    [InlineData("foot behind", SideCue.FootBehind)]
+    [InlineData("knee down", SideCue.KneeDown)]
+    public void Where_the_working_leg_is_is_bound(string written, SideCue cue)
+    {
+        Assert.Null(Exercise.Cue);
+        var practice = LittlePractice.Golden.Edit(Path, "position: standing", $"position: standing\ncue: {written}");
+        Assert.Equal(cue, practice.Read().Find(new ExerciseId("calf-sway"))?.Cue);
+    }
+
     [Fact]
     public void The_dose_is_bound_with_its_place()
     {

@@ -67,31 +67,14 @@
     return (inside < inwards * length ? inwards * length : length) - inside;
   };
 
-  function filled(phrase, fills) {
-    return phrase.replace(/\{(\w+)\}/g, function (whole, name) { return name in fills ? String(fills[name]) : whole; });
-  }
-
-  gradus.filled = filled;
-
-  // The phrase for so many: the language says which kind of number it is, the catalogue what is said of that kind.
-  function counted(phrases, name, n) {
-    const form = new Intl.PluralRules(phrases.language).select(n);
-    return filled(phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'], { n: n });
-  }
-
-  // The phrase for so many, with more to fill in.
-  gradus.countedOf = function (phrases, name, n, fills) {
-    return filled(counted(phrases, name, n), fills);
-  };
-
   // "2 minutes 30 seconds", as the page says it.
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
     const rest = seconds % 60;
-    if (minutes === 0 || (seconds < 120 && rest > 0)) return counted(phrases, 'seconds', seconds);
-    if (rest === 0) return counted(phrases, 'minutes', minutes);
-    return filled(phrases.minutesAndSecondsOther, {
-      minutes: counted(phrases, 'minutes', minutes), seconds: counted(phrases, 'seconds', rest)
+    if (minutes === 0 || (seconds < 120 && rest > 0)) return gradus.countedOf(phrases, 'seconds', seconds);
+    if (rest === 0) return gradus.countedOf(phrases, 'minutes', minutes);
+    return gradus.filled(phrases.minutesAndSecondsOther, {
+      minutes: gradus.countedOf(phrases, 'minutes', minutes), seconds: gradus.countedOf(phrases, 'seconds', rest)
     });
   };
 
@@ -111,7 +94,7 @@
     const isNext = gradus.isNextEffort(guide.steps, at);
     const phrase = level === 0 ? phrases.stepBegins : isNext ? phrases.effortNext : phrases.effortBegins;
     const time = gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases);
-    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
+    return gradus.filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
   }
 
   // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
@@ -120,11 +103,11 @@
     for (const event of events) {
       const step = guide.steps[event.at];
       if (event.type === 'step') said.push(beginOf(guide, phrases));
-      if (event.type === 'wait') said.push(filled(phrases.waits, { what: step.what }));
+      if (event.type === 'wait') said.push(gradus.filled(phrases.waits, { what: step.what }));
       if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
       if (event.type === 'softer') {
         const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-        said.push(level === 0 ? phrases.softerPlain : filled(phrases.softer, { effort: phrases['effort' + level] }));
+        said.push(level === 0 ? phrases.softerPlain : gradus.filled(phrases.softer, { effort: phrases['effort' + level] }));
       }
     }
     return said.join(' ');

@@ -155,7 +155,8 @@
       gradus.showAlarm(ui, ui.isKept);
       gradus.showWeek();
     }
-    const text = ui.panel('end').querySelector('[data-log-text]');
-    if (text.value) text.value = gradus.messageOf(ui.row);
+    const tools = ui.panel('end').querySelector('[data-log-tools]');
+    const text = tools.querySelector('[data-log-text]');
+    if (text.value) text.value = gradus.messageOf(ui.row, tools.dataset);
   };
 })();

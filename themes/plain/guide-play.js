@@ -89,7 +89,7 @@
       ui.fill('what', step.what);
       ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
       const softer = state.softer[step.exercise] > 0;
-      ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' '));
+      ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' · '));
       ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
       ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
       ui.part('effort').hidden = level === 0;

@@ -1,4 +1,4 @@
-// What was done, as a file that a spreadsheet opens, and as a short text for a message. It knows no page.
+// What was done, as a file that a spreadsheet opens. It knows no page.
 //
 // The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
 // Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
@@ -225,24 +225,5 @@
       for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
     }
     return ((sum ^ 0xffffffff) >>> 0).toString(16).padStart(8, '0');
-  };
-
-  // One line that a person can read and a program can check.
-  gradus.messageOf = function (row) {
-    const where = row.where ? ', ' + [row.side, row.where].filter(Boolean).join(' ') : '';
-    const hurts = row.pain > 0 ? row.pain + ' of 10' + where : row.pain === 0 ? 'none' : 'not said';
-    const stopped = (row.exercises || [])
-      .filter(function (one) { return one.stopped; })
-      .map(function (one) { return one.exercise; });
-    const parts = [
-      'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
-      row.done === false ? 'stopped' : 'done'
-    ].concat(
-      row.of === undefined ? [] : ['steps ' + row.did + ' of ' + row.of],
-      row.alarm ? ['alarm ' + row.alarm] : [],
-      ['pain ' + hurts],
-      stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
-    const text = parts.join('; ');
-    return text + '; sum ' + gradus.checkSum(text);
   };
 })();

@@ -62,10 +62,11 @@
       const rows = rowsFor(button);
       const tools = button.closest('[data-log-tools]');
       const text = tools.querySelector('[data-log-text]');
-      text.value = rows.length > 0 ? gradus.messageOf(rows[rows.length - 1]) : '';
+      text.value = rows.length > 0 ? gradus.messageOf(rows[rows.length - 1], tools.dataset) : '';
       tools.querySelector('[data-log-message]').hidden = false;
       text.focus();
       text.select();
+      text.scrollTop = 0;
     },
     wipe: function () {
       const really = part.querySelector('[data-log="wipe-really"]');

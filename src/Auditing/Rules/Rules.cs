@@ -23,6 +23,14 @@ public interface IClientRule : IRule
     IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today);
 }
 
+/// <summary>Says, beside what screening itself holds against a use, what may not be done today. What is shown as allowed to a
+/// coach who looks for an exercise must be stopped by none of these: whoever is asked for it asks all of them.</summary>
+public interface IStoppingRule : IClientRule { }
+
+/// <summary>Says what screening holds against a use (<see cref="Use.Against"/>), which whoever shows what is allowed has seen
+/// already.</summary>
+public interface IObjectionRule : IClientRule { }
+
 /// <summary>Counts what a client's doses amount to. Where one takes longer than a dose may, there is nothing to count, and
 /// another rule says so.</summary>
 public interface ICountingRule : IClientRule { }

@@ -20,6 +20,9 @@ public sealed record Exercise(
     Location At
 )
 {
+    /// <summary>Null where the side says enough.</summary>
+    public SideCue? Cue { get; init; }
+
     public ExerciseId Id => Drill.Id;
 
     public Motion Trains => Drill.Trains;

@@ -9,7 +9,7 @@ internal static partial class AnswersReader
 {
     private static readonly string[] Replies = ["yes", "no", "yes, left", "yes, right", "not asked"];
 
-    [GeneratedRegex(@"^(?<level>10|[1-9]) (?:(?<side>left|right) )?(?<region>[a-z -]+)\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<level>10|[1-9]) (?<place>[a-z -]+)\z", RegexOptions.CultureInvariant)]
     private static partial Regex PainShape();
 
     /// <summary>One for each condition that was asked; null where none of them can be read, so that nobody says of any that it
@@ -27,19 +27,22 @@ internal static partial class AnswersReader
             var reply = ReplyIn(group.SourceFile, entry, known);
             if (condition is not null && reply is not null)
                 answers.Add(new(condition.Value, reply, entry.Value.At));
-            else if (condition is null && Meant(entry.Key, known) is { } meant)
-                misspelt.Add(new(meant, new Reply.Unread(), entry.Value.At));
+            else if (condition is null)
+                misspelt.AddRange(Meant(entry.Key, known).Select(id => new Answer(id, new Reply.Unread(), entry.Value.At)));
         }
 
         return answers.Concat(misspelt).DistinctBy(a => a.Condition).ToSeries();
     }
 
-    /// <summary>The condition that a misspelt id stands for, as far as one is near.</summary>
-    private static ConditionId? Meant(string written, KnownIds known) =>
-        Nearest.To(written, (known.Conditions.Ids ?? new HashSet<string>()).Where(Id.IsValid).Order(StringComparer.Ordinal))
-            is { } meant
-            ? new(meant)
-            : null;
+    /// <summary>The conditions that took the place of an id of before, or the one that a misspelt id stands for, as far as one is
+    /// near.</summary>
+    private static IEnumerable<ConditionId> Meant(string written, KnownIds known)
+    {
+        if (known.Conditions.Former.Has(written))
+            return known.Conditions.Former.Since[written].Select(id => new ConditionId(id));
+        var ids = (known.Conditions.Ids ?? new HashSet<string>()).Where(Id.IsValid).Order(StringComparer.Ordinal);
+        return Nearest.To(written, ids) is { } meant ? [new(meant)] : [];
+    }
 
     /// <summary>Null where the condition was not asked, in so many words.</summary>
     private static Reply? ReplyIn(SourceFile sheet, YamlEntry entry, KnownIds known)
@@ -124,27 +127,9 @@ internal static partial class AnswersReader
             return null;
         }
 
-        var (side, region) = (shape.Groups["side"], shape.Groups["region"]);
-        if (
-            ExerciseWords.RegionOf(sheet, new(region.Value, written.At with { Column = written.At.Column + region.Index }))
-            is not { } where
-        )
-            return null;
-        if (!side.Success || where.IsSided)
-            return new(
-                int.Parse(shape.Groups["level"].ValueSpan, CultureInfo.InvariantCulture),
-                where,
-                !side.Success ? null
-                    : side.Value == "left" ? Side.Left
-                    : Side.Right
-            );
-        sheet.Fault(
-            Faults.ValueWrong,
-            written.At,
-            $"{Quote.Of(where.Name)} has no left and right, but the answer names a side.",
-            "Take the side out.",
-            written.Value.Length
-        );
-        return null;
+        var place = shape.Groups["place"];
+        return PlaceReader.Of(sheet, new(place.Value, written.At with { Column = written.At.Column + place.Index })) is { } where
+            ? new(int.Parse(shape.Groups["level"].ValueSpan, CultureInfo.InvariantCulture), where.Region, where.Side)
+            : null;
     }
 }

@@ -13,8 +13,9 @@ internal static class ConditionReader
     /// <param name="words">In the practice's language.</param>
     public static AskedConditions Read(SourceFile? own, Words words, Findings findings)
     {
-        var floor = List(Embedded.SourceFile(Floor, findings), words).Bound;
-        var written = own is null ? AskedConditions.Unread : List(own, null);
+        var floorRead = List(Embedded.SourceFile(Floor, findings), words);
+        var floor = floorRead.Bound;
+        var written = own is null ? AskedConditions.Unread : WithoutFormer(own, List(own, null), floorRead.Former);
         var reworded = written.Bound.ToDictionary(c => c.Id);
         var asked = floor
             .Select(c => own is not null && reworded.TryGetValue(c.Id, out var other) ? Reworded(own, c, other) : c)
@@ -23,8 +24,27 @@ internal static class ConditionReader
         return new(
             asked.Concat(written.Bound.Where(c => floor.All(f => f.Id != c.Id))).ToSeries(),
             written.Ids is null ? null : written.Ids.Concat(ids).ToHashSet(StringComparer.Ordinal),
-            written.Unsided.Concat(unsided).ToHashSet(StringComparer.Ordinal)
+            written.Unsided.Concat(unsided).ToHashSet(StringComparer.Ordinal),
+            floorRead.Former
         );
+    }
+
+    /// <summary>A question of the practice's own under an id of before would be asked beside those that took its place, and
+    /// decide nothing.</summary>
+    private static AskedConditions WithoutFormer(SourceFile sheet, AskedConditions written, FormerConditions former)
+    {
+        foreach (var old in written.Bound.Where(c => former.Has(c.Id.Text)))
+            sheet.Fault(
+                Faults.ConditionUnknown,
+                old.At,
+                former.Message(old.Id.Text),
+                $"Take this entry out. To ask in your own words, write an entry for each: {former.Instead(old.Id.Text)}."
+            );
+        return written with
+        {
+            Bound = written.Bound.Where(c => !former.Has(c.Id.Text)).ToSeries(),
+            Ids = written.Ids?.Where(id => !former.Has(id)).ToHashSet(StringComparer.Ordinal),
+        };
     }
 
     private static Condition Reworded(SourceFile sheet, Condition always, Condition words)
@@ -66,6 +86,7 @@ internal static class ConditionReader
         var conditions = new List<Condition>();
         var ids = new HashSet<string>(StringComparer.Ordinal);
         var unsided = new HashSet<string>(StringComparer.Ordinal);
+        var former = new List<(string Was, string Is)>();
         foreach (var item in list.Items)
         {
             if (Fields.Of(sheet, item, "a condition") is not { } fields)
@@ -85,6 +106,8 @@ internal static class ConditionReader
                     place.Value.Length
                 );
             var basis = floor is null ? null : BasisIn(fields);
+            if (floor is not null)
+                former.AddRange(fields.Texts("was").Select(was => (was.Value, id?.Text ?? "")));
             fields.Done();
             if (id is not null && !sided)
                 unsided.Add(id.Text);
@@ -97,7 +120,7 @@ internal static class ConditionReader
                 );
         }
 
-        return new(conditions.ToSeries(), ids, unsided);
+        return new(conditions.ToSeries(), ids, unsided, new(former.ToLookup(f => f.Was, f => f.Is, StringComparer.Ordinal)));
     }
 
     private static Basis? BasisIn(Fields fields)
@@ -146,7 +169,12 @@ internal static class ConditionReader
 /// <param name="Ids">Every id there is, in small letters, whether or not its condition could be bound; null where the file could
 /// not be read, which is said once, at the file.</param>
 /// <param name="Unsided">The ids of conditions that have no left and right.</param>
-internal sealed record AskedConditions(Series<Condition> Bound, IReadOnlySet<string>? Ids, IReadOnlySet<string> Unsided)
+internal sealed record AskedConditions(
+    Series<Condition> Bound,
+    IReadOnlySet<string>? Ids,
+    IReadOnlySet<string> Unsided,
+    FormerConditions Former
+)
 {
-    public static readonly AskedConditions Unread = new([], null, new HashSet<string>());
+    public static readonly AskedConditions Unread = new([], null, new HashSet<string>(), FormerConditions.None);
 }

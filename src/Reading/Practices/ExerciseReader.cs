@@ -12,6 +12,7 @@ internal static class ExerciseReader
         var trains = known.MotionOf(sheet, fields.NeedMention("trains"));
         var stage = fields.NeedChoice("stage", ExerciseWords.Stages);
         var position = fields.NeedChoice("position", ExerciseWords.Positions);
+        var cue = CueIn(fields, trains, position);
         var equipment = fields.Texts("equipment");
         var written = ExerciseWords.LoadsOf(sheet, fields.Texts("loads"));
         var dose = DoseReader.Read(sheet, "dose", fields.Need("dose"), settings);
@@ -50,7 +51,30 @@ internal static class ExerciseReader
             harder,
             text,
             sheet.Whole
+        )
+        {
+            Cue = cue,
+        };
+    }
+
+    /// <summary>Only where one leg stands in front of the other or kneels beside it.</summary>
+    private static SideCue? CueIn(Fields fields, Motion? trains, Position? position)
+    {
+        if (fields.Choice("cue", ExerciseWords.Cues) is not { } cue || fields.Mention("cue") is not { } written)
+            return null;
+        if (
+            trains is null or { Limb: Limb.Leg, IsPaired: true }
+            && position is null or Position.HalfKneeling or Position.SplitStance or Position.Standing
+        )
+            return cue;
+        fields.SourceFile.Fault(
+            Faults.ValueWrong,
+            written.At,
+            "'cue' says where the foot or knee of the working leg is, and here no leg stands in front of the other.",
+            "Take 'cue' out; it may stand with the position half-kneeling, split-stance or standing, where a leg is trained.",
+            written.Value.Length
         );
+        return null;
     }
 
     private static Series<Mention<ConditionId>> Forbidding(SourceFile sheet, Series<Mention<ConditionId>> named)

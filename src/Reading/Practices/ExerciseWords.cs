@@ -30,6 +30,13 @@ internal static class ExerciseWords
         ("hanging", Position.Hanging),
     ];
 
+    public static readonly (string, SideCue)[] Cues =
+    [
+        ("foot in front", SideCue.FootInFront),
+        ("foot behind", SideCue.FootBehind),
+        ("knee down", SideCue.KneeDown),
+    ];
+
     public static readonly string[] Properties = [.. WorkProperty.Written];
 
     /// <summary>What a caution may attach to: also what the dose makes of an exercise.</summary>

@@ -20,16 +20,26 @@ internal sealed record KnownIds(
     public Series<Mention<CautionId>> CautionsOf(SourceFile sheet, Series<Mention<string>> names) =>
         Known(sheet, names, Cautions, "caution", "Write cautions/{0}.md", id => new CautionId(id));
 
-    public Series<Mention<ConditionId>> ConditionsOf(SourceFile sheet, Series<Mention<string>> names) =>
-        Known(
+    public Series<Mention<ConditionId>> ConditionsOf(SourceFile sheet, Series<Mention<string>> names)
+    {
+        foreach (var old in names.Where(n => Conditions.Former.Has(n.Value)))
+            sheet.Fault(
+                Faults.ConditionUnknown,
+                old.At,
+                Conditions.Former.Message(old.Value),
+                Conditions.Former.Help(old.Value),
+                old.Value.Length
+            );
+        return Known(
             sheet,
-            names,
+            names.Where(n => !Conditions.Former.Has(n.Value)).ToSeries(),
             Conditions.Ids,
             "condition",
             "Add it to conditions.yaml",
             id => new ConditionId(id),
             Faults.ConditionUnknown
         );
+    }
 
     public Mention<ExerciseId>? ExerciseOf(SourceFile sheet, Mention<string>? name) =>
         Known(sheet, name is null ? [] : [name], Exercises, "exercise", "Write exercises/{0}.md", id => new ExerciseId(id))

@@ -14,7 +14,7 @@ internal static class RestrictionReader
         var movement = fields.Mention("movement");
         var motion = movement is null ? null : known.MotionOf(fields.SourceFile, movement);
         var limits = fields.Has("limit") ? ClearanceReader.LimitsIn(fields) : [];
-        var place = joint is null ? (Place?)null : PlaceOf(fields.SourceFile, joint);
+        var place = joint is null ? null : PlaceReader.Of(fields.SourceFile, joint);
         fields.Done();
         if (on > until)
             fields.SourceFile.Fault(
@@ -29,32 +29,9 @@ internal static class RestrictionReader
             || on is null
             || until is null
             || on > until
-            || (joint is not null && place?.Region is null)
+            || (joint is not null && place is null)
             || (movement is not null && motion is null)
             ? null
             : new(by, on.Value, until.Value, place?.Region, place?.Side, motion?.Name, limits, fields.At);
     }
-
-    /// <summary>"left knee", "knee", "neck".</summary>
-    private static Place PlaceOf(SourceFile sheet, Mention<string> written)
-    {
-        var side =
-            written.Value.StartsWith("left ", StringComparison.Ordinal) ? Side.Left
-            : written.Value.StartsWith("right ", StringComparison.Ordinal) ? Side.Right
-            : (Side?)null;
-        var name = side is { } one ? written.Value[(one.Word().Length + 1)..] : written.Value;
-        var region = ExerciseWords.RegionOf(sheet, new(name, written.At));
-        if (side is null || region is not { IsSided: false })
-            return new(region, side);
-        sheet.Fault(
-            Faults.ValueWrong,
-            written.At,
-            $"{Quote.Of(region.Name)} has no left and right.",
-            "Take the side out.",
-            written.Value.Length
-        );
-        return new(null, null);
-    }
-
-    private readonly record struct Place(Region? Region, Side? Side);
 }

@@ -32,6 +32,7 @@ internal sealed record SiteView(
     string Begins,
     string AfterBreak,
     string AfterLongBreak,
+    Series<AttributeView> Told,
     Series<string> Scripts
 );
 

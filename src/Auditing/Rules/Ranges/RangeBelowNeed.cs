@@ -4,7 +4,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class RangeBelowNeed : IClientRule
+public sealed class RangeBelowNeed : IStoppingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from needed in NeededSide.Of(practice, client, training, today)

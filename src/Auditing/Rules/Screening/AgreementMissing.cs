@@ -3,7 +3,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class AgreementMissing : IClientRule
+public sealed class AgreementMissing : IStoppingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

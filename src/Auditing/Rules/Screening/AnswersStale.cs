@@ -3,7 +3,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class AnswersStale : IClientRule
+public sealed class AnswersStale : IStoppingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

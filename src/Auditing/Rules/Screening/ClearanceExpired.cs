@@ -4,7 +4,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class ClearanceExpired : IClientRule
+public sealed class ClearanceExpired : IObjectionRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

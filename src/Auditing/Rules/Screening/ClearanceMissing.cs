@@ -4,7 +4,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class ClearanceMissing : IClientRule
+public sealed class ClearanceMissing : IObjectionRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

@@ -3,7 +3,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class ClientTooYoung : IClientRule
+public sealed class ClientTooYoung : IStoppingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

@@ -4,7 +4,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class ConditionNotAsked : IClientRule
+public sealed class ConditionNotAsked : IObjectionRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

@@ -4,7 +4,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class EditionOutlivesClearance : IClientRule
+public sealed class EditionOutlivesClearance : IObjectionRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

@@ -4,7 +4,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class EffortAboveYouthLimit : IClientRule
+public sealed class EffortAboveYouthLimit : IStoppingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from use in training.Uses

@@ -3,7 +3,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class PainAboveStop : IClientRule
+public sealed class PainAboveStop : IObjectionRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {

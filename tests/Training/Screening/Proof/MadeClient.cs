@@ -137,7 +137,9 @@ internal sealed record MadeClient(
             return slip != ProofSlip.AgeOf65Forgotten && IsFrom65(slip) ? "yes" : "no";
         var answer = Answers.GetValueOrDefault(condition);
         var hurts = condition == "signs-or-symptoms" && SecondPain.Of(this).Any(p => p.Place == "chest" && p.Level > 0);
-        return answer == "no" && hurts && slip != ProofSlip.ChestPainIsNoSymptom ? "yes" : answer;
+
+        // Pain in the chest is one of the symptoms, whatever was answered about them, and where nothing was.
+        return answer != "yes" && hurts && slip != ProofSlip.ChestPainIsNoSymptom ? "yes" : answer;
     }
 
     /// <summary>A bare year is its last day: who may be too young is.</summary>

@@ -9,6 +9,7 @@ namespace Gradus.Tests.Trainings;
 /// <summary>One made client, as both judgements see it.</summary>
 /// <param name="Product">What the product says stands in the way, in the words of the second judgement.</param>
 /// <param name="IsBlocked">Whether the product makes no site.</param>
+/// <param name="Errors">The rules that stop the client.</param>
 /// <param name="Found">What is in the site and must not be, or must be and is not; empty where there is no site.</param>
 internal sealed record ProofCase(
     int Practice,
@@ -17,6 +18,7 @@ internal sealed record ProofCase(
     SortedSet<string> Product,
     SortedSet<string> Second,
     bool IsBlocked,
+    string[] Errors,
     string[] Found
 )
 {
@@ -26,7 +28,8 @@ internal sealed record ProofCase(
             ? $"practice {Practice}, {Client.Id}: only the product says [{string.Join("; ", Product.Except(Second))}], "
                 + $"only the second says [{string.Join("; ", Second.Except(Product))}]{About()}"
         : IsBlocked != (Second.Count > 0)
-            ? $"practice {Practice}, {Client.Id}: {(IsBlocked ? "blocked" : "published")} with [{string.Join("; ", Second)}]"
+            ? $"practice {Practice}, {Client.Id}: {(IsBlocked ? "blocked" : "published")} with [{string.Join("; ", Second)}], "
+                + $"by [{string.Join("; ", Errors)}]"
         : Found.Length > 0 ? $"practice {Practice}, {Client.Id}: {string.Join("; ", Found)}"
         : null;
 
@@ -76,6 +79,12 @@ internal sealed record ProofCase(
                 Said(practice, bound, byClient[client.Id]),
                 second.Everything(),
                 blocked,
+                [
+                    .. byClient[client.Id]
+                        .Concat(byClient[null])
+                        .Where(f => f.Level == Level.Error)
+                        .Select(f => $"{f.Rule} {f.Message}"),
+                ],
                 site is null ? [] : [.. Forbidden(site, second.Forbidden()), .. Absent(site, second.Titles())]
             );
         }
@@ -109,6 +118,8 @@ internal sealed record ProofCase(
             )
         )
             said.Add($"client: {finding.Rule}");
+        foreach (var finding in findings.Where(f => f.Rule.Text == "side-unresolved"))
+            said.Add($"client: side-unresolved {finding.Message.Split('\'')[3]}");
         foreach (var finding in findings.Where(f => f.Rule.Text == "edition-outlives-clearance"))
             said.Add($"client: {finding.Rule} {client.Clearances.First(c => c.At == finding.At).Condition}");
         foreach (var condition in practice.Conditions.Where(c => c.IsAlwaysAsked && client.AnswerTo(c.Id) is null))

@@ -13,6 +13,7 @@ internal enum ProofSlip
     PositionLoadsNothing,
     OtherIsTheWorkingSide,
     StanceForgotten,
+    RearLegOfAnArm,
     EachSideIsTheLeft,
     PainOfSixIsFine,
     SideOfThePainForgotten,

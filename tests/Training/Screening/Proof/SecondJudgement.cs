@@ -175,10 +175,12 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         var done = Done().ToArray();
         foreach (
             var id in FloorAnswers.Ids.Where(id =>
-                slip is not (ProofSlip.NotAskedIsNo or ProofSlip.FloorOnlyWhereNamed) && !client.Answers.ContainsKey(id)
+                slip is not (ProofSlip.NotAskedIsNo or ProofSlip.FloorOnlyWhereNamed) && client.AnswerTo(id, slip) is null
             )
         )
             yield return $"client {id}: not asked";
+        foreach (var other in OtherLimbs())
+            yield return other;
 
         // "Under 18 needs a dated agreement of a guardian and the practice's youth limit on effort"; a bare year counts as its
         // last day.
@@ -222,6 +224,16 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
                 yield return $"client: edition-outlives-clearance {condition}";
         }
     }
+
+    /// <summary>"A role of an arm on a leg (or the other way round) is refused", by which version it ever is done.</summary>
+    private IEnumerable<string> OtherLimbs() =>
+        from session in client.Sessions
+        from use in session.Uses
+        where use.Side == "rear leg" && slip != ProofSlip.RearLegOfAnArm
+        from done in DoneIn(use)
+        where done.Weeks.Count > 0
+        where done.Exercise.Part is "wrist" or "elbow" or "shoulder"
+        select $"client: side-unresolved {done.Exercise.Title}";
 
     private bool RestsOn(string condition, MadeDone done)
     {
