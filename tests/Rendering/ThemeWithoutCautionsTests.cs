@@ -67,21 +67,21 @@ public sealed class ThemeWithoutCautionsTests
             "<div class=\"caution\"><details><summary>More</summary>",
             "caution-hidden"
         ),
-        new("hidden by the style", "look.css", "* { box-sizing: border-box; }", ".cautions { display: none; }", "caution-hidden"),
-        new("hidden in print", "print.css", "html { font-size: 9pt; }", ".cautions { display: none; }", "caution-hidden"),
+        new("hidden by the style", "look.css", "* { box-sizing: border-box; }", ".cautions { display: none; }", "style-not-known"),
+        new("hidden in print", "print.css", "html { font-size: 9pt; }", ".cautions { display: none; }", "style-not-known"),
         new(
             "hidden on a phone",
             "look.css",
             ".step .detail { grid-row: auto; }",
             ".caution { max-height: 2rem; overflow: hidden; }",
-            "caution-hidden"
+            "style-not-known"
         ),
         new(
             "in the colour of the ground",
             "look.css",
             "* { box-sizing: border-box; }",
             ".cautions { color: transparent; }",
-            "caution-hidden"
+            "style-not-known"
         ),
         new("in a comment", "cautions.html", "<div class=\"caution\">", "<div class=\"caution\"><!--", "page-without-cautions"),
         new(

@@ -25,11 +25,8 @@ public sealed class CautionAfterInstructionTests
         ),
         Moved(
             "behind an instruction that is only printed",
-            "<style>@media screen { .p { display: none } }</style><p class=\"p\">Sink forward until the calf is tight.</p>"
-        ) with
-        {
-            Rules = "caution-after-instruction policy-weak script-or-style-from-author",
-        },
+            "<p class=\"on-paper\">Sink forward until the calf is tight.</p>"
+        ),
         Moved("behind an instruction for where no scripts run", "<noscript>Let go slowly.</noscript>"),
     ];
 
