@@ -67,7 +67,13 @@ public sealed class ThemeWithoutCautionsTests
             "<div class=\"caution\"><details><summary>More</summary>",
             "caution-hidden"
         ),
-        new("hidden by the style", "look.css", "* { box-sizing: border-box; }", ".cautions { display: none; }", "style-not-known"),
+        new(
+            "hidden by the style",
+            "look.css",
+            "* { box-sizing: border-box; }",
+            ".cautions { display: none; }",
+            "style-not-known"
+        ),
         new("hidden in print", "print.css", "html { font-size: 9pt; }", ".cautions { display: none; }", "style-not-known"),
         new(
             "hidden on a phone",

@@ -26,7 +26,9 @@ internal enum StyleWeight
 internal sealed record StyleGroup(StyleReach Reach, IReadOnlyList<StyleSelector> Selectors)
 {
     public bool Holds(StyleSelector selector) =>
-        Selectors.Count == 0 ? selector.Pseudo.Length == 0 && !selector.IsEverything : Selectors.Any(place => (selector.IsEverything || !place.IsEverything) && selector.IsWithin(place));
+        Selectors.Count == 0
+            ? selector.Pseudo.Length == 0 && !selector.IsEverything
+            : Selectors.Any(place => (selector.IsEverything || !place.IsEverything) && selector.IsWithin(place));
 }
 
 /// <summary>What may be said of a property.</summary>

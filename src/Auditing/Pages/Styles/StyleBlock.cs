@@ -53,14 +53,16 @@ internal sealed class StyleBlock(
         !names.Value.Contains(required.With)
             ? null
             : said.FirstOrDefault(s =>
-            s.At.Name == required.With
-            && s.Value is [var value, ..]
-            && (required.WithValue.Length > 0 ? value.Text == required.WithValue : value.Text != "none")
-        )?.At;
+                s.At.Name == required.With
+                && s.Value is [var value, ..]
+                && (required.WithValue.Length > 0 ? value.Text == required.WithValue : value.Text != "none")
+            )?.At;
 
     /// <summary>The first place where ground and text change places.</summary>
     public CssPart? Inverted() =>
-        said.FirstOrDefault(s => s.At.Name == "background" && s.Value is [{ Role: { } role }] && list.Words["texts"].Contains(role))?.At;
+        said.FirstOrDefault(s =>
+            s.At.Name == "background" && s.Value is [{ Role: { } role }] && list.Words["texts"].Contains(role)
+        )?.At;
 
     /// <summary>The first place that has to do with colours.</summary>
     public CssPart? Roles(bool hasRoles) =>
@@ -80,7 +82,9 @@ internal sealed class StyleBlock(
 
     /// <summary>Whether the block says what another declaration of it rests on: a property, or that it is a box.</summary>
     private bool Has(string need) =>
-        need == "box" ? said.Any(s => s.At.Name == "display" && s.Value is [{ Text: not ("inline" or "none") }]) : names.Value.Contains(need);
+        need == "box"
+            ? said.Any(s => s.At.Name == "display" && s.Value is [{ Text: not ("inline" or "none") }])
+            : names.Value.Contains(need);
 
     private static string Where(StyleSaid one, KnownStyle[] holding) =>
         one.At.IsImportant && holding.All(k => k.Weight == StyleWeight.Plain) ? ", where nothing is important" : "";

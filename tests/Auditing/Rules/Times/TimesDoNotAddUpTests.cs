@@ -21,16 +21,8 @@ public sealed class TimesDoNotAddUpTests
         Plant("a step doubled", Hold, Hold + Hold),
         Plant("a step that takes no time more", Hold, Hold + "<li>Breathe out</li>"),
         Plant("a step hidden", Hold, Hold.Replace("<li>", "<li hidden>", StringComparison.Ordinal)),
-        Plant(
-            "a step not printed",
-            Hold,
-            Hold.Replace("<li>", "<li class=\"on-screen\">", StringComparison.Ordinal)
-        ),
-        Plant(
-            "a list that only paper has",
-            "<section>\n<h2>Week 2</h2>",
-            "<section class=\"on-paper\">\n<h2>Week 2</h2>"
-        ),
+        Plant("a step not printed", Hold, Hold.Replace("<li>", "<li class=\"on-screen\">", StringComparison.Ordinal)),
+        Plant("a list that only paper has", "<section>\n<h2>Week 2</h2>", "<section class=\"on-paper\">\n<h2>Week 2</h2>"),
         Plant(
             "two steps in one item",
             "left leg set 2 of 2 <time datetime=\"PT45S\">45 seconds</time></li>",
