@@ -5,7 +5,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Where a stylesheet is cut held against npm css-tree: the theme's files, the tables of styles, and mutated sheets.</summary>
+/// <summary>Where a stylesheet is cut held against npm css-tree: the theme's files, the tables of styles, and mutated
+/// sheets.</summary>
 public sealed class StyleTokensTests(ITestOutputHelper output)
 {
     private static readonly int Mutants = LongProof.Cases(4_000);

@@ -27,7 +27,7 @@ internal sealed class StyleJudge
     /// <param name="css">A whole stylesheet as it was decoded from UTF-8.</param>
     public static StyleReading Of(string css)
     {
-        var judge = new StyleJudge(css);
+        var judge = new StyleJudge(css.StartsWith('\uFEFF') ? css[1..] : css);
         if (css.Length > LengthLimit)
             judge.wrongs.Add(
                 0,
@@ -74,8 +74,7 @@ internal sealed class StyleJudge
                 $"{Short(token.From, token.Until)} has a letter that is written as an escape.",
                 "Write the letter itself."
             );
-        var mark = token.From == 0 && text[0] == '\uFEFF' ? 1 : 0;
-        if (text[mark..].ContainsAnyExceptInRange('\t', '~'))
+        if (text.ContainsAnyExceptInRange('\t', '~'))
             wrongs.Add(
                 token.From,
                 token.Until,
@@ -121,7 +120,7 @@ internal sealed class StyleJudge
         if (
             rule is { Name: "charset", Inside: null, Head: [{ Kind: CssKind.Text } name] }
             && name.Is(css, "\"utf-8\"")
-            && IsFirst(rule)
+            && rule.From == 0
         )
             return;
         if (rule is { Name: "page", Head.Count: 0, Inside: { } page })
@@ -149,14 +148,13 @@ internal sealed class StyleJudge
                 rule.From + 80,
                 "@media " + why,
                 $"{Short(rule.From, rule.Inside is [var first, ..] ? first.From : rule.Until)}: '@media' does not know {why}.",
-                "Ask for 'screen' or 'print', then for min-width, max-width, prefers-color-scheme: dark (with 'screen and' before it), prefers-contrast: more, prefers-reduced-motion: reduce or forced-colors: active, joined by 'and'."
+                "Ask for 'screen' or 'print', then for min-width, max-width, prefers-color-scheme: dark (with 'screen and' "
+                    + "before it), prefers-contrast: more, prefers-reduced-motion: reduce or forced-colors: active, joined by 'and'."
             );
         else
             foreach (var part in inside)
                 Judge(part, narrower);
     }
-
-    private bool IsFirst(CssPart rule) => rule.From == 0 || (rule.From == 1 && css[0] == '\uFEFF');
 
     private void JudgePage(IReadOnlyList<CssPart> inside)
     {
@@ -210,7 +208,8 @@ internal sealed class StyleJudge
                 rule.Inside is [var first, ..] ? first.From : rule.Until,
                 "select " + why,
                 $"{why[..1].ToUpperInvariant()}{why[1..]} is not on the list of what a selector may be made of.",
-                "Select by elements, classes, '[hidden]' and the 'data-' names of the page contract, ':first-child', ':focus' and the like."
+                "Select by elements, classes, '[hidden]' and the 'data-' names of the page contract, ':first-child', ':focus' "
+                    + "and the like."
             );
             return;
         }

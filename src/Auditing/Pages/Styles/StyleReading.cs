@@ -5,7 +5,8 @@ namespace Gradus.Auditing;
 /// <summary>What is wrong with a stylesheet, judged by itself; the same for whichever site has it.</summary>
 /// <param name="Wrongs">What is not on the list, one for each cause, in the order of their first places.</param>
 /// <param name="Contrasts">The pairs of its colours that differ too little.</param>
-/// <param name="Asks">Of what some sheet of the site must say (<see cref="KnownStyles.Required"/>), what this one makes needed, and
+/// <param name="Asks">Of what some sheet of the site must say (<see cref="KnownStyles.Required"/>), what this one
+/// makes needed, and
 /// where.</param>
 /// <param name="Says">And what it says.</param>
 internal sealed record StyleReading(
@@ -15,7 +16,6 @@ internal sealed record StyleReading(
     Series<int> Says
 );
 
-/// <param name="Said">The declaration or the selector as it is written, shortened.</param>
 /// <param name="Why">A sentence.</param>
 /// <param name="Help">What to write instead.</param>
 /// <param name="Count">How often it is so.</param>

@@ -25,7 +25,8 @@ internal sealed class StyleScheme
     public static StyleScheme? Of(StyleBlock block, IReadOnlyDictionary<string, IReadOnlySet<string>> words) =>
         block.Said.Any(s => s.IsRole) ? new(block, words) : null;
 
-    /// <summary>The pairs that differ too little: each text on each ground, and on white where paper may have no ground.</summary>
+    /// <summary>The pairs that differ too little: each text on each ground, and on white where paper may have no
+    /// ground.</summary>
     public IEnumerable<StyleContrast> Contrasts(StyleWrongs places)
     {
         var asked = block.Medium.IsContrast ? AskedWithMore : Asked;

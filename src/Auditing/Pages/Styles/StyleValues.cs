@@ -85,8 +85,8 @@ internal sealed class StyleValues(
             _ => null,
         };
 
-    /// <summary>One of several values, all of that kind: whichever a browser takes, it is one of the kind. What stands between the
-    /// bounds of clamp() may be a sum.</summary>
+    /// <summary>One of several values, all of that kind: whichever a browser takes, it is one of the kind. What stands
+    /// between the bounds of clamp() may be a sum.</summary>
     private bool IsChoice(string name, StyleTerm term)
     {
         if (term.Inside is not { } inside || term.Text is not ("min" or "max" or "clamp"))

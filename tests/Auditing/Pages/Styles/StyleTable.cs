@@ -13,7 +13,9 @@ internal static class StyleTable
     {
         var (kind, rows) = ("", new List<(string, string)>());
         foreach (
-            var line in File.ReadLines(Repository.Path("tests", "Auditing", "Styles", name)).Skip(1).Where(l => l.Length > 0)
+            var line in File.ReadLines(Repository.Path("tests", "Auditing", "Pages", "Styles", name))
+                .Skip(1)
+                .Where(l => l.Length > 0)
         )
             if (line.StartsWith("## ", StringComparison.Ordinal))
                 kind = line[3..];
