@@ -163,7 +163,7 @@ public sealed partial class StyleHarmTests(PublishedContent content, ITestOutput
         await page.EmulateMediaAsync(
             new()
             {
-                Media = look == "print" ? Media.Print : Media.Screen,
+                Media = look == "print" ? Microsoft.Playwright.Media.Print : Microsoft.Playwright.Media.Screen,
                 ColorScheme = look == "dark" ? ColorScheme.Dark : ColorScheme.Light,
             }
         );

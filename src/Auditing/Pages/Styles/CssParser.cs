@@ -1,8 +1,7 @@
 namespace Gradus.Auditing;
 
 /// <summary>Tokens → the parts of a stylesheet. It reads what is written plainly; whatever a browser would have to
-/// mend or to skip
-/// is a part that says so, because what a browser makes of it is not for us to guess.</summary>
+/// mend or to skip is a part that says so, because what a browser makes of it is not for us to guess.</summary>
 internal sealed class CssParser
 {
     /// <summary>A rule in a medium in a width in a scheme: no style of ours is deeper.</summary>

@@ -1,8 +1,8 @@
 namespace Gradus.Auditing;
 
 /// <summary>A stylesheet → its tokens, as CSS Syntax Level 3, 4.3 cuts them. Nothing is dropped, not even what a
-/// browser drops, so
-/// that whatever is not understood can be refused. Neither is anything decoded: an escape is seen as it is written.</summary>
+/// browser drops, so that whatever is not understood can be refused. Neither is anything decoded: an escape is seen as it is
+/// written.</summary>
 internal ref struct CssTokens
 {
     private const char End = '\uFFFF';

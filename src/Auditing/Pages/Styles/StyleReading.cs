@@ -6,8 +6,7 @@ namespace Gradus.Auditing;
 /// <param name="Wrongs">What is not on the list, one for each cause, in the order of their first places.</param>
 /// <param name="Contrasts">The pairs of its colours that differ too little.</param>
 /// <param name="Asks">Of what some sheet of the site must say (<see cref="KnownStyles.Required"/>), what this one
-/// makes needed, and
-/// where.</param>
+/// makes needed, and where.</param>
 /// <param name="Says">And what it says.</param>
 internal sealed record StyleReading(
     Series<StyleWrong> Wrongs,

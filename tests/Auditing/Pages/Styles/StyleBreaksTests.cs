@@ -3,8 +3,7 @@ using Gradus.Domain;
 namespace Gradus.Tests.Auditing;
 
 /// <summary>Styles that harm a caution, and changes that harm nobody, behind the plain theme's own style. What harms
-/// must be found,
-/// what does not must not.</summary>
+/// must be found, what does not must not.</summary>
 public sealed class StyleBreaksTests(ITestOutputHelper output)
 {
     private static readonly string Look = StyleTable.Plain("look.css");
