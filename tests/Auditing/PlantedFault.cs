@@ -7,8 +7,8 @@ namespace Gradus.Tests.Auditing;
 /// <param name="Rules">Separated by blanks; empty where nothing is wrong.</param>
 public sealed record PlantedFault(string Kind, string Path, string Said, string Instead, string Rules)
 {
-    /// <summary>The rules that find it, in the order of their names. That a style is none of the list is not asked where the fault
-    /// is another one.</summary>
+    /// <summary>The rules that find it, in the order of their names. That a style is none of the list is not asked where the
+    /// fault is another one.</summary>
     public string Found() =>
         string.Join(
             ' ',

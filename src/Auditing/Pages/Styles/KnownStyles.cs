@@ -11,12 +11,22 @@ internal sealed partial class KnownStyles
     [GeneratedRegex(@"""[^""]+""|\S+", RegexOptions.CultureInvariant)]
     private static partial Regex Word();
 
+    [GeneratedRegex(@"<([a-z-]+)>", RegexOptions.CultureInvariant)]
+    private static partial Regex Kind();
+
     private static readonly string[] Places = ["in print", "in screen", "in wide", "in forced", "in nothing"];
 
     private readonly Dictionary<string, IReadOnlyList<IReadOnlyList<StylePattern>>> kinds = new(StringComparer.Ordinal);
     private readonly Dictionary<string, HashSet<string>> words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<KnownStyle>> styles = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> instead = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> said = new(StringComparer.Ordinal)
+    {
+        ["text"] = "the role of a text",
+        ["ground"] = "the role of a ground",
+        ["role"] = "a role",
+        ["fonts"] = "fonts of the list, the last of them 'serif', 'sans-serif' or 'system-ui'",
+    };
     private readonly List<StyleRequired> required = [];
     private readonly StyleSelectorReader places = new(null, new HashSet<string>(StringComparer.Ordinal));
 
@@ -56,6 +66,13 @@ internal sealed partial class KnownStyles
     /// <summary>What to write instead of a property that is not on the list; null where nobody has said.</summary>
     public string? Instead(string property) => instead.GetValueOrDefault(property);
 
+    /// <summary>What to write instead, in the words of the list, with its kinds spelt out.</summary>
+    public string Help(IEnumerable<KnownStyle> known) =>
+        known.Select(k => Kind().Replace(k.Words, m => said.GetValueOrDefault(m.Groups[1].Value, m.Value))).ToArray()
+            is [_, ..] ways
+            ? $"It may be: {string.Join("; ", ways.Take(6))}."
+            : "Leave it out.";
+
     private StyleGroup Read(string line, StyleGroup group)
     {
         if (line.StartsWith("word ", StringComparison.Ordinal))
@@ -72,7 +89,10 @@ internal sealed partial class KnownStyles
         else if (line.StartsWith("require ", StringComparison.Ordinal))
             ReadRequired(line[8..]);
         else if (line.IndexOf(" = ", StringComparison.Ordinal) is > 0 and var equals && !line[..equals].Contains(' '))
+        {
             kinds.Add(line[..equals], StylePattern.Alternatives(line[(equals + 3)..]));
+            said.Add(line[..equals], line[(equals + 3)..]);
+        }
         else
             ReadStyle(line, group);
         return group;
@@ -108,13 +128,13 @@ internal sealed partial class KnownStyles
     private void ReadRequired(string line)
     {
         var (open, close) = (line.IndexOf(" { ", StringComparison.Ordinal), line.IndexOf(" } with ", StringComparison.Ordinal));
-        var (said, with) = (line[(open + 3)..close], line[(close + 8)..]);
+        var (says, with) = (line[(open + 3)..close], line[(close + 8)..]);
         required.Add(
             new(
                 Selected(line[..open])[0].Text,
-                Head(said),
-                StylePattern.Alternatives(Tail(said)),
-                Tail(said).Trim('\''),
+                Head(says),
+                StylePattern.Alternatives(Tail(says)),
+                Tail(says).Trim('\''),
                 Head(with),
                 with.Contains(':', StringComparison.Ordinal) ? Tail(with) : ""
             )

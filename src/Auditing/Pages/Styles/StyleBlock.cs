@@ -41,7 +41,9 @@ internal sealed class StyleBlock(
                 : (
                     same,
                     $"is not on the list for '{selector.Text}'{Where(one, holding)}.",
-                    list.Instead(one.At.Name) is { } instead ? $"{instead} {StyleJudge.Help(holding)}" : StyleJudge.Help(holding)
+                    list.Instead(one.At.Name) is { } instead
+                        ? $"{instead} {list.Help(holding.Where(k => medium.IsForced || k.Where != "in forced"))}"
+                        : list.Help(holding.Where(k => medium.IsForced || k.Where != "in forced"))
                 );
         }
 

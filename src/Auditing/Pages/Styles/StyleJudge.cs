@@ -149,7 +149,7 @@ internal sealed class StyleJudge
                 "@media " + why,
                 $"{Short(rule.From, rule.Inside is [var first, ..] ? first.From : rule.Until)}: '@media' does not know {why}.",
                 "Ask for 'screen' or 'print', then for min-width, max-width, prefers-color-scheme: dark (with 'screen and' "
-                    + "before it), prefers-contrast: more, prefers-reduced-motion: reduce or forced-colors: active, joined by 'and'."
+                    + "before it), prefers-contrast: more, prefers-reduced-motion: reduce or forced-colors: active, with 'and'."
             );
         else
             foreach (var part in inside)
@@ -195,7 +195,7 @@ internal sealed class StyleJudge
                 said.Until,
                 property,
                 $"{Short(said.From, said.Until)} is not on the list of what '@page' may hold.",
-                Help(list.Of(property))
+                list.Help(list.Of(property))
             );
     }
 
@@ -261,9 +261,6 @@ internal sealed class StyleJudge
         };
 
     private string Short(int from, int until) => wrongs.Short(from, until);
-
-    internal static string Help(IReadOnlyList<KnownStyle> known) =>
-        known.Count == 0 ? "Leave it out." : $"It may be: {string.Join("; ", known.Take(6).Select(k => k.Words))}.";
 }
 
 /// <summary>A declaration with its value in components; none where it is no value of ours.</summary>

@@ -23,7 +23,7 @@ internal sealed record StyleWrong(int Line, int Column, string Why, string Help,
 /// <param name="Text">As "--soft #777777".</param>
 /// <param name="Contrast">What it is, from 1 to 21.</param>
 /// <param name="Asked">What it should at least be.</param>
-/// <param name="Where">As "on a dark screen".</param>
+/// <param name="Where">As "on a dark screen"; empty where the ground says it.</param>
 internal sealed record StyleContrast(
     int Line,
     int Column,

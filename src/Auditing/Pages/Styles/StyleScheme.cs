@@ -50,7 +50,7 @@ internal sealed class StyleScheme
                 ground.Text.Length > 0 ? $"{ground.Name} {ground.Text}" : ground.Name,
                 contrast,
                 asked,
-                block.Medium.Words
+                ground.Text.Length > 0 ? block.Medium.Words : ""
             );
         }
     }

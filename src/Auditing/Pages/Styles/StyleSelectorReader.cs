@@ -6,6 +6,9 @@ namespace Gradus.Auditing;
 /// <param name="words">The words that the list names; null where anything may be named, as in the list itself.</param>
 internal sealed class StyleSelectorReader(IReadOnlyDictionary<string, IReadOnlySet<string>>? words, IReadOnlySet<string> data)
 {
+    /// <summary>Of selectors in a rule; the longest of ours has 13.</summary>
+    private const int Most = 100;
+
     private string css = "";
     private IReadOnlyList<CssToken> tokens = [];
     private int at;
@@ -19,6 +22,12 @@ internal sealed class StyleSelectorReader(IReadOnlyDictionary<string, IReadOnlyS
         {
             if (selectors.Count > 0)
                 at++;
+            if (selectors.Count == Most)
+            {
+                why = FormattableString.Invariant($"a list of more than {Most} selectors");
+                return null;
+            }
+
             Blanks();
             if (One(out why) is not { } selector)
                 return null;

@@ -15,12 +15,14 @@ public sealed class ContrastTooLow : ISiteRule
             sheet.Place(pair.Line, pair.Column),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"In the colours of '{pair.Selector}', '{pair.Text}' on {pair.Ground} {pair.Where} has a contrast of "
+                $"In the colours of '{pair.Selector}', '{pair.Text}' on {Where(pair)} has a contrast of "
             )
                 + string.Create(CultureInfo.InvariantCulture, $"{Cut(pair.Contrast):0.00}, where {pair.Asked:0.#} is asked.")
                 + sheet.Words(pair.Line),
             "Make one of the two darker or lighter: WCAG 2.2 asks 4.5 of text, and 7 where somebody asks for more contrast."
         );
+
+    private static string Where(StyleContrast pair) => pair.Where.Length > 0 ? $"{pair.Ground} {pair.Where}" : pair.Ground;
 
     private static double Cut(double contrast) => Math.Floor(contrast * 100) / 100;
 }
