@@ -9,7 +9,7 @@ namespace Gradus.Tests.Browser;
 /// sheets.</summary>
 public sealed class StyleTokensTests(ITestOutputHelper output)
 {
-    private static readonly int Mutants = LongProof.Cases(4_000);
+    private static readonly int Mutants = LongProof.Cases(40_000);
 
     private static readonly string[] Signs =
     [
