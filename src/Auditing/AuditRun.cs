@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
@@ -9,9 +8,7 @@ public sealed class AuditRun
 {
     private readonly ConcurrentDictionary<(string Path, string Text), TextFile> texts = new();
 
-    private readonly ConcurrentDictionary<string, Series<HidingStyle>> styles = new(StringComparer.Ordinal);
-
-    private readonly ConcurrentDictionary<string, Looks> looks = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, StyleReading> styles = new(StringComparer.Ordinal);
 
     /// <param name="clients">The names of all clients. A client's own is no other's: it may stand in the client's own
     /// site.</param>
@@ -19,13 +16,9 @@ public sealed class AuditRun
 
     internal ClientNames Names { get; }
 
-    /// <summary>What a style hides that is written into a page: many pages have the same.</summary>
-    internal Series<HidingStyle> Hides(string style) => styles.GetOrAdd(style, text => HidingStyle.In(text).ToSeries());
+    /// <summary>What is wrong with a stylesheet: most sites have the same, letter for letter.</summary>
+    internal StyleReading Judge(string style) => styles.GetOrAdd(style, StyleJudge.Of);
 
     /// <summary>The file, read when a site first has one of that path with these words.</summary>
     internal TextFile Read(string path, string text) => texts.GetOrAdd((path, text), file => new(file.Path, file.Text));
-
-    /// <summary>How pages look with those styles: all pages of a site have the same, and mostly all sites.</summary>
-    internal Looks Looks(Series<StyleSheet> sheets, string scheme) =>
-        looks.GetOrAdd(scheme + "\0" + string.Join('\0', sheets.Select(s => $"{s.Media}\0{s.Text}")), _ => new(sheets, scheme));
 }

@@ -47,14 +47,15 @@ public sealed class AllPagesTests(ITestOutputHelper output)
             { "</main>", "<script>document.title = 'y'</script></main>", "policy-weak" },
             { "style-src &#39;", "style-src &#39;self&#39; &#39;", "policy-weak" },
             { ".caution {", "/* */ .caution {", "policy-weak" },
-            { ".caution {", ".caution { color: #999; } .caution {", "contrast-too-low" },
+            { ".caution {", ".caution { color: #999; } .caution {", "style-not-known" },
             {
                 ".caution {",
                 "a { font-size: 10px; line-height: 1; padding: 0 !important; min-block-size: 0 !important; } .caution {",
-                "target-too-small"
+                "style-not-known"
             },
             { "</main>", "<script>document.title = 'x'</script></main>", "script-or-style-from-author" },
-            { ".caution {", ".caution { display: none; } .caution {", "caution-hidden" },
+            { ".caution {", ".caution { display: none; } .caution {", "style-not-known" },
+            { "--ink: #1b2430", "--ink: #9b9490", "contrast-too-low" },
             { "These pages are good until", "These pages may be used until", "good-until-missing" },
             { "data-good-until=\"2027-01-17\"", "data-good-until=\"2028-01-17\"", "good-until-missing" },
             { "Monday and Thursday", "Monday and Maud Tregarth", "other-client-named" },

@@ -24,17 +24,22 @@ public sealed class ColourTests
     }
 
     [Theory]
-    [InlineData("#000000", 0.4, "#999999")]
-    [InlineData("#ff0000", 0.5, "#ff8080")]
-    [InlineData("#123456", 1, "#123456")]
-    [InlineData("#123456", 0, "#ffffff")]
-    public void What_shines_through_is_mixed_with_what_lies_below(string colour, double alpha, string seen) =>
-        Assert.Equal(seen, (Of(colour) with { Alpha = alpha }).Over(Of("#ffffff")).ToString());
+    [InlineData("#1b2430", "#1b2430")]
+    [InlineData("#FFF", "#ffffff")]
+    [InlineData("#a0c", "#aa00cc")]
+    [InlineData("#12345", "")]
+    [InlineData("#1234567", "")]
+    [InlineData("#12345678", "")]
+    [InlineData("#1234", "")]
+    [InlineData("#+12345", "")]
+    [InlineData("1b2430", "")]
+    [InlineData("red", "")]
+    [InlineData("#", "")]
+    [InlineData("", "")]
+    public void A_colour_is_read_from_three_or_six_figures(string text, string colour) =>
+        Assert.Equal(colour, Colour.OfHex(text)?.ToString() ?? "");
 
-    [Fact]
-    public void The_default_is_nothing_at_all() => Assert.Equal(Of("#123456"), default(Colour).Over(Of("#123456")));
-
-    private static Colour Of(string hex) => new(Part(hex[1..3]), Part(hex[3..5]), Part(hex[5..7]), 1);
+    private static Colour Of(string hex) => new(Part(hex[1..3]), Part(hex[3..5]), Part(hex[5..7]));
 
     private static double Part(string hex) =>
         int.Parse(hex, System.Globalization.NumberStyles.HexNumber, System.Globalization.CultureInfo.InvariantCulture) / 255.0;

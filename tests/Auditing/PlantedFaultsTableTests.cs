@@ -29,8 +29,6 @@ public sealed class PlantedFaultsTableTests(ITestOutputHelper output)
         ("languages", LanguageMissingTests.Faults),
         ("labels", LabelMissingTests.Faults),
         ("headings", HeadingSkippedTests.Faults),
-        ("contrasts", ContrastTooLowTests.Faults),
-        ("targets", TargetTooSmallTests.Faults),
     ];
 
     [Fact]

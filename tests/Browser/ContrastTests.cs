@@ -52,5 +52,5 @@ public sealed class ContrastTests(ITestOutputHelper output)
         }
     }
 
-    private static Colour Of(uint bits) => new((bits >> 16) / 255.0, ((bits >> 8) & 255) / 255.0, (bits & 255) / 255.0, 1);
+    private static Colour Of(uint bits) => new((bits >> 16) / 255.0, ((bits >> 8) & 255) / 255.0, (bits & 255) / 255.0);
 }

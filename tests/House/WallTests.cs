@@ -22,7 +22,7 @@ public sealed class WallTests
         ["Training"] = ["Domain", "NodaTime"],
         ["Planning"] = ["Domain", "Training"],
         ["Rendering"] = ["Domain", "Planning", "Scriban.Signed"],
-        ["Auditing"] = ["AngleSharp", "AngleSharp.Css", "Domain", "Media", "Planning", "Training"],
+        ["Auditing"] = ["AngleSharp", "Domain", "Media", "Planning", "Training"],
         ["HandingOver"] = ["Domain", "Planning", "System.IO.Hashing"],
         ["CommandLine"] =
         [

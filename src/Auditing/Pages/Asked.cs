@@ -25,7 +25,7 @@ internal static partial class Asked
         """(?<kind>type\(\s*)?(?:"(?<a>[^"]*)"|'(?<a>[^']*)')""",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase
     )]
-    private static partial Regex StyleText();
+    private static partial Regex StyleQuote();
 
     [GeneratedRegex(
         @"\b(?<word>fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|RTCPeerConnection|importScripts|WebTransport)\b"
@@ -54,9 +54,9 @@ internal static partial class Asked
 
     /// <summary>The addresses that a stylesheet asks for, in comments too: what a comment is depends on who reads it.</summary>
     public static IEnumerable<string> InStyle(string style) =>
-        new[] { style, StylePart.WithoutComments(style) }
+        new[] { style, StyleText.WithoutComments(style) }
             .Distinct(StringComparer.Ordinal)
-            .Select(StylePart.Unescaped)
+            .Select(StyleText.Unescaped)
             .SelectMany(InPlain)
             .Distinct();
 
@@ -64,7 +64,7 @@ internal static partial class Asked
     {
         var texts = StyleFunction()
             .Matches(plain)
-            .SelectMany(f => StyleText().Matches(plain[(f.Index + f.Length)..StyleValue.EndOf(plain, f.Index + f.Length)]))
+            .SelectMany(f => StyleQuote().Matches(plain[(f.Index + f.Length)..StyleText.EndOf(plain, f.Index + f.Length)]))
             .Where(t => !t.Groups["kind"].Success);
         return StyleAddress().Matches(plain).Concat(texts).Select(m => m.Groups["a"].Value);
     }

@@ -52,7 +52,8 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
 
         if ((known.Places & own) == 0)
             Say(element, $"the element '{name}' in this place", Place(known.Places));
-        foreach (var attribute in element.Attributes)
+        // A style in an attribute is told by the list of known styles.
+        foreach (var attribute in element.Attributes.Where(a => a.Name != "style"))
             Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
         if (element.HasAttribute("hidden") && !element.Attributes.Any(a => KnownMarkup.List.IsShownAgain(a.Name)))
             Say(

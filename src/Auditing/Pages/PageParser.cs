@@ -32,37 +32,21 @@ internal sealed class PageParser
     private readonly HiddenElements hiding;
     private readonly HiddenElements hidingOnScreen;
 
-    private PageParser(Page page, IEnumerable<HidingStyle> shared, Func<string, IEnumerable<HidingStyle>> hides, string file)
+    private PageParser(Page page, string file)
     {
         path = file;
         document = Parser.ParseDocument(page.Html);
-        var styles = shared
-            .Concat(document.QuerySelectorAll("style").SelectMany(s => hides(s.TextContent)))
-            .Select(s => (Style: s, Elements: SelectedElements.In(document, s.Selector).ToArray()))
+        var places = KnownStyles
+            .List.LeftOut.Select(p => (Place: p, Elements: document.QuerySelectorAll(p.Selector).ToArray()))
             .ToArray();
-        hiding = new(ByStyle(styles));
-        hidingOnScreen = new(ByStyle(styles.Where(s => !s.Style.IsOnPaper)));
+        hiding = new(ByStyle(places));
+        hidingOnScreen = new(ByStyle(places.Where(p => !p.Place.IsOnPaper)));
     }
 
-    /// <param name="hiding">What the style files of the site hide.</param>
-    /// <param name="hides">What a style hides that is written into the page.</param>
     /// <param name="file">The file that it stands in; null where it is a file of its own.</param>
-    /// <param name="sheets">The text of a style file of the site.</param>
-    /// <param name="looks">How pages look with those styles, and with what their head says of light and dark.</param>
-    public static PageSeen Read(
-        Page page,
-        IEnumerable<HidingStyle> hiding,
-        Func<string, IEnumerable<HidingStyle>> hides,
-        Func<string, string?> sheets,
-        Func<Series<StyleSheet>, string, Looks> looks,
-        string? file = null
-    )
+    public static PageSeen Read(Page page, string? file = null)
     {
-        var parser = new PageParser(page, hiding, hides, file ?? page.Path);
-        var (texts, targets) = new LookParser(
-            looks(Sheets.Of(parser.document, sheets), Sheets.Scheme(parser.document)),
-            parser.At
-        ).Read(parser.document);
+        var parser = new PageParser(page, file ?? page.Path);
         return new(
             page.Path,
             page.Html,
@@ -87,8 +71,7 @@ internal sealed class PageParser
                 .ToFrozenSet(StringComparer.Ordinal),
             new ShapeParser(parser.At).Read(parser.document),
             new PolicyParser(parser.At).Read(parser.document),
-            texts,
-            targets
+            parser.Styles().ToSeries()
         );
     }
 
@@ -206,15 +189,22 @@ internal sealed class PageParser
             ? number
             : null;
 
-    /// <summary>The elements that a style rule hides, with the declaration that does it.</summary>
-    private static Dictionary<IElement, string> ByStyle(IEnumerable<(HidingStyle Style, IElement[] Elements)> styles)
+    /// <summary>What a style may leave out, with the place of the list that lets it.</summary>
+    private static Dictionary<IElement, string> ByStyle(
+        IEnumerable<((string Selector, bool IsOnPaper) Place, IElement[] Elements)> places
+    )
     {
         var hidden = new Dictionary<IElement, string>();
-        foreach (var (style, elements) in styles)
+        foreach (var (place, elements) in places)
         foreach (var element in elements)
-            hidden.TryAdd(element, $"the style '{style.Declaration}'");
+            hidden.TryAdd(element, $"what a style may do with '{place.Selector}'");
         return hidden;
     }
+
+    private IEnumerable<StyleSeen> Styles() =>
+        document
+            .QuerySelectorAll("style,[style]")
+            .Select(e => new StyleSeen(e.LocalName == "style" ? e.TextContent : null, At(e)));
 
     private Location At(IElement? element) =>
         element?.SourceReference?.Position is { } position ? new(path, position.Line, position.Column) : Location.Whole(path);

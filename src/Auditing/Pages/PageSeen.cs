@@ -15,8 +15,7 @@ namespace Gradus.Auditing;
 /// <param name="Ids">Where fragment links may lead.</param>
 /// <param name="Shape">What it tells a browser and a screen reader beside its text.</param>
 /// <param name="Policy">What it lets itself load.</param>
-/// <param name="Texts">Its text as it is seen, once for each look.</param>
-/// <param name="Targets">What somebody can press.</param>
+/// <param name="Styles">The styles that are written into it.</param>
 public sealed record PageSeen(
     string Path,
     string Html,
@@ -30,8 +29,7 @@ public sealed record PageSeen(
     FrozenSet<string> Ids,
     PageShape Shape,
     PolicyReading Policy,
-    Series<TextLook> Texts,
-    Series<TargetSeen> Targets
+    Series<StyleSeen> Styles
 )
 {
     /// <summary>The file as a whole, or where the page begins in the one that holds it.</summary>

@@ -13,6 +13,9 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>How each page keeps each part of its duty, judged once for all rules that speak of it.</summary>
     internal Series<Sighting> Sightings { get; private init; } = [];
 
+    /// <summary>Every stylesheet, once, with what is wrong with it.</summary>
+    internal Series<SheetSeen> Sheets { get; private init; } = [];
+
     /// <summary>The names of the practice's clients, this one's among them.</summary>
     internal ClientNames Names { get; private init; } = ClientNames.None;
 
@@ -77,10 +80,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
     private static SiteSeen InOne(Page whole, AuditRun run)
     {
-        var apart = PagesInOne
-            .Of(whole)
-            .Select(p => PageParser.Read(p, [], run.Hides, _ => null, run.Looks, whole.Path))
-            .ToArray();
+        var apart = PagesInOne.Of(whole).Select(p => PageParser.Read(p, whole.Path)).ToArray();
         var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
         var pages = apart.Select(p => p with { Ids = ids, At = Location.Whole(whole.Path) }).ToSeries();
         var calendar = pages.SelectMany(p => p.Links).Select(l => CalendarOf(l.Address)).OfType<string>().FirstOrDefault();
@@ -91,6 +91,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         )
         {
             Names = run.Names,
+            Sheets = SheetsOf(pages, [], run).ToSeries(),
             IsInOne = true,
             Weights = [new(whole.Path, Encoding.UTF8.GetByteCount(whole.Html))],
             Metadata = pages
@@ -121,19 +122,12 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
             .Assets.Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
             .Select(a => run.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
             .ToSeries();
-        var hiding = texts.SelectMany(t => t.Hides).ToArray();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
         var own = pages.ToArray();
-        return new(
-            own.Concat(OtherPages(site))
-                .Select(p =>
-                    PageParser.Read(p, hiding, run.Hides, path => texts.FirstOrDefault(t => t.Path == path)?.Text, run.Looks)
-                )
-                .ToSeries(),
-            files,
-            texts
-        )
+        var read = own.Concat(OtherPages(site)).Select(p => PageParser.Read(p)).ToSeries();
+        return new(read, files, texts)
         {
+            Sheets = SheetsOf(read, texts, run).ToSeries(),
             Names = run.Names,
             FileList = Planning.FileList.Of(site.Pages, site.Assets),
             Weights = own.Select(p => new WeightSeen(p.Path, Encoding.UTF8.GetByteCount(p.Html)))
@@ -144,6 +138,16 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
             Metadata = site.Assets.Select(a => MetadataSeen.In(a.Path, a.Bytes)).OfType<MetadataSeen>().ToSeries(),
         };
     }
+
+    private static IEnumerable<SheetSeen> SheetsOf(IEnumerable<PageSeen> pages, IEnumerable<TextFile> texts, AuditRun run) =>
+        texts
+            .Where(t => t.IsStyle)
+            .Select(t => new SheetSeen(Location.Whole(t.Path), true, run.Judge(t.Text)))
+            .Concat(
+                from style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.Text)
+                where style.Text is not null
+                select new SheetSeen(style.At, false, run.Judge(style.Text ?? ""))
+            );
 
     /// <summary>Pages that a theme brought along as files.</summary>
     private static IEnumerable<Page> OtherPages(Site site) =>

@@ -5,8 +5,7 @@ namespace Gradus.Auditing;
 /// <summary>A file of a site that is neither a page nor a picture, read as what its ending says.</summary>
 public sealed record TextFile(string Path, string Text)
 {
-    /// <summary>What a style file hides.</summary>
-    internal Series<HidingStyle> Hides { get; } = HasEnding(Path, ".css") ? HidingStyle.In(Text) : [];
+    internal bool IsStyle => Path.EndsWith(".css", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Every address that the file asks for. Gradus's own scripts ask for the files of their own folder alone.</summary>
     internal Series<LoadSeen> Loads { get; } = OwnScripts.Hold(Path, Text) ? [] : LoadsOf(Path, Text).ToSeries();
@@ -26,6 +25,4 @@ public sealed record TextFile(string Path, string Text)
         // A browser that reads a drawing undoes what the words alone do not show, such as "&#104;ttps:".
         return by == "drawing" ? seen.Concat(PageParser.LoadsOf(path, text)).DistinctBy(load => load.Address) : seen;
     }
-
-    private static bool HasEnding(string path, string ending) => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase);
 }

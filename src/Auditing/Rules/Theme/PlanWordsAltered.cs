@@ -19,7 +19,7 @@ public sealed class PlanWordsAltered : ISiteRule
                     "Show what the plan says of every dose, week and session, in its order and in its own words."
                 );
             foreach (var (line, text) in page.Spoken.Planned.Where(p => p.Text is { IsNeeded: true, Mark: "", IsGuarded: false }))
-                if (page.Lines[line].HiddenBy is { } by && !by.StartsWith("the style", StringComparison.Ordinal))
+                if (page.Lines[line].HiddenBy is { } by)
                 {
                     yield return this.Wrong(
                         plan,

@@ -23,13 +23,7 @@ public sealed class CautionAfterInstructionTests
             "<p>Weeks 1 and 2: 2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your "
                 + "rear leg. Rest 30 seconds between sets.</p>"
         ),
-        Moved(
-            "behind an instruction that is only printed",
-            "<style>@media screen { .p { display: none } }</style><p class=\"p\">Sink forward until the calf is tight.</p>"
-        ) with
-        {
-            Rules = "caution-after-instruction policy-weak script-or-style-from-author",
-        },
+        Moved("behind an instruction that is only printed", "<p class=\"on-paper\">Sink forward until the calf is tight.</p>"),
         Moved("behind an instruction for where no scripts run", "<noscript>Let go slowly.</noscript>"),
     ];
 

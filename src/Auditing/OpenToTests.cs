@@ -1,0 +1,5 @@
+using System.Runtime.CompilerServices;
+
+// How a stylesheet is cut and judged is tested where it is done, not through whole sites alone.
+[assembly: InternalsVisibleTo("Gradus.Tests")]
+[assembly: InternalsVisibleTo("Gradus.Tests.Browser")]

@@ -1,0 +1,41 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Auditing;
+
+public sealed class StyleNotKnown : ISiteRule
+{
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
+    {
+        foreach (var page in site.Pages)
+        foreach (var style in page.Styles.Where(s => s.Text is null))
+            yield return Said(style.At, "Here a style is written into an element.", "Write it into a style file of the theme.");
+        foreach (var sheet in site.Sheets)
+        foreach (var wrong in sheet.Reading.Wrongs)
+            yield return Said(
+                sheet.Place(wrong.Line, wrong.Column),
+                wrong.Why
+                    + sheet.Words(wrong.Line)
+                    + (wrong.Count > 1 ? FormattableString.Invariant($" It is so {wrong.Count} times.") : ""),
+                wrong.Help
+            );
+        foreach (var (required, sheet, line, column) in Missing(site.Sheets))
+            yield return Said(
+                sheet.Place(line, column),
+                $"No style of this site says '{required.Words}', which is needed with what stands here.",
+                $"Write '{required.Words}' outside of every '@media'."
+            );
+
+        Finding Said(Location at, string message, string help) => this.Found(Level.Error, plan.Client, at, message, help);
+    }
+
+    /// <summary>What one sheet makes needed and none says.</summary>
+    private static IEnumerable<(StyleRequired Required, SheetSeen Sheet, int Line, int Column)> Missing(Series<SheetSeen> sheets)
+    {
+        var said = sheets.SelectMany(s => s.Reading.Says).ToHashSet();
+        return from sheet in sheets
+            from ask in sheet.Reading.Asks
+            where said.Add(ask.Required)
+            select (KnownStyles.List.Required[ask.Required], sheet, ask.Line, ask.Column);
+    }
+}
