@@ -65,7 +65,7 @@ public static class PageWording
             May(words.Say("site-of", ("name", plan.ClientName))),
             May(words.Say("stop-signs-link")),
             May(words.Say("emergency-link")),
-            WholeOrNot(Must(words.Say("home")), Must(words.Say("before-you-start")), Must(words.Say("your-weeks")))
+            Order(May(words.Say("home")), May(words.Say("before-you-start")), May(words.Say("your-weeks")))
         );
     }
 

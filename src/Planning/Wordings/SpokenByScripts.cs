@@ -48,9 +48,11 @@ public static class SpokenByScripts
     ];
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyDictionary<string, string> On(Words words) =>
-        InGuide(words)
-            .Concat(OfLog.Select(p => ("data-" + p.Name, words.Say(p.Key))))
+    public static IReadOnlyDictionary<string, string> On(Plan plan) =>
+        InGuide(plan.Words)
+            .Concat(InLog(plan))
+            .DistinctBy(p => p.Name)
+            .Concat(OfLog.Select(p => ("data-" + p.Name, plan.Words.Say(p.Key))))
             .ToDictionary(p => p.Item1, p => p.Item2, StringComparer.Ordinal);
 
     /// <summary>What the guided session says, name and words; in braces what it fills in. What a script counts has a name for
@@ -82,5 +84,37 @@ public static class SpokenByScripts
         yield return ("missing", words.Say("guide-missing", ("question", "{question}")));
         foreach (var (form, said) in words.Forms("guide-did"))
             yield return ($"did-{form}", said);
+    }
+
+    /// <summary>What makes the short text about what was done, name and words; in braces what a script fills in.</summary>
+    public static IEnumerable<(string Name, string Said)> InLog(Plan plan) => Told(plan).Select(p => ("data-" + p.Name, p.Said));
+
+    private static IEnumerable<(string Name, string Said)> Told(Plan plan)
+    {
+        var words = plan.Words;
+        yield return ("language", words.Language);
+        yield return ("day", words.Say("log-day", ("weekday", "{weekday}"), ("day", "{day}"), ("month", "{month}")));
+        yield return (
+            "told",
+            words.Say(
+                "log-told",
+                ("day", "{day}"),
+                ("week", "{week}"),
+                ("session", "{session}"),
+                ("how", "{how}"),
+                ("effort", "{effort}"),
+                ("pain", "{pain}")
+            )
+        );
+        foreach (var (form, said) in words.Forms("log-told-steps"))
+            yield return ($"steps-{form}", said);
+        yield return ("told-done", words.Say("log-told-done"));
+        yield return ("told-stopped", words.Say("log-told-stopped"));
+        yield return ("told-alarm", words.Say("log-told-alarm"));
+        yield return ("told-session", words.Say("log-told-session", ("number", "{number}")));
+        yield return (
+            "titles",
+            string.Join('\n', plan.Sessions.Select(s => FormattableString.Invariant($"{s.Number}={s.Name}")))
+        );
     }
 }

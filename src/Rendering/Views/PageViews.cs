@@ -37,7 +37,7 @@ internal static class PageViews
             plan.Words.Say("begins-on", ("date", plan.Words.Date(plan.Programme.Start))),
             plan.Words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)),
             plan.Words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)),
-            LogViews.Told(plan).ToSeries(),
+            SpokenByScripts.InLog(plan).Select(p => new AttributeView(p.Name, p.Said)).ToSeries(),
             scripts.ToSeries()
         );
 

@@ -10,7 +10,7 @@ public sealed class TextNotPlanned : ISiteRule
     /// <summary>What stands in the place of a text that is missing is that text altered, which other rules say.</summary>
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
-        var (spoken, labels) = (SpokenByScripts.On(plan.Words), PageWording.Labels(plan));
+        var (spoken, labels) = (SpokenByScripts.On(plan), PageWording.Labels(plan));
         foreach (var page in site.Pages)
         {
             foreach (var heard in page.Shape.Words.Where(w => !IsPlanned(w, spoken, labels)).Take(1))
