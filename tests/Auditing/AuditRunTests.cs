@@ -15,7 +15,7 @@ public sealed class AuditRunTests
     {
         var site = FinishedSite.With("index.html", "</body>", "<p>Thanks to ann marie leeson</p></body>");
         Assert.Equal(
-            ["Ann Marie", "Ann Marie Lee", "Ann Marie Leeson", "Marie Leeson"],
+            ["Ann Marie", "Ann Marie Leeson", "Marie Leeson"],
             Named(new(["Ann Marie", "Ann Marie Leeson", "Marie Leeson", "Ann Marie Lee", "Ann Leeson", "Tess Harrowby"]), site)
                 .Order(StringComparer.Ordinal)
         );

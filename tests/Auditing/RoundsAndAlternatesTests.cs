@@ -207,7 +207,8 @@ public sealed class RoundsAndAlternatesTests
         );
         var found = RuleBook.Audit(Plan, broken, []).ToArray();
         Assert.True(
-            rules == string.Join(' ', found.Select(f => f.Rule.Text).Distinct().Order(StringComparer.Ordinal)),
+            rules.Split(' ').All(rule => found.Any(f => f.Rule.Text == rule))
+                && found.Select(f => f.Rule.Text).Except(rules.Split(' ')).All(PlantedFault.ClosedLists.Contains),
             $"{kind}: {Example.Written(found.ToSeries())}"
         );
         Assert.All(found, f => Assert.Equal(path, f.At.File));

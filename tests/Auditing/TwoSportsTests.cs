@@ -69,7 +69,10 @@ public sealed class TwoSportsTests
     [InlineData("before-you-start.html", "{{ stance.answer }}", "{{ before.stances[0].answer }}", "side-named-wrong")]
     public void A_theme_that_mixes_the_sports_up_is_found(string template, string said, string instead, string rule)
     {
-        Assert.Equal([rule], Found(new PlainTheme().Edit(template, said, instead)).Select(f => f.Rule.Text).Distinct());
+        Assert.Equal(
+            [rule],
+            Found(new PlainTheme().Edit(template, said, instead)).Select(f => f.Rule.Text).Except(PlantedFault.ClosedLists)
+        );
     }
 
     private static Series<Finding> Found(PlainTheme theme)

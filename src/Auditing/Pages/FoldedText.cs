@@ -8,10 +8,19 @@ namespace Gradus.Auditing;
 /// between, whatever parts them.</summary>
 internal static class FoldedText
 {
-    /// <summary>Letters of other scripts that look like Latin ones, and those (from memory, after the look of common
-    /// typefaces).</summary>
-    private const string Foreign = "авгдеіјкмнопрстухѕһԁԛԝαβεικνορτυχ";
-    private const string Latin = "abrgeijkmhonpctyxshdqwabeikvoptux";
+    /// <summary>Letters with marks, and letters of other scripts that look like Latin ones (from memory, after the look of common
+    /// typefaces), each with the letter it is read as. The table is our own because the program runs without the data of cultures,
+    /// and takes no letter apart by itself.</summary>
+    private const string Foreign =
+        "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧùúûüũūŭůűųŵýÿŷźżž"
+        + "авгдеіјкмнопрстухѕһԁԛԝαβεικνορτυχ";
+    private const string Latin =
+        "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrsssstttuuuuuuuuuuwyyyzzz"
+        + "abrgeijkmhonpctyxshdqwabeikvoptux";
+
+    /// <summary>Letters as wide as a Chinese one.</summary>
+    private const char FirstWide = '\uff01',
+        LastWide = '\uff5e';
 
     private static readonly FrozenDictionary<char, char> LookAlikes = Foreign
         .Zip(Latin)
@@ -43,11 +52,11 @@ internal static class FoldedText
 
     private static void Append(StringBuilder folded, string text)
     {
-        foreach (var c in Ascii.IsValid(text) ? text : text.Normalize(NormalizationForm.FormKD))
+        foreach (var c in text)
         {
             if (char.IsLetterOrDigit(c))
             {
-                var small = char.ToLowerInvariant(c);
+                var small = char.ToLowerInvariant(c is >= FirstWide and <= LastWide ? (char)(c - FirstWide + '!') : c);
                 folded.Append(LookAlikes.GetValueOrDefault(small, small));
             }
             else if (!IsUnseen(c) && folded.Length > 0 && folded[^1] != ' ')

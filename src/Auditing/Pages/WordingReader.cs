@@ -17,6 +17,9 @@ public sealed class WordingReader
     /// <summary>In how many places of the plan a text is looked for.</summary>
     private const int Compared = 8;
 
+    /// <summary>How many lines are looked at to choose among them.</summary>
+    private const int Ahead = 3;
+
     private readonly List<(int, Wording.Line)> planned = [];
     private readonly List<StrangeLine> strange = [];
     private readonly List<MissingText> missing = [];
@@ -30,7 +33,7 @@ public sealed class WordingReader
         var place = new Place(Wording.Order(wording), new Done(1), null);
         foreach (var (number, line) in lines.Index())
         {
-            if (Fit(line, number + 1 < lines.Count ? lines[number + 1] : null, place) is not { } path)
+            if (Fit(lines, number, place) is not { } path)
             {
                 reader.strange.Add(new(line, reader.last));
                 continue;
@@ -65,18 +68,35 @@ public sealed class WordingReader
         };
 
     /// <summary>The texts that make up the line whole, from that place on; null where there are none. Where the plan has the same
-    /// text in several places, it is one behind which the next line fits too, rather a text that must be there.</summary>
-    private static Series<Step>? Fit(TextLine line, TextLine? next, Place from) =>
-        Allowances
-            .Select(allowance =>
-                Fits(line, 0, from, allowance)
-                    .Take(Compared)
-                    .Select(path => path.ToSeries())
-                    .MaxBy(path => (GoesOn(path, next) ? 2 : 0) + (path[^1].Text.IsNeeded ? 1 : 0))
-            )
-            .FirstOrDefault(path => path is not null);
+    /// text in several places, it is the one behind which most of the next lines fit too, rather a text that must be
+    /// there.</summary>
+    private static Series<Step>? Fit(Series<TextLine> lines, int number, Place from)
+    {
+        foreach (var allowance in Allowances)
+        {
+            var paths = Fits(lines[number], 0, from, allowance).Take(Compared).Select(path => path.ToSeries()).ToArray();
+            if (paths.Length == 1)
+                return paths[0];
+            if (paths.Length > 1)
+                return paths.MaxBy(path => (2 * Following(lines, number + 1, path[^1].After)) + (path[^1].Text.IsNeeded ? 1 : 0));
+        }
 
-    private static bool GoesOn(Series<Step> path, TextLine? next) => next is null || Fits(next, 0, path[^1].After, 0).Any();
+        return null;
+    }
+
+    /// <summary>How many of the next lines fit behind that place.</summary>
+    private static int Following(Series<TextLine> lines, int from, Place place)
+    {
+        var fitting = 0;
+        for (var number = from; number < Math.Min(from + Ahead, lines.Count); number++)
+            if (Fits(lines[number], 0, place, 0).FirstOrDefault() is { } path)
+            {
+                place = path.Last().After;
+                fitting++;
+            }
+
+        return fitting;
+    }
 
     private static IEnumerable<IEnumerable<Step>> Fits(TextLine line, int at, Place from, int allowance)
     {

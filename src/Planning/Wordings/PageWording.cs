@@ -8,7 +8,7 @@ public static class PageWording
 {
     /// <summary>What a page says whole, head and foot too; null where the plan has no such page.</summary>
     public static Wording? Of(Plan plan, string path) =>
-        Content(plan, path) is not { } content ? null : Order(Head(plan), AnyOrder(Past(plan), content, Back(plan)), Foot(plan));
+        Content(plan, path) is { } content ? AnyOrder([.. Head(plan), Past(plan), content, Back(plan), .. Foot(plan)]) : null;
 
     private static Wording? Content(Plan plan, string path)
     {
@@ -57,16 +57,17 @@ public static class PageWording
                 }
             );
 
-    private static Wording Head(Plan plan)
+    private static Series<Wording> Head(Plan plan)
     {
         var words = plan.Words;
-        return AnyOrder(
+        return
+        [
             May(words.Say("skip")),
             May(words.Say("site-of", ("name", plan.ClientName))),
             May(words.Say("stop-signs-link")),
             May(words.Say("emergency-link")),
-            Order(May(words.Say("home")), May(words.Say("before-you-start")), May(words.Say("your-weeks")))
-        );
+            Order(May(words.Say("home")), May(words.Say("before-you-start")), May(words.Say("your-weeks"))),
+        ];
     }
 
     private static Wording Past(Plan plan) =>
@@ -74,10 +75,11 @@ public static class PageWording
 
     private static Wording Back(Plan plan) => May(plan.Words.Say("home"));
 
-    private static Wording Foot(Plan plan)
+    private static Series<Wording> Foot(Plan plan)
     {
         var words = plan.Words;
-        return AnyOrder(
+        return
+        [
             Order(May(words.Say("emergency")), Must(Prose.PlainOf(plan.Emergency.Sentence))),
             Guarded(plan.GoodUntil.Sentence),
             Order(
@@ -85,8 +87,8 @@ public static class PageWording
                 May(plan.Publisher.Contact.Email),
                 May(plan.Publisher.Contact.Phone)
             ),
-            Must(words.Say("not-medical"))
-        );
+            Must(words.Say("not-medical")),
+        ];
     }
 
     /// <summary>The words that a page explains.</summary>

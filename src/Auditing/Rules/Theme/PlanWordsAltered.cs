@@ -19,7 +19,7 @@ public sealed class PlanWordsAltered : ISiteRule
                     "Show what the plan says of every dose, week and session, in its order and in its own words."
                 );
             foreach (var (line, text) in page.Spoken.Planned.Where(p => p.Text is { IsNeeded: true, Mark: "", IsGuarded: false }))
-                if (page.Lines[line].HiddenBy is { } by)
+                if (page.Lines[line].HiddenBy is { } by && !IsToldElsewhere(by))
                 {
                     yield return this.Wrong(
                         plan,
@@ -31,4 +31,9 @@ public sealed class PlanWordsAltered : ISiteRule
                 }
         }
     }
+
+    /// <summary>What no page may have, wherever it stands, is told by the lists of what is known.</summary>
+    private static bool IsToldElsewhere(string hiddenBy) =>
+        hiddenBy.StartsWith("the attribute '", StringComparison.Ordinal)
+        && !hiddenBy.StartsWith("the attribute 'hidden'", StringComparison.Ordinal);
 }

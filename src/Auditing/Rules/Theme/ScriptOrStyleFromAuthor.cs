@@ -24,7 +24,7 @@ public sealed class ScriptOrStyleFromAuthor : ISiteRule
 
         Finding Said(Location at, string what) =>
             this.Found(
-                Level.Warning,
+                Level.Error,
                 plan.Client,
                 at,
                 $"This page has {what}.",

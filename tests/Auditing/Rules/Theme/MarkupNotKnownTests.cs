@@ -15,7 +15,6 @@ public sealed class MarkupNotKnownTests
             $"<p hidden>{Text}</p>",
             $"<p hidden=\"until-found\">{Text}</p>",
             $"<p aria-hidden=\"true\">{Text}</p>",
-            $"<p style=\"display: none\">{Text}</p>",
             $"<p onclick=\"this.remove()\">{Text}</p>",
             $"<p role=\"presentation\">{Text}</p>",
             $"<p dir=\"rtl\">{Text}</p>",

@@ -13,12 +13,30 @@ public sealed class ScriptOrStyleFromAuthorTests
         Body("<script type='module'>1</script>"),
         Body("<svg><script>1</script></svg>"),
         Body("<style>p { color: navy }</style>"),
-        Body("<p style='color: navy'>x</p>"),
-        Body("<p STYLE='color: navy'>x</p>"),
-        Body("<p onclick='x()'>x</p>"),
-        Body("<p OnMouseOver='x()'>x</p>"),
-        Body("<svg onload='x()'></svg>"),
-        Body("<details open ontoggle='x()'><summary>x</summary></details>"),
+        Body("<p style='color: navy'>x</p>") with
+        {
+            Rules = "style-not-known",
+        },
+        Body("<p STYLE='color: navy'>x</p>") with
+        {
+            Rules = "style-not-known",
+        },
+        Body("<p onclick='x()'>x</p>") with
+        {
+            Rules = "markup-not-known",
+        },
+        Body("<p OnMouseOver='x()'>x</p>") with
+        {
+            Rules = "markup-not-known",
+        },
+        Body("<svg onload='x()'></svg>") with
+        {
+            Rules = "markup-not-known",
+        },
+        Body("<details open ontoggle='x()'><summary>x</summary></details>") with
+        {
+            Rules = "markup-not-known",
+        },
         Body("<noscript><style>p { color: navy }</style></noscript>"),
     ];
 

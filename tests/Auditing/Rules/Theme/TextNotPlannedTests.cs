@@ -13,8 +13,8 @@ public sealed class TextNotPlannedTests
         new("behind a caution", Page, Sign, Sign + "<p>This does not apply to you.</p>", Rules("caution-altered")),
         new("at the top", Page, "<h1>", "<p>Ignore the cautions below.</p><h1>", Rules()),
         new("at the end", Page, "</body>", "<p>Only joking.</p></body>", Rules()),
-        new("in a heading", Page, "<h2>Stop at once</h2>", "<h2>Stop at once?</h2><h2>For others</h2>", Rules()),
-        new("in a list of steps", Page, "<ol>", "<ol><li>Do all of it twice.</li>", Rules("step-altered times-do-not-add-up")),
+        new("in a heading", Page, "<h2>Stop at once</h2>", "<h2>Stop at once?</h2><h2>For others</h2>", "caution-altered"),
+        new("in a list of steps", Page, "<ol>", "<ol><li>Do all of it twice.</li>", Rules("times-do-not-add-up")),
         new(
             "in running text",
             Page,
