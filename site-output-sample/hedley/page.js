@@ -381,7 +381,25 @@
   show();
 })();
 
-// What was done, as a file that a spreadsheet opens, and as a short text for a message. It knows no page.
+// The words of a page with something filled in.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  gradus.filled = function (phrase, fills) {
+    return phrase.replace(/\{(\w+)\}/g, function (whole, name) { return name in fills ? String(fills[name]) : whole; });
+  };
+
+  // The phrase for so many: the language says which kind of number it is, the catalogue what is said of that kind.
+  gradus.countedOf = function (phrases, name, n, fills) {
+    const form = new Intl.PluralRules(phrases.language).select(n);
+    const phrase = phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'];
+    return gradus.filled(phrase, Object.assign({ n: n }, fills));
+  };
+})();
+
+// What was done, as a file that a spreadsheet opens. It knows no page.
 //
 // The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
 // Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
@@ -609,9 +627,50 @@
     }
     return ((sum ^ 0xffffffff) >>> 0).toString(16).padStart(8, '0');
   };
+})();
 
-  // One line that a person can read and a program can check.
-  gradus.messageOf = function (row) {
+// What was done, as a short text for a message: a line for people, and below it one for a program. It knows no page.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const notSaid = '\u2013';
+
+  // "Mon 7 Dec": the language has the short names, the catalogue the order.
+  function dayOf(row, phrases) {
+    const day = new Date(row.day + 'T00:00:00Z');
+    if (Number.isNaN(day.getTime())) return row.day;
+    const shown = { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' };
+    const fills = { day: Number(row.day.slice(-2)) };
+    for (const part of new Intl.DateTimeFormat(phrases.language, shown).formatToParts(day)) {
+      if (part.type === 'weekday' || part.type === 'month') fills[part.type] = part.value;
+    }
+    return gradus.filled(phrases.day, fills);
+  }
+
+  // titles: each session's number and name, a line each. One of an earlier edition may have none.
+  function nameOf(row, phrases) {
+    const own = row.session + '=';
+    const line = phrases.titles.split('\n').find(function (one) { return one.indexOf(own) === 0; });
+    return line ? line.slice(own.length) : gradus.filled(phrases.toldSession, { number: row.session });
+  }
+
+  // A log that was opened from a file says no steps.
+  function howOf(row, phrases) {
+    const steps = row.of === undefined ? [] : [gradus.countedOf(phrases, 'steps', row.of, { done: row.did, of: row.of })];
+    const end = row.alarm ? [phrases.toldAlarm] : row.done === false ? [phrases.toldStopped] : [];
+    return steps.concat(end).join(' ') || phrases.toldDone;
+  }
+
+  function lineForPeopleOf(row, phrases) {
+    return gradus.filled(phrases.told, {
+      day: dayOf(row, phrases), week: row.week, session: nameOf(row, phrases), how: howOf(row, phrases),
+      effort: row.effort === undefined ? notSaid : row.effort, pain: row.pain === undefined ? notSaid : row.pain
+    });
+  }
+
+  // The line that a program checks. Whoever reads old messages reads it: it stays as it is, to the letter.
+  function machineLineOf(row) {
     const where = row.where ? ', ' + [row.side, row.where].filter(Boolean).join(' ') : '';
     const hurts = row.pain > 0 ? row.pain + ' of 10' + where : row.pain === 0 ? 'none' : 'not said';
     const stopped = (row.exercises || [])
@@ -627,6 +686,10 @@
       stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
     const text = parts.join('; ');
     return text + '; sum ' + gradus.checkSum(text);
+  }
+
+  gradus.messageOf = function (row, phrases) {
+    return lineForPeopleOf(row, phrases) + '\n' + machineLineOf(row);
   };
 })();
 
@@ -694,10 +757,11 @@
       const rows = rowsFor(button);
       const tools = button.closest('[data-log-tools]');
       const text = tools.querySelector('[data-log-text]');
-      text.value = rows.length > 0 ? gradus.messageOf(rows[rows.length - 1]) : '';
+      text.value = rows.length > 0 ? gradus.messageOf(rows[rows.length - 1], tools.dataset) : '';
       tools.querySelector('[data-log-message]').hidden = false;
       text.focus();
       text.select();
+      text.scrollTop = 0;
     },
     wipe: function () {
       const really = part.querySelector('[data-log="wipe-really"]');

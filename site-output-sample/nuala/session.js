@@ -419,31 +419,14 @@
     return (inside < inwards * length ? inwards * length : length) - inside;
   };
 
-  function filled(phrase, fills) {
-    return phrase.replace(/\{(\w+)\}/g, function (whole, name) { return name in fills ? String(fills[name]) : whole; });
-  }
-
-  gradus.filled = filled;
-
-  // The phrase for so many: the language says which kind of number it is, the catalogue what is said of that kind.
-  function counted(phrases, name, n) {
-    const form = new Intl.PluralRules(phrases.language).select(n);
-    return filled(phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'], { n: n });
-  }
-
-  // The phrase for so many, with more to fill in.
-  gradus.countedOf = function (phrases, name, n, fills) {
-    return filled(counted(phrases, name, n), fills);
-  };
-
   // "2 minutes 30 seconds", as the page says it.
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
     const rest = seconds % 60;
-    if (minutes === 0 || (seconds < 120 && rest > 0)) return counted(phrases, 'seconds', seconds);
-    if (rest === 0) return counted(phrases, 'minutes', minutes);
-    return filled(phrases.minutesAndSecondsOther, {
-      minutes: counted(phrases, 'minutes', minutes), seconds: counted(phrases, 'seconds', rest)
+    if (minutes === 0 || (seconds < 120 && rest > 0)) return gradus.countedOf(phrases, 'seconds', seconds);
+    if (rest === 0) return gradus.countedOf(phrases, 'minutes', minutes);
+    return gradus.filled(phrases.minutesAndSecondsOther, {
+      minutes: gradus.countedOf(phrases, 'minutes', minutes), seconds: gradus.countedOf(phrases, 'seconds', rest)
     });
   };
 
@@ -463,7 +446,7 @@
     const isNext = gradus.isNextEffort(guide.steps, at);
     const phrase = level === 0 ? phrases.stepBegins : isNext ? phrases.effortNext : phrases.effortBegins;
     const time = gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases);
-    return filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
+    return gradus.filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
   }
 
   // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
@@ -472,11 +455,11 @@
     for (const event of events) {
       const step = guide.steps[event.at];
       if (event.type === 'step') said.push(beginOf(guide, phrases));
-      if (event.type === 'wait') said.push(filled(phrases.waits, { what: step.what }));
+      if (event.type === 'wait') said.push(gradus.filled(phrases.waits, { what: step.what }));
       if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
       if (event.type === 'softer') {
         const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-        said.push(level === 0 ? phrases.softerPlain : filled(phrases.softer, { effort: phrases['effort' + level] }));
+        said.push(level === 0 ? phrases.softerPlain : gradus.filled(phrases.softer, { effort: phrases['effort' + level] }));
       }
     }
     return said.join(' ');
@@ -1339,7 +1322,7 @@
       ui.fill('what', step.what);
       ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
       const softer = state.softer[step.exercise] > 0;
-      ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' '));
+      ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' · '));
       ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
       ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
       ui.part('effort').hidden = level === 0;
@@ -1674,8 +1657,9 @@
       gradus.showAlarm(ui, ui.isKept);
       gradus.showWeek();
     }
-    const text = ui.panel('end').querySelector('[data-log-text]');
-    if (text.value) text.value = gradus.messageOf(ui.row);
+    const tools = ui.panel('end').querySelector('[data-log-tools]');
+    const text = tools.querySelector('[data-log-text]');
+    if (text.value) text.value = gradus.messageOf(ui.row, tools.dataset);
   };
 })();
 
