@@ -11,7 +11,8 @@ namespace Gradus.Auditing;
 internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruction, Series<PlannedExercise> Exercises)
 {
     /// <summary>The duty of every page that has one. Before-you-start carries every caution, whether or not it tells somebody to
-    /// move. What tells somebody to move is known by its place in the plan, never by its words: "Rest." may stand anywhere.</summary>
+    /// move. What tells somebody to move is known by its place in the plan, never by its words: "Rest." may stand
+    /// anywhere.</summary>
     public static IEnumerable<Duty> Of(Plan plan, SiteSeen site)
     {
         foreach (var page in site.Pages)

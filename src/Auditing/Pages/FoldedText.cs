@@ -9,8 +9,8 @@ namespace Gradus.Auditing;
 internal static class FoldedText
 {
     /// <summary>Letters with marks, and letters of other scripts that look like Latin ones (from memory, after the look of common
-    /// typefaces), each with the letter it is read as. The table is our own because the program runs without the data of cultures,
-    /// and takes no letter apart by itself.</summary>
+    /// typefaces), each with the letter it is read as. The table is our own because the program runs without the data of
+    /// cultures, and takes no letter apart by itself.</summary>
     private const string Foreign =
         "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧùúûüũūŭůűųŵýÿŷźżž"
         + "авгдеіјкмнопрстухѕһԁԛԝαβεικνορτυχ";

@@ -143,7 +143,17 @@ public sealed class WordingReader
         var passed = before;
         foreach (var (index, part) in place.Left())
         {
-            foreach (var step in Into(part, place with { Done = place.Done.With(index) }, passed, allowance))
+            foreach (
+                var step in Into(
+                    part,
+                    place with
+                    {
+                        Done = place.IsInOrder ? place.Done.Until(index) : place.Done.With(index),
+                    },
+                    passed,
+                    allowance
+                )
+            )
                 yield return step;
             if (!place.IsInOrder)
                 continue;
@@ -223,6 +233,9 @@ public sealed class WordingReader
         public int Last { get; }
 
         public bool Has(int part) => (bits[part / 64] & (1UL << (part % 64))) != 0;
+
+        /// <summary>Up to that one, where one comes after another.</summary>
+        public Done Until(int part) => new(bits, part);
 
         public Done With(int part)
         {

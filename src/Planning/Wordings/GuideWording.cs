@@ -4,7 +4,8 @@ using static Gradus.Planning.Wording;
 
 namespace Gradus.Planning;
 
-/// <summary>Plan → what the guided session of a page says, asks and takes for an answer. It is there whole or not at all.</summary>
+/// <summary>Plan → what the guided session of a page says, asks and takes for an answer. It is there whole or not at
+/// all.</summary>
 internal static class GuideWording
 {
     private const int Most = 10;

@@ -23,7 +23,8 @@ public static class PageWording
         return plan.Exercises.FirstOrDefault(e => e.Path == path) is { } exercise ? ExerciseWording.Of(plan, exercise) : null;
     }
 
-    /// <summary>What may stand where only somebody who hears the page gets it: the names of parts, and what pictures show.</summary>
+    /// <summary>What may stand where only somebody who hears the page gets it: the names of parts, and what pictures
+    /// show.</summary>
     public static IReadOnlySet<string> Labels(Plan plan)
     {
         var words = plan.Words;

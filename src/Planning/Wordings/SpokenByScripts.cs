@@ -47,6 +47,9 @@ public static class SpokenByScripts
         ("wiped", "log-wiped"),
     ];
 
+    /// <summary>The attributes whose words are the same for everybody.</summary>
+    public static IEnumerable<string> Names => OfGuide.Concat(OfLog).Select(p => "data-" + p.Name);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyDictionary<string, string> On(Plan plan) =>
         InGuide(plan.Words)

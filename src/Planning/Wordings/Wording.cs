@@ -45,7 +45,8 @@ public abstract record Wording
     /// <summary>A text that must be there.</summary>
     public static Wording Must(string text, string mark = "", ExerciseId? moves = null) => One(text, true, mark, moves);
 
-    /// <summary>A text that must be there, and whose absence a rule of its own tells: a sign, a step, which side is which.</summary>
+    /// <summary>A text that must be there, and whose absence a rule of its own tells: a sign, a step, which side is
+    /// which.</summary>
     public static Wording Guarded(string text, ExerciseId? moves = null) => Guarded(Must(text, "", moves));
 
     /// <summary>The same for every text of a part.</summary>

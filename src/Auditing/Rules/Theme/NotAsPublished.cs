@@ -26,7 +26,8 @@ public sealed class NotAsPublished : IPublishedRule
                 Said(
                     PagePath.FileList,
                     1,
-                    $"These pages are of another edition than the sources are now: {changed.Length} of {planned.Count} files would be other."
+                    $"These pages are of another edition than the sources are now: {changed.Length} of {planned.Count} files "
+                        + "would be other."
                 ),
             ];
         return changed.Select(path =>

@@ -18,7 +18,8 @@ public sealed class TextNotPlanned : ISiteRule
                     plan,
                     heard.At,
                     $"The plan does not have \"{Short(heard.Said)}\" as '{heard.Name}'.",
-                    "Give it words of the plan or of the catalogue: people who hear the page get them in place of what stands there."
+                    "Give it words of the plan or of the catalogue: people who hear the page get them in place of what "
+                        + "stands there."
                 );
             var altered = page.Spoken.Missing.Select(m => m.Behind).ToHashSet();
             var added = page.Spoken.Strange.Where(s => !altered.Contains(s.Behind)).ToArray();
