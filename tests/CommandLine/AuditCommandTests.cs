@@ -40,7 +40,7 @@ public sealed class AuditCommandTests(PublishedDemonstration published) : IDispo
             .Where(f => f.GetProperty("level").GetString() != "note")
             .ToArray();
         Assert.Equal(
-            ["caution-hidden", "caution-not-in-session", "file-list-wrong"],
+            ["caution-hidden", "caution-not-in-session", "file-list-wrong", "markup-not-known", "not-as-published"],
             findings.Select(f => f.GetProperty("rule").GetString() ?? "").Distinct().Order(StringComparer.Ordinal)
         );
         var finding = findings.First(f => f.GetProperty("rule").GetString() == "caution-hidden");
