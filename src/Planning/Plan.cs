@@ -161,6 +161,13 @@ public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title
 {
     /// <summary>The lines that must stand together and unaltered on a page.</summary>
     public IEnumerable<string> Lines() => Body.Lines().Prepend(Title);
+
+    /// <summary>The line that names its exercises.</summary>
+    public string BelongsTo(Plan plan) =>
+        plan.Words.Say(
+            "belongs-to",
+            ("exercises", plan.Words.Joined([.. Exercises.Select(e => plan.Exercise(e).Title)], "comma"))
+        );
 }
 
 /// <summary>One exercise as this client does it.</summary>

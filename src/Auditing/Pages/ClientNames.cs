@@ -15,6 +15,9 @@ internal sealed class ClientNames
     private readonly int[] lengths;
     private readonly SearchValues<string> forms;
 
+    /// <summary>Names of several words with nothing between them.</summary>
+    private readonly SearchValues<string> joined;
+
     public ClientNames(IEnumerable<string> names)
     {
         byForm = names
@@ -24,10 +27,11 @@ internal sealed class ClientNames
         named = byForm.GetAlternateLookup<ReadOnlySpan<char>>();
         lengths = [.. byForm.Keys.Select(key => key.Length).Distinct()];
         forms = SearchValues.Create([.. byForm.Keys], StringComparison.Ordinal);
+        joined = SearchValues.Create([.. byForm.Keys.Where(IsSeveral).Select(Joined)], StringComparison.Ordinal);
     }
 
     /// <summary>Whether a name is one word, which may be a word of any text as well.</summary>
-    public static bool IsOneWord(string name) => !FoldedText.Of(name).Contains(' ', StringComparison.Ordinal);
+    public static bool IsOneWord(string name) => !IsSeveral(FoldedText.Of(name));
 
     /// <summary>Whose names stand in a text as somebody might read it, entities and percent signs decoded; each once.</summary>
     public IEnumerable<string> In(string text)
@@ -56,17 +60,16 @@ internal sealed class ClientNames
     /// <summary>Whose names the name of a file has; of several words also where nothing parts them.</summary>
     public IEnumerable<string> InFileName(string path)
     {
-        var bare = FoldedText.Of(path).Replace(" ", "", StringComparison.Ordinal);
-        return In(path)
-            .Concat(
-                byForm
-                    .Where(f =>
-                        f.Key.Contains(' ', StringComparison.Ordinal)
-                        && bare.Contains(f.Key.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal)
-                    )
-                    .SelectMany(f => f.Value)
-            )
-            .Distinct(StringComparer.Ordinal);
+        var bare = Joined(FoldedText.Of(path));
+        return bare.AsSpan().ContainsAny(joined)
+            ? In(path)
+                .Concat(
+                    byForm
+                        .Where(f => IsSeveral(f.Key) && bare.Contains(Joined(f.Key), StringComparison.Ordinal))
+                        .SelectMany(f => f.Value)
+                )
+                .Distinct(StringComparer.Ordinal)
+            : In(path);
     }
 
     /// <summary>As it is written, and with the surname first.</summary>
@@ -81,6 +84,10 @@ internal sealed class ClientNames
         if (words.Length > 2)
             yield return string.Join(' ', words[..^1].Prepend(words[^1]));
     }
+
+    private static bool IsSeveral(string form) => form.Contains(' ', StringComparison.Ordinal);
+
+    private static string Joined(string form) => form.Replace(" ", "", StringComparison.Ordinal);
 
     private IEnumerable<(string Name, int At)> Found(string text)
     {

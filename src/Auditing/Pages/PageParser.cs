@@ -61,7 +61,7 @@ internal sealed class PageParser
                 .ToSeries(),
             parser
                 .document.QuerySelectorAll("a[href],area[href]")
-                .Select(a => new LinkSeen(a.GetAttribute("href") ?? "", parser.At(a)))
+                .Select(a => new LinkSeen(a.GetAttribute("href") ?? "", Spacing.Collapse(a.TextContent), parser.At(a)))
                 .ToSeries(),
             new LoadParser(parser.At).Read(parser.document),
             parser.document.QuerySelectorAll($"dialog[{PageData.Guide}]").Select(parser.Guide).ToSeries(),

@@ -70,7 +70,8 @@ public sealed record TimeSeen(string? Machine, string Text, Location At)
 /// rectangle is not simply drawn.</param>
 public sealed record BarSeen(string Label, decimal? Length, Series<(decimal? From, decimal? Width)> Parts, Location At);
 
-public sealed record LinkSeen(string Address, Location At);
+/// <param name="Text">What a reader sees of it, with single spaces.</param>
+public sealed record LinkSeen(string Address, string Text, Location At);
 
 /// <param name="By">What asks for it: "img src", "stylesheet look.css".</param>
 public sealed record LoadSeen(string By, string Address, Location At);

@@ -7,7 +7,7 @@ namespace Gradus.Auditing;
 /// <param name="Planned">Each text of the plan that the page has, in the page's order, with the number of its line.</param>
 /// <param name="Strange">The lines that the plan does not have, or not there.</param>
 /// <param name="Missing">The texts that must be there and are not.</param>
-public sealed record Spoken(
+internal sealed record Spoken(
     Series<(int Line, Wording.Line Text)> Planned,
     Series<StrangeLine> Strange,
     Series<MissingText> Missing
@@ -17,7 +17,7 @@ public sealed record Spoken(
 }
 
 /// <param name="Behind">The line before it that is planned; null where none is.</param>
-public sealed record StrangeLine(TextLine Line, TextLine? Behind);
+internal sealed record StrangeLine(TextLine Line, TextLine? Behind);
 
 /// <param name="Behind">The line that it should stand behind; null for the beginning of the page.</param>
-public sealed record MissingText(Wording.Line Text, TextLine? Behind);
+internal sealed record MissingText(Wording.Line Text, TextLine? Behind);

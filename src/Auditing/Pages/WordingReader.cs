@@ -5,7 +5,7 @@ namespace Gradus.Auditing;
 
 /// <summary>The lines of a page + what it must say → what is planned, strange and missing. A line is what a paragraph, a heading
 /// or a cell holds; it is one text of the plan, or several, with nothing but marks of punctuation between them.</summary>
-public sealed class WordingReader
+internal sealed class WordingReader
 {
     /// <summary>What may stand between two texts in a line.</summary>
     private const string Between = " ·:,;.–—-|/()\u00a0";

@@ -37,7 +37,7 @@ internal static class CautionWording
                     .GroupBy(c => c.Kind)
                     .Select(kind =>
                         WholeOrNot(
-                            kind.Select(c => new Optional(Order(Must(c.Title), Body(plan, c), May(BelongsTo(plan, c)))))
+                            kind.Select(c => new Optional(Order(Must(c.Title), Body(plan, c), May(c.BelongsTo(plan)))))
                                 .Prepend(Must(Kind(kind.Key, plan.Words)))
                         )
                     )
@@ -45,15 +45,9 @@ internal static class CautionWording
         );
 
     private static Wording Whole(Plan plan, PlannedCaution caution) =>
-        Order(Must(caution.Title), Body(plan, caution), Must(BelongsTo(plan, caution)));
+        Order(Must(caution.Title), Body(plan, caution), Must(caution.BelongsTo(plan)));
 
     private static Wording Body(Plan plan, PlannedCaution caution) => Must(caution.Body, plan.Words.Say("clip-elsewhere"));
 
     private static string Kind(CautionKind kind, Words words) => words.Say("kind-" + Kebab.Of(kind.ToString()));
-
-    private static string BelongsTo(Plan plan, PlannedCaution caution) =>
-        plan.Words.Say(
-            "belongs-to",
-            ("exercises", plan.Words.Joined([.. caution.Exercises.Select(e => plan.Exercise(e).Title)], "comma"))
-        );
 }

@@ -43,7 +43,7 @@ internal static class ExerciseWording
                 CautionWording.Again(plan, use.Exercise),
                 Beside(use, words),
                 Instructions(use.Text, use.Exercise, words),
-                Order(May(words.Say("dose-heading")), Doses(use, words))
+                Order(May(words.Say("dose-heading")), new Optional(Doses(use, words)))
             )
         );
     }
@@ -73,14 +73,16 @@ internal static class ExerciseWording
             Order(use.MoveOn.Select(m => Must(m)))
         );
 
+    /// <summary>What each week asks: on the page of the exercise always, in a session where the theme shows it.</summary>
     private static Wording Doses(PlannedUse use, Words words) =>
-        WholeOrNot(
+        Order(
             use.Doses.Select(d =>
                     Order(
                         Guarded(words.Weeks(d.Weeks)),
                         Must(d.Words, "", use.Exercise),
                         Must(d.Change),
-                        PageWording.Time(d.Seconds, d.About, words)
+                        d.About ? May(words.Say("about")) : Order(),
+                        Must(words.Span(d.Seconds))
                     )
                 )
                 .Prepend(May(words.Say("dose-column")))

@@ -10,7 +10,8 @@ internal static class SessionWording
     {
         var words = plan.Words;
         return AnyOrder(
-            Order(Must(session.Name), May(session.Days)),
+            // In place of which session it is done: who does both does too much.
+            Order(Must(session.Name), session.InsteadOf is null ? May(session.Days) : Must(session.Days)),
             AnyOrder(
                 May(words.Say("how-long")),
                 PageWording.WeekNow(plan),

@@ -171,17 +171,11 @@ internal static class PageViews
                         c.Id.Text,
                         c.Title,
                         ProseHtml.Of(c.Body, 5, here, plan.Words),
-                        BelongsTo(plan, c)
+                        c.BelongsTo(plan)
                     )),
                 ]
             ))
             .ToSeries();
-
-    private static string BelongsTo(Plan plan, PlannedCaution caution) =>
-        plan.Words.Say(
-            "belongs-to",
-            ("exercises", plan.Words.Joined([.. caution.Exercises.Select(e => plan.Exercise(e).Title)], "comma"))
-        );
 
     private static SessionCardView Card(Plan plan, PlannedSession session) =>
         new(

@@ -5,10 +5,13 @@ namespace Gradus.Auditing;
 
 public sealed class LinkBrokenOnPage : ISiteRule
 {
+    /// <summary>Emergency numbers have three digits; what is shorter counts something else.</summary>
+    private const int ShortestNumber = 3;
+
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
         from link in page.Links
-        let message = Fault(page, link.Address, site)
+        let message = Fault(page, link.Address, site) ?? Other(link)
         where message is not null
         select this.Found(
             Level.Error,
@@ -17,6 +20,23 @@ public sealed class LinkBrokenOnPage : ISiteRule
             message,
             "Lead to a page of this site, or to an address that begins with https, mailto or tel."
         );
+
+    /// <summary>A number that is pressed is the number that is read, and so is an address to write to.</summary>
+    private static string? Other(LinkSeen link)
+    {
+        var (called, read) = (Digits(link.Address), Digits(link.Text));
+        return link.Address.StartsWith("tel:", StringComparison.OrdinalIgnoreCase)
+            && read.Length >= ShortestNumber
+            && called != read
+                ? $"A link calls '{called}', and says '{read}'."
+            : link.Address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase)
+            && link.Text.Contains('@', StringComparison.Ordinal)
+            && link.Address["mailto:".Length..] != link.Text
+                ? $"A link writes to '{link.Address["mailto:".Length..]}', and says '{link.Text}'."
+            : null;
+    }
+
+    private static string Digits(string text) => string.Concat(text.Where(char.IsAsciiDigit));
 
     private static string? Fault(PageSeen page, string address, SiteSeen site)
     {

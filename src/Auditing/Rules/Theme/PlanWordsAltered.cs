@@ -5,6 +5,8 @@ namespace Gradus.Auditing;
 
 public sealed class PlanWordsAltered : ISiteRule
 {
+    private const string Help = "Show what the plan says of every dose, week and session, in its order and in its own words.";
+
     /// <summary>The first text of each page that is not there, or not for everybody, and that no rule of its own looks
     /// for.</summary>
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
@@ -16,7 +18,7 @@ public sealed class PlanWordsAltered : ISiteRule
                     plan,
                     page.Spoken.Strange.FirstOrDefault(s => s.Behind == missing.Behind)?.Line.At ?? missing.Behind?.At ?? page.At,
                     $"The plan says \"{missing.Text.Texts[0]}\" here, and the page does not.",
-                    "Show what the plan says of every dose, week and session, in its order and in its own words."
+                    Help
                 );
             foreach (var (line, text) in page.Spoken.Planned.Where(p => p.Text is { IsNeeded: true, Mark: "", IsGuarded: false }))
                 if (page.Lines[line].HiddenBy is { } by && !IsToldElsewhere(by))
@@ -25,7 +27,7 @@ public sealed class PlanWordsAltered : ISiteRule
                         plan,
                         page.Lines[line].At,
                         $"The plan says \"{text.Texts[0]}\" here, and {by} keeps it from somebody.",
-                        "Show what the plan says of every dose, week and session, in its order and in its own words."
+                        Help
                     );
                     break;
                 }

@@ -7,7 +7,8 @@ public sealed class TextNotPlanned : ISiteRule
 {
     private const int Shown = 80;
 
-    /// <summary>What stands in the place of a text that is missing is that text altered, which other rules say.</summary>
+    /// <summary>What stands in the place of a text that is missing is that text altered, which plan-words-altered says. Where
+    /// a rule of its own looks for that text, it is said here too: that rule may look for something else.</summary>
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var (spoken, labels) = (SpokenByScripts.On(plan), PageWording.Labels(plan));
@@ -21,7 +22,7 @@ public sealed class TextNotPlanned : ISiteRule
                     "Give it words of the plan or of the catalogue: people who hear the page get them in place of what "
                         + "stands there."
                 );
-            var altered = page.Spoken.Missing.Select(m => m.Behind).ToHashSet();
+            var altered = page.Spoken.Missing.Where(m => !m.Text.IsGuarded).Select(m => m.Behind).ToHashSet();
             var added = page.Spoken.Strange.Where(s => !altered.Contains(s.Behind)).ToArray();
             if (added.Length == 0)
                 continue;
