@@ -131,9 +131,11 @@ internal sealed class WordingReader
             foreach (var step in Inside(place, passed, allowance))
                 yield return step;
             foreach (var part in place.Rest())
+            {
                 passed = passed.With(part);
-            if (passed.Needed > allowance)
-                yield break;
+                if (passed.Needed > allowance)
+                    yield break;
+            }
         }
     }
 

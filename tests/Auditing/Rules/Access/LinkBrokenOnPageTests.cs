@@ -23,6 +23,10 @@ public sealed class LinkBrokenOnPageTests
         To("ftp://example.org/"),
         To("//example.org/"),
         To("vbscript:x"),
+        Saying("tel:998", "999"),
+        Saying("tel:+441632960002", "+44 1632 960001"),
+        Saying("TEL:112", "Call 999"),
+        Saying("mailto:other@example.org", "coach@example.org"),
     ];
 
     public static readonly Series<PlantedFault> Fine =
@@ -47,6 +51,14 @@ public sealed class LinkBrokenOnPageTests
         {
             Rules = "",
         },
+        Saying("tel:999", "Call 999") with
+        {
+            Rules = "",
+        },
+        Saying("tel:+441632960001", "ring me within 24 hours") with
+        {
+            Rules = "",
+        },
         To("look.css") with
         {
             Rules = "",
@@ -58,6 +70,15 @@ public sealed class LinkBrokenOnPageTests
     [Theory]
     [MemberData(nameof(All))]
     public void It_is_found_wherever_it_leads(PlantedFault fault) => fault.MustBeFound();
+
+    private static PlantedFault Saying(string address, string text) =>
+        new(
+            $"{address} behind {text}",
+            "index.html",
+            "</body>",
+            $"<a href=\"{address}\">{text}</a></body>",
+            "link-broken-on-page"
+        );
 
     private static PlantedFault To(string address) =>
         new($"a link to '{address}'", "index.html", "href=\"session-1.html\"", $"href=\"{address}\"", "link-broken-on-page");
