@@ -9,6 +9,9 @@ namespace Gradus.Tests.Auditing.Proof;
 /// <param name="ByBytes">Whether only the comparison with the sources saw it.</param>
 internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<string> Rules, bool ByBytes)
 {
+    /// <summary>What a file says now, from where it is another on; empty where that does not matter.</summary>
+    public string Said { get; init; } = "";
+
     /// <summary>On how many sites each sketch is tried.</summary>
     private const int Sites = 2;
 
@@ -61,7 +64,11 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal)
                 .ToSeries();
-            yield return new(kind, sketch, site.Name, rules, sketch.Bytes && rules.Count == 0 && site.IsSeenByComparison(broken));
+            var byBytes = sketch.Bytes && rules.Count == 0 && site.IsSeenByComparison(broken);
+            yield return new(kind, sketch, site.Name, rules, byBytes)
+            {
+                Said = rules.Count > 0 || byBytes ? "" : Difference.Of(site.Site, broken),
+            };
         }
 
         if (tried == 0)

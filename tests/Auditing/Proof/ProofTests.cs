@@ -44,8 +44,67 @@ public sealed class ProofTests(ITestOutputHelper output)
             $"{"all", -28}{all.Count, 7}{all.Count(b => b.IsFound), 7}{all.Count(b => !b.IsFound), 8}{all.Count(b => b.ByBytes), 16}"
         );
         output.WriteLine(table.ToString());
+        foreach (var missed in all.Where(b => !b.IsFound))
+            output.WriteLine($"missed: {missed.Name}\n        {missed.Said}");
+        foreach (var sketch in Break.WithoutPlace)
+            output.WriteLine($"no place: {sketch}");
         Assert.True(all.Count >= LongProof.Cases(400), $"{all.Count} breaks");
         Assert.Equal("", string.Join('\n', Break.WithoutPlace.Order(StringComparer.Ordinal)));
         Assert.Equal("", string.Join('\n', all.Where(b => !b.IsFound && !KnownMissed.Contains(b.Name)).Select(b => b.Name)));
     }
+
+    /// <summary>A proof that cannot fail proves nothing: without the one rule, breaks of its kinds are missed.</summary>
+    [Theory]
+    [InlineData("text-not-planned", "words added")]
+    [InlineData("markup-not-known", "unseen")]
+    [InlineData("other-client-named", "names")]
+    [InlineData("plan-words-altered", "words of the rest")]
+    public void Without_a_rule_breaks_of_its_kind_are_missed(string rule, string kind)
+    {
+        var missed = Break.All.Where(b => b.Kind == kind && b.IsFound && b.Rules.All(r => r == rule)).ToArray();
+        output.WriteLine($"without {rule}: {missed.Length} of {Break.All.Count(b => b.Kind == kind)} of '{kind}' missed");
+        Assert.NotEmpty(missed);
+    }
+
+    [Fact]
+    public void Nothing_is_found_in_a_site_as_it_is_nor_written_anew()
+    {
+        foreach (var site in LongProof.First(4, ProofSite.All))
+        {
+            Assert.Equal("", Errors(site, site.Site));
+            Assert.False(site.IsSeenByComparison(site.Site));
+        }
+    }
+
+    [Fact]
+    public void No_harmless_change_is_an_error()
+    {
+        var (tried, wrong) = (0, new List<string>());
+        foreach (var (number, sketch) in HarmlessChanges.All.Index().Where(s => LongProof.Whole || s.Index % 10 == 0))
+        {
+            var on = 0;
+            for (var at = 0; at < ProofSite.All.Count && on < (LongProof.Whole ? 3 : 1); at++)
+            {
+                var site = ProofSite.All[LongProof.Whole ? (number + at) % ProofSite.All.Count : at];
+                if (sketch.Make(site, new Chance((ulong)number + 16)) is not { } changed)
+                    continue;
+                on++;
+                if (Errors(site, changed) is { Length: > 0 } errors)
+                    wrong.Add($"{sketch.Operator} | {sketch.Place} | {site.Name}\n{errors}\n{Difference.Of(site.Site, changed)}");
+            }
+
+            Assert.True(on > 0, $"{sketch.Operator} | {sketch.Place}: no site has such a place.");
+            tried += on;
+        }
+
+        output.WriteLine($"{tried} harmless changes, {wrong.Count} of them found\n{string.Join('\n', wrong)}");
+        Assert.True(tried >= LongProof.Cases(300), $"{tried} changes");
+        Assert.Empty(wrong);
+    }
+
+    private static string Errors(ProofSite site, Site changed) =>
+        string.Join(
+            '\n',
+            site.Found(changed).Where(f => f.Level == Level.Error).Select(f => $"{f.At} {f.Rule}: {f.Message}").Take(3)
+        );
 }

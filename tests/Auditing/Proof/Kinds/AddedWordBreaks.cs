@@ -27,7 +27,9 @@ internal static class AddedWordBreaks
         .. AtEach("paragraph before", [Cautions, Steps, Doing], (spot, e) => spot.Before(Block(e), P(spot))),
         At("paragraph between", Title, (spot, e) => spot.Before(e, P(spot))),
         .. AtEach("paragraph behind", [Cautions, Body, Steps], (spot, e) => spot.After(Block(e), P(spot))),
-        .. AtEach("inside the line", [Body, Steps, Doing, Emergency, Note, SideSaid], (spot, e) => spot.Inside(e, " " + Text(spot))),
+        .. AtEach("inside the line", [Body, Steps, Doing, Emergency, Note, SideSaid], (spot, e) =>
+            spot.Inside(e, " " + Text(spot))
+        ),
         .. AtEach("list item", [PainRule, Steps, Stops], (spot, e) => spot.After(e, $"<li>{Text(spot)}</li>")),
         At("heading", Cautions, (spot, e) => spot.Before(e, $"<h2>{Text(spot)}</h2>")),
         At("heading", Title, (spot, e) => spot.Before(e, $"<h4>{Text(spot)}</h4>")),

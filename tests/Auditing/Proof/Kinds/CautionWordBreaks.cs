@@ -53,7 +53,9 @@ internal static partial class CautionWordBreaks
         At("not taken out", Body, (spot, e) =>
             spot.Say(e, (" not ", " "), ("Do not", "Do"), ("do not", "do"), ("never ", ""), ("cannot", "can"))
         ),
-        At("number changed", PainRule, (spot, e) => spot.Say(e, text => Number().Replace(text, m => m.Value == "9" ? "8" : "9", 1))),
+        At("number changed", PainRule, (spot, e) =>
+            spot.Say(e, text => Number().Replace(text, m => m.Value == "9" ? "8" : "9", 1))
+        ),
         At("sentence dropped", Body, (spot, e) => spot.Say(e, text => Sentence().Replace(text, " ", 1))),
         At("words of a condition added", Body, (spot, e) =>
             spot.Say(e, text => text.TrimEnd() + " But only if you are over 60.")

@@ -29,7 +29,9 @@ internal static partial class ScriptBreaks
                 [.. site.Site.Assets, new("more.js", "document.body.remove()"u8.ToArray())]
             );
         }),
-        .. AtEach("written into the page", [Places.All, Top], (spot, e) => spot.Inside(e, "<script>document.title = 'x'</script>")),
+        .. AtEach("written into the page", [Places.All, Top], (spot, e) =>
+            spot.Inside(e, "<script>document.title = 'x'</script>")
+        ),
         .. Own.Select(file =>
             Whole("file gone", file, (site, _) =>
                 site.Text(file) is null ? null : site.Listed(site.Site.Pages, site.Site.Assets.Where(a => a.Path != file))
