@@ -54,7 +54,18 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
         for (var at = 0; at < ProofSite.All.Count && tried < wanted; at++)
         {
             var site = at < sites.Count ? sites[(number + at) % sites.Count] : ProofSite.All[at];
-            if (sketch.Make(site, new Chance(seed)) is not { } broken)
+            Site? broken;
+            try
+            {
+                broken = sketch.Make(site, new Chance(seed));
+            }
+            catch (NullReferenceException e)
+            {
+                WithoutPlace.Add($"{kind} | {sketch.Operator} | {sketch.Place} | {site.Name}: {e}");
+                continue;
+            }
+
+            if (broken is null)
                 continue;
             tried++;
             var rules = site.Found(broken)

@@ -46,8 +46,6 @@ internal static partial class HarmlessChanges
         .. AtEach("comment inside", Texts, (spot, e) => spot.Inside(e, "<!-- a line -->")),
         .. AtEach("blanks before", Texts, (spot, e) => e.Prepend(spot.Raw("\n    "))),
         .. AtEach("blanks behind", Texts, (spot, e) => spot.Inside(e, "  \n")),
-        .. AtEach("its own language", Texts, (spot, e) => e.SetAttribute("lang", spot.Plan.Words.Language)),
-        .. AtEach("left to right", Texts, (_, e) => e.SetAttribute("dir", "ltr")),
         .. AtEach("two blanks", Texts, (spot, e) => spot.Say(e, text => Blank().Replace(text, "  "))),
         .. AtEach("line broken", Texts, (spot, e) => spot.Say(e, text => Blank().Replace(text, "\n", 1))),
         .. AtEach("strong", Texts, (spot, e) => Inner(spot, e, "strong")),
@@ -83,7 +81,6 @@ internal static partial class HarmlessChanges
         At("attributes in another order", Sections.Where("section", s => s.Attributes.Length > 1), Reorder),
         At("attributes in another order", Steps, Reorder),
         At("attributes in another order", Guide, Reorder),
-        At("colour of the bar", Top, (spot, e) => spot.Inside(e, "<meta name=\"theme-color\" content=\"#ffffff\">")),
     ];
 
     private static IEnumerable<Sketch> Written(string name, Func<string, string> change, bool onScripts = true) =>

@@ -36,16 +36,14 @@ internal static class AddedWordBreaks
         At("cell", Places.At("dose table", Does, "tr[data-weeks]"), (spot, e) => spot.Inside(e, $"<td>{Text(spot)}</td>")),
         At("term and explanation", Told, (spot, e) => spot.Before(e, $"<dt>You</dt><dd>{Text(spot)}</dd>")),
         At("caption", Cautions, (spot, e) => spot.After(e, $"<table><caption>{Text(spot)}</caption><tr><td></td></tr></table>")),
-        At("legend", Guide, (spot, e) => e.QuerySelector("fieldset")!.Prepend(spot.Raw($"<legend>{Text(spot)}</legend>"))),
-        At("option", Guide, (spot, e) =>
-            spot.Inside(e.QuerySelector("select")!, $"<option value=\"none\">{Text(spot)}</option>")
-        ),
+        At("legend", InGuide("fieldset"), (spot, e) => e.Prepend(spot.Raw($"<legend>{Text(spot)}</legend>"))),
+        At("option", InGuide("select"), (spot, e) => spot.Inside(e, $"<option value=\"none\">{Text(spot)}</option>")),
         At("title of the page", Top, (spot, e) => e.QuerySelector("title")!.TextContent = Text(spot)),
         .. AtEach("title of an element", [Body, Steps], (spot, e) => e.SetAttribute("title", Text(spot))),
         At("label of an element", Places.At("section", Moves, "section[aria-labelledby]"), (spot, e) => Label(spot, e)),
         At("label of an element", Panels, (spot, e) => Label(spot, e)),
         At("alternative of a picture", Cautions, (spot, e) => spot.After(e, $"<img src=\"icon.svg\" alt=\"{Text(spot)}\">")),
-        At("placeholder", Guide, (spot, e) => e.QuerySelector("input[type=text]")!.SetAttribute("placeholder", Text(spot))),
+        At("placeholder", InGuide("input[type=text]"), (spot, e) => e.SetAttribute("placeholder", Text(spot))),
         At("value of a button", Later, (spot, e) => spot.Inside(e, $"<input type=\"submit\" value=\"{Text(spot)}\">")),
         .. AtEach("told by a script", [Guide], (spot, e) =>
             e.SetAttribute(spot.Chance.Of(["data-half", "data-end", "data-hurts", "data-next", "data-pause"]), Text(spot))
@@ -63,6 +61,9 @@ internal static class AddedWordBreaks
     ];
 
     internal static IEnumerable<string> Letter(Spot spot) => spot.Plan.Programme.Letter.Lines();
+
+    private static Place InGuide(string selector) =>
+        new("guide", Session, spot => spot.All("[data-guide]").SelectMany(g => g.QuerySelectorAll(selector)));
 
     private static string Text(Spot spot) => spot.Chance.Of(Sentences);
 

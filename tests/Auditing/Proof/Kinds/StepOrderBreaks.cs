@@ -23,7 +23,7 @@ internal static class StepOrderBreaks
                 return false;
             spot.Chance.Of(others).Append(e);
             return true;
-        }), Pair("weeks' headings swapped", new("steps", Session, s => Lists.Find(s).Select(l => l.ParentElement!.QuerySelector("h2, h3")!)), CautionOrderBreaks.SwapInner), Pair("two instructions swapped", Doing, CautionOrderBreaks.SwapInner), Pair("instructions of two exercises swapped", SetUp, CautionOrderBreaks.SwapInner), Pair("two exercises' titles swapped", Places.At("session", Session, "article > h3, h2:has(> a)"), CautionOrderBreaks.SwapInner), At("list backwards", Lists, (_, e) => e.SetAttribute("reversed", "")), At("list begins elsewhere", Lists, (_, e) => e.SetAttribute("start", "5")), At("item numbered otherwise", Steps, (_, e) => e.SetAttribute("value", "9")), At("steps of two exercises mixed", Steps, (spot, e) =>
+        }), Pair("weeks' headings swapped", new("steps", Session, s => Lists.Find(s).Select(l => l.ParentElement!.QuerySelector("h2, h3")).OfType<IElement>()), CautionOrderBreaks.SwapInner), Pair("two instructions swapped", Doing, CautionOrderBreaks.SwapInner), Pair("instructions of two exercises swapped", SetUp, CautionOrderBreaks.SwapInner), Pair("two exercises' titles swapped", Places.At("session", Session, "article > h3, h2:has(> a)"), CautionOrderBreaks.SwapInner), At("list backwards", Lists, (_, e) => e.SetAttribute("reversed", "")), At("list begins elsewhere", Lists, (_, e) => e.SetAttribute("start", "5")), At("item numbered otherwise", Steps, (_, e) => e.SetAttribute("value", "9")), At("steps of two exercises mixed", Steps, (spot, e) =>
         {
             var other = e.ParentElement!.Children.FirstOrDefault(c => Of(c) != Of(e));
             if (other is null)
