@@ -12,8 +12,8 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
     /// <summary>What a file says now, from where it is another on; empty where that does not matter.</summary>
     public string Said { get; init; } = "";
 
-    /// <summary>On how many sites each sketch is tried.</summary>
-    private const int Sites = 2;
+    /// <summary>Every so many a break is tried on a large site first, where an audit takes its time.</summary>
+    private const int Large = 8;
 
     private static readonly Lazy<Series<Break>> Judged = new(() => JudgeAll().ToSeries());
 
@@ -44,16 +44,12 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
         return judged.OrderBy(j => (j.Item1, j.Item2)).Select(j => j.Item3);
     }
 
-    /// <summary>On the first sites that have the place, from a chosen one on.</summary>
+    /// <summary>On the first site that has the place.</summary>
     private static IEnumerable<Break> Of(string kind, Sketch sketch, int number)
     {
-        var wanted = LongProof.Whole ? Sites : 1;
-        var sites = LongProof.Whole ? ProofSite.All : ProofSite.All.Take(4).ToSeries();
         var seed = (ulong)number + 16;
-        var tried = 0;
-        for (var at = 0; at < ProofSite.All.Count && tried < wanted; at++)
+        foreach (var site in SitesFor(number))
         {
-            var site = at < sites.Count ? sites[(number + at) % sites.Count] : ProofSite.All[at];
             Site? broken;
             try
             {
@@ -67,7 +63,6 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
 
             if (broken is null)
                 continue;
-            tried++;
             var rules = site.Found(broken)
                 .Where(f => f.Level == Level.Error || (sketch.Warns && f.Rule.Text == NameBreaks.Rule))
                 .Where(f => kind != "names" || f.Rule.Text == NameBreaks.Rule)
@@ -80,9 +75,24 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
             {
                 Said = rules.Count > 0 || byBytes ? "" : Difference.Of(site.Site, broken),
             };
+            yield break;
         }
 
-        if (tried == 0)
-            WithoutPlace.Add($"{kind} | {sketch.Operator} | {sketch.Place}");
+        WithoutPlace.Add($"{kind} | {sketch.Operator} | {sketch.Place}");
+    }
+
+    /// <summary>The small ones in turn; the large ones where those have no such place, and once in a while.</summary>
+    private static IEnumerable<ProofSite> SitesFor(int number)
+    {
+        var (small, large) = (ProofSite.All.Take(ProofSite.Small), ProofSite.All.Skip(ProofSite.Small));
+        return LongProof.Whole && number % Large == 0
+            ? Turned(large, number / Large).Concat(small)
+            : Turned(small, number).Concat(large);
+    }
+
+    private static IEnumerable<ProofSite> Turned(IEnumerable<ProofSite> sites, int by)
+    {
+        var all = sites.ToArray();
+        return all.Skip(by % all.Length).Concat(all.Take(by % all.Length));
     }
 }

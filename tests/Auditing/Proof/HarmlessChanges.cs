@@ -58,7 +58,9 @@ internal static partial class HarmlessChanges
         .. AtEach("soft hyphen", [Body, Doing, Scope], (spot, e) =>
             spot.Say(e, text => Word().Replace(text, m => m.Value[..3] + "\u00ad" + m.Value[3..], 1))
         ),
-        .. AtEach("an anchor", Texts, (_, e) => e.Id ??= "here-it-is"),
+        .. AtEach("an anchor", Texts.Select(t => t.Where(t.Name, e => !e.HasAttribute("id"))), (_, e) =>
+            e.SetAttribute("id", e.GetAttribute("id") ?? "here-it-is")
+        ),
         // Arranged otherwise.
         At("part at the end", Movable, (spot, e) => (spot.Of.IsOneFile ? spot.Root : Content(spot)).Append(e)),
         At("part before another", Movable, (spot, e) =>

@@ -14,6 +14,9 @@ internal sealed record ProofSite(string Name, Plan Plan, Site Site, AuditRun Run
     /// <summary>Clients who are in no practice: some have names that a proof needs.</summary>
     public static readonly Series<string> Others = ["Gwendolen Ashcombe-Pryor", "Ed", "Cecily Ormond", "Józef Wren"];
 
+    /// <summary>How many of all sites are small.</summary>
+    public const int Small = 3;
+
     private static readonly Lazy<Series<ProofSite>> Made = new(() => MakeAll().ToSeries());
 
     /// <summary>The small ones first: most breaks are tried on them.</summary>

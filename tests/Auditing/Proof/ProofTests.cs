@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text;
 using Gradus.Domain;
 using Gradus.Tests.House;
@@ -79,26 +80,28 @@ public sealed class ProofTests(ITestOutputHelper output)
     [Fact]
     public void No_harmless_change_is_an_error()
     {
-        var (tried, wrong) = (0, new List<string>());
-        foreach (var (number, sketch) in HarmlessChanges.All.Index().Where(s => LongProof.Whole || s.Index % 10 == 0))
+        var (tried, wrong) = (new ConcurrentBag<string>(), new ConcurrentBag<string>());
+        _ = ProofSite.All;
+        Parallel.ForEach(HarmlessChanges.All.Index().Where(s => LongProof.Whole || s.Index % 10 == 0), s =>
         {
+            var (number, sketch) = s;
             var on = 0;
-            for (var at = 0; at < ProofSite.All.Count && on < (LongProof.Whole ? 3 : 1); at++)
+            for (var at = 0; at < ProofSite.All.Count && on < (LongProof.Whole ? 2 : 1); at++)
             {
-                var site = ProofSite.All[LongProof.Whole ? (number + at) % ProofSite.All.Count : at];
+                var site = ProofSite.All[LongProof.Whole && at < ProofSite.Small ? (number + at) % ProofSite.Small : at];
                 if (sketch.Make(site, new Chance((ulong)number + 16)) is not { } changed)
                     continue;
                 on++;
+                tried.Add(sketch.Operator);
                 if (Errors(site, changed) is { Length: > 0 } errors)
                     wrong.Add($"{sketch.Operator} | {sketch.Place} | {site.Name}\n{errors}\n{Difference.Of(site.Site, changed)}");
             }
 
-            Assert.True(on > 0, $"{sketch.Operator} | {sketch.Place}: no site has such a place.");
-            tried += on;
-        }
-
-        output.WriteLine($"{tried} harmless changes, {wrong.Count} of them found\n{string.Join('\n', wrong)}");
-        Assert.True(tried >= LongProof.Cases(300), $"{tried} changes");
+            if (on == 0)
+                wrong.Add($"{sketch.Operator} | {sketch.Place}: no site has such a place.");
+        });
+        output.WriteLine($"{tried.Count} harmless changes, {wrong.Count} of them found\n{string.Join('\n', wrong)}");
+        Assert.True(tried.Count >= LongProof.Cases(300), $"{tried.Count} changes");
         Assert.Empty(wrong);
     }
 

@@ -22,7 +22,7 @@ internal static class HeardBreaks
         .. AtEach("named by another element", Heard, (spot, e) =>
         {
             var other = spot.All("h1, h2").First();
-            other.Id ??= "other-heading";
+            other.SetAttribute("id", other.GetAttribute("id") ?? "other-heading");
             e.SetAttribute("aria-labelledby", other.Id);
             e.SetAttribute("role", "img");
         }),
