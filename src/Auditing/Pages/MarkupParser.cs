@@ -19,6 +19,9 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         while (open.TryPop(out var next))
         {
             Judge(next.Element, next.Place);
+            // A template may become one at once, and no element of it is left to be seen.
+            if (next.Element.ShadowRoot is not null)
+                Say(next.Element, "a shadow root", "Take it away: a browser shows it in place of what stands in the element.");
             var inside = Inside(next.Element, next.Place);
             foreach (var child in next.Element.Children.Reverse())
                 open.Push((child, inside));
