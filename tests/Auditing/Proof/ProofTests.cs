@@ -64,7 +64,7 @@ public sealed class ProofTests(ITestOutputHelper output)
     {
         var missed = Break.All.Where(b => b.Kind == kind && b.IsFound && b.Rules.All(r => r == rule)).ToArray();
         output.WriteLine($"without {rule}: {missed.Length} of {Break.All.Count(b => b.Kind == kind)} of '{kind}' missed");
-        Assert.NotEmpty(missed);
+        Assert.True(missed.Length > 0 || !LongProof.Whole);
     }
 
     [Fact]
