@@ -22,7 +22,10 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
 
     public bool IsFound => Rules.Count > 0 || ByBytes;
 
-    public string Name => $"{Kind} | {Sketch.Operator} | {Sketch.Place} | {Site}";
+    /// <summary>What was done where, on whichever site.</summary>
+    public string Cause => $"{Kind} | {Sketch.Operator} | {Sketch.Place}";
+
+    public string Name => $"{Cause} | {Site}";
 
     /// <summary>The sketches that no site has a place for.</summary>
     public static ConcurrentBag<string> WithoutPlace { get; } = [];
@@ -50,18 +53,7 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
         var seed = (ulong)number + 16;
         foreach (var site in SitesFor(number))
         {
-            Site? broken;
-            try
-            {
-                broken = sketch.Make(site, new Chance(seed));
-            }
-            catch (NullReferenceException e)
-            {
-                WithoutPlace.Add($"{kind} | {sketch.Operator} | {sketch.Place} | {site.Name}: {e}");
-                continue;
-            }
-
-            if (broken is null)
+            if (sketch.Make(site, new Chance(seed)) is not { } broken)
                 continue;
             var rules = site.Found(broken)
                 .Where(f => f.Level == Level.Error || (sketch.Warns && f.Rule.Text == NameBreaks.Rule))

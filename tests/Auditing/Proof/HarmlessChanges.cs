@@ -62,7 +62,14 @@ internal static partial class HarmlessChanges
             e.SetAttribute("id", e.GetAttribute("id") ?? "here-it-is")
         ),
         // Arranged otherwise.
-        At("part at the end", Movable, (spot, e) => (spot.Of.IsOneFile ? spot.Root : Content(spot)).Append(e)),
+        At("part at the end", Movable, (spot, e) =>
+        {
+            // Where all pages are one, each closes with a link back, which belongs to the frame.
+            if (spot.First(".back") is { } back)
+                back.Before(e);
+            else
+                Content(spot).Append(e);
+        }),
         At("part before another", Movable, (spot, e) =>
         {
             if (e.PreviousElementSibling is not { } other || !Movable.Find(spot).Contains(other))

@@ -3,7 +3,7 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Auditing.Proof;
 
-/// <summary>What would harm a client, as <c>kinds.txt</c> lists it: kinds, and for each what is done to a finished site.</summary>
+/// <summary>What would harm a client, as <c>kinds.txt</c> lists it: kinds, and what is done for each.</summary>
 internal static class ProofKinds
 {
     /// <summary>Each kind with its operators, in the order of the file.</summary>

