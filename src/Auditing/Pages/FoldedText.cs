@@ -22,8 +22,13 @@ internal static class FoldedText
     private const char FirstWide = '\uff01',
         LastWide = '\uff5e';
 
+    /// <summary>Letters with a mark and the same without: with invariant globalisation .NET takes no letter apart.</summary>
+    private const string Marked = "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧțùúûüũūŭůűųŵýÿŷźżž";
+    private const string Bare = "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrssssttttuuuuuuuuuuwyyyzzz";
+
     private static readonly FrozenDictionary<char, char> LookAlikes = Foreign
         .Zip(Latin)
+        .Concat(Marked.Zip(Bare))
         .DistinctBy(pair => pair.First)
         .ToFrozenDictionary(pair => pair.First, pair => pair.Second);
 
