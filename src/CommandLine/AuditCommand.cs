@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using Gradus.Domain;
 using Gradus.HandingOver;
 using Gradus.Rendering;
@@ -116,18 +117,27 @@ internal static class AuditCommand
                 Console.Out.WriteLine(FindingJson.Write(findings));
                 break;
             case "sarif":
-                Console.Out.WriteLine(
+                WriteFile(
                     FindingSarif.Write(findings, Explanations.All(), read.Folder, [.. unjudged.Select(u => u.Client).Distinct()])
+                        + "\n"
                 );
+                break;
+            case "html":
+                WriteFile(FindingHtml.Write(findings, excerpts, Explanations.All(), id => read.Bound(id)?.Name, unjudged));
                 break;
             default:
                 FindingText.Write(Console.Out, findings, excerpts);
                 foreach (var (client, place) in unjudged)
-                    Console.Out.WriteLine(
-                        $"{client}: an error stands in the way, and {place} is still there, not judged: tell the client."
-                    );
+                    Console.Out.WriteLine(FindingText.Unjudged(client, place));
                 break;
         }
+    }
+
+    /// <summary>A file says what its letters are, whatever the terminal's are.</summary>
+    private static void WriteFile(string text)
+    {
+        using var output = Console.OpenStandardOutput();
+        output.Write(Encoding.UTF8.GetBytes(text));
     }
 
     /// <summary>Every form in which the client's site stands there; one at least.</summary>
