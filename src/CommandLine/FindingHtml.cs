@@ -5,8 +5,8 @@ using Gradus.Reading;
 
 namespace Gradus.CommandLine;
 
-/// <summary>Findings as one page for the coach alone: by client, then by rule, with the page of each rule behind them. It asks for
-/// no other file and has no script.</summary>
+/// <summary>Findings as one page for the coach alone: by client, then by rule, with the page of each rule behind them. It asks
+/// for no other file and has no script.</summary>
 internal sealed class FindingHtml
 {
     private const string Whole = "practice";

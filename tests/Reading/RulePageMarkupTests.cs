@@ -1,4 +1,3 @@
-using Gradus.Domain;
 using Gradus.Reading;
 
 namespace Gradus.Tests.Reading;

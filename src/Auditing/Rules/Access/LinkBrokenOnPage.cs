@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class LinkBrokenOnPage : ISiteRule
+public sealed class LinkBrokenOnPage : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages

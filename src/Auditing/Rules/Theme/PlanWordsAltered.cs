@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class PlanWordsAltered : ISiteRule
+public sealed class PlanWordsAltered : IToldOnceRule
 {
     /// <summary>The first text of each page that is not there, or not for everybody, and that no rule of its own looks
     /// for.</summary>
