@@ -77,7 +77,7 @@ public sealed class AuditCommandTests : IDisposable
         Assert.DoesNotContain("[rufus]", answer.Output, StringComparison.Ordinal);
     }
 
-    /// <summary>Both read German, and neither can be shown a caution that has no German text.</summary>
+    /// <summary>Both are to read German, and no caution has a German text.</summary>
     [Fact]
     public void What_a_shared_file_does_to_several_clients_is_said_once()
     {
@@ -87,7 +87,7 @@ public sealed class AuditCommandTests : IDisposable
             var card = Path.Combine(content, "clients", client, "client.yaml");
             File.WriteAllLines(
                 card,
-                File.ReadLines(card).Where(l => !l.StartsWith("language:", StringComparison.Ordinal)).Append("language: de")
+                File.ReadAllLines(card).Where(l => !l.StartsWith("language:", StringComparison.Ordinal)).Append("language: de")
             );
         }
 
