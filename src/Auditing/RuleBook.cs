@@ -113,6 +113,8 @@ public static class RuleBook
         new AcceptanceUnused(),
     ];
 
+    private static readonly HashSet<RuleId> ToldOnce = [.. Rules.OfType<IToldOnceRule>().Select(rule => rule.Id)];
+
     /// <summary>Practice → findings.</summary>
     /// <param name="trainings">One of each client of the practice.</param>
     /// <param name="today">Decides findings only, never a page.</param>
@@ -149,7 +151,7 @@ public static class RuleBook
     public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditRun run) =>
         from reading in SiteSeen.Of(plan, site, run)
         from rule in Rules.OfType<ISiteRule>()
-        from finding in rule.Check(plan, reading)
+        from finding in rule is IToldOnceRule ? rule.Check(plan, reading).OncePerCause(f => f.Message) : rule.Check(plan, reading)
         select finding;
 
     /// <summary>A site that was published earlier + the one that the sources make now → findings.</summary>
@@ -157,7 +159,7 @@ public static class RuleBook
         Rules.OfType<IPublishedRule>().SelectMany(rule => rule.Check(plan, found, made));
 
     /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about
-    /// accepting them. Errors stay.</summary>
+    /// accepting them. Errors stay. What is left and has one cause is said once: an acceptance names one of its places.</summary>
     /// <param name="findings">Those of reading, rendering and the rules together.</param>
     /// <param name="pages">Those of every rule, wherever it is judged: what has no page cannot be accepted.</param>
     /// <param name="today">An acceptance holds until the end of its last day.</param>
@@ -171,8 +173,10 @@ public static class RuleBook
         var found = findings.ToSeries();
         var accepted = Accepted.Of(acceptances, found, pages);
         var taken = accepted.Where(a => a.Holds(today)).SelectMany(a => a.Fits).ToHashSet();
-        return found
-            .Where(f => !taken.Contains(f))
+        var left = found.Where(f => !taken.Contains(f)).ToLookup(f => ToldOnce.Contains(f.Rule));
+        return left[true]
+            .OncePerCause(f => $"{f.Rule} {f.Message}")
+            .Concat(left[false])
             .Concat(Rules.OfType<IAcceptanceRule>().SelectMany(rule => rule.Check(accepted, today)));
     }
 

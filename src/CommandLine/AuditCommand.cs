@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using Gradus.Domain;
 using Gradus.HandingOver;
 using Gradus.Rendering;
@@ -18,7 +19,14 @@ internal static class AuditCommand
         };
         var clients = Options.Clients();
         var theme = Options.Theme();
-        var format = Options.Choice("--format", "For people, or for other programs.", "text", "json");
+        var format = Options.Choice(
+            "--format",
+            "For people (text, or html: one private page) or for other programs (json, sarif).",
+            "text",
+            "json",
+            "sarif",
+            "html"
+        );
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var today = Options.Today();
         var command = new Command("audit", "Checks a practice, and finished sites, and says everything it finds.")
@@ -38,7 +46,7 @@ internal static class AuditCommand
                 asked.GetValue(site),
                 asked.GetValue(clients) ?? [],
                 asked.GetValue(theme),
-                asked.GetValue(format) == "json",
+                asked.GetRequiredValue(format),
                 asked.GetValue(strict),
                 asked.GetValue(today) ?? Clock.Today()
             )
@@ -52,7 +60,7 @@ internal static class AuditCommand
         string? sites,
         string[] clients,
         string? themeFolder,
-        bool asJson,
+        string format,
         bool strict,
         DateOnly today
     )
@@ -83,22 +91,53 @@ internal static class AuditCommand
 
         Progress.Clear();
         var findings = read.Said();
-        if (asJson)
-            Console.Out.WriteLine(FindingJson.Write(findings));
-        else
-            FindingText.Write(Console.Out, findings, new Excerpts(read.Folder, sites));
-        if (sites is not null && !asJson)
-        {
-            foreach (var id in read.Wanted.Where(id => !judged.Contains(id)))
-            foreach (var site in forms.Standing(id, sites))
-                Console.Out.WriteLine(
-                    $"{id}: an error stands in the way, and {site.Place} is still there, not judged: tell the client."
-                );
-        }
-
+        var unjudged = sites is null
+            ? []
+            : read
+                .Wanted.Where(id => !judged.Contains(id))
+                .SelectMany(id => forms.Standing(id, sites).Select(site => (id, site.Place)))
+                .ToSeries();
+        Say(format, read, findings, new Excerpts(read.Folder, sites), unjudged);
         return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning))
             ? Commands.ErrorsFound
             : Commands.Fine;
+    }
+
+    private static void Say(
+        string format,
+        CheckedPractice read,
+        Series<Finding> findings,
+        Excerpts excerpts,
+        Series<(ClientId Client, string Place)> unjudged
+    )
+    {
+        switch (format)
+        {
+            case "json":
+                Console.Out.WriteLine(FindingJson.Write(findings));
+                break;
+            case "sarif":
+                WriteFile(
+                    FindingSarif.Write(findings, Explanations.All(), read.Folder, [.. unjudged.Select(u => u.Client).Distinct()])
+                        + "\n"
+                );
+                break;
+            case "html":
+                WriteFile(FindingHtml.Write(findings, excerpts, Explanations.All(), id => read.Bound(id)?.Name, unjudged));
+                break;
+            default:
+                FindingText.Write(Console.Out, findings, excerpts);
+                foreach (var (client, place) in unjudged)
+                    Console.Out.WriteLine(FindingText.Unjudged(client, place));
+                break;
+        }
+    }
+
+    /// <summary>A file says what its letters are, whatever the terminal's are.</summary>
+    private static void WriteFile(string text)
+    {
+        using var output = Console.OpenStandardOutput();
+        output.Write(Encoding.UTF8.GetBytes(text));
     }
 
     /// <summary>Every form in which the client's site stands there; one at least.</summary>

@@ -28,7 +28,7 @@ internal static class BeginCommand
             StarterFiles.Under("practice", ("today", today.Iso()), ("monday", StarterFiles.MondayAfter(today)))
         );
         var site = Path.Combine(Above(folder), "site");
-        Console.Out.WriteLine("A practice is there, with five exercises and one invented client. It can be published as it is.");
+        Console.Out.WriteLine("Created a practice with five exercises and one invented client. It can be published as it is.");
         Console.Out.WriteLine($"Write who you are, and what to do in an emergency, in {Path.Combine(folder, "practice.md")}.");
         Console.Out.WriteLine($"Make the client's pages:  gradus publish {OneWord(folder)} --to {OneWord(site)}");
         Console.Out.WriteLine(

@@ -104,14 +104,33 @@ internal sealed class CheckedPractice
     public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, run));
 
     /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.
-    /// Warnings that the coach accepts are left out too.</summary>
+    /// Warnings that the coach accepts are left out too, and what a shared file does to several clients is said once.</summary>
     public Series<Finding> Said()
     {
         var pages = Explanations.All();
         var said = new Findings();
         said.AddRange(RuleBook.Accept(Findings.InOrder(), Practice?.Accepted ?? [], pages, today));
-        return said.InOrder().Where(Concerns).ToSeries();
+        return OfAll(said.InOrder().Where(Concerns)).ToSeries();
     }
+
+    /// <summary>The same words at the same place of a file that no client owns are about the file, and about nobody: once, with
+    /// how many clients it touches.</summary>
+    private IEnumerable<Finding> OfAll(IEnumerable<Finding> findings) =>
+        from finding in findings
+        group finding by Folder.Has(finding.At.File) && Reach.OwnerOf(finding.At.File) is null
+            ? finding with
+            {
+                Client = null,
+            }
+            : finding into same
+        let clients = same.Select(f => f.Client).OfType<ClientId>().ToArray()
+        select clients.Length < 2
+            ? same.First()
+            : same.Key with
+            {
+                Message =
+                    $"{same.Key.Message} It touches {clients.Length} clients: {string.Join(", ", clients.Select(c => c.Text))}.",
+            };
 
     private bool Concerns(Finding finding) =>
         finding.Client is { } client

@@ -22,7 +22,8 @@ internal sealed class Commands
     internal static Commands All(Forms forms)
     {
         var root = new RootCommand(
-            "Publishes exercise programmes: a practice in plain text becomes a checked, private, offline site for each client."
+            "Publishes exercise programmes: a practice, which is a coaching business in plain text, "
+                + "becomes a checked, private, offline site for each client."
         );
         root.Subcommands.Add(BeginCommand.Words());
         root.Subcommands.Add(NewCommand.Words());
@@ -69,9 +70,17 @@ internal sealed class Commands
 
     private static string Unknown(string word, Command command)
     {
-        var known = command.Options.Select(o => o.Name).Concat(command.Subcommands.Select(c => c.Name)).ToArray();
-        return $"'{word}' is nothing that '{command.Name}' knows. "
-            + $"{Nearest.Ask(word, known, $"It knows {string.Join(", ", known)}.")}";
+        string[] known =
+        [
+            .. command is RootCommand && !word.StartsWith('-')
+                ? command.Subcommands.Select(c => c.Name)
+                : command.Options.Select(o => o.Name),
+        ];
+        var (what, list) =
+            word.StartsWith('-') ? ("option", $"Options of '{command.Name}'")
+            : command is RootCommand ? ("command", "Commands")
+            : ("word", $"Options of '{command.Name}'");
+        return $"Unknown {what} '{word}'. {Nearest.Ask(word, known, $"{list}: {string.Join(", ", known)}.")}";
     }
 
     /// <summary>An unknown option before a value is taken for one: nothing that begins with a hyphen is a value here.</summary>

@@ -7,6 +7,10 @@ namespace Gradus.CommandLine;
 /// <summary>A dose or a week beside the published figures, as sentences for a coach.</summary>
 public static class DoseReferenceSentences
 {
+    public const string Heading =
+        "Published figures, as information; none of them is a limit for a person. Seen: read in the source itself; "
+        + "second-hand: in a text that quotes it.";
+
     /// <summary>What the figures say of a dose, at both its ends; nothing where none of them speaks of it. Stretch is counted for
     /// one side.</summary>
     public static IEnumerable<string> Of(Dose envelope, DoseSettings settings)
@@ -16,10 +20,10 @@ public static class DoseReferenceSentences
         if (stretch.High > 0)
         {
             yield return $"{stretch} s of stretch a side, {Against(stretch, DoseReferences.StretchInASession.Least)} "
-                + $"{DoseReferences.StretchInASession.Least} s. {DoseReferences.StretchInASession.Cited}.";
+                + $"{DoseReferences.StretchInASession.Least} s. {DoseReferences.StretchInASession.Marked}.";
             yield return $"5 min a week take {Sessions(stretch, DoseReferences.StretchInAWeek.Least)} such sessions, "
                 + $"10 min {Sessions(stretch, DoseReferences.StretchEnough.Least)}. "
-                + $"{DoseReferences.StretchInAWeek.Cited}. {DoseReferences.StretchEnough.Cited}.";
+                + $"{DoseReferences.StretchInAWeek.Marked}. {DoseReferences.StretchEnough.Marked}.";
         }
 
         var holds = high
@@ -29,13 +33,13 @@ public static class DoseReferenceSentences
         if (holds.Length > 0)
         {
             yield return Text($"The longest hold is {holds.Max()} s. ")
-                + $"{DoseReferences.HoldOfAdults.Cited}; {DoseReferences.HoldOver65.Words} (the same).";
+                + $"{DoseReferences.HoldOfAdults.Marked}; {DoseReferences.HoldOver65.Words} (the same).";
         }
 
         var efforts = high.Actions.Where(a => a.Verb.IsContraction()).Select(a => Hardest(a.Effort)).OfType<int>().ToArray();
         if (efforts.Length > 0)
             yield return Text(
-                $"The hardest contraction is at {efforts.Max()} %, as it feels. {DoseReferences.HardContraction.Cited}."
+                $"The hardest contraction is at {efforts.Max()} %, as it feels. {DoseReferences.HardContraction.Marked}."
             );
     }
 

@@ -23,7 +23,7 @@ internal static class DoseText
 
         var beside = DoseReferenceSentences.Of(dose, settings).ToArray();
         if (beside.Length > 0)
-            to.WriteLine("Published figures, as information; none of them is a limit for a person:");
+            to.WriteLine(DoseReferenceSentences.Heading);
         foreach (var line in beside)
             to.WriteLine($"  {line}");
         if (beside.Length > 0)
@@ -86,7 +86,7 @@ internal static class DoseText
         if (measures.ContractionSeconds > Seconds.Zero)
             yield return $"contraction {measures.ContractionSeconds}";
         if (measures.EffortSeconds > 0)
-            yield return string.Create(CultureInfo.InvariantCulture, $"effort-seconds {measures.EffortSeconds:0.###}");
+            yield return string.Create(CultureInfo.InvariantCulture, $"effort-weighted seconds {measures.EffortSeconds:0.###}");
         if (measures.Reps > 0)
             yield return string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}");
     }

@@ -18,10 +18,7 @@ internal static class FindingText
             to.WriteLine();
         }
 
-        if (findings.Count > 0)
-            to.WriteLine(Counted(findings));
-        else
-            to.WriteLine("Nothing found.");
+        to.WriteLine(Counted(findings));
     }
 
     /// <summary>Place, level, rule, client, sentence.</summary>
@@ -31,23 +28,36 @@ internal static class FindingText
 
     public static string Word(Level level) => level.ToString().ToLowerInvariant();
 
-    private static void WriteExcerpt(TextWriter to, string line, int column, int length)
+    /// <summary>What is said of a published site that could not be judged.</summary>
+    public static string Unjudged(ClientId client, string place) =>
+        $"{client}: an error stands in the way, and {place} is still there, not judged: tell the client.";
+
+    /// <summary>How many there are of each level, as a sentence.</summary>
+    public static string Counted(Series<Finding> findings) =>
+        findings.Count == 0
+            ? "No problems found."
+            : string.Join(
+                ", ",
+                Enum.GetValues<Level>()
+                    .Select(level => (level, count: findings.Count(f => f.Level == level)))
+                    .Where(l => l.count > 0)
+                    .Select(l => $"{l.count} {Word(l.level)}{(l.count == 1 ? "" : "s")}")
+            ) + ".";
+
+    /// <summary>A line, or the part of it around a column; where in it the marked part begins, from 0, and how long that is, at
+    /// least 1. It may begin at the end of what is shown.</summary>
+    public static (string Shown, int From, int Length) Cut(string line, int column, int length)
     {
         var start = Math.Max(0, Math.Min(column - 1, line.Length) - (Widest / 2));
         var shown = new string([.. line.Skip(start).Take(Widest).Select(c => char.IsControl(c) ? ' ' : c)]);
-        var caret = Math.Max(0, column - 1 - start);
-        to.WriteLine($"  | {shown}");
-        to.WriteLine(
-            $"  | {new string(' ', caret)}{new string('^', Math.Max(1, Math.Min(length, Math.Max(1, shown.Length - caret))))}"
-        );
+        var from = Math.Max(0, column - 1 - start);
+        return (shown, from, Math.Max(1, Math.Min(length, Math.Max(1, shown.Length - from))));
     }
 
-    private static string Counted(Series<Finding> findings) =>
-        string.Join(
-            ", ",
-            Enum.GetValues<Level>()
-                .Select(level => (level, count: findings.Count(f => f.Level == level)))
-                .Where(l => l.count > 0)
-                .Select(l => $"{l.count} {Word(l.level)}{(l.count == 1 ? "" : "s")}")
-        ) + ".";
+    private static void WriteExcerpt(TextWriter to, string line, int column, int length)
+    {
+        var (shown, from, marked) = Cut(line, column, length);
+        to.WriteLine($"  | {shown}");
+        to.WriteLine($"  | {new string(' ', from)}{new string('^', marked)}");
+    }
 }

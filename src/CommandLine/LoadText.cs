@@ -14,7 +14,7 @@ internal static class LoadText
         foreach (var motion in training.Loads.GroupBy(l => (l.Motion, l.Side)))
             Motion(to, motion.Key.Motion, motion.Key.Side, [.. motion]);
         Times(to, client, training);
-        to.WriteLine("Published figures, as information; none of them is a limit for a person:");
+        to.WriteLine(DoseReferenceSentences.Heading);
         foreach (
             var figure in (DoseReference[])
                 [
@@ -24,18 +24,25 @@ internal static class LoadText
                     DoseReferences.HoldOver65,
                 ]
         )
-            to.WriteLine($"  {figure.Cited}.");
+            to.WriteLine($"  {figure.Marked}.");
         to.WriteLine();
     }
 
     private static void Motion(TextWriter to, Motion motion, Side? side, WeekLoad[] weeks)
     {
+        var isEmpty = weeks.All(w => w.Work == WorkMeasures.None);
         to.WriteLine();
         to.WriteLine(
             $"{motion.Name}{(side is { } one ? ", " + one.Word() : "")}"
-                + (weeks.Any(w => w.BeforePlay) ? "; sessions before play come on top" : "")
+                + (
+                    !weeks.Any(w => w.BeforePlay) ? ""
+                    : isEmpty ? ": only before play"
+                    : "; sessions before play come on top"
+                )
         );
-        to.WriteLine("  week  stretch s        contraction s    effort-s         reps             sessions  days");
+        if (isEmpty)
+            return;
+        to.WriteLine("  week  stretch s        contraction s    effort-weighted s  reps             sessions  days");
         for (var i = 0; i < weeks.Length; i++)
         {
             var (now, before) = (weeks[i].Work, i > 0 ? weeks[i - 1].Work : null);
@@ -44,7 +51,7 @@ internal static class LoadText
                         CultureInfo.InvariantCulture,
                         $"  {weeks[i].Week, 4}  {Cell(now.StretchSeconds.Value, before?.StretchSeconds.Value), -16} "
                             + $"{Cell(now.ContractionSeconds.Value, before?.ContractionSeconds.Value), -16} "
-                            + $"{Cell(now.EffortSeconds, before?.EffortSeconds), -16} "
+                            + $"{Cell(now.EffortSeconds, before?.EffortSeconds), -18} "
                             + $"{Cell(now.Reps, before?.Reps), -16} {weeks[i].Sessions, 8}  {weeks[i].Days, 4}  "
                             + $"{(weeks[i].IsLighter ? "lighter " : "")}{DoseReferenceSentences.Of(weeks[i])}"
                     )

@@ -51,8 +51,7 @@ internal static class NewCommand
     {
         if (!Kinds.Contains(kind))
             throw new IOException(
-                $"'{kind}' is nothing that 'new' can add. "
-                    + $"{Nearest.Ask(kind, Kinds, $"It adds one of: {string.Join(", ", Kinds)}.")}"
+                $"'new' cannot add '{kind}'. " + $"{Nearest.Ask(kind, Kinds, $"It adds one of: {string.Join(", ", Kinds)}.")}"
             );
         if (kind == "words" && !Translation.IsLanguage(id))
             throw new IOException($"'{id}' is no language. Write its two small letters, as fr.");

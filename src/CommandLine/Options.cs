@@ -43,7 +43,7 @@ internal static class Options
             var said = result.Tokens.Count > 0 ? result.Tokens[^1].Value : words[0];
             if (!words.Contains(said))
                 result.AddError(
-                    $"'{said}' is nothing that {name} can be. "
+                    $"'{said}' is not a value of {name}. "
                         + $"{Nearest.Ask(said, words, $"Write one of: {string.Join(", ", words)}.")}"
                 );
         });

@@ -23,7 +23,7 @@ internal static class ScreenText
         to.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"  answered {client.Answered.Iso()}, good until {Validity.AnswersUntil(practice, client).Iso()}"
+                $"  answered {client.Answered.Iso()}, valid until {Validity.AnswersUntil(practice, client).Iso()}"
             )
         );
         if (client.Born.IsIn(AgeBand.Under18, client.Programme))
@@ -60,9 +60,7 @@ internal static class ScreenText
     {
         var conditions = Screening.Asked(practice);
         var width = practice.Exercises.Select(e => e.Id.Text.Length).DefaultIfEmpty(0).Max();
-        to.WriteLine(
-            "Exercises and conditions: N not with, C clear first, L a yes for one side forbids it there, . does not matter"
-        );
+        to.WriteLine("Exercises and conditions: N never, C needs clearance, L not on the affected side, . no effect");
         var numbers = conditions.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1, 3}"));
         to.WriteLine($"  {new string(' ', width)}{string.Concat(numbers)}");
         foreach (var exercise in practice.Exercises)

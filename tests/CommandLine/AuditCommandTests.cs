@@ -56,8 +56,7 @@ public sealed class AuditCommandTests(PublishedDemonstration published) : IDispo
     [Fact]
     public void A_finding_for_people_has_place_sentence_caret_and_remedy()
     {
-        var content = Path.Combine(folder, "practice");
-        Folders.Copy(Repository.Path("content"), content);
+        var content = CopyOf("content");
         var exercise = Path.Combine(content, "exercises", "side-lying-foot-lift.md");
         File.WriteAllText(exercise, File.ReadAllText(exercise).Replace("rest 30 s", "rest 30 seconds", StringComparison.Ordinal));
         var answer = Gradus.Run("audit", content, "--today", "2026-12-07");
@@ -76,5 +75,41 @@ public sealed class AuditCommandTests(PublishedDemonstration published) : IDispo
         Assert.Equal(0, answer.Status);
         Assert.Contains("[maud]", answer.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("[rufus]", answer.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>Both are to read German, and no caution has a German text.</summary>
+    [Fact]
+    public void What_a_shared_file_does_to_several_clients_is_said_once()
+    {
+        var content = CopyOf("content");
+        foreach (var client in (string[])["maud", "rufus"])
+        {
+            var card = Path.Combine(content, "clients", client, "client.yaml");
+            File.WriteAllLines(
+                card,
+                File.ReadAllLines(card).Where(l => !l.StartsWith("language:", StringComparison.Ordinal)).Append("language: de")
+            );
+        }
+
+        var answer = Gradus.Run("audit", content, "--today", "2026-12-07");
+        Assert.Equal(1, answer.Status);
+        var line = Assert.Single(answer.Output.Split('\n'), l =>
+            l.StartsWith("cautions/sharp-pain.md", StringComparison.Ordinal)
+            && l.Contains(" translation-missing ", StringComparison.Ordinal)
+        );
+        Assert.EndsWith(" It touches 2 clients: maud, rufus.", line, StringComparison.Ordinal);
+    }
+
+    private string CopyOf(string practice)
+    {
+        var content = Path.Combine(folder, "practice");
+        foreach (var file in Repository.Files(practice, ""))
+        {
+            var path = Path.Combine(content, Path.GetRelativePath(Repository.Path(practice), file));
+            Directory.CreateDirectory(Path.GetDirectoryName(path) ?? content);
+            File.Copy(file, path);
+        }
+
+        return content;
     }
 }

@@ -59,7 +59,7 @@ public sealed partial class BeginGuideTests : IDisposable
             if (words[0] is "new")
                 FillIn();
             if (words[0] is "audit")
-                Assert.StartsWith("Nothing found.\n", answer.Output, StringComparison.Ordinal);
+                Assert.StartsWith("No problems found.\n", answer.Output, StringComparison.Ordinal);
             done.Add(words[0]);
         }
 

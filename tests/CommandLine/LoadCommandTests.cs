@@ -25,7 +25,18 @@ public sealed class LoadCommandTests
             Words(lines[at + 3])
         );
         Assert.Contains("Rufus Elphick has 25 min for a session", answer.Output, StringComparison.Ordinal);
-        Assert.Contains("second-hand", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("second-hand: in a text that quotes it.", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("effort-weighted s", answer.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>Nuala's wrist is trained before play alone, so its week has no number of times.</summary>
+    [Fact]
+    public void A_motion_that_is_trained_before_play_alone_has_no_table_of_zeros()
+    {
+        var lines = Gradus.Run("load", Content, "--client", "nuala").Output.Split('\n');
+        var at = Array.IndexOf(lines, "wrist extension, right: only before play");
+        Assert.True(at > 0, string.Join('\n', lines));
+        Assert.Equal("", lines[at + 1]);
     }
 
     [Fact]

@@ -135,7 +135,7 @@ public sealed class NewCommandTests : IDisposable
                 .Replace("#equipment", "equipment", StringComparison.Ordinal)
         );
         Assert.StartsWith(
-            "Nothing found.\nada-wren: ",
+            "No problems found.\nada-wren: ",
             Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output,
             StringComparison.Ordinal
         );
@@ -209,7 +209,7 @@ public sealed class NewCommandTests : IDisposable
     [Fact]
     public void A_kind_or_a_practice_that_is_not_there_is_one_line()
     {
-        Refused("'exercice' is nothing that 'new' can add. Did you mean 'exercise'?", "exercice", "hip-rock");
+        Refused("'new' cannot add 'exercice'. Did you mean 'exercise'?", "exercice", "hip-rock");
         Assert.Equal(
             $"gradus: '{folder}' is no practice: there is no practice.md in it. Name one with --in, or begin one with "
                 + "'gradus begin'.\n",

@@ -21,7 +21,7 @@ public sealed class ScreenCommandTests
         var (status, output, error) = Gradus.Run("screen", Content, "--client", "nuala", "--today", Today);
         Assert.Equal((0, ""), (status, error));
         Assert.StartsWith(
-            "Nuala Brannock: 18 allowed, 4 limited, 3 forbidden\n  answered 2026-11-19, good until 2027-05-18\n",
+            "Nuala Brannock: 18 allowed, 4 limited, 3 forbidden\n  answered 2026-11-19, valid until 2027-05-18\n",
             output,
             StringComparison.Ordinal
         );

@@ -10,18 +10,23 @@ public sealed class UseErrorTests
         new()
         {
             {
-                "'--them' is nothing that 'publish' knows. Did you mean '--theme'?",
+                "Unknown option '--them'. Did you mean '--theme'?",
                 ["publish", Repository.Path("content"), "--to", "/tmp/never", "--them"]
             },
             {
-                "'--strict' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.",
+                "Unknown option '--strict'. Options of 'publish': --to, --client, --as, --theme, --today.",
                 ["publish", Repository.Path("content"), "--to", "/tmp/never", "--strict"]
             },
             {
-                "'--verbose' is nothing that 'publish' knows. It knows --to, --client, --as, --theme, --today.",
+                "Unknown option '--verbose'. Options of 'publish': --to, --client, --as, --theme, --today.",
                 ["publish", "--verbose", Repository.Path("content"), "--to", "/tmp/never"]
             },
-            { "'publsh' is nothing that 'gradus' knows. Did you mean 'publish'?", ["publsh"] },
+            { "Unknown command 'publsh'. Did you mean 'publish'?", ["publsh"] },
+            {
+                "Unknown command 'frobnicate'. Commands: begin, new, publish, audit, screen, load, intake-sheet, dose, explain.",
+                ["frobnicate"]
+            },
+            { "Unknown word 'more'. Options of 'dose': --weeks, --lighter, --format.", ["dose", "3 x hold 30 s", "more"] },
             {
                 "Say what to do: begin, new, publish, audit, screen, load, intake-sheet, dose, explain. 'gradus --help' "
                     + "tells more.",
@@ -39,7 +44,7 @@ public sealed class UseErrorTests
                 ["audit", Repository.Path("content"), "--today", "yesterday"]
             },
             {
-                "'jsn' is nothing that --format can be. Did you mean 'json'?",
+                "'jsn' is not a value of --format. Did you mean 'json'?",
                 ["audit", Repository.Path("content"), "--format", "jsn"]
             },
             {

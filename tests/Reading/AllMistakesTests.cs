@@ -24,7 +24,7 @@ public sealed class AllMistakesTests
         Assert.Equal(
             [
                 "exercises/heel-sink.md:3:9 id-unknown There is no motion 'ankle dorsiflexon' in this practice.",
-                "exercises/heel-sink.md:4:8 value-wrong 'warm-up' is nothing that can stand for 'stage'.",
+                "exercises/heel-sink.md:4:8 value-wrong 'warm-up' is not a stage.",
                 "exercises/heel-sink.md:7:9 id-unknown There is no caution 'calf-pul' in this practice.",
                 "exercises/heel-sink.md:8:1 key-unknown 'notwith' is no key of an exercise.",
                 "exercises/heel-sink.md:11:8 address-refused A link cannot lead to 'sink.html'.",

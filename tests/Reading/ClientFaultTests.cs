@@ -21,7 +21,7 @@ public sealed class ClientFaultTests
         - sport: epee⏎stance: left
         + sports: { epee: left, epee: right }
         clients/ansel/client.yaml:2:23 key-unknown «epee»
-        'epee' stands here twice.
+        'epee' appears twice.
         Keep one of the two.
 
         clients/ansel/client.yaml
@@ -42,7 +42,7 @@ public sealed class ClientFaultTests
         - stance: left
         + stance: lefty
         clients/ansel/client.yaml:3:9 value-wrong «lefty»
-        'lefty' is nothing that can stand for 'stance'.
+        'lefty' is not a stance.
         Did you mean 'left'?
 
         clients/ansel/client.yaml

@@ -144,7 +144,7 @@ public sealed class ClientReaderTests
 
     /// <summary>Bad input, each with its place.</summary>
     [Theory]
-    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  hernia: no", "answers.yaml:25:3 'hernia' stands here twice.")]
+    [InlineData("answers.yaml", "  hernia: no", "  hernia: no\n  hernia: no", "answers.yaml:25:3 'hernia' appears twice.")]
     [InlineData(
         "answers.yaml",
         "  hernia: no",

@@ -7,7 +7,7 @@ public sealed class ExerciseFaultTests
         - stage: gain
         + stage: gian
         exercises/calf-sway.md:4:8 value-wrong «gian»
-        'gian' is nothing that can stand for 'stage'.
+        'gian' is not a stage.
         Did you mean 'gain'?
 
         exercises/calf-sway.md
@@ -28,14 +28,14 @@ public sealed class ExerciseFaultTests
         - stage: gain
         + stage: stretching
         exercises/calf-sway.md:4:8 value-wrong «stretching»
-        'stretching' is nothing that can stand for 'stage'.
+        'stretching' is not a stage.
         Write one of: prepare, gain, strengthen, control, load.
 
         exercises/calf-sway.md
         - position: standing
         + position: on one leg
         exercises/calf-sway.md:5:11 value-wrong «on one leg»
-        'on one leg' is nothing that can stand for 'position'.
+        'on one leg' is not a position.
         Write one of: supine, prone, side-lying, hands-and-knees, kneeling, half-kneeling, floor-sitting, sitting, standing, split-stance, squat, hanging.
 
         exercises/calf-sway.md

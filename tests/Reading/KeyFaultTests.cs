@@ -21,7 +21,7 @@ public sealed class KeyFaultTests
         - language: en
         + language: en⏎language: en
         practice.md:6:1 key-unknown «language»
-        'language' stands here twice.
+        'language' appears twice.
         Keep one of the two.
 
         practice.md

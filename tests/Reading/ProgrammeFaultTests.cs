@@ -115,7 +115,7 @@ public sealed class ProgrammeFaultTests
         - keep-when-short: yes
         + keep-when-short: always
         clients/ansel/programme.md:17:26 value-wrong «always»
-        'always' is nothing that can stand for 'keep-when-short'.
+        'always' is not a value of 'keep-when-short'.
         Write one of: yes, no.
 
         clients/ansel/programme.md

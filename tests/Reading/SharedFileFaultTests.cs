@@ -21,14 +21,14 @@ public sealed class SharedFileFaultTests
         - where: ankle⏎  sided: yes
         + where: ankle⏎  sided: true
         conditions.yaml:5:10 value-wrong «true»
-        'true' is nothing that can stand for 'sided'.
+        'true' is not a value of 'sided'.
         Write one of: yes, no.
 
         sports/epee.yaml
         - weapon arm: right
         + weapon arm: rihgt
         sports/epee.yaml:4:15 value-wrong «rihgt»
-        'rihgt' is nothing that can stand for 'weapon arm'.
+        'rihgt' is not a value of 'weapon arm'.
         Did you mean 'right'?
 
         sports/epee.yaml
@@ -49,7 +49,7 @@ public sealed class SharedFileFaultTests
         - weapon arm: right
         + Free  Arm: right
         sports/epee.yaml:5:3 key-unknown «free arm»
-        'free arm' stands here twice.
+        'free arm' appears twice.
         Keep one of the two.
 
         sports/epee.yaml
@@ -63,7 +63,7 @@ public sealed class SharedFileFaultTests
         - kind: ease-off
         + kind: stop-now
         cautions/dull-ache.md:3:7 value-wrong «stop-now»
-        'stop-now' is nothing that can stand for 'kind'.
+        'stop-now' is not a kind.
         Write one of: stop, ease-off, take-care, expect.
 
         cautions/dull-ache.md

@@ -119,7 +119,7 @@ public sealed class YamlFaultTests
         - answered: 2026-11-04
         + answered: 2026-11-04⏎answered: 2026-11-05
         clients/ansel/client.yaml:14:1 key-unknown «answered»
-        'answered' stands here twice.
+        'answered' appears twice.
         Keep one of the two.
 
         exercises/calf-brace.md

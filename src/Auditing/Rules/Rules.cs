@@ -45,6 +45,10 @@ public interface ISiteRule : IRule
     IEnumerable<Finding> Check(Plan plan, SiteSeen site);
 }
 
+/// <summary>What it finds again and again in a site with the same words has one cause, a template mostly: it is told once, at the
+/// first place, with how many more there are.</summary>
+public interface IToldOnceRule : ISiteRule { }
+
 /// <summary>Judges a site that was published earlier beside the one that the sources make now.</summary>
 public interface IPublishedRule : IRule
 {
@@ -76,4 +80,18 @@ internal static class RuleFindings
     /// <summary>An error on a page of the client of that plan.</summary>
     public static Finding Wrong(this ISiteRule rule, Plan plan, Location at, string message, string help) =>
         rule.Found(Level.Error, plan.Client, at, message, help);
+
+    /// <summary>Of those that have a cause in common, the one that stands first, with how many more there are.</summary>
+    /// <param name="cause">Findings of another level or client never have a cause in common.</param>
+    public static IEnumerable<Finding> OncePerCause(this IEnumerable<Finding> findings, Func<Finding, string> cause) =>
+        from finding in findings
+        group finding by (finding.Level, finding.Client, cause(finding)) into same
+        let first = same.OrderBy(f => f.At).First()
+        let more = same.Count() - 1
+        select more == 0
+            ? first
+            : first with
+            {
+                Message = $"{first.Message} {(more == 1 ? "One more place has" : $"{more} more places have")} the same.",
+            };
 }

@@ -40,7 +40,7 @@ internal static class WeekTotals
         measure switch
         {
             SideMeasure.Stretch => "stretch seconds",
-            SideMeasure.Effort => "effort-seconds",
+            SideMeasure.Effort => "effort-weighted seconds",
             SideMeasure.Contraction => "contraction seconds",
             SideMeasure.Tension => "seconds of moves",
             SideMeasure.Metres => "metres",

@@ -8,7 +8,10 @@ namespace Gradus.Domain;
 /// <param name="Most">The higher of two; null where there is one.</param>
 public sealed record DoseReference(string Words, string Source, string Mark, int Least, int? Most = null)
 {
-    public string Cited => $"{Words} ({Source}; {Mark})";
+    /// <summary>For somebody who is told what the marks mean.</summary>
+    public string Marked => $"{Words} ({Source}; {Mark})";
+
+    public string Cited => $"{Words} ({Source})";
 }
 
 /// <summary>The figures that stand on <c>reference-values.md</c> under Stretching and Contractions.</summary>

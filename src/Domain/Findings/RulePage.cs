@@ -10,6 +10,10 @@ public sealed record RulePage(RuleId Rule, string Text)
     /// <summary>The first line below the heading.</summary>
     public string Summary => Text.Split('\n').Skip(1).FirstOrDefault(line => line.Length > 0) ?? "";
 
+    /// <summary>How much the rule's findings weigh; where they differ, what the page says first.</summary>
+    public Level Level =>
+        Enum.Parse<Level>(new string([.. Text.Split("\nLevel: ")[1].TakeWhile(char.IsAsciiLetter)]), ignoreCase: true);
+
     /// <summary>The page built into a room under the name of the rule's class.</summary>
     public static RulePage Of(RuleId rule, Assembly room) => new(rule, BuiltIn.Text(room, NameOf(rule) + ".md"));
 

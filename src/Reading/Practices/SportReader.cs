@@ -58,7 +58,7 @@ internal static class SportReader
                 fields.SourceFile.Fault(
                     Faults.KeyUnknown,
                     entry.KeyAt,
-                    $"{Quote.Of(name)} stands here twice.",
+                    $"{Quote.Of(name)} appears twice.",
                     "Keep one of the two.",
                     entry.Key.Length
                 );

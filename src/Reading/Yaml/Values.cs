@@ -22,6 +22,9 @@ internal static partial class Values
     [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.CultureInvariant)]
     private static partial Regex DateShape();
 
+    /// <summary>Keys whose values are called as the key is.</summary>
+    private static readonly HashSet<string> Nouns = ["kind", "stage", "position", "stance", "limb", "unit", "direction"];
+
     public static YamlNode.Text? Text(SourceFile sheet, string key, YamlNode? node)
     {
         if (node is null)
@@ -184,7 +187,7 @@ internal static partial class Values
         Wrong(
             sheet,
             text,
-            $"{Quote.Of(text.Value)} is nothing that can stand for {Quote.Of(key)}.",
+            $"{Quote.Of(text.Value)} is not a {(Nouns.Contains(key) ? key : $"value of {Quote.Of(key)}")}.",
             Nearest.Ask(text.Value, all, $"Write one of: {string.Join(", ", all)}.")
         );
         return null;

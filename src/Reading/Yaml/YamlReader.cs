@@ -175,7 +175,7 @@ internal sealed class YamlReader
                 sheet.Fault(
                     Faults.KeyUnknown,
                     key.At,
-                    $"{Quote.Of(key.Value)} stands here twice.",
+                    $"{Quote.Of(key.Value)} appears twice.",
                     "Keep one of the two.",
                     key.Value.Length
                 );

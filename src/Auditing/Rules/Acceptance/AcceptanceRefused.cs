@@ -19,7 +19,7 @@ public sealed class AcceptanceRefused : IAcceptanceRule
                     : Said(
                         refused,
                         $"'{rule}' is an error in {refused.Acceptance.File}, and an error cannot be accepted.",
-                        "Put right what it finds, and take this entry out."
+                        "Fix what it reports, and take this entry out."
                     );
             });
 

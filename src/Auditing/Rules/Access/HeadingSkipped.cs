@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class HeadingSkipped : ISiteRule
+public sealed class HeadingSkipped : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) => site.Pages.SelectMany(page => On(plan, page));
 

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class LanguageMissing : ISiteRule
+public sealed class LanguageMissing : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class LinkBrokenOnPage : ISiteRule
+public sealed class LinkBrokenOnPage : IToldOnceRule
 {
     /// <summary>Emergency numbers have three digits; what is shorter counts something else.</summary>
     private const int ShortestNumber = 3;

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class CautionAfterInstruction : ISiteRule
+public sealed class CautionAfterInstruction : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site

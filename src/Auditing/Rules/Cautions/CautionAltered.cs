@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class CautionAltered : ISiteRule
+public sealed class CautionAltered : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site

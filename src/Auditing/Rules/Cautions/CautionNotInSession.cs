@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class CautionNotInSession : ISiteRule
+public sealed class CautionNotInSession : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from session in plan.Sessions

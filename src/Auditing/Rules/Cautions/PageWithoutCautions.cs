@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class PageWithoutCautions : ISiteRule
+public sealed class PageWithoutCautions : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class AddressToNetwork : ISiteRule
+public sealed class AddressToNetwork : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         site

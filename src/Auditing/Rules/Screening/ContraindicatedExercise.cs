@@ -22,7 +22,7 @@ public sealed class ContraindicatedExercise : IObjectionRule
 
     private static string? Instead(Practice practice, Client client, Use use) =>
         Substitutes.For(practice, client, use) is { } other
-            ? $"Take it out; '{other.Title}' ({other.Id}) would serve instead, and nothing stands against it. Read it "
+            ? $"Take it out; '{other.Title}' ({other.Id}) would serve instead, and nothing rules it out. Read it "
                 + "before you choose it."
             : null;
 

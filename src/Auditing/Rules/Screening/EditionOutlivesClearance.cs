@@ -22,7 +22,7 @@ public sealed class EditionOutlivesClearance : IObjectionRule
                 client.Id,
                 last.At,
                 $"The clearance for {condition.Name}, on which '{practice.TitleOf(use)}' rests, ends on {until.Iso()}, but "
-                    + $"the pages that show it are in use until {client.Programme.End.Iso()}.",
+                    + $"the pages that show it are valid until {client.Programme.End.Iso()}.",
                 "Ask for a clearance that lasts as long as the programme, or end the programme with this one and begin "
                     + "another without the exercise."
             );

@@ -22,7 +22,7 @@ public sealed class TranslationMissing : IClientRule
             Level.Error,
             client.Id,
             caution.At,
-            $"The caution '{caution.Title}' has no text in '{client.Language}', the language that {client.Name} reads.",
+            $"The caution '{caution.Title}' has no text in '{client.Language}', the language of a client who needs it.",
             $"Write {Translation.PathOf(caution.At.File, client.Language)}: a title, and below the header what to do."
         );
 
@@ -57,7 +57,7 @@ public sealed class TranslationMissing : IClientRule
                 Level.Warning,
                 client.Id,
                 translation.At,
-                $"{exercise.At.File} has a text under '{heading}', and this translation, which {client.Name} reads, has none.",
+                $"{exercise.At.File} has a text under '{heading}', and this translation has none.",
                 "Keep the headings '## Set up' and '## Do' as they are, in every language; pages have their own words for them."
             );
         }

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class PlanWordsAltered : ISiteRule
+public sealed class PlanWordsAltered : IToldOnceRule
 {
     private const string Help = "Show what the plan says of every dose, week and session, in its order and in its own words.";
 

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class ScriptOrStyleFromAuthor : ISiteRule
+public sealed class ScriptOrStyleFromAuthor : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {

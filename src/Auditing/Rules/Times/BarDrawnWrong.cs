@@ -8,30 +8,31 @@ public sealed class BarDrawnWrong : ISiteRule
     /// <summary>Of the whole length: drawings have one decimal in a thousand.</summary>
     private const decimal Tolerance = 0.001m;
 
-    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
+    /// <summary>What is wrong in the picture of one week is mostly wrong in those of its other weeks.</summary>
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
+        site.Page(PagePath.Weeks) is { } page
+            ? plan.Sessions.SelectMany(session => Session(plan, page, session).OncePerCause(f => f.Help))
+            : [];
+
+    private IEnumerable<Finding> Session(Plan plan, PageSeen page, PlannedSession session)
     {
-        if (site.Page(PagePath.Weeks) is not { } page)
-            yield break;
-        foreach (var session in plan.Sessions)
+        foreach (var weeks in session.Weeks)
         {
-            foreach (var weeks in session.Weeks)
-            {
-                var sentence = ShareWords.Of(session, weeks, plan.Words);
-                if (page.Bars.FirstOrDefault(b => b.Label == sentence) is not { } bar)
-                    yield return this.Wrong(
-                        plan,
-                        page.At,
-                        $"There is no picture that says \"{sentence}\".",
-                        "Show one for each session and its weeks, and give it that sentence as its label."
-                    );
-                else if (Fault(bar, weeks.Shares) is { } fault)
-                    yield return this.Wrong(
-                        plan,
-                        bar.At,
-                        $"In the picture of '{session.Name}', {weeks.Heading}, {fault}.",
-                        "Draw each part as long as its share of the time, one behind the other."
-                    );
-            }
+            var sentence = ShareWords.Of(session, weeks, plan.Words);
+            if (page.Bars.FirstOrDefault(b => b.Label == sentence) is not { } bar)
+                yield return this.Wrong(
+                    plan,
+                    page.At,
+                    $"There is no picture that says \"{sentence}\".",
+                    "Show one for each session and its weeks, and give it that sentence as its label."
+                );
+            else if (Fault(bar, weeks.Shares) is { } fault)
+                yield return this.Wrong(
+                    plan,
+                    bar.At,
+                    $"In the picture of '{session.Name}', {weeks.Heading}, {fault}.",
+                    "Draw each part as long as its share of the time, one behind the other."
+                );
         }
     }
 

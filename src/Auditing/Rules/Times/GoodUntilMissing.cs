@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class GoodUntilMissing : ISiteRule
+public sealed class GoodUntilMissing : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class StepAltered : ISiteRule
+public sealed class StepAltered : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {

@@ -4,7 +4,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class TimeAgainstText : ISiteRule
+public sealed class TimeAgainstText : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages

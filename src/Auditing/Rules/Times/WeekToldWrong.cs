@@ -4,7 +4,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class WeekToldWrong : ISiteRule
+public sealed class WeekToldWrong : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {

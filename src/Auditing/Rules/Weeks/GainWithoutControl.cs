@@ -18,8 +18,8 @@ public sealed class GainWithoutControl : ICountingRule
             Level.Note,
             client.Id,
             sides.Key.Use.At,
-            $"'{practice.TitleOf(sides.Key.Use)}' gains {Trained.Named(sides.Key.Motion, sides)} for {Weeks} weeks or "
-                + "longer, and nothing in the programme makes that range strong or controls it.",
+            $"'{practice.TitleOf(sides.Key.Use)}' stretches {Trained.Named(sides.Key.Motion, sides)} for {Weeks} weeks or "
+                + "longer, but nothing strengthens or controls it.",
             "Add an exercise of the stage strengthen, control or load for it, now or in the next programme.",
             sides.Key.Use.Exercise.Id.Text.Length
         );

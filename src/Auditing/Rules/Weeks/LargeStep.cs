@@ -36,8 +36,8 @@ public sealed class LargeStep : ICountingRule
                 $"A large step in week {step.Week}: {Trained.Named(motion, sides.Select(s => s.Side))}, from "
                     + $"{step.Before:0.#} to {step.Now:0.#} {step.Measure} a week, {step.PerCent} per cent more."
             ),
-            $"Take two weeks for it, or leave it if you mean it. This practice notes steps above {limit} per cent, which "
-                + "is common practice, with no source; 'large-step' in practice.md changes it."
+            $"Take two weeks for it, or leave it if you mean it. This practice notes steps above {limit} per cent "
+                + "(rule of thumb); 'large-step' in practice.md changes it."
         );
     }
 

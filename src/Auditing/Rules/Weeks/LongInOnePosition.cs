@@ -24,9 +24,9 @@ public sealed class LongInOnePosition : ICountingRule
                 written.At,
                 $"'{written.Name}' keeps {client.Name} "
                     + $"{words.Say("position-" + Kebab.Of(longest.Position.ToString()))} for {words.Span(longest.Seconds)} "
-                    + $"on end in week {longest.Week}.",
+                    + $"without a change of position in week {longest.Week}.",
                 "Put something in between that is done in another position. This practice notes more than "
-                    + $"{words.Span(settings.OnePosition)}, which is common practice, with no source; 'one-position' in "
+                    + $"{words.Span(settings.OnePosition)} (rule of thumb); 'one-position' in "
                     + "practice.md changes it."
             );
     }

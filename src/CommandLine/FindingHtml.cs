@@ -1,0 +1,146 @@
+using System.Security.Cryptography;
+using System.Text;
+using Gradus.Domain;
+using Gradus.Reading;
+
+namespace Gradus.CommandLine;
+
+/// <summary>Findings as one page for the coach alone: by client, then by rule, with the page of each rule behind them. It asks
+/// for no other file and has no script.</summary>
+internal sealed class FindingHtml
+{
+    private const string Whole = "practice";
+    private static readonly string Style = BuiltIn.Text(typeof(FindingHtml).Assembly, "FindingHtml.css");
+
+    private readonly StringBuilder html = new();
+    private readonly Excerpts excerpts;
+    private readonly Dictionary<RuleId, RulePage> pages;
+    private readonly Func<ClientId, string?> nameOf;
+
+    private FindingHtml(Excerpts excerpts, Series<RulePage> pages, Func<ClientId, string?> nameOf)
+    {
+        this.excerpts = excerpts;
+        this.pages = pages.ToDictionary(p => p.Rule);
+        this.nameOf = nameOf;
+    }
+
+    /// <param name="findings">In the order in which they are said.</param>
+    /// <param name="pages">Those of every rule, in the order in which rules are listed.</param>
+    /// <param name="nameOf">Null where a client's own file could not be read.</param>
+    /// <param name="unjudged">Published sites that could not be judged, with the place of each.</param>
+    public static string Write(
+        Series<Finding> findings,
+        Excerpts excerpts,
+        Series<RulePage> pages,
+        Func<ClientId, string?> nameOf,
+        Series<(ClientId Client, string Place)> unjudged
+    )
+    {
+        var page = new FindingHtml(excerpts, pages, nameOf);
+        page.Head();
+        page.Body(findings, unjudged);
+        return page.html.ToString();
+    }
+
+    private void Head()
+    {
+        var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(Style)));
+        html.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-")
+            .Append(hash)
+            .Append("'; base-uri 'none'; form-action 'none'\">\n")
+            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+            .Append("<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"robots\" content=\"noindex\">\n")
+            .Append($"<title>What the audit found</title>\n<style>{Style}</style>\n</head>\n");
+    }
+
+    private void Body(Series<Finding> findings, Series<(ClientId Client, string Place)> unjudged)
+    {
+        html.Append("<body>\n<header>\n<p class=\"private\"><strong>For the coach alone.</strong> This page names clients and ")
+            .Append("says what concerns their health. Send it to nobody, and delete it when you are done with it.</p>\n")
+            .Append("</header>\n<main>\n<h1>What the audit found</h1>\n")
+            .Append($"<p class=\"counts\">{Counts(findings)}</p>\n");
+        foreach (var (client, place) in unjudged)
+            html.Append($"<p>{Escape(FindingText.Unjudged(client, place))}</p>\n");
+        var parts = findings
+            .GroupBy(f => f.Client?.Text ?? Reach.OwnerOf(f.At.File))
+            .OrderBy(part => part.Key is not null)
+            .ThenBy(part => part.Key, StringComparer.Ordinal)
+            .ToArray();
+        if (parts.Length > 1)
+        {
+            html.Append("<nav aria-label=\"Clients\">\n<ul>\n");
+            foreach (var part in parts)
+                html.Append($"<li><a href=\"#{AnchorOf(part.Key)}\">{Escape(TitleOf(part.Key))}</a>: {Counts(part)}</li>\n");
+            html.Append("</ul>\n</nav>\n");
+        }
+
+        foreach (var part in parts)
+            Part(part.Key, [.. part]);
+        Pages(findings);
+        html.Append("</main>\n</body>\n</html>\n");
+    }
+
+    private void Part(string? client, Series<Finding> findings)
+    {
+        html.Append($"<section id=\"{AnchorOf(client)}\">\n<h2>{Escape(TitleOf(client))}</h2>\n")
+            .Append($"<p class=\"counts\">{Counts(findings)}</p>\n");
+        foreach (var rule in findings.GroupBy(f => f.Rule))
+        {
+            html.Append($"<h3><a href=\"#rule-{Escape(rule.Key.Text)}\">{Escape(rule.Key.Text)}</a>: {Counts(rule)}</h3>\n");
+            if (pages.TryGetValue(rule.Key, out var page))
+                html.Append($"<p class=\"summary\">{Escape(page.Summary)}</p>\n");
+            foreach (var finding in rule)
+                One(finding);
+        }
+
+        html.Append("</section>\n");
+    }
+
+    private void One(Finding finding)
+    {
+        var level = FindingText.Word(finding.Level);
+        html.Append($"<div class=\"finding {level}\">\n")
+            .Append(
+                $"<p><strong class=\"level\">{level}</strong> <span class=\"place\">{Escape(finding.At.ToString())}</span></p>\n"
+            )
+            .Append($"<p>{Escape(finding.Message)}</p>\n");
+        if (excerpts.Line(finding.Client?.Text, finding.At.File, finding.At.Line) is { } line)
+        {
+            var (shown, from, length) = FindingText.Cut(line, finding.At.Column, finding.Length);
+            from = Math.Min(from, shown.Length);
+            length = Math.Min(length, shown.Length - from);
+            html.Append($"<pre>{Escape(shown[..from])}<mark>{Escape(shown.Substring(from, length))}</mark>")
+                .Append($"{Escape(shown[(from + length)..])}</pre>\n");
+        }
+
+        html.Append($"<p>{Escape(finding.Help)}</p>\n</div>\n");
+    }
+
+    private void Pages(Series<Finding> findings)
+    {
+        var found = findings.Select(f => f.Rule).ToHashSet();
+        if (found.Count == 0)
+            return;
+        html.Append("<section>\n<h2>The rules</h2>\n");
+        foreach (var page in pages.Values.Where(p => found.Contains(p.Rule)))
+            html.Append($"<div class=\"page\" id=\"rule-{Escape(page.Rule.Text)}\">\n{RulePageMarkup.Of(page, 3)}</div>\n");
+        html.Append("</section>\n");
+    }
+
+    private string TitleOf(string? client) =>
+        client is null ? "The whole practice"
+        : nameOf(new(client)) is { } name ? $"{name} ({client})"
+        : client;
+
+    private static string AnchorOf(string? client) => client is null ? Whole : $"client-{Escape(client)}";
+
+    private static string Counts(IEnumerable<Finding> findings) => Escape(FindingText.Counted([.. findings]));
+
+    /// <summary>Text as it may stand in an element or in a quoted attribute.</summary>
+    private static string Escape(string text) =>
+        text.Replace("&", "&amp;", StringComparison.Ordinal)
+            .Replace("<", "&lt;", StringComparison.Ordinal)
+            .Replace(">", "&gt;", StringComparison.Ordinal)
+            .Replace("\"", "&quot;", StringComparison.Ordinal);
+}
