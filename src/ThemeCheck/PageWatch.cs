@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 using System.Text.Json;
 using Gradus.Domain;
 using Microsoft.Playwright;
@@ -20,6 +21,11 @@ internal sealed class PageWatch
 
     private PageWatch(IPage page, ICDPSession session, string[][] watched, string client, string name) =>
         (this.page, this.session, this.watched, this.client, this.name) = (page, session, watched, client, name);
+
+    private readonly Dictionary<(int Width, double Text, bool OnPaper, int From), List<Shown>> seen = [];
+
+    /// <summary>A part of the window in one look, and how its words are painted there.</summary>
+    private sealed record Shown(string Shot, (string? What, double Contrast)[] Contrasts);
 
     private sealed record Line(
         int Group,
@@ -66,17 +72,14 @@ internal sealed class PageWatch
         var best = new double[lines.Length];
         for (var next = 0; ; )
         {
+            var from = next;
             var part = await Ask<Part>("from => gradusSeen.measure(from)", next);
             if (part.Words.Length == 0)
                 break;
             next = part.Next;
-            var with = await Shot();
-            await page.EvaluateAsync("() => gradusSeen.letters(false)");
-            var without = await Shot();
-            await page.EvaluateAsync("() => gradusSeen.letters(true)");
-            foreach (var word in part.Words)
+            var contrasts = await Contrasts(sight, from, part.Words);
+            foreach (var (word, (pale, ratio)) in part.Words.Zip(contrasts))
             {
-                var (pale, ratio) = word.Pale(with, without);
                 best[word.Line] = Math.Max(best[word.Line], ratio);
                 if ((word.Misplaced(sight.SmallestLetters, sight.Width) ?? pale) is { } what)
                     Add(lines[word.Line].Text, what);
@@ -128,24 +131,20 @@ internal sealed class PageWatch
     private async Task<List<string>> Unread()
     {
         var tree = await session.SendAsync("Accessibility.getFullAXTree");
-        var heard = string.Concat(
-            (tree ?? throw new InvalidOperationException("Chromium has no accessibility tree."))
-                .GetProperty("nodes")
-                .EnumerateArray()
-                .Where(n =>
-                    !n.GetProperty("ignored").GetBoolean()
-                    && n.TryGetProperty("role", out var role)
-                    && role.GetProperty("value").GetString() == "StaticText"
-                )
-                .Select(n => Bare(n.GetProperty("name").GetProperty("value").GetString() ?? ""))
-        );
+        var nodes = (tree ?? throw new InvalidOperationException("Chromium has no accessibility tree."))
+            .GetProperty("nodes")
+            .EnumerateArray()
+            .ToDictionary(n => n.GetProperty("nodeId").GetString() ?? "", StringComparer.Ordinal);
+        var heard = new StringBuilder();
+        Hear(nodes.Values.First(n => !n.TryGetProperty("parentId", out _)));
+        var said = heard.ToString();
         var missing = new List<string>();
         foreach (var group in watched)
         {
             var from = 0;
             foreach (var line in group)
             {
-                var at = heard.IndexOf(Bare(line), from, StringComparison.Ordinal);
+                var at = said.IndexOf(Bare(line), from, StringComparison.Ordinal);
                 if (at < 0)
                     missing.Add(line);
                 else
@@ -154,17 +153,67 @@ internal sealed class PageWatch
         }
 
         return missing;
+
+        void Hear(JsonElement node)
+        {
+            if (
+                !node.GetProperty("ignored").GetBoolean()
+                && node.TryGetProperty("role", out var role)
+                && role.GetProperty("value").GetString() == "StaticText"
+            )
+                heard.Append(Bare(node.GetProperty("name").GetProperty("value").GetString() ?? ""));
+            else if (node.TryGetProperty("childIds", out var children))
+                foreach (var child in children.EnumerateArray())
+                    if (nodes.TryGetValue(child.GetString() ?? "", out var below))
+                        Hear(below);
+        }
     }
 
-    /// <summary>Without what a line may be broken at.</summary>
-    internal static string Bare(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c != '\u00AD'));
+    /// <summary>Without what a line may be broken at, and what may be left out where it is.</summary>
+    internal static string Bare(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c is not ('\u00AD' or '-')));
 
-    private async Task<Pixels> Shot()
+    /// <summary>How each word is painted. What looks the same to the last bit as it did in another look is not taken apart
+    /// again.</summary>
+    private async Task<(string? What, double Contrast)[]> Contrasts(Sight sight, int from, Painted[] words)
     {
-        var shot = await session.SendAsync("Page.captureScreenshot", new() { ["format"] = "png", ["optimizeForSpeed"] = true });
-        return Pixels.Of(
-            (shot ?? throw new InvalidOperationException("Chromium shows nothing.")).GetProperty("data").GetBytesFromBase64()
+        var shown = await Shot(sight.Width, words);
+        var place = (sight.Width, sight.Text, sight.OnPaper, from);
+        if (seen.GetValueOrDefault(place)?.Find(s => s.Shot == shown && s.Contrasts.Length == words.Length) is { } same)
+            return same.Contrasts;
+        await page.EvaluateAsync("() => gradusSeen.letters(false)");
+        var (with, without) = (Pixels.Of(Convert.FromBase64String(shown)), Pixels.Of(Convert.FromBase64String(await Shot(sight.Width, words))));
+        await page.EvaluateAsync("() => gradusSeen.letters(true)");
+        var top = Top(words);
+        var contrasts = words.Select(w => w.Pale(with, without, top)).ToArray();
+        if (!seen.TryGetValue(place, out var others))
+            seen[place] = others = [];
+        others.Add(new(shown, contrasts));
+        return contrasts;
+    }
+
+    private static int Top(Painted[] words) => Math.Max(0, (int)words.Min(w => w.Top) - 2);
+
+    /// <summary>The part of the window where those words are, as PNG in base 64.</summary>
+    private async Task<string> Shot(int wide, Painted[] words)
+    {
+        var top = Top(words);
+        var shot = await session.SendAsync(
+            "Page.captureScreenshot",
+            new()
+            {
+                ["format"] = "png",
+                ["optimizeForSpeed"] = true,
+                ["clip"] = new Dictionary<string, object>
+                {
+                    ["x"] = 0,
+                    ["y"] = top + await Ask<double>("() => scrollY"),
+                    ["width"] = wide,
+                    ["height"] = Math.Clamp(words.Max(w => w.Bottom) + 2 - top, 1, High - Math.Min(top, High - 1)),
+                    ["scale"] = 1,
+                },
+            }
         );
+        return (shot ?? throw new InvalidOperationException("Chromium shows nothing.")).GetProperty("data").GetString() ?? "";
     }
 
     private async Task<T> Ask<T>(string question, object? about = null) =>
