@@ -114,8 +114,8 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
         Assert.NotNull(site);
         return await ThemeWatch.Of(
             content.Browser,
-            [(Plan, new Site(site.Client, site.Pages.Where(p => p.Path == Page), site.Assets))],
-            (_, _) => sights.ToSeries()
+            [(Plan, new Site(site.Client, site.Pages.Where(p => p.Path is Page or PagePath.Home), site.Assets))],
+            (_, path) => path == Page ? sights.ToSeries() : []
         );
     }
 }
