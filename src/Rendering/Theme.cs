@@ -104,7 +104,10 @@ public sealed class Theme
     }
 
     private static string? CheckedIn(KeyValuePair<string, byte[]>[] files) =>
-        files.Where(f => f.Key == CheckedTheme.Path).Select(f => CheckedTheme.DigestIn(Encoding.UTF8.GetString(f.Value))).LastOrDefault();
+        files
+            .Where(f => f.Key == CheckedTheme.Path)
+            .Select(f => CheckedTheme.DigestIn(Encoding.UTF8.GetString(f.Value)))
+            .LastOrDefault();
 
     private IEnumerable<Asset> AsTheyAre()
     {

@@ -49,7 +49,8 @@ internal static class CheckCommand
     {
         DateOnly? day =
             today is null ? null
-            : DateOnly.TryParseExact(today, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var named) ? named
+            : DateOnly.TryParseExact(today, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var named)
+                ? named
             : throw new IOException($"'{today}' is no day. Write year, month and day with hyphens, as 2026-12-07.");
         var theme = ThemeFolder.Open(folder);
         var clock = Stopwatch.StartNew();

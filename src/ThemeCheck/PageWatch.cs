@@ -134,6 +134,7 @@ internal sealed class PageWatch
         var nodes = (tree ?? throw new InvalidOperationException("Chromium has no accessibility tree."))
             .GetProperty("nodes")
             .EnumerateArray()
+            .DistinctBy(n => n.GetProperty("nodeId").GetString())
             .ToDictionary(n => n.GetProperty("nodeId").GetString() ?? "", StringComparer.Ordinal);
         var heard = new StringBuilder();
         Hear(nodes.Values.First(n => !n.TryGetProperty("parentId", out _)));
@@ -170,7 +171,8 @@ internal sealed class PageWatch
     }
 
     /// <summary>Without what a line may be broken at, and what may be left out where it is.</summary>
-    internal static string Bare(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c is not ('\u00AD' or '-')));
+    internal static string Bare(string text) =>
+        string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c is not ('\u00AD' or '-')));
 
     /// <summary>How each word is painted. What looks the same to the last bit as it did in another look is not taken apart
     /// again.</summary>
@@ -181,7 +183,10 @@ internal sealed class PageWatch
         if (seen.GetValueOrDefault(place)?.Find(s => s.Shot == shown && s.Contrasts.Length == words.Length) is { } same)
             return same.Contrasts;
         await page.EvaluateAsync("() => gradusSeen.letters(false)");
-        var (with, without) = (Pixels.Of(Convert.FromBase64String(shown)), Pixels.Of(Convert.FromBase64String(await Shot(sight.Width, words))));
+        var (with, without) = (
+            Pixels.Of(Convert.FromBase64String(shown)),
+            Pixels.Of(Convert.FromBase64String(await Shot(sight.Width, words)))
+        );
         await page.EvaluateAsync("() => gradusSeen.letters(true)");
         var top = Top(words);
         var contrasts = words.Select(w => w.Pale(with, without, top)).ToArray();
@@ -217,7 +222,7 @@ internal sealed class PageWatch
     }
 
     private async Task<T> Ask<T>(string question, object? about = null) =>
-        (await page.EvaluateAsync(question, about) ?? throw new InvalidOperationException("The page does not answer.")).Deserialize<T>(
-            JsonSerializerOptions.Web
-        ) ?? throw new InvalidOperationException("The page does not answer.");
+        (
+            await page.EvaluateAsync(question, about) ?? throw new InvalidOperationException("The page does not answer.")
+        ).Deserialize<T>(JsonSerializerOptions.Web) ?? throw new InvalidOperationException("The page does not answer.");
 }

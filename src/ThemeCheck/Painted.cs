@@ -53,9 +53,9 @@ internal sealed record Painted(
 
         return (
             last < 0 ? "it is not painted."
-                : best < ContrastOfAWord ? Said(best)
-                : last - first + 1 < Size * 0.35 ? "only a part of the height of its letters is painted."
-                : null,
+            : best < ContrastOfAWord ? Said(best)
+            : Word.Length > 2 && last - first + 1 < Size * 0.35 ? "only a part of the height of its letters is painted."
+            : null,
             best
         );
     }

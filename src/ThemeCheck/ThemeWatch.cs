@@ -96,7 +96,13 @@ internal static class ThemeWatch
                         .SelectMany(g => g)
                         .Distinct()
                         .Where(line => !text.Contains(PageWatch.Bare(line), StringComparison.Ordinal))
-                        .Select(line => new Fault(visit.Plan.Client.Text, name, sight, line, "it is not in the PDF that is printed."))
+                        .Select(line => new Fault(
+                            visit.Plan.Client.Text,
+                            name,
+                            sight,
+                            line,
+                            "it is not in the PDF that is printed."
+                        ))
                 );
             }
         }

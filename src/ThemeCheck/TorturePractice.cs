@@ -22,9 +22,7 @@ internal static class TorturePractice
         var practice = PracticeReader.Read(SourceFolder.Of(Files()), findings).Practice;
         if (practice is null || findings.Any(f => f.Level == Level.Error))
             throw new InvalidOperationException(string.Join('\n', findings.Select(f => $"{f.At} {f.Message}")));
-        return practice
-            .Clients.Select(client => Plan.For(Training.Of(practice, client), Texts.Of(practice, client)))
-            .ToSeries();
+        return practice.Clients.Select(client => Plan.For(Training.Of(practice, client), Texts.Of(practice, client))).ToSeries();
     }
 
     /// <summary>The client's site with that theme; null and a finding where the theme cannot be filled.</summary>

@@ -27,9 +27,17 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
     public static TheoryData<string, string, string> Harms =>
         new()
         {
-            { ".foot { position: fixed; inset: 0; background: #fff; z-index: 9; }", "*", "it is covered by <footer class=\"foot\">." },
+            {
+                ".foot { position: fixed; inset: 0; background: #fff; z-index: 9; }",
+                "*",
+                "it is covered by <footer class=\"foot\">."
+            },
             { ".caution { background: linear-gradient(#2a3440, #1b2430) !important; }", "light, 320 px", "do not stand out" },
-            { "@media screen { .kind { background-image: linear-gradient(#8b9099, #8b9099); } }", "light, 320 px", "to 1, and 4.5" },
+            {
+                "@media screen { .kind { background-image: linear-gradient(#8b9099, #8b9099); } }",
+                "light, 320 px",
+                "to 1, and 4.5"
+            },
             { ".caution { height: 1.2rem; overflow: hidden; }", "*", "it is c" },
             { ".signs { display: flex; flex-direction: column-reverse; }", "*", "it stands before '" },
             { ".cautions { display: grid; } .kind.stop { order: 9; }", "*", "it stands before '" },
@@ -38,7 +46,11 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
             { "@media print { .caution p { color: #ddd; } }", "print", "do not stand out" },
             { "@media (max-width: 400px) { .caution p { position: absolute; left: -999px; } }", "light, 320 px", "outside" },
             { "@media (max-width: 400px) { .caution p { white-space: nowrap; } }", "light, 320 px", "outside" },
-            { "@media screen and (prefers-color-scheme: dark) { .caution p { color: #262b33; } }", "dark, 768 px", "do not stand out" },
+            {
+                "@media screen and (prefers-color-scheme: dark) { .caution p { color: #262b33; } }",
+                "dark, 768 px",
+                "do not stand out"
+            },
             {
                 "@media (forced-colors: active) { .caution p { forced-color-adjust: none; color: #000; background: #000; } }",
                 "forced colours, 768 px",
@@ -108,7 +120,9 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
             .EnumerateFiles(folder)
             .Select(f => KeyValuePair.Create(Path.GetFileName(f), File.ReadAllBytes(f)))
             .Select(f =>
-                f.Key == "print.css" ? KeyValuePair.Create(f.Key, f.Value.Concat(Encoding.UTF8.GetBytes("\n" + style)).ToArray()) : f
+                f.Key == "print.css"
+                    ? KeyValuePair.Create(f.Key, f.Value.Concat(Encoding.UTF8.GetBytes("\n" + style)).ToArray())
+                    : f
             );
         var site = TorturePractice.Site(Plan, new Theme("harm", files), []);
         Assert.NotNull(site);

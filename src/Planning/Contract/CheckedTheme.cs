@@ -37,8 +37,7 @@ public sealed record CheckedTheme(string Digest, string Version, DateOnly? Day)
     public static string DigestIn(string text) =>
         text.Split('\n')
             .FirstOrDefault(line => line.StartsWith(DigestWord, StringComparison.Ordinal))
-            ?[DigestWord.Length..]
-            .Trim()
+            ?[DigestWord.Length..].Trim()
         ?? "";
 }
 

@@ -27,5 +27,6 @@ public sealed class AcceptanceUnused : IAcceptanceRule
 
     private static bool IsOnPage(string file) =>
         file == CheckedTheme.Path
-        || file.EndsWith(PagePath.Ending, StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
+        || file.EndsWith(PagePath.Ending, StringComparison.Ordinal)
+        || file.EndsWith(".css", StringComparison.Ordinal);
 }
