@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Text;
 using Microsoft.Playwright;
 
 namespace Gradus.ThemeCheck;
@@ -8,6 +9,14 @@ namespace Gradus.ThemeCheck;
 internal static class PrintedText
 {
     private const string Reader = "pdftotext";
+
+    /// <summary>Whether a line is there, whole or, where columns stand side by side and poppler reads across them, each word of
+    /// it.</summary>
+    public static bool Has(string text, string line) =>
+        text.Contains(Bare(line), StringComparison.Ordinal)
+        || line.Split(' ').All(word => text.Contains(Bare(word), StringComparison.Ordinal));
+
+    private static string Bare(string text) => PageWatch.Bare(text.Normalize(NormalizationForm.FormKC));
 
     /// <summary>The text without blanks: where a line is broken does not matter.</summary>
     /// <exception cref="IOException">There is no poppler.</exception>
@@ -22,7 +31,7 @@ internal static class PrintedText
             );
             var text = await (process ?? throw new Win32Exception()).StandardOutput.ReadToEndAsync();
             await process.WaitForExitAsync();
-            return PageWatch.Bare(text.Normalize(System.Text.NormalizationForm.FormKC));
+            return Bare(text);
         }
         catch (Win32Exception)
         {

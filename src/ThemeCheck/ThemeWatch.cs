@@ -95,7 +95,7 @@ internal static class ThemeWatch
                     lines
                         .SelectMany(g => g)
                         .Distinct()
-                        .Where(line => !text.Contains(PageWatch.Bare(line), StringComparison.Ordinal))
+                        .Where(line => !PrintedText.Has(text, line))
                         .Select(line => new Fault(
                             visit.Plan.Client.Text,
                             name,

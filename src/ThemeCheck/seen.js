@@ -93,7 +93,7 @@ const gradusSeen = (function () {
     if (own.contains(at)) {
       return "";
     }
-    return at.contains(own) ? `cut off by ${named(at)}` : `covered by ${named(at)}`;
+    return at.contains(own) ? `cut off or covered by ${named(at)}` : `covered by ${named(at)}`;
   };
 
   /* Scrolls to the word of that number and says of it and of those behind it that lie in the middle of the window, how they are

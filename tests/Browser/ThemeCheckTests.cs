@@ -63,6 +63,11 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
             {
                 ".kind { position: relative; } .kind::after { content: \"\"; position: absolute; inset: 0; background: #777; }",
                 "light, 320 px",
+                "cut off or covered by <section class=\"kind stop\">"
+            },
+            {
+                "h4::after, p::after { content: \"\"; position: absolute; inset: 0; background: #777; pointer-events: none; }",
+                "light, 320 px",
                 "not painted"
             },
         };
