@@ -7,19 +7,24 @@ namespace Gradus.Auditing;
 /// <param name="Others">What was found of that rule in that file, and says something else.</param>
 /// <param name="Known">The page of the rule; null where there is no such rule.</param>
 /// <param name="Nearest">The rule that was probably meant, where there is no such rule.</param>
+/// <param name="Days">How many days from today on it may hold at most; null where that is left to the coach.</param>
 public sealed record Accepted(
     Acceptance Acceptance,
     Series<Finding> Fits,
     Series<Finding> Others,
     RulePage? Known,
-    string? Nearest
+    string? Nearest,
+    int? Days
 )
 {
     /// <summary>A rule that is at error level alone cannot be accepted, whether or not it finds anything.</summary>
     public bool IsRefused => Known is null || IsErrorAlone(Known) || Fits.Concat(Others).Any(f => f.Level == Level.Error);
 
     /// <param name="today">The day after the last one is too late.</param>
-    public bool Holds(DateOnly today) => !IsRefused && today <= Acceptance.Until;
+    public bool Holds(DateOnly today) => !IsRefused && today <= Acceptance.Until && !IsTooLong(today);
+
+    /// <summary>Whether its last day is further away than the rule allows.</summary>
+    public bool IsTooLong(DateOnly today) => Days is { } days && Acceptance.Until > today.AddDays(days);
 
     /// <summary>Each acceptance beside what it fits.</summary>
     /// <param name="pages">Those of every rule, wherever it is judged.</param>
@@ -33,7 +38,8 @@ public sealed record Accepted(
                 found[(a.Rule, a.File)].Where(f => IsWhatWasSeen(a, f)).ToSeries(),
                 found[(a.Rule, a.File)].Where(f => !IsWhatWasSeen(a, f)).ToSeries(),
                 known.GetValueOrDefault(a.Rule),
-                Domain.Nearest.To(a.Rule.Text, known.Keys.Select(k => k.Text))
+                Domain.Nearest.To(a.Rule.Text, known.Keys.Select(k => k.Text)),
+                RuleBook.Rules.FirstOrDefault(r => r.Id == a.Rule)?.AcceptedDays
             ))
             .ToSeries();
     }

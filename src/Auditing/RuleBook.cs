@@ -73,6 +73,7 @@ public static class RuleBook
         new AnswerUnused(),
         new TranslationUnused(),
         new GlossaryUnused(),
+        new ThemeUnchecked(),
         new NotAsPublished(),
         new PageWithoutCautions(),
         new CautionAltered(),
@@ -157,6 +158,9 @@ public static class RuleBook
     /// <summary>A site that was published earlier + the one that the sources make now → findings.</summary>
     public static IEnumerable<Finding> Compare(Plan plan, Site found, Site made) =>
         Rules.OfType<IPublishedRule>().SelectMany(rule => rule.Check(plan, found, made));
+
+    /// <summary>A theme that a folder holds → findings. What comes with Gradus needs none.</summary>
+    public static IEnumerable<Finding> Judge(ThemeSeen theme) => Rules.OfType<IThemeRule>().SelectMany(rule => rule.Check(theme));
 
     /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about
     /// accepting them. Errors stay. What is left and has one cause is said once: an acceptance names one of its places.</summary>

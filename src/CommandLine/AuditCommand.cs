@@ -69,6 +69,8 @@ internal static class AuditCommand
         if (sites is not null && !Directory.Exists(sites))
             throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
+        if (themeFolder is not null)
+            read.Judge(theme);
         var judged = new HashSet<ClientId>();
         foreach (var (index, id) in read.Wanted.Index())
         {

@@ -2,6 +2,7 @@ using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Planning;
 using Gradus.Reading;
+using Gradus.Rendering;
 using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
@@ -96,6 +97,9 @@ internal sealed class CheckedPractice
     /// <summary>The plan of a client whom <see cref="Ready"/> gave.</summary>
     public Plan PlanOf(Client client) =>
         Plan.For(TrainingOf(client), Texts.Of(Practice ?? throw new InvalidOperationException("There is no practice."), client));
+
+    /// <summary>What is found of the theme that the sites are made with.</summary>
+    public void Judge(Theme theme) => Findings.AddRange(RuleBook.Judge(theme.Seen));
 
     /// <summary>What is other on a site that was published earlier.</summary>
     public void Compare(Plan plan, Site found, Site made) => Findings.AddRange(RuleBook.Compare(plan, found, made));

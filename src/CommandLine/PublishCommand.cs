@@ -66,6 +66,8 @@ internal static class PublishCommand
     {
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
         var read = CheckedPractice.Open(folder, clients, today);
+        if (themeFolder is not null)
+            read.Judge(theme);
         var summary = new List<string>();
         using (var target = TargetFolder.Open(to))
         {

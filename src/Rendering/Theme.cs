@@ -23,14 +23,19 @@ public sealed class Theme
     private readonly Dictionary<string, byte[]> others = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> unreadable = new(StringComparer.Ordinal);
     private readonly Lazy<Series<Asset>> assets;
+    private readonly Lazy<ThemeSeen> seen;
 
     /// <param name="name">What the theme is called in a finding.</param>
     /// <param name="files">Its files by path; those that end in .html at the top are templates.</param>
     public Theme(string name, IEnumerable<KeyValuePair<string, byte[]>> files)
     {
         Name = name;
-        foreach (var (path, bytes) in files)
+        var all = files.ToArray();
+        seen = new(() => new(name, CheckedTheme.DigestOf(all), CheckedIn(all)));
+        foreach (var (path, bytes) in all)
         {
+            if (path == CheckedTheme.Path)
+                continue;
             if (path.EndsWith(TemplateEnding, StringComparison.Ordinal) && !path.Contains('/', StringComparison.Ordinal))
                 Parse(path, bytes);
             else if (!path.EndsWith(".md", StringComparison.Ordinal))
@@ -41,6 +46,9 @@ public sealed class Theme
     }
 
     public string Name { get; }
+
+    /// <summary>Its files in short, and those that were checked in a browser.</summary>
+    public ThemeSeen Seen => seen.Value;
 
     /// <summary>What goes into every site beside its pages.</summary>
     /// <exception cref="ThemeException">A script cannot be read.</exception>
@@ -94,6 +102,12 @@ public sealed class Theme
             throw new ThemeException(Location.Whole(path), "This file is not in UTF-8.", "Save it again as plain text in UTF-8.");
         }
     }
+
+    private static string? CheckedIn(KeyValuePair<string, byte[]>[] files) =>
+        files
+            .Where(f => f.Key == CheckedTheme.Path)
+            .Select(f => CheckedTheme.DigestIn(Encoding.UTF8.GetString(f.Value)))
+            .LastOrDefault();
 
     private IEnumerable<Asset> AsTheyAre()
     {

@@ -34,7 +34,11 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
     /// <summary>What is wrong with the example, in words; null where it comes true.</summary>
     public string? Fault(RuleId rule)
     {
-        var found = Trial.Of(Edits, asPublished: rule == RuleId.Of(typeof(NotAsPublished)));
+        var found = Trial.Of(
+            Edits,
+            asPublished: rule == RuleId.Of(typeof(NotAsPublished)),
+            ownTheme: rule == RuleId.Of(typeof(ThemeUnchecked))
+        );
         var actual = Written(found);
         if (actual != Finds)
             return $"{rule}, \"{Heading}\"\n--- the page says\n{Said(Finds)}\n--- but found is\n{Said(actual)}\n---";

@@ -4,6 +4,7 @@ using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
+using Gradus.ThemeCheck;
 
 namespace Gradus.Tests.Auditing;
 

@@ -16,13 +16,17 @@ internal sealed class Trial
 
     private readonly bool asPublished;
 
-    private Trial(Series<Edit> edits, bool asPublished) => (this.edits, this.asPublished) = (edits, asPublished);
+    private readonly bool ownTheme;
+
+    private Trial(Series<Edit> edits, bool asPublished, bool ownTheme) =>
+        (this.edits, this.asPublished, this.ownTheme) = (edits, asPublished, ownTheme);
 
     /// <summary>Everything that is found, in the order in which it is said.</summary>
     /// <param name="asPublished">Whether the sites are compared with those that the sources make, as though they had been
     /// published.</param>
-    public static Series<Finding> Of(Series<Edit> edits, bool asPublished = false) =>
-        new Trial(edits, asPublished).Run().ToSeries();
+    /// <param name="ownTheme">Whether the little theme is judged as one that somebody brings.</param>
+    public static Series<Finding> Of(Series<Edit> edits, bool asPublished = false, bool ownTheme = false) =>
+        new Trial(edits, asPublished, ownTheme).Run().ToSeries();
 
     private IEnumerable<Finding> Run()
     {
@@ -46,6 +50,8 @@ internal sealed class Trial
                 "little",
                 Edited(LittlePractice.Theme, edits.Where(e => PartOf(e) == Part.Theme)).Select(Bytes)
             );
+            if (ownTheme)
+                findings.AddRange(RuleBook.Judge(theme.Seen));
             foreach (var id in reading.Clients)
                 Publish(practice, theme, id);
         }

@@ -4,7 +4,7 @@ using System.Text.Json;
 using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Tests.House;
-using Gradus.Tests.Reading;
+using Gradus.ThemeCheck;
 
 namespace Gradus.Tests.Browser;
 

@@ -83,19 +83,5 @@ public sealed class PublishedContent : IAsyncLifetime
         return Publication.Write(site, folder).Place;
     }
 
-    public static string Chromium()
-    {
-        var known = new[]
-        {
-            Environment.GetEnvironmentVariable("GRADUS_CHROMIUM"),
-            "/usr/bin/chromium-headless-shell",
-            "/usr/bin/chromium",
-            "/usr/bin/chromium-browser",
-            "/usr/bin/google-chrome",
-        };
-        return known.FirstOrDefault(File.Exists)
-            ?? throw new InvalidOperationException(
-                "No Chromium is installed. On Debian: apt-get install chromium; elsewhere set GRADUS_CHROMIUM to it."
-            );
-    }
+    public static string Chromium() => ThemeCheck.Chromium.Find();
 }

@@ -5,7 +5,7 @@ using Gradus.HandingOver;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
-using Gradus.Tests.Reading;
+using Gradus.ThemeCheck;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;

@@ -6,7 +6,7 @@ using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
 using Gradus.Tests.House;
-using Gradus.Tests.Reading;
+using Gradus.ThemeCheck;
 
 namespace Gradus.Tests.Browser;
 

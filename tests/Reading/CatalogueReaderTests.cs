@@ -1,5 +1,6 @@
 using Gradus.Domain;
 using Gradus.Reading;
+using Gradus.ThemeCheck;
 
 namespace Gradus.Tests.Reading;
 

@@ -8,6 +8,10 @@ namespace Gradus.Auditing;
 public interface IRule
 {
     RuleId Id => RuleId.Of(GetType());
+
+    /// <summary>For how many days from today on what it finds can be accepted at most; null for as many as a coach
+    /// writes.</summary>
+    int? AcceptedDays => null;
 }
 
 /// <summary>Judges what all clients share.</summary>
@@ -54,6 +58,12 @@ public interface IPublishedRule : IRule
 {
     /// <param name="made">In the form in which the other was found.</param>
     IEnumerable<Finding> Check(Plan plan, Site found, Site made);
+}
+
+/// <summary>Judges the theme of a run, once for all sites that are made with it.</summary>
+public interface IThemeRule : IRule
+{
+    IEnumerable<Finding> Check(ThemeSeen theme);
 }
 
 /// <summary>Judges what a coach accepts, beside everything that was found.</summary>

@@ -6,7 +6,7 @@ public sealed class AcceptanceEnded : IAcceptanceRule
 {
     public IEnumerable<Finding> Check(Series<Accepted> accepted, DateOnly today) =>
         from ended in accepted
-        where !ended.IsRefused && !ended.Holds(today) && ended.Fits.Count > 0
+        where !ended.IsRefused && !ended.IsTooLong(today) && !ended.Holds(today) && ended.Fits.Count > 0
         let acceptance = ended.Acceptance
         select this.Found(
             Level.Warning,

@@ -6,10 +6,18 @@ public sealed class AcceptanceRefused : IAcceptanceRule
 {
     public IEnumerable<Finding> Check(Series<Accepted> accepted, DateOnly today) =>
         accepted
-            .Where(a => a.IsRefused)
+            .Where(a => a.IsRefused || a.IsTooLong(today))
             .Select(refused =>
             {
                 var rule = refused.Acceptance.Rule.Text;
+                if (!refused.IsRefused && refused.Days is { } days)
+                    return Said(
+                        refused,
+                        FormattableString.Invariant(
+                            $"'{rule}' can be accepted for {days} days at most, and here it is until {refused.Acceptance.Until.Iso()}."
+                        ),
+                        $"Write {today.AddDays(days).Iso()} or an earlier day, and put it right until then."
+                    );
                 return refused.Known is null
                     ? Said(
                         refused,

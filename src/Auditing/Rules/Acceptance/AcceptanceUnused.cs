@@ -5,7 +5,8 @@ namespace Gradus.Auditing;
 
 public sealed class AcceptanceUnused : IAcceptanceRule
 {
-    /// <summary>What is accepted on a finished page is not judged: that page may not be among those made now.</summary>
+    /// <summary>What is accepted on a finished page, or of a theme, is not judged: that one may not be among those made
+    /// now.</summary>
     public IEnumerable<Finding> Check(Series<Accepted> accepted, DateOnly today) =>
         from unused in accepted
         where !unused.IsRefused && unused.Fits.Count == 0 && !IsOnPage(unused.Acceptance.File)
@@ -25,5 +26,7 @@ public sealed class AcceptanceUnused : IAcceptanceRule
         );
 
     private static bool IsOnPage(string file) =>
-        file.EndsWith(PagePath.Ending, StringComparison.Ordinal) || file.EndsWith(".css", StringComparison.Ordinal);
+        file == CheckedTheme.Path
+        || file.EndsWith(PagePath.Ending, StringComparison.Ordinal)
+        || file.EndsWith(".css", StringComparison.Ordinal);
 }

@@ -2,7 +2,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Gradus.Reading;
 
-namespace Gradus.Tests.Reading;
+namespace Gradus.ThemeCheck;
 
 /// <summary>A whole catalogue for a language that Gradus has none for: the file that <c>gradus new words</c> writes, with every
 /// word filled in by the English one in other letters. It is no language.</summary>

@@ -1,0 +1,3 @@
+using Gradus.ThemeCheck;
+
+return await CheckCommand.RunAsync(args);
