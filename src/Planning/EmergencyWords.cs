@@ -26,7 +26,7 @@ internal static class EmergencyWords
         ];
         return new(
             number.Call,
-            Address(number.Call),
+            PhoneAddress.Of(number.Call),
             Pressed(string.Join(' ', sentences), number, at),
             Pressed(words.Say("guide-chest-first", ("call", number.Call)), number, at)
         );
@@ -34,10 +34,7 @@ internal static class EmergencyWords
 
     /// <summary>The number where a coach's text has its placeholder.</summary>
     public static Inline.Link Link(EmergencyNumber number, Location at) =>
-        new(Address(number.Call), [new Inline.Plain(number.Call)], at);
-
-    /// <summary>A telephone number as a link has it: digits, and the plus.</summary>
-    private static string Address(string number) => "tel:" + string.Concat(number.Where(c => char.IsAsciiDigit(c) || c == '+'));
+        new(PhoneAddress.Of(number.Call), [new Inline.Plain(number.Call)], at);
 
     private static Series<Inline> Pressed(string sentence, EmergencyNumber number, Location at)
     {
@@ -47,7 +44,7 @@ internal static class EmergencyWords
         {
             if (match.Index > from)
                 inlines.Add(new Inline.Plain(sentence[from..match.Index]));
-            inlines.Add(new Inline.Link(Address(match.Value), [new Inline.Plain(match.Value)], at));
+            inlines.Add(new Inline.Link(PhoneAddress.Of(match.Value), [new Inline.Plain(match.Value)], at));
             from = match.Index + match.Length;
         }
 

@@ -13,20 +13,14 @@ internal sealed class KnownMarkup
     /// <summary>The data attributes that the page contract names.</summary>
     private static readonly FrozenSet<string> Data = PageData.Told.Concat(PageData.OfScripts).ToFrozenSet(StringComparer.Ordinal);
 
-    private readonly FrozenDictionary<string, KnownElement> elements;
-    private readonly FrozenDictionary<string, KnownValue> everywhere;
-    private readonly FrozenSet<string> shown;
+    private readonly Dictionary<string, KnownElement> elements = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, KnownValue> everywhere = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, KnownValue> named = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Series<string>> holding = new(StringComparer.Ordinal);
+    private readonly HashSet<string> shown = new(StringComparer.Ordinal);
+    private readonly HashSet<string> alone = new(StringComparer.Ordinal);
 
-    private KnownMarkup(
-        FrozenDictionary<string, KnownElement> elements,
-        FrozenDictionary<string, KnownValue> everywhere,
-        FrozenSet<string> shown
-    )
-    {
-        this.elements = elements;
-        this.everywhere = everywhere;
-        this.shown = shown;
-    }
+    private KnownMarkup() { }
 
     /// <summary>The element of that name; null where there is none.</summary>
     public KnownElement? Element(string name) => elements.GetValueOrDefault(name);
@@ -41,47 +35,52 @@ internal sealed class KnownMarkup
     /// <summary>Whether a script shows what has that attribute and is hidden.</summary>
     public bool IsShownAgain(string attribute) => shown.Contains(attribute);
 
+    /// <summary>Whether a page may have one of them alone.</summary>
+    public bool IsAlone(string element) => alone.Contains(element);
+
+    /// <summary>What the meta element of that name may say; null where there may be none.</summary>
+    public KnownValue? Named(string meta) => named.GetValueOrDefault(meta);
+
+    /// <summary>Whether an element may stand in another.</summary>
+    public bool MayHold(string around, string element) =>
+        !holding.TryGetValue(around, out var may) || may.Contains(element, StringComparer.Ordinal);
+
     private static KnownMarkup Read()
     {
         using var file = Assembly.GetExecutingAssembly().GetManifestResourceStream("known-markup.txt")
             ?? throw new InvalidOperationException("The list of known markup is not in the program.");
         using var reader = new StreamReader(file);
-        var (elements, everywhere, shown) = (
-            new Dictionary<string, KnownElement>(StringComparer.Ordinal),
-            new Dictionary<string, KnownValue>(StringComparer.Ordinal),
-            new HashSet<string>(StringComparer.Ordinal)
-        );
+        var list = new KnownMarkup();
         while (reader.ReadLine() is { } line)
-        {
-            if (line.Length == 0 || line[0] == '#')
-                continue;
-            var words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            if (words[0] == "shown")
-                shown.UnionWith(words[1..]);
-            else if (words[0] == "all")
-                foreach (var (name, value) in words[1..].Select(KnownValue.Of))
-                    everywhere[name] = value;
-            else
-                Add(elements, words[0], words[1], words[2..].Select(KnownValue.Of));
-        }
-
-        return new(
-            elements.ToFrozenDictionary(StringComparer.Ordinal),
-            everywhere.ToFrozenDictionary(StringComparer.Ordinal),
-            shown.ToFrozenSet(StringComparer.Ordinal)
-        );
+            if (line.Length > 0 && line[0] != '#')
+                list.Add(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return list;
     }
 
-    private static void Add(
-        Dictionary<string, KnownElement> elements,
-        string place,
-        string element,
-        IEnumerable<(string Name, KnownValue Value)> attributes
-    ) =>
+    private void Add(string[] words)
+    {
+        if (words[0] == "shown")
+            shown.UnionWith(words[1..]);
+        else if (words[0] == "alone")
+            alone.UnionWith(words[1..]);
+        else if (words[0] == "holds")
+            holding[words[1]] = words[2..].ToSeries();
+        else if (words[0] == "named")
+            named[words[1]] = KnownValue.Of("content=" + words[2]).Value;
+        else if (words[0] == "all")
+            foreach (var (name, value) in words[1..].Select(KnownValue.Of))
+                everywhere[name] = value;
+        else
+            Add(Enum.Parse<MarkupPlace>(words[0], ignoreCase: true), words[1], words[2..]);
+    }
+
+    private void Add(MarkupPlace place, string element, string[] attributes) =>
         elements[element] = new(
-            Enum.Parse<MarkupPlace>(place, ignoreCase: true)
-                | (elements.TryGetValue(element, out var before) ? before.Places : MarkupPlace.None),
-            attributes.ToFrozenDictionary(a => a.Name, a => a.Value, StringComparer.Ordinal)
+            place | (elements.TryGetValue(element, out var before) ? before.Places : MarkupPlace.None),
+            attributes
+                .Select(a => KnownValue.Of(a.TrimEnd(KnownValue.Needed)))
+                .ToFrozenDictionary(a => a.Name, a => a.Value, StringComparer.Ordinal),
+            attributes.Where(a => a[^1] == KnownValue.Needed).Select(a => a.TrimEnd(KnownValue.Needed).Split('=')[0]).ToSeries()
         );
 }
 
@@ -96,13 +95,17 @@ internal enum MarkupPlace
     Drawing = 8,
 }
 
-internal sealed record KnownElement(MarkupPlace Places, FrozenDictionary<string, KnownValue> Attributes);
+/// <param name="Needed">The attributes that it must have.</param>
+internal sealed record KnownElement(MarkupPlace Places, FrozenDictionary<string, KnownValue> Attributes, Series<string> Needed);
 
 /// <summary>What an attribute may be.</summary>
 /// <param name="Values">One of these, in lower case; none where they are not listed.</param>
 internal sealed record KnownValue(KnownValueKind Kind, Series<string> Values)
 {
     public static readonly KnownValue Any = new(KnownValueKind.Any, []);
+
+    /// <summary>Behind the name of an attribute that must be there.</summary>
+    public const char Needed = '!';
 
     public static readonly KnownValue Words = new(KnownValueKind.Words, []);
 

@@ -10,6 +10,12 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
 {
     private readonly List<StrangeMarkup> strange = [];
     private readonly List<WordsAttribute> words = [];
+    private readonly HashSet<string> ids = new(StringComparer.Ordinal);
+    private readonly HashSet<string> alone = new(StringComparer.Ordinal);
+
+    /// <summary>A script, a link and a screen reader find the first of them only.</summary>
+    public static StrangeMarkup IdTwice(string id, Location at) =>
+        new($"the id '{id}' a second time", "Give each place an id of its own: links lead to the first alone.", at);
 
     public (Series<StrangeMarkup> Strange, Series<WordsAttribute> Words) Read(IDocument document)
     {
@@ -19,6 +25,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         while (open.TryPop(out var next))
         {
             Judge(next.Element, next.Place);
+            JudgePlace(next.Element);
             // A template may become one at once, and no element of it is left to be seen.
             if (next.Element.ShadowRoot is not null)
                 Say(next.Element, "a shadow root", "Take it away: a browser shows it in place of what stands in the element.");
@@ -55,6 +62,8 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
 
         if ((known.Places & own) == 0)
             Say(element, $"the element '{name}' in this place", Place(known.Places));
+        foreach (var needed in known.Needed.Where(n => !element.HasAttribute(n)))
+            Say(element, $"the element '{name}' without '{needed}'", "Give it the attribute: a script looks for it.");
         // A style in an attribute is told by the list of known styles.
         foreach (var attribute in element.Attributes.Where(a => a.Name != "style"))
             Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
@@ -81,14 +90,17 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
             return;
         }
 
-        var may = KnownMarkup.List.Attribute(known, name);
+        var may =
+            name == "content" && element.GetAttribute("name") is { } meant
+                ? KnownMarkup.List.Named(meant)
+                : KnownMarkup.List.Attribute(known, name);
         var fits = may?.Kind switch
         {
             KnownValueKind.Any => true,
             KnownValueKind.Empty => value.Length == 0 || string.Equals(value, name, StringComparison.OrdinalIgnoreCase),
             KnownValueKind.Number => value.Length is > 0 and <= 5 && value.All(char.IsAsciiDigit),
             KnownValueKind.Listed => may.Values.Contains(value.ToLowerInvariant(), StringComparer.Ordinal),
-            KnownValueKind.Words => Told(element, name, value),
+            KnownValueKind.Words => Told(element, name, value) || !known.Needed.Contains(name, StringComparer.Ordinal),
             _ => false,
         };
         if (!fits)
@@ -101,10 +113,35 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
             );
     }
 
+    /// <summary>Whether it is the only one of its kind, where there may be one alone, and in what it stands.</summary>
+    private void JudgePlace(IElement element)
+    {
+        var name = element.LocalName;
+        if (element.Id is { Length: > 0 } id && !ids.Add(id))
+            strange.Add(IdTwice(id, at(element)));
+        if (KnownMarkup.List.IsAlone(name) && !alone.Add(name))
+            Say(element, $"the element '{name}' a second time", "Leave one of them: a page has one alone.");
+        if (element.ParentElement is { } around && !KnownMarkup.List.MayHold(around.LocalName, name))
+            Say(
+                element,
+                $"the element '{name}' in '{around.LocalName}'",
+                "Take it out: known-markup.txt lists what that may hold."
+            );
+        if (element.GetAttribute(PageData.Page) is { } path && element.Id != PageId.Page(path))
+            Say(
+                element,
+                $"the page '{path}' under the id '{element.Id}'",
+                $"Give it the id '{PageId.Page(path)}': links lead there."
+            );
+        if (name == "head" && element.FirstElementChild?.HasAttribute("charset") != true)
+            Say(element, "a head that does not begin with its charset", "Write <meta charset=\"utf-8\"> first in it.");
+    }
+
     private bool Told(IElement element, string name, string value)
     {
-        if (Spacing.Collapse(value) is { Length: > 0 } said)
-            words.Add(new(name, said, at(element)));
+        if (Spacing.Collapse(value) is not { Length: > 0 } said)
+            return false;
+        words.Add(new(name, said, at(element)));
         return true;
     }
 

@@ -16,10 +16,17 @@ internal static class OwnScripts
         StringComparer.Ordinal
     );
 
-    private static readonly HashSet<string> InPages = new(Texts.Values.Select(Compact.Of), StringComparer.Ordinal);
+    private static readonly Dictionary<string, string> InPages = Texts.ToDictionary(
+        script => Compact.Of(script.Value),
+        script => script.Key,
+        StringComparer.Ordinal
+    );
 
     /// <summary>Whether a text that stands in a page is one of them, to the letter of what Gradus writes there.</summary>
-    public static bool Hold(string text) => InPages.Contains(text);
+    public static bool Hold(string text) => InPages.ContainsKey(text);
+
+    /// <summary>Which of them it is, likewise; null where it is none.</summary>
+    public static string? NameOf(string text) => InPages.GetValueOrDefault(text);
 
     /// <summary>Whether a file is one of them, to the letter.</summary>
     public static bool Hold(TextFile file) => Hold(file.Path, file.Text);

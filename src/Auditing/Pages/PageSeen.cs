@@ -45,7 +45,11 @@ public sealed record PageSeen(
 /// <param name="Text">With single spaces, not empty.</param>
 /// <param name="HiddenBy">What keeps somebody from it, in words; null where nothing does.</param>
 /// <param name="Mark">What the element tells the scripts of it; see <see cref="Planning.PageMark"/>.</param>
-public sealed record TextLine(string Text, Location At, string? HiddenBy, string Mark);
+public sealed record TextLine(string Text, Location At, string? HiddenBy, string Mark)
+{
+    /// <summary>Where the links in it lead.</summary>
+    public Series<string> Leads { get; init; } = [];
+}
 
 /// <param name="Heading">The first heading of the section the list stands in; empty where there is none.</param>
 /// <param name="Outside">The times of that section outside the list.</param>

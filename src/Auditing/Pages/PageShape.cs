@@ -30,7 +30,8 @@ public sealed record PageShape(
 
 /// <param name="Source">The address that it is asked for by; null where it stands in the page.</param>
 /// <param name="Text">What stands in the page.</param>
-public sealed record ScriptSeen(string? Source, string Text, Location At);
+/// <param name="IsDeferred">Whether it waits until the page is read.</param>
+public sealed record ScriptSeen(string? Source, string Text, bool IsDeferred, Location At);
 
 /// <summary>A notice for after the last day on which a page may be used.</summary>
 /// <param name="Day">As it is written for the script.</param>

@@ -27,7 +27,7 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
             // Data in a script element is no script: nothing runs it.
             document
                 .All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json")
-                .Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, at(e)))
+                .Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, e.HasAttribute("defer"), at(e)))
                 .ToSeries(),
             With(document, PageData.GoodUntil)
                 .Select(e => new PastSeen(e.GetAttribute(PageData.GoodUntil) ?? "", Spacing.Collapse(e.TextContent), at(e)))

@@ -82,7 +82,18 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     {
         var apart = PagesInOne.Of(whole).Select(p => PageParser.Read(p, whole.Path)).ToArray();
         var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
-        var pages = apart.Select(p => p with { Ids = ids, At = Location.Whole(whole.Path) }).ToSeries();
+        var twice = Twice(apart).Select(id => MarkupParser.IdTwice(id, Location.Whole(whole.Path))).ToArray();
+        var pages = apart
+            .Select(
+                (p, number) =>
+                    p with
+                    {
+                        Ids = ids,
+                        At = Location.Whole(whole.Path),
+                        Shape = number == 0 ? p.Shape with { Strange = [.. p.Shape.Strange, .. twice] } : p.Shape,
+                    }
+            )
+            .ToSeries();
         var calendar = pages.SelectMany(p => p.Links).Select(l => CalendarOf(l.Address)).OfType<string>().FirstOrDefault();
         return new(
             pages,
@@ -105,6 +116,15 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
                 .ToSeries(),
         };
     }
+
+    /// <summary>The ids that more than one page has; head and foot are everybody's.</summary>
+    private static IEnumerable<string> Twice(PageSeen[] apart) =>
+        apart
+            .SelectMany(p => p.Ids)
+            .GroupBy(id => id, StringComparer.Ordinal)
+            .Where(id => id.Count() > 1 && id.Count() < apart.Length)
+            .Select(id => id.Key)
+            .Order(StringComparer.Ordinal);
 
     private static string? CalendarOf(string address)
     {

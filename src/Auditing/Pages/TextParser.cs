@@ -74,6 +74,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
 
     private readonly List<TextLine> lines = [];
     private readonly StringBuilder line = new();
+    private readonly List<string> leads = [];
     private IElement? begun;
     private string? hiddenBy;
     private string mark = "";
@@ -107,6 +108,8 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         mark = MarkOf(element) ?? mark;
         if (AnswerOf(element) is { } said)
             answer = said;
+        if (element.LocalName == "a" && element.GetAttribute("href") is { } address)
+            leads.Add(address);
         foreach (var child in element.ChildNodes)
         {
             Turn(hidden ?? HiddenElements.OfText(element));
@@ -138,7 +141,9 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
     /// <summary>What a field with an answer of its own says behind it; null where it is none.</summary>
     private static string? AnswerOf(IElement element) =>
         element.LocalName == "input" && element.GetAttribute("name") is { Length: > 0 } name
-            ? PageMark.Of((name, element.GetAttribute("value") ?? ""))
+            ? element.HasAttribute("checked")
+                ? PageMark.Of((name, element.GetAttribute("value") ?? ""), ("checked", ""))
+                : PageMark.Of((name, element.GetAttribute("value") ?? ""))
             : null;
 
     /// <summary>Text that not everybody gets is a line of its own.</summary>
@@ -168,8 +173,9 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
             return;
         var text = Spacing.Collapse(line.ToString());
         if (text.Length > 0)
-            lines.Add(new(text, at(begun), hiddenBy, begunMark));
+            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = leads.ToSeries() });
         line.Clear();
+        leads.Clear();
         begun = null;
     }
 }

@@ -9,29 +9,26 @@ public sealed record Prose(Series<Block> Blocks)
     public static readonly Prose Empty = new(Series<Block>.Empty);
 
     /// <summary>The plain text, one line for each heading, paragraph and list item, in reading order.</summary>
-    public IEnumerable<string> Lines() => Blocks.SelectMany(LinesOf).Where(line => line.Length > 0);
+    public IEnumerable<string> Lines() => Texts().Select(PlainOf).Where(line => line.Length > 0);
+
+    /// <summary>The text of each heading, paragraph and list item, in reading order.</summary>
+    public IEnumerable<Series<Inline>> Texts() => Blocks.SelectMany(TextsOf);
 
     /// <summary>Every piece of running text, inside emphasis and links too.</summary>
-    public IEnumerable<Inline> Inlines() => Blocks.SelectMany(InlinesOf);
+    public IEnumerable<Inline> Inlines() => Texts().SelectMany(Inlines);
+
+    /// <inheritdoc cref="Inlines()"/>
+    public static IEnumerable<Inline> Inlines(Series<Inline> text) => text.SelectMany(Within);
 
     /// <summary>The same prose with each piece replaced by what <paramref name="change"/> makes of it.</summary>
     public Prose With(Func<Inline, Inline> change) => new(Blocks.Select(b => Change(b, change)).ToSeries());
 
-    private static IEnumerable<string> LinesOf(Block block) =>
+    private static IEnumerable<Series<Inline>> TextsOf(Block block) =>
         block switch
         {
-            Block.Heading heading => [PlainOf(heading.Text)],
-            Block.Paragraph paragraph => [PlainOf(paragraph.Text)],
-            Block.Listing list => list.Items.SelectMany(item => item.Blocks.SelectMany(LinesOf)),
-            _ => throw new NotSupportedException(block.GetType().Name),
-        };
-
-    private static IEnumerable<Inline> InlinesOf(Block block) =>
-        block switch
-        {
-            Block.Heading heading => heading.Text.SelectMany(Within),
-            Block.Paragraph paragraph => paragraph.Text.SelectMany(Within),
-            Block.Listing list => list.Items.SelectMany(item => item.Inlines()),
+            Block.Heading heading => [heading.Text],
+            Block.Paragraph paragraph => [paragraph.Text],
+            Block.Listing list => list.Items.SelectMany(item => item.Texts()),
             _ => throw new NotSupportedException(block.GetType().Name),
         };
 

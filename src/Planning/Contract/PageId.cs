@@ -6,6 +6,15 @@ namespace Gradus.Planning;
 /// likes.</summary>
 public static class PageId
 {
+    /// <summary>The main part of a page.</summary>
+    public const string Content = "content";
+
+    /// <summary>Whom to call.</summary>
+    public const string Emergency = "emergency";
+
+    /// <summary>On page one: what to stop for.</summary>
+    public const string Watch = "watch";
+
     /// <summary>Behind the address of a session: it begins to lead at once.</summary>
     public const string Lead = "lead";
 

@@ -51,7 +51,7 @@ internal static class ExerciseWording
     public static Wording Equipment(Series<string> things, Words words) =>
         Order(
             May(words.Say("equipment")),
-            things.Count > 0 ? WholeOrNot(things.Select(t => Must(t))) : May(words.Say("no-equipment"))
+            things.Count > 0 ? Order(things.Select(t => Must(t))) : May(words.Say("no-equipment"))
         );
 
     private static Wording Use(PlannedUse use, Words words) =>
@@ -81,7 +81,7 @@ internal static class ExerciseWording
                         Guarded(words.Weeks(d.Weeks)),
                         Must(d.Words, "", use.Exercise),
                         Must(d.Change),
-                        d.About ? May(words.Say("about")) : Order(),
+                        d.About ? Must(words.Say("about")) : Order(),
                         Must(words.Span(d.Seconds))
                     )
                 )

@@ -38,7 +38,7 @@ internal static class GuideWording
             ),
             Panel("where", words.Say("guide-where-pain"), panel =>
                 [
-                    Must(Prose.PlainOf(plan.Emergency.ChestFirst), panel),
+                    Must(plan.Emergency.ChestFirst, panel),
                     Must(words.Say("guide-where-hurts"), panel),
                     Where(words, panel),
                     Level(words, panel),
@@ -77,7 +77,7 @@ internal static class GuideWording
             Must(words.Say("guide-minutes"), panel),
             Answer("minutes", "10", words.Say("guide-minutes-10")),
             Answer("minutes", "15", words.Say("guide-minutes-15")),
-            Answer("minutes", "all", words.Say("guide-minutes-all")),
+            Must(words.Say("guide-minutes-all"), PageMark.Of(("minutes", "all"), ("checked", ""))),
             Must(words.Say("guide-answered"), panel),
         ];
 
@@ -90,13 +90,13 @@ internal static class GuideWording
         var words = plan.Words;
         return
         [
-            Must(Prose.PlainOf(plan.Emergency.ChestFirst), panel),
+            Must(plan.Emergency.ChestFirst, panel),
             Because("alarm", words.Say("guide-why-alarm")),
             Because("ill", words.Say("guide-why-ill")),
             Because("pain", words.Say("guide-why-pain")),
             Because("no-easier", words.Say("guide-why-no-easier")),
             Must(words.Say("guide-not-today-doctor"), panel),
-            Must(Prose.PlainOf(plan.Emergency.Sentence), panel),
+            Must(plan.Emergency.Sentence, panel),
             Must(words.Say("guide-ask-first", ("coach", plan.Publisher.Coach)), panel),
             May(plan.Publisher.Contact.Email, panel),
             Must(plan.Publisher.Contact.Phone, panel),

@@ -78,7 +78,7 @@ internal static class HomeWording
             May(words.Say("watch-for")),
             Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title))),
             May(words.Say("watch-emergency")),
-            Must(Prose.PlainOf(plan.Emergency.Sentence)),
+            Must(plan.Emergency.Sentence),
             May(words.Say("watch-others")),
             May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
             Must(plan.Publisher.Contact.Phone),

@@ -10,6 +10,25 @@ public static class PageWording
     public static Wording? Of(Plan plan, string path) =>
         Content(plan, path) is { } content ? AnyOrder([.. Head(plan), Past(plan), content, Back(plan), .. Foot(plan)]) : null;
 
+    /// <summary>What may stand in its title; a page that holds all others has that of the whole.</summary>
+    public static Wording Title(Plan plan, string path) =>
+        AnyOrder(
+            May(NameOf(plan, path)),
+            May(plan.Words.Say("site-of", ("name", plan.ClientName))),
+            May(plan.Publisher.Practice)
+        );
+
+    private static string NameOf(Plan plan, string path) =>
+        path switch
+        {
+            PagePath.Home => plan.Programme.Title,
+            PagePath.BeforeYouStart => plan.Words.Say("before-you-start"),
+            PagePath.Weeks => plan.Words.Say("your-weeks"),
+            _ => plan.Sessions.FirstOrDefault(s => s.Path == path)?.Name
+                ?? plan.Exercises.FirstOrDefault(e => e.Path == path)?.Title
+                ?? "",
+        };
+
     private static Wording? Content(Plan plan, string path)
     {
         if (path == PagePath.Home)
@@ -42,13 +61,8 @@ public static class PageWording
     }
 
     private static IEnumerable<string> Pictured(Plan plan) =>
-        plan
-            .Exercises.SelectMany(e => e.Uses.Select(u => u.Text).Append(e.Text))
-            .SelectMany(t => t.Instructions.Append(t.Why))
-            .Concat(plan.Cautions.Select(c => c.Body))
-            .Append(plan.Programme.Letter)
-            .Append(plan.Publisher.Scope)
-            .SelectMany(p => p.Inlines())
+        LinkNames
+            .Written(plan)
             .Select(i =>
                 i switch
                 {
@@ -81,12 +95,12 @@ public static class PageWording
         var words = plan.Words;
         return
         [
-            Order(May(words.Say("emergency")), Must(Prose.PlainOf(plan.Emergency.Sentence))),
+            Order(May(words.Say("emergency")), Must(plan.Emergency.Sentence)),
             Guarded(plan.GoodUntil.Sentence),
             Order(
                 Must(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
-                May(plan.Publisher.Contact.Email),
-                May(plan.Publisher.Contact.Phone)
+                Must(plan.Publisher.Contact.Email),
+                Must(plan.Publisher.Contact.Phone)
             ),
             Must(words.Say("not-medical")),
         ];
@@ -102,7 +116,7 @@ public static class PageWording
 
     /// <summary>A span of time, about or to the second.</summary>
     internal static Wording Time(Seconds span, bool about, Words words) =>
-        Order(about ? May(words.Say("about")) : Order(), Guarded(words.Span(span)));
+        Order(about ? Must(words.Say("about")) : Order(), Guarded(words.Span(span)));
 
     /// <summary>Which week it is, and why it is another than the calendar's.</summary>
     internal static Wording WeekNow(Plan plan)

@@ -23,6 +23,9 @@ public abstract record Wording
         /// <summary>Whether a rule of its own says that it is missing, or other.</summary>
         public bool IsGuarded { get; init; }
 
+        /// <summary>Where the links in it lead: https, mailto and tel.</summary>
+        public Series<string> Leads { get; init; } = [];
+
         public override int Needed { get; } = IsNeeded ? 1 : 0;
     }
 
@@ -72,13 +75,24 @@ public abstract record Wording
     /// <summary>A coach's text, each of its lines.</summary>
     /// <param name="elsewhere">What stands behind a clip that is not in this form of the site.</param>
     public static Wording Must(Prose prose, string elsewhere, ExerciseId? moves = null) =>
-        new InOrder(
+        Order(
             prose
-                .Lines()
-                .Zip(prose.With(inline => Told(inline, elsewhere)).Lines())
-                .Select(line => (Wording)new Line([.. new[] { line.First, line.Second }.Distinct()], true, "", moves))
-                .ToSeries()
+                .Texts()
+                .Zip(prose.With(inline => Told(inline, elsewhere)).Texts())
+                .Select(text => Pressed([text.First, text.Second], "", moves))
         );
+
+    /// <summary>A text with links in it, all of which must be there to press.</summary>
+    public static Wording Must(Series<Inline> text, string mark = "") => Pressed([text], mark, null);
+
+    private static Wording Pressed(Series<Series<Inline>> ways, string mark, ExerciseId? moves) =>
+        ways.Select(Prose.PlainOf).Where(text => text.Length > 0).Distinct(StringComparer.Ordinal).ToSeries()
+            is { Count: > 0 } texts
+            ? new Line(texts, true, mark, moves)
+            {
+                Leads = Prose.Inlines(ways[0]).OfType<Inline.Link>().Select(l => l.Address).ToSeries(),
+            }
+            : Order();
 
     private static Inline Told(Inline inline, string elsewhere) =>
         inline is Inline.Clip { Said.Length: > 0 } clip ? clip with { Said = $"{clip.Said} {elsewhere}" } : inline;

@@ -23,7 +23,7 @@ internal static class IntakeSheetViews
             sheet.Coach,
             sheet.Contact.Email,
             sheet.Contact.Phone,
-            PageViews.PhoneLink(sheet.Contact),
+            PhoneAddress.Digits(sheet.Contact.Phone),
             words.Say("written-by", coach, ("practice", sheet.Practice)),
             words.Say("intake-for", coach, ("practice", sheet.Practice)),
             words.Say("intake-to-coach", coach),

@@ -20,7 +20,7 @@ internal static class PageViews
             plan.Publisher.Coach,
             plan.Publisher.Contact.Email,
             plan.Publisher.Contact.Phone,
-            PhoneLink(plan.Publisher.Contact),
+            PhoneAddress.Digits(plan.Publisher.Contact.Phone),
             plan.Words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice)),
             Emergency(plan.Emergency, here, plan.Words),
             plan.GoodUntil.Sentence,
@@ -63,8 +63,6 @@ internal static class PageViews
     private static string Numbers(IEnumerable<int> numbers) => string.Join(' ', numbers.Select(Number));
 
     /// <summary>A telephone number as a link has it: digits, and the plus.</summary>
-    public static string PhoneLink(Contact contact) => string.Concat(contact.Phone.Where(c => char.IsAsciiDigit(c) || c == '+'));
-
     public static HomeView Home(Plan plan, Func<string, string> at, string here) =>
         new(
             at(PagePath.BeforeYouStart),

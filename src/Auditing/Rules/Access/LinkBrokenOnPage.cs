@@ -5,45 +5,34 @@ namespace Gradus.Auditing;
 
 public sealed class LinkBrokenOnPage : IToldOnceRule
 {
-    /// <summary>Emergency numbers have three digits; what is shorter counts something else.</summary>
-    private const int ShortestNumber = 3;
+    private const string Help =
+        "Let each link lead to what it is called: a page of this site, or an address that the practice or its coach gives.";
 
-    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
-        from page in site.Pages
-        from link in page.Links
-        let message = Fault(page, link.Address, site) ?? Other(link)
-        where message is not null
-        select this.Found(
-            Level.Error,
-            plan.Client,
-            link.At,
-            message,
-            "Lead to a page of this site, or to an address that begins with https, mailto or tel."
-        );
-
-    /// <summary>A number that is pressed is the number that is read, and so is an address to write to.</summary>
-    private static string? Other(LinkSeen link)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
-        var (called, read) = (Digits(link.Address), Digits(link.Text));
-        return link.Address.StartsWith("tel:", StringComparison.OrdinalIgnoreCase)
-            && read.Length >= ShortestNumber
-            && called != read
-                ? $"A link calls '{called}', and says '{read}'."
-            : link.Address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase)
-            && link.Text.Contains('@', StringComparison.Ordinal)
-            && link.Address["mailto:".Length..] != link.Text
-                ? $"A link writes to '{link.Address["mailto:".Length..]}', and says '{link.Text}'."
-            : null;
+        var names = LinkNames.Of(plan);
+        foreach (var page in site.Pages)
+        {
+            foreach (var link in page.Links)
+                if ((Fault(page, link.Address, site) ?? Misnamed(page, link, site, names)) is { } message)
+                    yield return this.Found(Level.Error, plan.Client, link.At, message, Help);
+            foreach (var (number, text) in page.Spoken.Planned)
+            foreach (var address in text.Leads.Where(a => !page.Lines[number].Leads.Contains(a)).Take(1))
+                yield return this.Found(
+                    Level.Error,
+                    plan.Client,
+                    page.Lines[number].At,
+                    $"There is no link to '{address}' here, so nobody can press it.",
+                    "Show the text as the plan has it, with its links."
+                );
+        }
     }
 
-    private static string Digits(string text) => string.Concat(text.Where(char.IsAsciiDigit));
-
+    /// <summary>What is wrong with where a link leads; null where there is such a place.</summary>
     private static string? Fault(PageSeen page, string address, SiteSeen site)
     {
         if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && !address.StartsWith('/'))
-            return
-                uri.Scheme is "https" or "mailto" or "tel"
-                || (site.IsInOne && address.StartsWith(SiteSeen.CalendarData, StringComparison.Ordinal))
+            return uri.Scheme is "https" or "mailto" or "tel" || IsCalendar(address, site)
                 ? null
                 : $"A link leads to '{address}', which is no place for a client to go.";
         var parts = address.Split('#', 2);
@@ -57,4 +46,28 @@ public sealed class LinkBrokenOnPage : IToldOnceRule
             ? null
             : $"A link leads to '{address}', but that page has no such place.";
     }
+
+    /// <summary>What is wrong with what a link is called.</summary>
+    private static string? Misnamed(PageSeen page, LinkSeen link, SiteSeen site, ILookup<string, string> names)
+    {
+        var place = Place(page, link.Address, site);
+        return names[place].Contains(link.Text, StringComparer.Ordinal) ? null
+            : names.Contains(place) ? $"A link leads to '{link.Address}', and says '{link.Text}'."
+            : $"A link leads to '{link.Address}', where nothing of this client's leads.";
+    }
+
+    /// <summary>Where a link would lead if every page were a file of its own.</summary>
+    private static string Place(PageSeen page, string address, SiteSeen site)
+    {
+        if (IsCalendar(address, site))
+            return PagePath.Calendar;
+        if (!site.IsInOne || !address.StartsWith('#'))
+            return address;
+        var here = "#" + PageId.Page(page.Path) + "-";
+        return site.Pages.FirstOrDefault(p => PageLinks.Lead(address, p.Path))?.Path
+            ?? (address.StartsWith(here, StringComparison.Ordinal) ? "#" + address[here.Length..] : address);
+    }
+
+    private static bool IsCalendar(string address, SiteSeen site) =>
+        site.IsInOne && address.StartsWith(SiteSeen.CalendarData, StringComparison.Ordinal);
 }

@@ -12,14 +12,15 @@ public sealed class PageUnplanned : ISiteRule
             .Concat(plan.Exercises.Select(e => e.Path))
             .Concat([PagePath.Home, PagePath.BeforeYouStart, PagePath.Weeks])
             .ToHashSet(StringComparer.Ordinal);
+        // One page holds them all where somebody may have put one into it twice.
         return site
-            .Pages.Where(page => !planned.Contains(page.Path))
+            .Pages.Where(page => !planned.Remove(page.Path))
             .Select(page =>
                 this.Found(
                     Level.Error,
                     plan.Client,
                     page.At,
-                    $"The page '{page.Path}' is not planned for {plan.ClientName}.",
+                    $"The page '{page.Path}' is not planned for {plan.ClientName}, or is here twice.",
                     "Publish the site again, which takes it away; a page that nobody planned may hold what this client "
                         + "must not do."
                 )

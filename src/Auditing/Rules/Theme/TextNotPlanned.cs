@@ -22,6 +22,18 @@ public sealed class TextNotPlanned : ISiteRule
                     "Give it words of the plan or of the catalogue: people who hear the page get them in place of what "
                         + "stands there."
                 );
+            if (
+                page.Shape.Title.Length > 0
+                && WordingReader
+                    .Read([new(page.Shape.Title, page.At, null, "")], PageWording.Title(plan, page.Path))
+                    .Strange.Count > 0
+            )
+                yield return this.Wrong(
+                    plan,
+                    page.At,
+                    $"The plan does not have \"{Short(page.Shape.Title)}\" as the title of this page.",
+                    "Give it the page's name, whose pages they are, the practice, or several of these."
+                );
             var altered = page.Spoken.Missing.Where(m => !m.Text.IsGuarded).Select(m => m.Behind).ToHashSet();
             var added = page.Spoken.Strange.Where(s => !altered.Contains(s.Behind)).ToArray();
             if (added.Length == 0)

@@ -30,8 +30,9 @@ internal static partial class TimeBreaks
         At("session in a week", Places.At("weeks", OfWeeks, "td time"), Both),
         At("other unit", Step, (spot, e) => spot.Say(e, (" seconds", " minutes"), ("second", "minute"))),
         At("no machine time", Step, (_, e) => e.RemoveAttribute("datetime")),
+        // A thousandth of a drawing is nothing that an eye sees.
         At("bar longer", Places.At("weeks", OfWeeks, "svg rect"), (_, e) =>
-            e.SetAttribute("width", More(e.GetAttribute("width") ?? "1"))
+            e.SetAttribute("width", Enumerable.Range(0, 20).Aggregate(e.GetAttribute("width") ?? "1", (width, _) => More(width)))
         ),
         At("about dropped", Places.At("total", Any, "*:has(> time)"), (spot, e) =>
             spot.Say(e, text => text.Replace("about", "", StringComparison.Ordinal))

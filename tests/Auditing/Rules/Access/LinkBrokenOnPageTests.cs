@@ -23,47 +23,20 @@ public sealed class LinkBrokenOnPageTests
         To("ftp://example.org/"),
         To("//example.org/"),
         To("vbscript:x"),
+        To("#"),
+        To("weeks.html"),
+        To("https://example.org/"),
+        To("mailto:coach@example.org"),
+        To("tel:+441632960001"),
+        To("look.css"),
         Saying("tel:998", "999"),
+        Saying("tel:+441632960001", "ring me within 24 hours"),
         Saying("tel:+441632960002", "+44 1632 960001"),
         Saying("TEL:112", "Call 999"),
         Saying("mailto:other@example.org", "coach@example.org"),
     ];
 
-    public static readonly Series<PlantedFault> Fine =
-    [
-        To("session-1.html") with
-        {
-            Rules = "",
-        },
-        To("#") with
-        {
-            Rules = "",
-        },
-        To("https://example.org/a#b") with
-        {
-            Rules = "",
-        },
-        To("mailto:coach@example.org") with
-        {
-            Rules = "",
-        },
-        To("tel:+441632960001") with
-        {
-            Rules = "",
-        },
-        Saying("tel:999", "Call 999") with
-        {
-            Rules = "",
-        },
-        Saying("tel:+441632960001", "ring me within 24 hours") with
-        {
-            Rules = "",
-        },
-        To("look.css") with
-        {
-            Rules = "",
-        },
-    ];
+    public static readonly Series<PlantedFault> Fine = [To("session-1.html") with { Rules = "" }];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
 

@@ -120,15 +120,12 @@ public sealed class AddressToNetworkTests
         Style("@namespace url(https://example.org/);"),
         Style("p { shape-outside: url( '//example.org/a.png' ) }"),
         Style("@import layer(a) url(missing.css);"),
+        Body("<img src='data:image/png;base64,AAAA' alt='Both ankles'>"),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Body("<img src='data:image/png;base64,AAAA' alt=''>") with
-        {
-            Rules = "",
-        },
-        Body("<img src='look.css' alt=''>") with
+        Body("<img src='look.css' alt='Both ankles'>") with
         {
             Rules = "",
         },
@@ -142,7 +139,7 @@ public sealed class AddressToNetworkTests
         },
         Body("<p style='background: url(data:image/png;base64,AAAA)'></p>") with
         {
-            Rules = "style-not-known",
+            Rules = "style-not-known address-to-network",
         },
         Body("<script>document.createElementNS('http://www.w3.org/2000/svg', 'g')</script>") with
         {
