@@ -8,7 +8,8 @@ public static class ThemeFolder
 {
     private const string PlainPrefix = "plain/";
 
-    /// <summary>The theme that comes with Gradus. It counts as checked: the tests look at it as a theme's own check does.</summary>
+    /// <summary>The theme that comes with Gradus. It counts as checked: the tests look at it as a theme's own check
+    /// does.</summary>
     public static Theme Plain()
     {
         var assembly = Assembly.GetExecutingAssembly();
