@@ -99,7 +99,7 @@ internal static class AuditCommand
                 .Wanted.Where(id => !judged.Contains(id))
                 .SelectMany(id => forms.Standing(id, sites).Select(site => (id, site.Place)))
                 .ToSeries();
-        Say(format, read, findings, new Excerpts(read.Folder, sites), unjudged);
+        Say(format, read, findings, new Excerpts(read.Folder, read.Lines, sites), unjudged);
         return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning))
             ? Commands.ErrorsFound
             : Commands.Fine;

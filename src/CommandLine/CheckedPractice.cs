@@ -53,6 +53,9 @@ internal sealed class CheckedPractice
 
     public Findings Findings { get; }
 
+    /// <summary>The lines of finished pages that findings point at.</summary>
+    public PageLines Lines { get; } = new();
+
     /// <exception cref="IOException">There is no such folder, or no such client in it.</exception>
     public static CheckedPractice Open(string path, string[] clients, DateOnly today)
     {
@@ -105,7 +108,12 @@ internal sealed class CheckedPractice
     public void Compare(Plan plan, Site found, Site made) => Findings.AddRange(RuleBook.Compare(plan, found, made));
 
     /// <summary>What is found on one client's finished site.</summary>
-    public void Audit(Plan plan, Site site) => Findings.AddRange(RuleBook.Audit(plan, site, run));
+    public void Audit(Plan plan, Site site)
+    {
+        var found = RuleBook.Audit(plan, site, run).ToSeries();
+        Lines.Keep(site, found);
+        Findings.AddRange(found);
+    }
 
     /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.
     /// Warnings that the coach accepts are left out too, and what a shared file does to several clients is said once.</summary>
@@ -117,24 +125,31 @@ internal sealed class CheckedPractice
         return OfAll(said.InOrder().Where(Concerns)).ToSeries();
     }
 
-    /// <summary>The same words at the same place of a file that no client owns are about the file, and about nobody: once, with
-    /// how many clients it touches.</summary>
+    /// <summary>What a file that no client owns does to several is said once, and so is what is wrong with the same words on
+    /// the pages of several: the theme is the cause, or one text of the practice.</summary>
     private IEnumerable<Finding> OfAll(IEnumerable<Finding> findings) =>
         from finding in findings
-        group finding by Folder.Has(finding.At.File) && Reach.OwnerOf(finding.At.File) is null
-            ? finding with
-            {
-                Client = null,
-            }
-            : finding into same
-        let clients = same.Select(f => f.Client).OfType<ClientId>().ToArray()
-        select clients.Length < 2
-            ? same.First()
-            : same.Key with
-            {
-                Message =
-                    $"{same.Key.Message} It touches {clients.Length} clients: {string.Join(", ", clients.Select(c => c.Text))}.",
-            };
+        group finding by Cause(finding) into same
+        let clients = same.Select(f => f.Client).OfType<ClientId>().Distinct().ToSeries()
+        from finding in clients.Count < 2 ? same.AsEnumerable() : [Once([.. same], clients)]
+        select finding;
+
+    private (RuleId, Level, Location?, string?, string, string) Cause(Finding finding)
+    {
+        var at = Folder.Has(finding.At.File) ? finding.At : null;
+        return (finding.Rule, finding.Level, at, at is null ? null : Reach.OwnerOf(at.File), finding.Message, finding.Help);
+    }
+
+    private Finding Once(Finding[] same, Series<ClientId> clients)
+    {
+        var isOfSource = Folder.Has(same[0].At.File);
+        return same[0] with
+        {
+            Client = isOfSource ? null : same[0].Client,
+            Places = isOfSource ? same[0].Places : same.Sum(f => f.Places),
+            Clients = clients,
+        };
+    }
 
     private bool Concerns(Finding finding) =>
         finding.Client is { } client

@@ -4,7 +4,7 @@ using Gradus.Reading;
 namespace Gradus.CommandLine;
 
 /// <summary>The lines that findings point at: of the practice, or of another folder that the command was given.</summary>
-internal sealed class Excerpts(SourceFolder practice, string? otherFolder)
+internal sealed class Excerpts(SourceFolder practice, PageLines pages, string? otherFolder)
 {
     private readonly Dictionary<string, string[]> files = new(StringComparer.Ordinal);
 
@@ -13,6 +13,8 @@ internal sealed class Excerpts(SourceFolder practice, string? otherFolder)
     {
         if (line < 1)
             return null;
+        if (pages.Find(client, file, line) is { } finished)
+            return finished;
         var key = $"{client}/{file}";
         if (!files.TryGetValue(key, out var lines))
             files[key] = lines = Text(client, file).ReplaceLineEndings("\n").Split('\n');

@@ -104,7 +104,7 @@ internal sealed class FindingHtml
             .Append(
                 $"<p><strong class=\"level\">{level}</strong> <span class=\"place\">{Escape(finding.At.ToString())}</span></p>\n"
             )
-            .Append($"<p>{Escape(finding.Message)}</p>\n");
+            .Append($"<p>{Escape(finding.Sentence)}</p>\n");
         if (excerpts.Line(finding.Client?.Text, finding.At.File, finding.At.Line) is { } line)
         {
             var (shown, from, length) = FindingText.Cut(line, finding.At.Column, finding.Length);

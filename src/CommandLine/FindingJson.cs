@@ -27,7 +27,7 @@ internal static class FindingJson
                     f.At.File,
                     f.At.Line,
                     f.At.Column,
-                    f.Message,
+                    f.Sentence,
                     f.Help
                 )),
             },

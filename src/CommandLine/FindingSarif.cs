@@ -71,7 +71,7 @@ internal static class FindingSarif
             RuleId = finding.Rule.Text,
             RuleIndex = rule,
             Level = FindingText.Word(finding.Level),
-            Message = MessageOf($"{finding.Message} {finding.Help}"),
+            Message = MessageOf($"{finding.Sentence} {finding.Help}"),
             Locations = new[]
             {
                 new

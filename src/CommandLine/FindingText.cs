@@ -24,7 +24,7 @@ internal static class FindingText
     /// <summary>Place, level, rule, client, sentence.</summary>
     public static string FirstLine(Finding finding) =>
         $"{finding.At}  {Word(finding.Level)}  {finding.Rule}  "
-        + $"{(finding.Client is { } client ? $"[{client}] " : "")}{finding.Message}";
+        + $"{(finding.Client is { } client ? $"[{client}] " : "")}{finding.Sentence}";
 
     public static string Word(Level level) => level.ToString().ToLowerInvariant();
 

@@ -8,6 +8,7 @@ namespace Gradus.Reading;
 public static class Faults
 {
     public static readonly RuleId FileUnreadable = new("file-unreadable");
+    public static readonly RuleId LetterUnseen = new("letter-unseen");
     public static readonly RuleId FileMissing = new("file-missing");
     public static readonly RuleId FileNameWrong = new("file-name-wrong");
     public static readonly RuleId KeyUnknown = new("key-unknown");
@@ -31,6 +32,7 @@ public static class Faults
     public static readonly Series<RuleId> All =
     [
         FileUnreadable,
+        LetterUnseen,
         FileMissing,
         FileNameWrong,
         KeyUnknown,

@@ -52,7 +52,7 @@ internal sealed record Example(string Heading, bool IsFound, Series<Edit> Edits,
             "\n\n",
             findings.Select(f =>
                 $"{f.At} {f.Level.ToString().ToLowerInvariant()} "
-                + $"{f.Rule}{(f.Client is { } client ? $" [{client}]" : "")}\n{f.Message}\n{f.Help}"
+                + $"{f.Rule}{(f.Client is { } client ? $" [{client}]" : "")}\n{f.Sentence}\n{f.Help}"
             )
         );
 

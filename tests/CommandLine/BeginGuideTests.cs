@@ -94,7 +94,7 @@ public sealed partial class BeginGuideTests : IDisposable
     public void Its_restriction_stops_what_goes_beyond_it()
     {
         var practice = Begun();
-        Assert.Equal("Nothing found.\n", Audit(practice));
+        Assert.Equal("No problems found.\n", Audit(practice));
         var client = Path.Combine(practice, "clients", "rufus", "client.yaml");
         File.AppendAllText(client, "\n" + Example("## What a clinician asked to spare"));
         Assert.Contains("left ankle: hold at most 20 s, until 2027-02-28", Audit(practice), StringComparison.Ordinal);

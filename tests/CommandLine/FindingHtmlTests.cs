@@ -137,7 +137,7 @@ public sealed partial class FindingHtmlTests
     {
         var folder = Repository.Path("content");
         var json = Gradus.Run("audit", folder, "--today", "2031-12-01", "--format", "json");
-        var page = Gradus.Run("audit", folder, "--today", "2031-12-01", "--format", "html");
+        var page = Gradus.RunApart([], "audit", folder, "--today", "2031-12-01", "--format", "html");
         Assert.Equal((json.Status, ""), (page.Status, page.Error));
         Assert.StartsWith("<!doctype html>\n", page.Output, StringComparison.Ordinal);
         Assert.EndsWith("</html>\n", page.Output, StringComparison.Ordinal);
@@ -147,7 +147,7 @@ public sealed partial class FindingHtmlTests
     private static string Page(params Finding[] findings) =>
         FindingHtml.Write(
             findings.ToSeries(),
-            new(Practice, null),
+            new(Practice, new PageLines(), null),
             Explanations.All(),
             id => id.Text == "tess" ? "Tess Harrowby" : null,
             []

@@ -42,7 +42,7 @@ public sealed class ExerciseFaultTests
         - position: standing
         + position: standing⏎cue: in front
         exercises/calf-sway.md:6:6 value-wrong «in front»
-        'in front' is nothing that can stand for 'cue'.
+        'in front' is not a value of 'cue'.
         Write one of: foot in front, foot behind, knee down.
 
         exercises/calf-sway.md

@@ -91,17 +91,13 @@ internal static class RuleFindings
     public static Finding Wrong(this ISiteRule rule, Plan plan, Location at, string message, string help) =>
         rule.Found(Level.Error, plan.Client, at, message, help);
 
-    /// <summary>Of those that have a cause in common, the one that stands first, with how many more there are.</summary>
+    /// <summary>Of those that have a cause in common, the one that stands first, with how many there are.</summary>
     /// <param name="cause">Findings of another level or client never have a cause in common.</param>
     public static IEnumerable<Finding> OncePerCause(this IEnumerable<Finding> findings, Func<Finding, string> cause) =>
         from finding in findings
         group finding by (finding.Level, finding.Client, cause(finding)) into same
-        let first = same.OrderBy(f => f.At).First()
-        let more = same.Count() - 1
-        select more == 0
-            ? first
-            : first with
-            {
-                Message = $"{first.Message} {(more == 1 ? "One more place has" : $"{more} more places have")} the same.",
-            };
+        select same.OrderBy(f => f.At).First() with
+        {
+            Places = same.Sum(f => f.Places),
+        };
 }

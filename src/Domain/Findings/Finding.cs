@@ -24,12 +24,28 @@ public sealed record RuleId(string Text)
 /// <param name="Message">What is wrong, in the author's words, one sentence.</param>
 /// <param name="Help">The one thing to do about it.</param>
 /// <param name="Length">How many characters the caret marks, at least 1.</param>
-public sealed record Finding(
-    RuleId Rule,
-    Level Level,
-    ClientId? Client,
-    Location At,
-    string Message,
-    string Help,
-    int Length = 1
-);
+public sealed record Finding(RuleId Rule, Level Level, ClientId? Client, Location At, string Message, string Help, int Length = 1)
+{
+    /// <summary>How many places have it, this one among them.</summary>
+    public int Places { get; init; } = 1;
+
+    /// <summary>Everybody whom it touches, where it is said once for several; otherwise nobody.</summary>
+    public Series<ClientId> Clients { get; init; } = [];
+
+    /// <summary>What is wrong, in how many places, for whom.</summary>
+    public string Sentence =>
+        Message
+        + Places switch
+        {
+            1 => "",
+            2 => " One more place has the same.",
+            _ => FormattableString.Invariant($" {Places - 1} more places have the same."),
+        }
+        + (
+            Clients.Count == 0
+                ? ""
+                : FormattableString.Invariant(
+                    $" It touches {Clients.Count} clients: {string.Join(", ", Clients.Select(c => c.Text))}."
+                )
+        );
+}

@@ -26,7 +26,11 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
                 return
                 [
                     new Inline.Plain(
-                        new([.. entity.Transcoded.ToString().Select(c => ControlCharacters.Contains(c) ? '\uFFFD' : c)])
+                        new([
+                            .. entity
+                                .Transcoded.ToString()
+                                .Select(c => ControlCharacters.Contains(c) || UnseenLetters.Contains(c) ? '\uFFFD' : c),
+                        ])
                     ),
                 ];
             case LineBreakInline:

@@ -43,9 +43,11 @@ internal sealed class SourceFile
         try
         {
             var text = Lines(Strict.GetString(bytes).TrimStart('\uFEFF'));
-            return text.Any(ControlCharacters.Contains)
-                ? Refused("This file is no text: it holds control characters.", "Save it again as plain text.")
-                : new(path, text, findings);
+            if (text.Any(ControlCharacters.Contains))
+                return Refused("This file is no text: it holds control characters.", "Save it again as plain text.");
+            var file = new SourceFile(path, text, findings);
+            UnseenLetters.Find(file);
+            return file;
         }
         catch (DecoderFallbackException)
         {

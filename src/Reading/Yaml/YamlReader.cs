@@ -129,7 +129,7 @@ internal sealed class YamlReader
 
     private YamlNode.Text TextOf(Scalar scalar)
     {
-        if (scalar.Value.Any(ControlCharacters.Contains))
+        if (scalar.Value.Any(c => ControlCharacters.Contains(c) || (UnseenLetters.Contains(c) && !sheet.Text.Contains(c))))
             Refuse(
                 scalar.Start,
                 "A backslash in this text stands for a character that nobody can see.",

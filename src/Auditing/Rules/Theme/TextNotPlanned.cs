@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class TextNotPlanned : ISiteRule
+public sealed class TextNotPlanned : IToldOnceRule
 {
     private const int Shown = 80;
 

@@ -74,7 +74,9 @@ public sealed class PageWithoutCautionsTests
             FinishedSite.Site.Assets.Append(new("more/quick.htm", bytes))
         );
         Assert.Equal(
-            new[] { "good-until-missing", "page-unplanned", "policy-weak" }.Select(rule => (rule, "more/quick.htm")),
+            new[] { "good-until-missing", "markup-not-known", "page-unplanned", "policy-weak" }.Select(rule =>
+                (rule, "more/quick.htm")
+            ),
             FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File)).Order()
         );
     }
