@@ -154,7 +154,7 @@ public static class RuleBook
     public static IEnumerable<Finding> Audit(Plan plan, Site site, AuditRun run) =>
         from reading in SiteSeen.Of(plan, site, run)
         from rule in Rules.OfType<ISiteRule>()
-        from finding in rule is IToldOnceRule ? rule.Check(plan, reading).OncePerCause(f => f.Message) : rule.Check(plan, reading)
+        from finding in rule.Check(plan, reading)
         select finding;
 
     /// <summary>A site that was published earlier + the one that the sources make now → findings.</summary>
