@@ -20,14 +20,15 @@ public sealed class AddressToNetwork : IToldOnceRule
                 )
             );
 
-    /// <summary>Whether what is asked for is a file of this site, a place on the same page, or where all pages
-    /// are one file, a picture, a clip or captions written out in the address itself.</summary>
+    /// <summary>Whether what is asked for is a file of this site, a place on the same page, captions written out in
+    /// the address itself (a browser loads no file of them over file://), or where all pages are one file, a picture or a clip
+    /// too.</summary>
     private static bool StaysInside(LoadSeen load, SiteSeen site)
     {
         if (load.By is "meta refresh" or "script" or "base href" or "iframe srcdoc")
             return false;
         if (load.Address.StartsWith("data:", StringComparison.OrdinalIgnoreCase))
-            return site.IsInOne && IsShown(load);
+            return (site.IsInOne || load.By == "track src") && IsShown(load);
         return load.Address.Length == 0 || load.Address.StartsWith('#') || site.Files.Contains(load.Address.Split('#')[0]);
     }
 
