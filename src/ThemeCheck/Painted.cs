@@ -2,12 +2,14 @@ namespace Gradus.ThemeCheck;
 
 /// <summary>How one word is painted.</summary>
 /// <param name="Line">The number of its line among those that are watched.</param>
+/// <param name="Part">Whether it is broken over several lines, and this is what of it stands on one.</param>
 /// <param name="Size">Of its letters, in CSS pixels, as the styles have it.</param>
 /// <param name="Left">Of its box in the window, as the other three.</param>
 /// <param name="Hit">What lies over it, in words; empty where nothing does.</param>
 internal sealed record Painted(
     int Line,
     string Word,
+    bool Part,
     double Size,
     double Left,
     double Top,
@@ -54,7 +56,8 @@ internal sealed record Painted(
         return (
             last < 0 ? "it is not painted."
             : best < ContrastOfAWord ? Said(best)
-            : Word.Length > 2 && last - first + 1 < Size * 0.35 ? "only a part of the height of its letters is painted."
+            : !Part && Word.Count(char.IsLetterOrDigit) > 2 && last - first + 1 < Size * 0.35
+                ? $"only a part of the height of the letters of '{Word}' is painted."
             : null,
             best
         );

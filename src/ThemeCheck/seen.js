@@ -144,8 +144,8 @@ const gradusSeen = (function () {
         turned = plainLetters && (against ? ends[0].right <= ends[1].left + 1 : ends[0].left >= ends[1].right - 1);
       }
       seen.push({
-        line: word.line, word: word.word, size: word.size, left: rect.left, top: rect.top, right: rect.right, bottom: rect.bottom,
-        hit: hits.find((h) => h !== "") ?? "", turned,
+        line: word.line, word: word.word, part: word.part, size: word.size, left: rect.left, top: rect.top, right: rect.right,
+        bottom: rect.bottom, hit: hits.find((h) => h !== "") ?? "", turned,
       });
     }
     return { next, words: seen };
