@@ -174,7 +174,7 @@ internal sealed class PageWatch
         var parts = new List<(Part Part, Shown Shown)>();
         for (var part = await Measured(0); part.Words.Length > 0; part = await Measured(part.Next))
         {
-            var shot = await Shot(sight.Width, part);
+            var shot = await Shot(part);
             var known = seen.GetValueOrDefault((sight.Width, sight.Text, sight.OnPaper, part.From));
             parts.Add((part, known?.Find(s => s.Shot == shot && s.Contrasts.Length == part.Words.Length) ?? new(shot, [])));
         }
@@ -186,9 +186,12 @@ internal sealed class PageWatch
             await page.EvaluateAsync("top => gradusSeen.scroll(top)", part.Scrolled);
             var (with, without) = (
                 Pixels.Of(Convert.FromBase64String(shown.Shot)),
-                Pixels.Of(Convert.FromBase64String(await Shot(sight.Width, part)))
+                Pixels.Of(Convert.FromBase64String(await Shot(part)))
             );
-            var taken = shown with { Contrasts = [.. part.Words.Select(w => w.Pale(with, without, Top(part.Words)))] };
+            var taken = shown with
+            {
+                Contrasts = [.. part.Words.Select(w => w.Pale(with, without, Left(part.Words), Top(part.Words)))],
+            };
             parts[i] = (part, taken);
             var place = (sight.Width, sight.Text, sight.OnPaper, part.From);
             if (!seen.TryGetValue(place, out var others))
@@ -202,12 +205,14 @@ internal sealed class PageWatch
 
     private Task<Part> Measured(int from) => Ask<Part>("from => gradusSeen.measure(from)", from);
 
+    private static int Left(Painted[] words) => Math.Max(0, (int)words.Min(w => w.Left) - 2);
+
     private static int Top(Painted[] words) => Math.Max(0, (int)words.Min(w => w.Top) - 2);
 
     /// <summary>The part of the window where those words are, as PNG in base 64.</summary>
-    private async Task<string> Shot(int wide, Part part)
+    private async Task<string> Shot(Part part)
     {
-        var (top, words) = (Top(part.Words), part.Words);
+        var (top, left, words) = (Top(part.Words), Left(part.Words), part.Words);
         var shot = await session.SendAsync(
             "Page.captureScreenshot",
             new()
@@ -216,9 +221,9 @@ internal sealed class PageWatch
                 ["optimizeForSpeed"] = true,
                 ["clip"] = new Dictionary<string, object>
                 {
-                    ["x"] = 0,
+                    ["x"] = left,
                     ["y"] = top + part.Scrolled,
-                    ["width"] = wide,
+                    ["width"] = Math.Clamp(words.Max(w => w.Right) + 2 - left, 1, page.ViewportSize?.Width ?? 1),
                     ["height"] = Math.Clamp(words.Max(w => w.Bottom) + 2 - top, 1, High - Math.Min(top, High - 1)),
                     ["scale"] = 1,
                 },

@@ -39,13 +39,13 @@ internal sealed record Painted(
         : null;
 
     /// <summary>What is wrong with how it is painted, and how far it stands out from what is behind it.</summary>
-    /// <param name="with">The window as it is, from <paramref name="top"/> on.</param>
+    /// <param name="with">The window as it is, from <paramref name="left"/> and <paramref name="top"/> on.</param>
     /// <param name="without">The same without the letters of the lines that are watched.</param>
-    public (string? What, double Contrast) Pale(Pixels with, Pixels without, int top)
+    public (string? What, double Contrast) Pale(Pixels with, Pixels without, int left, int top)
     {
         var (best, first, last) = (1.0, int.MaxValue, -1);
         for (var y = Math.Max(0, (int)Top - 1 - top); y < Math.Min(with.Height, (int)Bottom + 2 - top); y++)
-        for (var x = Math.Max(0, (int)Left - 1); x < Math.Min(with.Width, (int)Right + 2); x++)
+        for (var x = Math.Max(0, (int)Left - 1 - left); x < Math.Min(with.Width, (int)Right + 2 - left); x++)
         {
             var ratio = with.Against(without, x, y);
             best = Math.Max(best, ratio);

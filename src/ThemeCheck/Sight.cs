@@ -43,14 +43,14 @@ internal sealed record Sight(Look Look, int Width, double Text = 1, bool OnPaper
     /// <summary>Where most can go wrong: what is looked at of pages whose parts are looked at elsewhere already.</summary>
     public static readonly Series<Sight> Few = [new(Look.Light, 320), new(Look.Dark, 1280), Print];
 
-    /// <summary>Every look, large letters on the smallest window and on the first, and paper. Looks of one ground share a window,
+    /// <summary>Every look, large letters on the smallest window, and paper. Looks of one ground share a window,
     /// where most of them are painted alike; three turns have each look at each width.</summary>
     /// <param name="turn">0 to 2: the window of the light looks; the dark ones have the next, forced colours the one after.</param>
     /// <param name="axe">The look in which axe looks too.</param>
     public static Series<Sight> Turned(int turn, Look axe) =>
         Look
             .All.Select(look => new Sight(look, Widths[(turn + Behind(look)) % Widths.Count], Axe: look == axe))
-            .Concat(new[] { Widths[0], Widths[turn] }.Distinct().Select(width => new Sight(Look.Light, width, 2)))
+            .Append(new(Look.Light, Widths[0], 2))
             .Append(Print)
             .ToSeries();
 

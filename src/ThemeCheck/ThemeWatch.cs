@@ -50,15 +50,23 @@ internal static class ThemeWatch
     /// <summary>Every look at each kind of page of the first client: each look at each width on the three kinds that have all
     /// cautions. Of one file, and of the client who reads from right to left, a few.</summary>
     public static Series<Sight> Whole(Plan plan, string path) =>
-        plan.Words.Language != "en" ? (KindOf(path) is "session" or "index" ? Sight.Few : [])
-        : KindOf(path) switch
-        {
-            "all" => [Sight.Few[0], Sight.Print],
-            "session" => Sight.Turned(1, Look.Dark),
-            "exercise" => Sight.Turned(2, Look.Light),
-            "weeks" => Sight.Turned(2, Look.Dark),
-            _ => Sight.Turned(0, Look.Light),
-        };
+        plan.Words.Language != "en"
+            ? (KindOf(path) is "session" or "index" ? Sight.Few : [])
+            : KindOf(path) switch
+            {
+                "all" => [Sight.Few[0], Sight.Print],
+                "session" => Sight.Turned(1, Look.Dark),
+                "exercise" => Sight.Turned(2, Look.Light),
+                "weeks" => Sight.Turned(2, Look.Dark),
+                _ => Sight.Turned(0, Look.Light),
+            };
+
+    /// <summary>Of those the session's page alone, and one look at each other kind of the first client: what a change of Gradus
+    /// breaks first.</summary>
+    public static Series<Sight> Sample(Plan plan, string path) =>
+        plan.Words.Language != "en" ? []
+        : KindOf(path) == "session" ? Whole(plan, path)
+        : [Sight.Few[0]];
 
     private static string KindOf(string path) => path.Split('-', '.')[0];
 
