@@ -82,7 +82,9 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
     {
         var sights = Looked.Where(s => sight == "*" || s.ToString() == sight).ToArray();
         var faults = await FaultsOf(style, LongProof.Whole ? Looked : [.. LongProof.First(1, sights)]);
-        output.WriteLine($"{faults.Count} faults, in {string.Join("; ", faults.Select(f => f.Sight.ToString()).Distinct())}: {style}");
+        output.WriteLine(
+            $"{faults.Count} faults, in {string.Join("; ", faults.Select(f => f.Sight.ToString()).Distinct())}: {style}"
+        );
         foreach (var line in Fault.Said(faults).Take(4))
             output.WriteLine(line);
         Assert.Contains(faults, f => f.What.Contains(said, StringComparison.Ordinal) && f.Line.Length > 0 && f.Page == Page);
@@ -103,17 +105,14 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
     {
         var clock = Stopwatch.StartNew();
         if (LongProof.Whole)
-            await InAFolder(
-                theme,
-                async folder =>
-                {
-                    Assert.Equal(0, await CheckCommand.RunAsync([folder, "--today", "2026-12-07"]));
-                    var seen = ThemeFolder.Open(folder).Seen;
-                    var written = await File.ReadAllTextAsync(Path.Combine(folder, CheckedTheme.Path));
-                    Assert.Equal(seen.Digest, CheckedTheme.DigestIn(written));
-                    Assert.EndsWith("\nday 2026-12-07\n", written, StringComparison.Ordinal);
-                }
-            );
+            await InAFolder(theme, async folder =>
+            {
+                Assert.Equal(0, await CheckCommand.RunAsync([folder, "--today", "2026-12-07"]));
+                var seen = ThemeFolder.Open(folder).Seen;
+                var written = await File.ReadAllTextAsync(Path.Combine(folder, CheckedTheme.Path));
+                Assert.Equal(seen.Digest, CheckedTheme.DigestIn(written));
+                Assert.EndsWith("\nday 2026-12-07\n", written, StringComparison.Ordinal);
+            });
         else
             Assert.Empty(await CheckCommand.FaultsOf(ThemeFolder.Open(Repository.Path(theme.Split('/'))), ThemeWatch.Sample));
         output.WriteLine($"{theme}: {clock.Elapsed.TotalSeconds:0} s");
@@ -123,25 +122,21 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
     [Theory]
     [InlineData("themes/plain", true)]
     [InlineData("tests/Browser/second-theme", false)]
-    public Task What_was_checked_may_be_published_until_it_is_changed(string theme, bool known) =>
-        InAFolder(
-            theme,
-            folder =>
-            {
-                Assert.Equal(known, Seen().Checked == Seen().Digest);
-                var file = Path.Combine(folder, CheckedTheme.Path);
-                File.WriteAllText(file, new CheckedTheme(Seen().Digest, "0.1.0", null).Text());
-                Assert.Empty(new ThemeUnchecked().Check(Seen()));
-                Assert.DoesNotContain(ThemeFolder.Open(folder).Assets, a => a.Path == CheckedTheme.Path);
-                File.AppendAllText(Directory.EnumerateFiles(folder, "*.css").First(), "\n");
-                Assert.Single(new ThemeUnchecked().Check(Seen()));
-                File.Delete(file);
-                Assert.Single(new ThemeUnchecked().Check(Seen()));
-                return Task.CompletedTask;
+    public Task What_was_checked_may_be_published_until_it_is_changed(string theme, bool known) => InAFolder(theme, folder =>
+        {
+            Assert.Equal(known, Seen().Checked == Seen().Digest);
+            var file = Path.Combine(folder, CheckedTheme.Path);
+            File.WriteAllText(file, new CheckedTheme(Seen().Digest, "0.1.0", null).Text());
+            Assert.Empty(new ThemeUnchecked().Check(Seen()));
+            Assert.DoesNotContain(ThemeFolder.Open(folder).Assets, a => a.Path == CheckedTheme.Path);
+            File.AppendAllText(Directory.EnumerateFiles(folder, "*.css").First(), "\n");
+            Assert.Single(new ThemeUnchecked().Check(Seen()));
+            File.Delete(file);
+            Assert.Single(new ThemeUnchecked().Check(Seen()));
+            return Task.CompletedTask;
 
-                ThemeSeen Seen() => ThemeFolder.Open(folder).Seen;
-            }
-        );
+            ThemeSeen Seen() => ThemeFolder.Open(folder).Seen;
+        });
 
     /// <summary>Each kind of page of the first client in every look, each look at each width, large letters and paper; axe on
     /// each, and on some in the dark.</summary>

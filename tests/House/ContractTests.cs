@@ -59,6 +59,8 @@ public sealed partial class ContractTests
         var files = Repository
             .Files("src", ".cs")
             .Where(f => !f.Contains("/Planning/Contract/", StringComparison.Ordinal))
+            // The coach's page of findings is no client's page, and has names of its own.
+            .Where(f => !f.EndsWith("/CommandLine/FindingHtml.cs", StringComparison.Ordinal))
             .ToArray();
         Assert.True(files.Length > 200);
         Assert.Empty(files.SelectMany(file => WrittenOutIn(File.ReadAllText(file)).Select(name => $"{file}: {name}")));

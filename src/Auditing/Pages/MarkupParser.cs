@@ -63,7 +63,11 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         if ((known.Places & own) == 0)
             Say(element, $"the element '{name}' in this place", Place(known.Places));
         foreach (var needed in known.Needed.Where(n => !element.HasAttribute(n)))
-            Say(element, $"the element '{name}' without '{needed}'", "Give it the attribute: a script looks for it.");
+            Say(
+                element,
+                $"the element '{name}' without '{needed}'",
+                "Give it the attribute: known-markup.txt says what an element must have."
+            );
         // A style in an attribute is told by the list of known styles.
         foreach (var attribute in element.Attributes.Where(a => a.Name != "style"))
             Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);

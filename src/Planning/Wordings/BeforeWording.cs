@@ -50,7 +50,7 @@ internal static class BeforeWording
             May(words.Say("health")),
             Order(plan.Health.Agreed.Select(a => May(a))),
             Must(words.Say("health-on", ("date", words.Date(plan.Health.Answered)))),
-            WholeOrNot(plan.Health.Answers.Select(a => Order(Must(a.Question), Must(a.Reply)))),
+            Order(plan.Health.Answers.Select(a => Order(Must(a.Question), Must(a.Reply)))),
             Order(plan.Health.Clearances.Select(c => WholeOrNot(Clearance(c, words))))
         );
     }

@@ -53,7 +53,8 @@ internal static class SessionWording
                 .Steps.Select(s =>
                     Order(Guarded(s.Words, s.Exercise), Guarded(s.Detail), PageWording.Time(s.Seconds, false, words))
                 )
-                .Prepend(PageWording.Time(weeks.Total, weeks.About, words))
+                .Prepend(Guarded(words.Span(weeks.Total)))
+                .Prepend(weeks.About ? MustOnScreen(words.Say("about")) : Order())
                 .Prepend(May(words.Say("total")))
                 .Prepend(Guarded(weeks.Heading))
         );

@@ -23,6 +23,9 @@ public abstract record Wording
         /// <summary>Whether a rule of its own says that it is missing, or other.</summary>
         public bool IsGuarded { get; init; }
 
+        /// <summary>Whether a printed page may leave it out.</summary>
+        public bool IsOnScreenAlone { get; init; }
+
         /// <summary>Where the links in it lead: https, mailto and tel.</summary>
         public Series<string> Leads { get; init; } = [];
 
@@ -51,6 +54,9 @@ public abstract record Wording
     /// <summary>A text that must be there, and whose absence a rule of its own tells: a sign, a step, which side is
     /// which.</summary>
     public static Wording Guarded(string text, ExerciseId? moves = null) => Guarded(Must(text, "", moves));
+
+    /// <summary>A text that must be there on a screen; what is printed has another in its place.</summary>
+    public static Wording MustOnScreen(string text) => Must(text) is Line line ? line with { IsOnScreenAlone = true } : Order();
 
     /// <summary>The same for every text of a part.</summary>
     public static Wording Guarded(Wording part) =>

@@ -22,10 +22,7 @@ internal sealed record Break(string Kind, Sketch Sketch, string Site, Series<str
 
     public bool IsFound => Rules.Count > 0 || ByBytes;
 
-    /// <summary>What was done where, on whichever site.</summary>
-    public string Cause => $"{Kind} | {Sketch.Operator} | {Sketch.Place}";
-
-    public string Name => $"{Cause} | {Site}";
+    public string Name => $"{Kind} | {Sketch.Operator} | {Sketch.Place} | {Site}";
 
     /// <summary>The sketches that no site has a place for.</summary>
     public static ConcurrentBag<string> WithoutPlace { get; } = [];

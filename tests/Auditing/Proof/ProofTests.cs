@@ -9,14 +9,6 @@ namespace Gradus.Tests.Auditing.Proof;
 [Trait("Slow", "yes")]
 public sealed class ProofTests(ITestOutputHelper output)
 {
-    /// <summary>Breaks that are not found yet, each with why.</summary>
-    private static readonly Series<string> KnownMissed = File.ReadAllLines(
-            Repository.Path("tests", "Auditing", "Proof", "known-missed.txt")
-        )
-        .Where(line => line.Length > 0 && !line.StartsWith('#'))
-        .Select(line => line.Split(" : ")[0].Trim())
-        .ToSeries();
-
     [Fact]
     public void Every_operator_that_the_list_names_is_tried_and_no_other()
     {
@@ -41,7 +33,7 @@ public sealed class ProofTests(ITestOutputHelper output)
             output.WriteLine($"no place: {sketch}");
         Assert.True(all.Count >= LongProof.Cases(400), $"{all.Count} breaks");
         Assert.Equal("", string.Join('\n', Break.WithoutPlace.Order(StringComparer.Ordinal)));
-        Assert.Equal("", string.Join('\n', all.Where(b => !b.IsFound && !KnownMissed.Contains(b.Cause)).Select(b => b.Name)));
+        Assert.Equal("", string.Join('\n', all.Where(b => !b.IsFound).Select(b => b.Name)));
     }
 
     /// <summary>A proof that cannot fail proves nothing: without the one rule, breaks of its kinds are missed.</summary>
@@ -82,7 +74,7 @@ public sealed class ProofTests(ITestOutputHelper output)
                     continue;
                 on++;
                 tried.Add(sketch.Operator);
-                if (Errors(site, changed) is { Length: > 0 } errors && !KnownMissed.Contains($"harmless | {sketch.Operator}"))
+                if (Errors(site, changed) is { Length: > 0 } errors)
                     wrong.Add($"{sketch.Operator} | {sketch.Place} | {site.Name}\n{errors}\n{Difference.Of(site.Site, changed)}");
             }
 

@@ -13,9 +13,8 @@ public sealed class AcceptanceRefused : IAcceptanceRule
                 if (!refused.IsRefused && refused.Days is { } days)
                     return Said(
                         refused,
-                        FormattableString.Invariant(
-                            $"'{rule}' can be accepted for {days} days at most, and here it is until {refused.Acceptance.Until.Iso()}."
-                        ),
+                        FormattableString.Invariant($"'{rule}' can be accepted for {days} days at most, and here it is until ")
+                            + $"{refused.Acceptance.Until.Iso()}.",
                         $"Write {today.AddDays(days).Iso()} or an earlier day, and put it right until then."
                     );
                 return refused.Known is null

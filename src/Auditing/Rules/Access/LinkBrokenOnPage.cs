@@ -53,7 +53,7 @@ public sealed class LinkBrokenOnPage : IToldOnceRule
         var place = Place(page, link.Address, site);
         return names[place].Contains(link.Text, StringComparer.Ordinal) ? null
             : names.Contains(place) ? $"A link leads to '{link.Address}', and says '{link.Text}'."
-            : $"A link leads to '{link.Address}', where nothing of this client's leads.";
+            : $"A link leads to '{link.Address}', which is nowhere in this client's plan.";
     }
 
     /// <summary>Where a link would lead if every page were a file of its own.</summary>

@@ -20,9 +20,8 @@ public sealed class AddressToNetwork : IToldOnceRule
                 )
             );
 
-    /// <summary>Whether what is asked for is a file of this site, a place on the same page, captions written out in
-    /// the address itself (a browser loads no file of them over file://), or where all pages are one file, a picture or a clip
-    /// too.</summary>
+    /// <summary>Whether what is asked for is a file of this site, a place on the same page, or what is written
+    /// out in the address itself: captions, and where all pages are one file pictures and clips.</summary>
     private static bool StaysInside(LoadSeen load, SiteSeen site)
     {
         if (load.By is "meta refresh" or "script" or "base href" or "iframe srcdoc")

@@ -23,7 +23,7 @@ public sealed class MarkupNotKnown : ISiteRule
             yield return this.Wrong(
                 plan,
                 cause[0].At,
-                $"This page has {cause[0].What}, which is not known{Count(cause.Length)}.",
+                $"This page has {cause[0].What}, which no page may have{Count(cause.Length)}.",
                 cause[0].Help
             );
     }

@@ -21,7 +21,7 @@ public sealed class PlanWordsAltered : IToldOnceRule
                     Help
                 );
             foreach (var (line, text) in page.Spoken.Planned.Where(p => p.Text is { IsNeeded: true, Mark: "", IsGuarded: false }))
-                if (page.Lines[line].HiddenBy is { } by && !IsToldElsewhere(by))
+                if (page.Lines[line].HiddenBy is { } by && !text.IsOnScreenAlone && !IsToldElsewhere(by))
                 {
                     yield return this.Wrong(
                         plan,

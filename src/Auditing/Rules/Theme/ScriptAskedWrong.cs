@@ -9,21 +9,13 @@ public sealed class ScriptAskedWrong : IToldOnceRule
     {
         foreach (var page in site.Pages)
         {
-            var asked = page
-                .Shape.Scripts.Select(s => (Script: s, Path: PathOf(s)))
-                .Where(s => s.Path is not null)
-                .Select(s => (s.Script, Path: s.Path ?? ""))
-                .ToArray();
-            var early = asked.FirstOrDefault(s => s.Script.Source is not null && !s.Script.IsDeferred);
-            if (early.Script is not null)
-                yield return Said(early.Script.At, $"asks for '{early.Path}' before it is read");
+            var asked = page.Shape.Scripts.Where(s => PathOf(s, site) is not null).ToArray();
+            var paths = asked.Select(s => PathOf(s, site) ?? "").ToArray();
             var needed = Needed(site, asked.Length > 0);
-            if (!asked.Select(s => s.Path).SequenceEqual(needed))
-                yield return Said(
-                    asked.Length > 0 ? asked[0].Script.At : page.At,
-                    $"has the scripts '{string.Join("', '", asked.Select(s => s.Path))}' in place of "
-                        + $"'{string.Join("', '", needed)}'"
-                );
+            if (!paths.SequenceEqual(needed))
+                yield return Said(asked.FirstOrDefault()?.At ?? page.At, $"{Named(paths)} in place of {Named(needed)}");
+            else if (asked.FirstOrDefault(s => s.Source is not null && !s.IsDeferred) is { } early)
+                yield return Said(early.At, $"'{early.Source}' before it is read");
         }
 
         Finding Said(Location at, string what) =>
@@ -31,7 +23,7 @@ public sealed class ScriptAskedWrong : IToldOnceRule
                 Level.Error,
                 plan.Client,
                 at,
-                $"This page {what}.",
+                $"This page asks for {what}.",
                 "Ask for each of Gradus's scripts once, in their order, with 'defer'; the plain theme does it in top.html."
             );
     }
@@ -44,9 +36,12 @@ public sealed class ScriptAskedWrong : IToldOnceRule
                 : []
             : [.. BuiltScript.OfPages.Select(s => s.Path).Where(site.Files.Contains)];
 
-    /// <summary>Which of Gradus's it is; null where it is another's, which another rule tells.</summary>
-    private static string? PathOf(ScriptSeen script) =>
+    /// <summary>Which of Gradus's it is; null where it is none that the site has, which another rule tells.</summary>
+    private static string? PathOf(ScriptSeen script, SiteSeen site) =>
         script.Source is { } address
-            ? BuiltScript.OfPages.FirstOrDefault(s => s.Path == address)?.Path
+            ? BuiltScript.OfPages.Select(s => s.Path).FirstOrDefault(path => path == address && site.Files.Contains(path))
             : OwnScripts.NameOf(script.Text);
+
+    private static string Named(string[] scripts) =>
+        scripts.Length == 0 ? "no script" : string.Join(", ", scripts.Select(s => $"'{s}'"));
 }

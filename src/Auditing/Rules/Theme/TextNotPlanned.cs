@@ -23,7 +23,8 @@ public sealed class TextNotPlanned : ISiteRule
                         + "stands there."
                 );
             if (
-                page.Shape.Title.Length > 0
+                PageWording.Of(plan, page.Path) is not null
+                && page.Shape.Title.Length > 0
                 && WordingReader
                     .Read([new(page.Shape.Title, page.At, null, "")], PageWording.Title(plan, page.Path))
                     .Strange.Count > 0
