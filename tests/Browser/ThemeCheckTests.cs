@@ -36,7 +36,7 @@ public sealed class ThemeCheckTests(PublishedContent content, ITestOutputHelper 
             },
             { ".caution { background: linear-gradient(#2a3440, #1b2430) !important; }", "light, 320 px", "do not stand out" },
             {
-                "@media screen { .kind { background-image: linear-gradient(#8b9099, #8b9099); } }",
+                "@media screen and (max-width: 400px) { .kind { background-image: linear-gradient(#8b9099, #8b9099); } }",
                 "light, 320 px",
                 "to 1, and 4.5"
             },
