@@ -31,7 +31,7 @@ public sealed class Theme
     {
         Name = name;
         var all = files.ToArray();
-        seen = new(() => new(name, CheckedTheme.DigestOf(all), CheckedIn(all)));
+        seen = new(() => SeenIn(name, all));
         foreach (var (path, bytes) in all)
         {
             if (path == CheckedTheme.Path)
@@ -103,11 +103,18 @@ public sealed class Theme
         }
     }
 
-    private static string? CheckedIn(KeyValuePair<string, byte[]>[] files) =>
-        files
-            .Where(f => f.Key == CheckedTheme.Path)
-            .Select(f => CheckedTheme.DigestIn(Encoding.UTF8.GetString(f.Value)))
-            .LastOrDefault();
+    private static ThemeSeen SeenIn(string name, KeyValuePair<string, byte[]>[] files)
+    {
+        var digest = CheckedTheme.DigestOf(files);
+        var said = files.Where(f => f.Key == CheckedTheme.Path).Select(f => Encoding.UTF8.GetString(f.Value)).LastOrDefault();
+        return new(
+            name,
+            digest,
+            ThemeFolder.IsPlain(digest) ? digest
+                : said is null ? null
+                : CheckedTheme.DigestIn(said)
+        );
+    }
 
     private IEnumerable<Asset> AsTheyAre()
     {

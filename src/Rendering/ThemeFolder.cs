@@ -1,5 +1,6 @@
 using System.Reflection;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Rendering;
 
@@ -8,19 +9,15 @@ public static class ThemeFolder
 {
     private const string PlainPrefix = "plain/";
 
-    /// <summary>The theme that comes with Gradus. It counts as checked: the tests look at it as a theme's own check
-    /// does.</summary>
-    public static Theme Plain()
-    {
-        var assembly = Assembly.GetExecutingAssembly();
-        return new(
-            "plain",
-            BuiltIn
-                .Names(assembly)
-                .Where(name => name.StartsWith(PlainPrefix, StringComparison.Ordinal))
-                .Select(name => KeyValuePair.Create(name[PlainPrefix.Length..].Replace('\\', '/'), BuiltIn.Bytes(assembly, name)))
-        );
-    }
+    private static readonly Lazy<string> PlainDigest = new(() => CheckedTheme.DigestOf(PlainFiles()));
+
+    /// <summary>The theme that comes with Gradus.</summary>
+    public static Theme Plain() => new("plain", PlainFiles());
+
+    /// <summary>Whether these are the files of the theme that comes with Gradus, to the letter. It counts as checked: the tests
+    /// look at it as a theme's own check does.</summary>
+    /// <param name="digest">As <see cref="CheckedTheme.DigestOf"/> has it.</param>
+    internal static bool IsPlain(string digest) => digest == PlainDigest.Value;
 
     /// <summary>The theme in a folder. Names that begin with a dot, and links, are not part of it.</summary>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
@@ -43,5 +40,14 @@ public static class ThemeFolder
                 )
                 .OrderBy(file => file.Key, StringComparer.Ordinal)
         );
+    }
+
+    private static IEnumerable<KeyValuePair<string, byte[]>> PlainFiles()
+    {
+        var assembly = Assembly.GetExecutingAssembly();
+        return BuiltIn
+            .Names(assembly)
+            .Where(name => name.StartsWith(PlainPrefix, StringComparison.Ordinal))
+            .Select(name => KeyValuePair.Create(name[PlainPrefix.Length..].Replace('\\', '/'), BuiltIn.Bytes(assembly, name)));
     }
 }

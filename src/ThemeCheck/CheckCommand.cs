@@ -55,7 +55,7 @@ internal static class CheckCommand
         var theme = ThemeFolder.Open(folder);
         var clock = Stopwatch.StartNew();
         var file = Path.Combine(folder, CheckedTheme.Path);
-        var faults = await FaultsOf(theme);
+        var faults = await FaultsOf(theme, ThemeWatch.Whole);
         foreach (var line in faults.Take(Most))
             Console.Out.WriteLine(line);
         if (faults.Count > 0)
@@ -73,7 +73,7 @@ internal static class CheckCommand
     }
 
     /// <summary>What the rules find on the pages, and where they find nothing, what is not seen in the browser.</summary>
-    internal static async Task<Series<string>> FaultsOf(Theme theme)
+    internal static async Task<Series<string>> FaultsOf(Theme theme, Func<Plan, string, Series<Sight>> chosen)
     {
         var plans = TorturePractice.Plans();
         var findings = new Findings();
@@ -90,6 +90,6 @@ internal static class CheckCommand
             return wrong.Select(f => $"{f.Client}/{f.At}: {f.Rule}: {f.Message} {f.Help}").ToSeries();
         using var playwright = await Playwright.CreateAsync();
         await using var browser = await Chromium.Launch(playwright);
-        return Fault.Said(await ThemeWatch.Of(browser, sites, ThemeWatch.Whole)).ToSeries();
+        return Fault.Said(await ThemeWatch.Of(browser, sites, chosen)).ToSeries();
     }
 }

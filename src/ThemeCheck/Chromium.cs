@@ -15,8 +15,10 @@ internal static class Chromium
     ];
 
     /// <exception cref="IOException">There is none.</exception>
-    public static string Find() =>
-        Known.FirstOrDefault(File.Exists)
+    public static string Find() => Find(Known);
+
+    internal static string Find(IEnumerable<string?> known) =>
+        known.FirstOrDefault(File.Exists)
         ?? throw new IOException(
             "No Chromium is installed. On Debian: apt-get install chromium; elsewhere set GRADUS_CHROMIUM to it."
         );

@@ -39,7 +39,9 @@ internal sealed class PageWatch
         double Bottom
     );
 
-    private sealed record Part(int Next, Painted[] Words);
+    /// <param name="From">The number of its first word.</param>
+    /// <param name="Scrolled">How far, in CSS pixels.</param>
+    private sealed record Part(int From, int Next, double Scrolled, Painted[] Words);
 
     /// <param name="path">Of the file.</param>
     public static async Task<PageWatch> Open(IPage page, string path, Series<Series<string>> watched, string client)
@@ -70,20 +72,11 @@ internal sealed class PageWatch
             Add("", FormattableString.Invariant($"the page is {wide} px wider than the window."));
 
         var best = new double[lines.Length];
-        for (var next = 0; ; )
+        foreach (var (word, (pale, ratio)) in await Words(sight))
         {
-            var from = next;
-            var part = await Ask<Part>("from => gradusSeen.measure(from)", next);
-            if (part.Words.Length == 0)
-                break;
-            next = part.Next;
-            var contrasts = await Contrasts(sight, from, part.Words);
-            foreach (var (word, (pale, ratio)) in part.Words.Zip(contrasts))
-            {
-                best[word.Line] = Math.Max(best[word.Line], ratio);
-                if ((word.Misplaced(sight.SmallestLetters, sight.Width) ?? pale) is { } what)
-                    Add(lines[word.Line].Text, what);
-            }
+            best[word.Line] = Math.Max(best[word.Line], ratio);
+            if ((word.Misplaced(sight.SmallestLetters, sight.Width) ?? pale) is { } what)
+                Add(lines[word.Line].Text, what);
         }
 
         foreach (var (number, ratio) in best.Index().Where(b => b.Item > 0))
@@ -175,33 +168,51 @@ internal sealed class PageWatch
         string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c is not ('\u00AD' or '-')));
 
     /// <summary>How each word is painted. What looks the same to the last bit as it did in another look is not taken apart
-    /// again.</summary>
-    private async Task<(string? What, double Contrast)[]> Contrasts(Sight sight, int from, Painted[] words)
+    /// again; of the rest a second picture is taken without the letters.</summary>
+    private async Task<IEnumerable<(Painted Word, (string? What, double Contrast) Paint)>> Words(Sight sight)
     {
-        var shown = await Shot(sight.Width, words);
-        var place = (sight.Width, sight.Text, sight.OnPaper, from);
-        if (seen.GetValueOrDefault(place)?.Find(s => s.Shot == shown && s.Contrasts.Length == words.Length) is { } same)
-            return same.Contrasts;
-        await page.EvaluateAsync("() => gradusSeen.letters(false)");
-        var (with, without) = (
-            Pixels.Of(Convert.FromBase64String(shown)),
-            Pixels.Of(Convert.FromBase64String(await Shot(sight.Width, words)))
-        );
+        var parts = new List<(Part Part, Shown Shown)>();
+        for (var part = await Measured(0); part.Words.Length > 0; part = await Measured(part.Next))
+        {
+            var shot = await Shot(part);
+            var known = seen.GetValueOrDefault((sight.Width, sight.Text, sight.OnPaper, part.From));
+            parts.Add((part, known?.Find(s => s.Shot == shot && s.Contrasts.Length == part.Words.Length) ?? new(shot, [])));
+        }
+
+        if (parts.Any(p => p.Shown.Contrasts.Length == 0))
+            await page.EvaluateAsync("() => gradusSeen.letters(false)");
+        foreach (var (i, (part, shown)) in parts.Index().Where(p => p.Item.Shown.Contrasts.Length == 0).ToArray())
+        {
+            await page.EvaluateAsync("top => gradusSeen.scroll(top)", part.Scrolled);
+            var (with, without) = (
+                Pixels.Of(Convert.FromBase64String(shown.Shot)),
+                Pixels.Of(Convert.FromBase64String(await Shot(part)))
+            );
+            var taken = shown with
+            {
+                Contrasts = [.. part.Words.Select(w => w.Pale(with, without, Left(part.Words), Top(part.Words)))],
+            };
+            parts[i] = (part, taken);
+            var place = (sight.Width, sight.Text, sight.OnPaper, part.From);
+            if (!seen.TryGetValue(place, out var others))
+                seen[place] = others = [];
+            others.Add(taken);
+        }
+
         await page.EvaluateAsync("() => gradusSeen.letters(true)");
-        var top = Top(words);
-        var contrasts = words.Select(w => w.Pale(with, without, top)).ToArray();
-        if (!seen.TryGetValue(place, out var others))
-            seen[place] = others = [];
-        others.Add(new(shown, contrasts));
-        return contrasts;
+        return parts.SelectMany(p => p.Part.Words.Zip(p.Shown.Contrasts));
     }
+
+    private Task<Part> Measured(int from) => Ask<Part>("from => gradusSeen.measure(from)", from);
+
+    private static int Left(Painted[] words) => Math.Max(0, (int)words.Min(w => w.Left) - 2);
 
     private static int Top(Painted[] words) => Math.Max(0, (int)words.Min(w => w.Top) - 2);
 
     /// <summary>The part of the window where those words are, as PNG in base 64.</summary>
-    private async Task<string> Shot(int wide, Painted[] words)
+    private async Task<string> Shot(Part part)
     {
-        var top = Top(words);
+        var (top, left, words) = (Top(part.Words), Left(part.Words), part.Words);
         var shot = await session.SendAsync(
             "Page.captureScreenshot",
             new()
@@ -210,9 +221,9 @@ internal sealed class PageWatch
                 ["optimizeForSpeed"] = true,
                 ["clip"] = new Dictionary<string, object>
                 {
-                    ["x"] = 0,
-                    ["y"] = top + await Ask<double>("() => scrollY"),
-                    ["width"] = wide,
+                    ["x"] = left,
+                    ["y"] = top + part.Scrolled,
+                    ["width"] = Math.Clamp(words.Max(w => w.Right) + 2 - left, 1, page.ViewportSize?.Width ?? 1),
                     ["height"] = Math.Clamp(words.Max(w => w.Bottom) + 2 - top, 1, High - Math.Min(top, High - 1)),
                     ["scale"] = 1,
                 },

@@ -2,12 +2,14 @@ namespace Gradus.ThemeCheck;
 
 /// <summary>How one word is painted.</summary>
 /// <param name="Line">The number of its line among those that are watched.</param>
+/// <param name="Part">Whether it is broken over several lines, and this is what of it stands on one.</param>
 /// <param name="Size">Of its letters, in CSS pixels, as the styles have it.</param>
 /// <param name="Left">Of its box in the window, as the other three.</param>
 /// <param name="Hit">What lies over it, in words; empty where nothing does.</param>
 internal sealed record Painted(
     int Line,
     string Word,
+    bool Part,
     double Size,
     double Left,
     double Top,
@@ -37,13 +39,13 @@ internal sealed record Painted(
         : null;
 
     /// <summary>What is wrong with how it is painted, and how far it stands out from what is behind it.</summary>
-    /// <param name="with">The window as it is, from <paramref name="top"/> on.</param>
+    /// <param name="with">The window as it is, from <paramref name="left"/> and <paramref name="top"/> on.</param>
     /// <param name="without">The same without the letters of the lines that are watched.</param>
-    public (string? What, double Contrast) Pale(Pixels with, Pixels without, int top)
+    public (string? What, double Contrast) Pale(Pixels with, Pixels without, int left, int top)
     {
         var (best, first, last) = (1.0, int.MaxValue, -1);
         for (var y = Math.Max(0, (int)Top - 1 - top); y < Math.Min(with.Height, (int)Bottom + 2 - top); y++)
-        for (var x = Math.Max(0, (int)Left - 1); x < Math.Min(with.Width, (int)Right + 2); x++)
+        for (var x = Math.Max(0, (int)Left - 1 - left); x < Math.Min(with.Width, (int)Right + 2 - left); x++)
         {
             var ratio = with.Against(without, x, y);
             best = Math.Max(best, ratio);
@@ -54,7 +56,8 @@ internal sealed record Painted(
         return (
             last < 0 ? "it is not painted."
             : best < ContrastOfAWord ? Said(best)
-            : Word.Length > 2 && last - first + 1 < Size * 0.35 ? "only a part of the height of its letters is painted."
+            : !Part && Word.Count(char.IsLetterOrDigit) > 2 && last - first + 1 < Size * 0.35
+                ? $"only a part of the height of the letters of '{Word}' is painted."
             : null,
             best
         );

@@ -47,16 +47,31 @@ internal static class ThemeWatch
         }
     }
 
-    /// <summary>All sights of the first client's pages; of one file, and of the client who reads from right to left, a
-    /// few.</summary>
+    /// <summary>Every look at each kind of page of the first client: each look at each width on the three kinds that have all
+    /// cautions. Of one file, and of the client who reads from right to left, a few.</summary>
     public static Series<Sight> Whole(Plan plan, string path) =>
-        path == PagePath.AllPages ? (plan.Words.Language == "en" ? Sight.Few : [])
-        : plan.Words.Language == "en" ? Sight.All
-        : path.StartsWith("session", StringComparison.Ordinal) || path == PagePath.Home ? Sight.Few
-        : [];
+        plan.Words.Language != "en"
+            ? (KindOf(path) is "session" or "index" ? Sight.Few : [])
+            : KindOf(path) switch
+            {
+                "all" => [Sight.Few[0], Sight.Print],
+                "session" => Sight.Turned(1, Look.Dark),
+                "exercise" => Sight.Turned(2, Look.Light),
+                "weeks" => Sight.Turned(2, Look.Dark),
+                _ => Sight.Turned(0, Look.Light),
+            };
+
+    /// <summary>Of those the session's page alone, and one look at each other kind of the first client: what a change of Gradus
+    /// breaks first.</summary>
+    public static Series<Sight> Sample(Plan plan, string path) =>
+        plan.Words.Language != "en" ? []
+        : KindOf(path) == "session" ? Whole(plan, path)
+        : [Sight.Few[0]];
+
+    private static string KindOf(string path) => path.Split('-', '.')[0];
 
     private static IEnumerable<Page> OfEveryKind(Site site) =>
-        site.Pages.GroupBy(p => p.Path.Split('-', '.')[0]).Select(kind => kind.MaxBy(p => p.Html.Length) ?? kind.First());
+        site.Pages.GroupBy(p => KindOf(p.Path)).Select(kind => kind.MaxBy(p => p.Html.Length) ?? kind.First());
 
     private static async Task<List<Fault>> Worker(IBrowser browser, Queue<Visit> open)
     {
@@ -88,6 +103,8 @@ internal static class ThemeWatch
         foreach (var sight in visit.Sights)
         {
             faults.AddRange(await watch.Look(sight));
+            if (sight.Axe)
+                faults.AddRange((await Barriers.In(page)).Select(b => new Fault(visit.Plan.Client.Text, name, sight, "", b)));
             if (sight.OnPaper && visit.Plan.Words.Direction == "ltr")
             {
                 var text = await PrintedText.Of(page);
@@ -106,13 +123,6 @@ internal static class ThemeWatch
                 );
             }
         }
-
-        if (visit.Sights.Count == Sight.All.Count)
-            foreach (var sight in new Sight[] { new(ThemeCheck.Look.Dark, 1280), new(ThemeCheck.Look.Light, 320) })
-            {
-                await watch.Show(sight);
-                faults.AddRange((await Barriers.In(page)).Select(b => new Fault(visit.Plan.Client.Text, name, sight, "", b)));
-            }
 
         return faults;
     }

@@ -13,7 +13,9 @@ internal static class WatchedLines
     private static IEnumerable<Series<string>> Groups(Plan plan, string path)
     {
         if (path == PagePath.AllPages)
-            return plan.Sessions.Select(s => s.Path).Prepend(PagePath.Home).SelectMany(page => Groups(plan, page));
+            return new[] { PagePath.Home, plan.Sessions[0].Path, plan.Sessions[^1].Path }
+                .Distinct(StringComparer.Ordinal)
+                .SelectMany(page => Groups(plan, page));
         if (path == PagePath.Home)
             return
             [

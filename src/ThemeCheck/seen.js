@@ -96,6 +96,8 @@ const gradusSeen = (function () {
     return at.contains(own) ? `cut off or covered by ${named(at)}` : `covered by ${named(at)}`;
   };
 
+  const scroll = (top) => scrollTo({ left: 0, top, behavior: "instant" });
+
   /* Scrolls to the word of that number and says of it and of those behind it that lie in the middle of the window, how they are
      painted. What the end of the page leaves at an edge of the window is seen there. */
   const measure = function (from) {
@@ -103,10 +105,10 @@ const gradusSeen = (function () {
       from += 1;
     }
     if (from >= words.length) {
-      return { next: from, words: [] };
+      return { from, next: from, scrolled: scrollY, words: [] };
     }
     const high = innerHeight;
-    scrollTo({ left: 0, top: words[from].top - high * 0.12, behavior: "instant" });
+    scroll(words[from].top - high * 0.12);
     const [top, bottom] = [scrollY, document.documentElement.scrollHeight - high - scrollY <= 1];
     const seen = [];
     let next = from;
@@ -144,11 +146,11 @@ const gradusSeen = (function () {
         turned = plainLetters && (against ? ends[0].right <= ends[1].left + 1 : ends[0].left >= ends[1].right - 1);
       }
       seen.push({
-        line: word.line, word: word.word, size: word.size, left: rect.left, top: rect.top, right: rect.right, bottom: rect.bottom,
-        hit: hits.find((h) => h !== "") ?? "", turned,
+        line: word.line, word: word.word, part: word.part, size: word.size, left: rect.left, top: rect.top, right: rect.right,
+        bottom: rect.bottom, hit: hits.find((h) => h !== "") ?? "", turned,
       });
     }
-    return { next, words: seen };
+    return { from, next, scrolled: scrollY, words: seen };
   };
 
   const sheets = {};
@@ -168,6 +170,7 @@ const gradusSeen = (function () {
   return {
     find,
     measure,
+    scroll,
     gone: () => [...new Set(words.filter((w) => w.gone).map((w) => w.line))],
     wide: () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     paper: (on) => style("paper", on ? "*, *::before, *::after { background: none !important; } html { background: #fff !important; }" : ""),

@@ -16,6 +16,7 @@ public sealed class AddressToNetworkTests
         Body("<video aria-label='The heel sinks' poster='https://example.org/a.png'></video>"),
         Body("<audio aria-label='A beep'><source src='https://example.org/a.mp3'></audio>"),
         Body("<video aria-label='The heel sinks'><track src='https://example.org/a.vtt'></video>"),
+        Body("<video aria-label='The heel sinks'><track src='data:text/html;base64,V0VCVlRU'></video>"),
         Body("<iframe src='https://example.org/'></iframe>"),
         Body("<iframe srcdoc='hello'></iframe>"),
         Body("<iframe src='data:text/html,hello'></iframe>"),
@@ -170,6 +171,10 @@ public sealed class AddressToNetworkTests
             Rules = "",
         },
         Body("<q cite='https://example.org/'>x</q>") with
+        {
+            Rules = "",
+        },
+        Body("<video aria-label='The heel sinks'><track src='data:text/vtt;base64,V0VCVlRU'></video>") with
         {
             Rules = "",
         },
