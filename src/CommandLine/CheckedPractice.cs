@@ -130,7 +130,11 @@ internal sealed class CheckedPractice
     private IEnumerable<Finding> OfAll(IEnumerable<Finding> findings) =>
         from finding in findings
         group finding by Cause(finding) into same
-        let clients = same.Select(f => f.Client).OfType<ClientId>().Distinct().ToSeries()
+        let clients = same.Select(f => f.Client)
+            .OfType<ClientId>()
+            .Distinct()
+            .OrderBy(c => c.Text, StringComparer.Ordinal)
+            .ToSeries()
         from finding in clients.Count < 2 ? same.AsEnumerable() : [Once([.. same], clients)]
         select finding;
 

@@ -67,7 +67,6 @@ internal sealed record Painted(
     public static string? PaleLine(double best) => best < Contrast ? Said(best) : null;
 
     private static string Said(double ratio) =>
-        FormattableString.Invariant(
-            $"its letters do not stand out from what is behind them: {Math.Floor(ratio * 10) / 10:0.0} to 1, and {Contrast} is needed."
-        );
+        FormattableString.Invariant($"its letters do not stand out from what is behind them: {Math.Floor(ratio * 10) / 10:0.0}")
+        + FormattableString.Invariant($" to 1, and {Contrast} is needed.");
 }

@@ -45,7 +45,8 @@ internal sealed record Sight(Look Look, int Width, double Text = 1, bool OnPaper
 
     /// <summary>Every look, large letters on the smallest window, and paper. Looks of one ground share a window,
     /// where most of them are painted alike; three turns have each look at each width.</summary>
-    /// <param name="turn">0 to 2: the window of the light looks; the dark ones have the next, forced colours the one after.</param>
+    /// <param name="turn">0 to 2: the window of the light looks; the dark ones have the next, forced colours the one
+    /// after.</param>
     /// <param name="axe">The look in which axe looks too.</param>
     public static Series<Sight> Turned(int turn, Look axe) =>
         Look

@@ -66,7 +66,10 @@ public sealed class FindingPageTests(PublishedContent content) : IDisposable
             ))
             .ToSeries();
         var path = Path.Combine(folder, "findings.html");
-        File.WriteAllText(path, FindingHtml.Write(findings, new(practice, null), Explanations.All(), _ => "Tess Harrowby", []));
+        File.WriteAllText(
+            path,
+            FindingHtml.Write(findings, new(practice, new PageLines(), null), Explanations.All(), _ => "Tess Harrowby", [])
+        );
         return path;
     }
 }

@@ -136,7 +136,7 @@ public sealed class FindingSarifTests
     {
         var folder = Repository.Path("content");
         var json = Gradus.Run("audit", folder, "--today", "2031-12-01", "--format", "json");
-        var sarif = Gradus.Run("audit", folder, "--today", "2031-12-01", "--format", "sarif");
+        var sarif = Gradus.RunApart([], "audit", folder, "--today", "2031-12-01", "--format", "sarif");
         Assert.Equal((json.Status, ""), (sarif.Status, sarif.Error));
         var results = JsonDocument.Parse(sarif.Output).RootElement.GetProperty("runs")[0].GetProperty("results");
         var findings = JsonDocument.Parse(json.Output).RootElement.GetProperty("findings");
@@ -146,7 +146,7 @@ public sealed class FindingSarifTests
             results.EnumerateArray().Select(f => f.GetProperty("ruleId").GetString())
         );
         Assert.DoesNotContain(Repository.Path(""), sarif.Output, StringComparison.Ordinal);
-        Assert.Equal(sarif.Output, Gradus.Run("audit", folder, "--today", "2031-12-01", "--format", "sarif").Output);
+        Assert.Equal(sarif.Output, Gradus.RunApart([], "audit", folder, "--today", "2031-12-01", "--format", "sarif").Output);
     }
 
     private static (string? Uri, string? Base, string Region) PlaceOf(JsonElement result)

@@ -19,7 +19,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
         "<script>touched=1</script> \"><img src=x onerror=touched=2> ' onmouseover='touched=3' autofocus "
         + "onfocus='touched=4 {{ site.name }} {{ include 'head.html' }} {% raw %} ${touched=5} "
         + "</title></style></textarea> <!-- --> <svg/onload=touched=6> &lt;b&gt; &#60;i&#62; &amp;amp; "
-        + "javascript:touched=7 data:text/html;touched=8 \u202Ethgir\u202C \u2066left\u2069 שלום \U0001F93A "
+        + "javascript:touched=7 data:text/html;touched=8 thgir left שלום \U0001F93A "
         + "Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaftsvorstandsvorsitzender";
 
     private static readonly string LongWord = new('w', 200);

@@ -39,12 +39,11 @@ public sealed class TextNotPlanned : IToldOnceRule
             var added = page.Spoken.Strange.Where(s => !altered.Contains(s.Behind)).ToArray();
             if (added.Length == 0)
                 continue;
-            var more =
-                added.Length == 1 ? "" : $" There {(added.Length == 2 ? "is 1 more" : $"are {added.Length - 1} more")} on it.";
             yield return this.Wrong(
                 plan,
                 added[0].Line.At,
-                $"The plan does not have \"{Short(added[0].Line.Text)}\" here.{more}",
+                $"The plan does not have \"{Short(added[0].Line.Text)}\" here"
+                    + (added.Length == 1 ? "." : ", nor other lines of this page."),
                 "Show what the plan and the catalogue say of this page, part by part in their order, and nothing beside; what a "
                     + "coach wants to add belongs into the sources."
             );
