@@ -18,8 +18,9 @@ internal sealed class Judge
     private readonly int places;
 
     /// <param name="folder">Where the tests and all they need were built to.</param>
+    /// <param name="cases">Finds the tests among what is loaded there.</param>
     /// <param name="mutant">On while the tests are found and whatever is made once is made; 0 for none.</param>
-    public Judge(MutatedRoom room, string folder, Func<Type, bool> wanted, int mutant)
+    public Judge(MutatedRoom room, string folder, Func<AssemblyLoadContext, IEnumerable<JudgeCase>> cases, int mutant)
     {
         context = new Beside(room, folder);
         var mutated = context.LoadFromAssemblyName(new(room.Assembly));
@@ -27,7 +28,7 @@ internal sealed class Judge
         begin = (method ?? throw new MissingMethodException(room.Assembly)).CreateDelegate<Beginning>();
         places = room.Places;
         begin(mutant, places, MillisecondsToStop);
-        Cases = [.. JudgeCase.In(context.LoadFromAssemblyName(new("Gradus.Tests")), wanted)];
+        Cases = [.. cases(context)];
     }
 
     public IReadOnlyList<JudgeCase> Cases { get; }
@@ -40,19 +41,22 @@ internal sealed class Judge
         var clock = System.Diagnostics.Stopwatch.StartNew();
         Exception? fault = null;
         // A mutant may also never end where it passes no place.
-        var thread = new Thread(() =>
-        {
-            try
+        var thread = new Thread(
+            () =>
             {
-                test.Run();
-            }
+                try
+                {
+                    test.Run();
+                }
 #pragma warning disable CA1031 // Whatever is thrown says that the test saw something.
-            catch (Exception e)
+                catch (Exception e)
 #pragma warning restore CA1031
-            {
-                fault = e;
-            }
-        }, maxStackSize: 16 << 20)
+                {
+                    fault = e;
+                }
+            },
+            maxStackSize: 16 << 20
+        )
         {
             IsBackground = true,
         };

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.Loader;
 using Xunit.Sdk;
 using Xunit.v3;
 
@@ -9,16 +10,21 @@ namespace Gradus.Tests.Mutants;
 /// <param name="Name">As somebody would look for it: class, method and what it is given.</param>
 internal sealed record JudgeCase(string Class, string Name, Action Run)
 {
-    /// <summary>All tests of the classes in some namespaces. A class that wants more of xunit than its output and rows of data is
-    /// no judge.</summary>
-    public static IEnumerable<JudgeCase> In(Assembly tests, Func<Type, bool> wanted) =>
-        from type in tests.GetTypes()
-        where type is { IsPublic: true, IsAbstract: false } && wanted(type)
+    /// <summary>All tests of the classes in some namespaces, read here because xunit runs an assembly only once. Of its means these
+    /// tests use facts, theories with rows, and the output.</summary>
+    public static IEnumerable<JudgeCase> In(AssemblyLoadContext context, params string[] namespaces) =>
+        from type in context.LoadFromAssemblyName(new("Gradus.Tests")).GetTypes()
+        where type is { IsPublic: true, IsAbstract: false } && namespaces.Contains(type.Namespace)
         orderby type.FullName
         from method in type.GetMethods().OrderBy(m => m.Name, StringComparer.Ordinal)
         let fact = method.GetCustomAttribute<FactAttribute>()
         where fact is { Skip: null }
-        from row in fact is TheoryAttribute ? RowsOf(method) : [[]]
+        from row in fact is TheoryAttribute
+            ? RowsOf(method)
+            :
+            [
+                [],
+            ]
         select new JudgeCase(type.Name, $"{type.Name}.{method.Name}({string.Join(", ", row)})", () => Once(type, method, row));
 
     private static IEnumerable<object?[]> RowsOf(MethodInfo method) =>

@@ -69,6 +69,7 @@ internal static class MutantKinds
             [
                 new("negation dropped", n => ((PrefixUnaryExpressionSyntax)n).Operand),
             ],
+            PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax or AssignmentExpressionSyntax => OfStep(node),
             RelationalPatternSyntax pattern => OfRelation(pattern),
             BinaryPatternSyntax => [new("and / or", n => Swapped((BinaryPatternSyntax)n))],
             IsPatternExpressionSyntax => [new("condition negated", Negated)],
@@ -102,11 +103,28 @@ internal static class MutantKinds
         var isText = model.GetTypeInfo(binary).Type?.SpecialType == SpecialType.System_String;
         if (!isText && Operators.TryGetValue(binary.Kind(), out var others))
             foreach (var other in others)
-                yield return new(
-                    "operator",
-                    n => BinaryExpression(other, ((BinaryExpressionSyntax)n).Left, ((BinaryExpressionSyntax)n).Right)
+                yield return new("operator", n =>
+                    BinaryExpression(other, ((BinaryExpressionSyntax)n).Left, ((BinaryExpressionSyntax)n).Right)
                 );
     }
+
+    private static IEnumerable<Change> OfStep(SyntaxNode node) =>
+        node.Kind() switch
+        {
+            PreIncrementExpression => [new("operator", n => PrefixUnaryExpression(PreDecrementExpression, Stepped(n)))],
+            PreDecrementExpression => [new("operator", n => PrefixUnaryExpression(PreIncrementExpression, Stepped(n)))],
+            PostIncrementExpression => [new("operator", n => PostfixUnaryExpression(PostDecrementExpression, Stepped(n)))],
+            PostDecrementExpression => [new("operator", n => PostfixUnaryExpression(PostIncrementExpression, Stepped(n)))],
+            AddAssignmentExpression => [new("operator", n => Assigned(n, SubtractAssignmentExpression))],
+            SubtractAssignmentExpression => [new("operator", n => Assigned(n, AddAssignmentExpression))],
+            _ => [],
+        };
+
+    private static ExpressionSyntax Stepped(SyntaxNode node) =>
+        node is PrefixUnaryExpressionSyntax before ? before.Operand : ((PostfixUnaryExpressionSyntax)node).Operand;
+
+    private static AssignmentExpressionSyntax Assigned(SyntaxNode node, SyntaxKind kind) =>
+        AssignmentExpression(kind, ((AssignmentExpressionSyntax)node).Left, ((AssignmentExpressionSyntax)node).Right);
 
     private static IEnumerable<Change> OfRelation(RelationalPatternSyntax pattern)
     {
@@ -134,9 +152,8 @@ internal static class MutantKinds
         else if (literal.Token.Value is string { Length: > 0 } text && !text.Any(char.IsWhiteSpace))
             yield return new("word emptied", _ => LiteralExpression(StringLiteralExpression, Literal("")));
         else if (literal.IsKind(TrueLiteralExpression) || literal.IsKind(FalseLiteralExpression))
-            yield return new(
-                "true / false",
-                n => LiteralExpression(n.IsKind(TrueLiteralExpression) ? FalseLiteralExpression : TrueLiteralExpression)
+            yield return new("true / false", n =>
+                LiteralExpression(n.IsKind(TrueLiteralExpression) ? FalseLiteralExpression : TrueLiteralExpression)
             );
     }
 
@@ -147,7 +164,10 @@ internal static class MutantKinds
             yield break;
         if (Twins.TryGetValue(name, out var twin) && !(name == "Any" && call.ArgumentList.Arguments.Count == 0))
             yield return new($"{name} / {twin}", n => Renamed((InvocationExpressionSyntax)n, twin));
-        if (Droppable.Contains(name) && (method.IsExtensionMethod || method.ContainingType.SpecialType == SpecialType.System_String))
+        if (
+            Droppable.Contains(name)
+            && (method.IsExtensionMethod || method.ContainingType.SpecialType == SpecialType.System_String)
+        )
             yield return new($"{name} dropped", n => Receiver((InvocationExpressionSyntax)n));
     }
 
@@ -163,7 +183,9 @@ internal static class MutantKinds
         {
             var at = i;
             if (body.Clauses[i] is WhereClauseSyntax or OrderByClauseSyntax)
-                yield return new("clause dropped", n => ((QueryBodySyntax)n).WithClauses(((QueryBodySyntax)n).Clauses.RemoveAt(at)));
+                yield return new("clause dropped", n =>
+                    ((QueryBodySyntax)n).WithClauses(((QueryBodySyntax)n).Clauses.RemoveAt(at))
+                );
         }
     }
 

@@ -1,3 +1,6 @@
+using System.Runtime.Loader;
+using Gradus.Domain;
+
 namespace Gradus.Tests.Mutants;
 
 internal enum Fate
@@ -14,8 +17,8 @@ internal sealed record Judged(Mutant Mutant, Fate Fate, string Test);
 
 /// <summary>Judges the mutants of one room: each by the tests that come by it, until one of them fails.</summary>
 /// <param name="folder">Where the tests were built to.</param>
-/// <param name="wanted">The classes whose tests are judges.</param>
-internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool> wanted)
+/// <param name="cases">The tests that are to judge.</param>
+internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLoadContext, IEnumerable<JudgeCase>> cases)
 {
     /// <summary>A test that takes longer on the code as it is judges no mutants.</summary>
     private const long SlowestJudge = 4_000;
@@ -24,9 +27,9 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool
     private const int Slower = 10;
 
     /// <summary>For one mutant; the tests that are likeliest to notice it come first.</summary>
-    private readonly long patience = 30_000;
+    private const long Patience = 8_000;
 
-    private readonly Judge judge = new(room, folder, wanted, 0);
+    private readonly Judge judge = new(room, folder, cases, 0);
 
     /// <summary>The tests that judge, with how long they take and what they come by once everything is made that is made
     /// once.</summary>
@@ -50,10 +53,9 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool
         Measure();
         var ever = Reached(tests.Select(t => t.Usual));
         foreach (var mutant in room.Mutants.Where(asked))
-            yield return
-                ever[mutant.Place] ? Judged(mutant, judge, tests.Where(t => t.Usual.Reached[mutant.Place]))
-                : reachedOnce[mutant.Place] ? JudgedAnew(mutant)
-                : new(mutant, Fate.NotCovered, "");
+            yield return ever[mutant.Place] ? Judged(mutant, judge, tests.Where(t => t.Usual.Reached[mutant.Place]))
+            : reachedOnce[mutant.Place] ? JudgedAnew(mutant)
+            : new(mutant, Fate.NotCovered, "");
     }
 
     private void Measure()
@@ -62,9 +64,8 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool
         {
             var first = judge.Run(test, 0, SlowestJudge * Slower);
             Add(first.Reached);
-            var usual = first.Fault is null && first.Milliseconds <= SlowestJudge * 2
-                ? judge.Run(test, 0, SlowestJudge * Slower)
-                : first;
+            var usual =
+                first.Fault is null && first.Milliseconds <= SlowestJudge * 2 ? judge.Run(test, 0, SlowestJudge * Slower) : first;
             if (usual.Fault is null && usual.Milliseconds <= SlowestJudge)
                 tests.Add((test, usual));
             else
@@ -93,9 +94,11 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool
         Judge anew;
         try
         {
-            anew = new(room, folder, wanted, mutant.Id);
+            anew = new(room, folder, cases, mutant.Id);
         }
-        catch (Exception e) when (e is not OutOfMemoryException)
+#pragma warning disable CA1031 // Whatever is thrown says that the mutant was noticed.
+        catch (Exception)
+#pragma warning restore CA1031
         {
             return new(mutant, Fate.Killed, "finding the tests");
         }
@@ -123,7 +126,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool
                 return new(mutant, Fate.Killed, test.Name);
             }
 
-            if ((spent += verdict.Milliseconds) > patience)
+            if ((spent += verdict.Milliseconds) > Patience)
                 break;
         }
 
@@ -137,7 +140,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<Type, bool
         var name = Path.GetFileNameWithoutExtension(mutant.File);
         return noticed is >= 0 and < 3 ? noticed
             : test.Class.StartsWith(name, StringComparison.Ordinal) ? 10
-            : test.Name.EndsWith($"({Domain.Kebab.Of(name)})", StringComparison.Ordinal) ? 11
+            : test.Name.EndsWith($"({Kebab.Of(name)})", StringComparison.Ordinal) ? 11
             : noticed >= 0 ? 20 + noticed
             : 1000;
     }

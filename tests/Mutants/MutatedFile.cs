@@ -32,8 +32,8 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
                 if (IsPlace(node))
                     Mark(node, PlaceKind, ++next.Place);
             foreach (var node in Inside(member))
-                foreach (var change in Changes(node))
-                    Add(member, node, change);
+            foreach (var change in Changes(node))
+                Add(member, node, change);
             if (Emptied(member) is { } empty)
                 Add(member, member, new(BodyEmptied, _ => empty));
         }
@@ -48,9 +48,8 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
         var marked = root.ReplaceNodes(marks.Keys, (node, rewritten) => rewritten.WithAdditionalAnnotations(marks[node]));
         var left = mutants.Where(m => !dropped.Contains(m.Mutant.Id)).ToLookup(m => m.Mutant.Member);
         var members = Members(marked).ToArray();
-        var written = marked.ReplaceNodes(
-            members,
-            (member, _) => new MutatedMember(member, unseen).Written([.. left[NameOf(member)].Where(m => IsIn(member, m.Mutant.Id))])
+        var written = marked.ReplaceNodes(members, (member, _) =>
+            new MutatedMember(member, unseen).Written([.. left[NameOf(member)].Where(m => IsIn(member, m.Mutant.Id))])
         );
         return CSharpSyntaxTree.Create(
             (CSharpSyntaxNode)written,
@@ -138,9 +137,11 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
     private static bool IsCondition(ExpressionSyntax node) =>
         node.Parent switch
         {
-            IfStatementSyntax or WhileStatementSyntax or WhereClauseSyntax or LambdaExpressionSyntax => true,
+            IfStatementSyntax or WhileStatementSyntax or WhereClauseSyntax => true,
+            LambdaExpressionSyntax lambda => lambda.Body == node,
             ConditionalExpressionSyntax choice => choice.Condition == node,
-            BinaryExpressionSyntax both => both.IsKind(SyntaxKind.LogicalAndExpression) || both.IsKind(SyntaxKind.LogicalOrExpression),
+            BinaryExpressionSyntax both => both.IsKind(SyntaxKind.LogicalAndExpression)
+                || both.IsKind(SyntaxKind.LogicalOrExpression),
             ArrowExpressionClauseSyntax or ReturnStatementSyntax => true,
             _ => false,
         };
@@ -153,7 +154,8 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
             StatementSyntax => true,
             ExpressionSyntax expression => expression.Parent switch
             {
-                LambdaExpressionSyntax or SwitchExpressionArmSyntax or WhereClauseSyntax or SelectClauseSyntax => IsPlain(expression),
+                LambdaExpressionSyntax lambda => lambda.Body == expression && IsPlain(expression),
+                SwitchExpressionArmSyntax or WhereClauseSyntax or SelectClauseSyntax => IsPlain(expression),
                 ConditionalExpressionSyntax choice => choice.Condition != expression && IsPlain(expression),
                 BinaryExpressionSyntax binary => binary.Right == expression
                     && binary.Kind()
@@ -189,9 +191,10 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
             return SyntaxFactory.Block();
         if (Inside(member).Any(n => n is YieldStatementSyntax))
             return Block("yield break;");
-        return
-            type is IArrayTypeSymbol or INamedTypeSymbol { Name: "IEnumerable" or "Series" or "IReadOnlyList" or "IReadOnlyCollection" }
-            ? Block("return [];")
+        return type
+                is IArrayTypeSymbol
+                    or INamedTypeSymbol { Name: "IEnumerable" or "Series" or "IReadOnlyList" or "IReadOnlyCollection" }
+                ? Block("return [];")
             : type.NullableAnnotation == NullableAnnotation.Annotated ? Block("return null;")
             : null;
     }
@@ -213,7 +216,10 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
 
     private static string Short(SyntaxNode node)
     {
-        var text = string.Join(' ', node.NormalizeWhitespace().ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var text = string.Join(
+            ' ',
+            node.NormalizeWhitespace().ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+        );
         return text.Length <= 90 ? text : text[..60] + " … " + text[^27..];
     }
 }

@@ -111,10 +111,11 @@ internal sealed class MutatedMember(SyntaxNode member, IReadOnlySet<int> unseen)
                 return visited;
             return visited switch
             {
-                ExpressionSyntax value => ParenthesizedExpression(
-                        ParseExpressionPair(place, value)
-                    ),
-                StatementSyntax statement when node.Parent is not (BlockSyntax or SwitchSectionSyntax) => Block(Call(place), statement),
+                ExpressionSyntax value => ParenthesizedExpression(ParseExpressionPair(place, value)),
+                StatementSyntax statement when node.Parent is not (BlockSyntax or SwitchSectionSyntax) => Block(
+                    Call(place),
+                    statement
+                ),
                 _ => visited,
             };
         }
@@ -130,8 +131,7 @@ internal sealed class MutatedMember(SyntaxNode member, IReadOnlySet<int> unseen)
                 )
             );
 
-        private int? PlaceOf(SyntaxNode node) =>
-            MutatedFile.PlaceOf(node) is { } place && !unseen.Contains(place) ? place : null;
+        private int? PlaceOf(SyntaxNode node) => MutatedFile.PlaceOf(node) is { } place && !unseen.Contains(place) ? place : null;
 
         private static StatementSyntax Call(int place) => ParseStatement($"{At}({place});");
 

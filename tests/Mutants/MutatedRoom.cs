@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
+using Gradus.Tests.House;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -43,22 +44,22 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
         CSharpSyntaxTree[] own =
         [
             Parsed("Usings.cs", Usings),
-            Parsed("MutantSwitch.cs", File.ReadAllText(House.Repository.Path("tests/Mutants/MutantSwitch.cs"))),
+            Parsed("MutantSwitch.cs", File.ReadAllText(Repository.Path("tests/Mutants/MutantSwitch.cs"))),
         ];
-        var clock = System.Diagnostics.Stopwatch.StartNew();
         var next = new Numbering();
         var whole = written.AddSyntaxTrees(own);
-        var files = written.SyntaxTrees.Select(t => new MutatedFile(t.FilePath, whole.GetSemanticModel(t), next).Look()).ToArray();
+        var files = written
+            .SyntaxTrees.Select(t => new MutatedFile(t.FilePath, whole.GetSemanticModel(t), next).Look())
+            .ToArray();
         HashSet<int> dropped = [];
         HashSet<int> unseen = [];
-        Console.WriteLine($"looked {clock.Elapsed}");
         for (var round = 0; round < Rounds; round++)
         {
-            var mutated = written.RemoveAllSyntaxTrees().AddSyntaxTrees(files.Select(f => f.Written(dropped, unseen)).Concat(own));
-            Console.WriteLine($"written {clock.Elapsed}");
+            var mutated = written
+                .RemoveAllSyntaxTrees()
+                .AddSyntaxTrees(files.Select(f => f.Written(dropped, unseen)).Concat(own));
             using var bytes = new MemoryStream();
             var result = mutated.Emit(bytes, manifestResources: resources);
-            Console.WriteLine($"emitted {clock.Elapsed} {result.Diagnostics.Count(d => d.Severity == DiagnosticSeverity.Error)}");
             if (result.Success)
                 return new(
                     assembly,
@@ -80,9 +81,9 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
     public static MutatedRoom Of(string name, Assembly built, IEnumerable<string> references) =>
         Of(
             $"Gradus.{name}",
-            House
-                .Repository.Files($"src/{name}", ".cs")
-                .Select(f => (Path.GetRelativePath(House.Repository.Path("src"), f).Replace('\\', '/'), File.ReadAllText(f))),
+            Repository
+                .Files($"src/{name}", ".cs")
+                .Select(f => (Path.GetRelativePath(Repository.Path("src"), f).Replace('\\', '/'), File.ReadAllText(f))),
             references.Where(path => Path.GetFileName(path) != $"Gradus.{name}.dll"),
             built
                 .GetManifestResourceNames()
@@ -113,7 +114,8 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
         };
 
     private static bool IsAsked(ExpressionSyntax expression) =>
-        expression is InvocationExpressionSyntax call && call.Expression.ToString().EndsWith("MutantSwitch.At", StringComparison.Ordinal);
+        expression is InvocationExpressionSyntax call
+        && call.Expression.ToString().EndsWith("MutantSwitch.At", StringComparison.Ordinal);
 
     private static int Number(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
