@@ -44,15 +44,13 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
     /// <summary>Tests that fail, or take too long, on the code as it is.</summary>
     public List<string> NoJudges { get; } = [];
 
-    public TimeSpan OneRound => TimeSpan.FromMilliseconds(tests.Sum(t => t.Usual.Milliseconds));
-
     public int Tests => tests.Count;
 
-    public IEnumerable<Judged> Judge(Func<Mutant, bool> asked)
+    public IEnumerable<Judged> Judge()
     {
         Measure();
         var ever = Reached(tests.Select(t => t.Usual));
-        foreach (var mutant in room.Mutants.Where(asked))
+        foreach (var mutant in room.Mutants)
             yield return ever[mutant.Place] ? Judged(mutant, judge, tests.Where(t => t.Usual.Reached[mutant.Place]))
             : reachedOnce[mutant.Place] ? JudgedAnew(mutant)
             : new(mutant, Fate.NotCovered, "");

@@ -36,10 +36,10 @@ public sealed class MutantRunTests
     private static readonly Lazy<Judged[]> All = new(() =>
         [
             .. new MutantRun(
-                MutatedRoom.Of("Planted", [("Planted/Tally.cs", Tally)], References(), []),
+                MutatedRoom.Of("Planted", [("Planted/Tally.cs", Tally)], References(), [], _ => true),
                 AppContext.BaseDirectory,
                 Cases
-            ).Judge(_ => true),
+            ).Judge(),
         ]
     );
 

@@ -55,7 +55,7 @@ internal sealed class MutatedMember(SyntaxNode member, IReadOnlySet<int> unseen)
     )
     {
         var plain = body ?? Block(Statement(arrow?.Expression ?? LiteralExpression(SyntaxKind.NullLiteralExpression), isVoid));
-        var seen = (BlockSyntax)new Places(unseen).Visit(plain);
+        var seen = new Places(unseen).Visit(plain) as BlockSyntax ?? plain;
         var cases = mutants
             .Select(m =>
                 Section(

@@ -23,11 +23,13 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
     /// <param name="sources">Path below src → text.</param>
     /// <param name="references">Paths of all assemblies that it needs.</param>
     /// <param name="resources">What is built into it.</param>
+    /// <param name="asked">Whether a file is mutated: compiling takes longer than all else where there are thousands.</param>
     public static MutatedRoom Of(
         string assembly,
         IEnumerable<(string Path, string Text)> sources,
         IEnumerable<string> references,
-        IEnumerable<ResourceDescription> resources
+        IEnumerable<ResourceDescription> resources,
+        Func<string, bool> asked
     )
     {
         var options = new CSharpCompilationOptions(
@@ -48,8 +50,10 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
         ];
         var next = new Numbering();
         var whole = written.AddSyntaxTrees(own);
+        var plain = written.SyntaxTrees.Where(t => !asked(t.FilePath)).ToArray();
         var files = written
-            .SyntaxTrees.Select(t => new MutatedFile(t.FilePath, whole.GetSemanticModel(t), next).Look())
+            .SyntaxTrees.Where(t => asked(t.FilePath))
+            .Select(t => new MutatedFile(t.FilePath, whole.GetSemanticModel(t), next).Look())
             .ToArray();
         HashSet<int> dropped = [];
         HashSet<int> unseen = [];
@@ -57,7 +61,7 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
         {
             var mutated = written
                 .RemoveAllSyntaxTrees()
-                .AddSyntaxTrees(files.Select(f => f.Written(dropped, unseen)).Concat(own));
+                .AddSyntaxTrees(files.Select(f => f.Written(dropped, unseen)).Concat(plain).Concat(own));
             using var bytes = new MemoryStream();
             var result = mutated.Emit(bytes, manifestResources: resources);
             if (result.Success)
@@ -78,7 +82,7 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
     /// <summary>The sources of a room as they lie in the checkout, with what is built into its assembly.</summary>
     /// <param name="name">The folder below src.</param>
     /// <param name="built">The assembly as it was built.</param>
-    public static MutatedRoom Of(string name, Assembly built, IEnumerable<string> references) =>
+    public static MutatedRoom Of(string name, Assembly built, IEnumerable<string> references, Func<string, bool> asked) =>
         Of(
             $"Gradus.{name}",
             Repository
@@ -87,7 +91,8 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
             references.Where(path => Path.GetFileName(path) != $"Gradus.{name}.dll"),
             built
                 .GetManifestResourceNames()
-                .Select(n => new ResourceDescription(n, () => built.GetManifestResourceStream(n) ?? Stream.Null, isPublic: true))
+                .Select(n => new ResourceDescription(n, () => built.GetManifestResourceStream(n) ?? Stream.Null, isPublic: true)),
+            asked
         );
 
     /// <summary>Leaves out the mutant, or else the call at a place, that the compiler refuses.</summary>
@@ -123,7 +128,7 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
     private static string WithoutGenerator(string text) =>
         Regex.Replace(
             text,
-            @"\[GeneratedRegex\((?<what>(?:[^\[\]]|\[(?!GeneratedRegex))*?)\)\]\s*(?<how>private static )partial (?<name>Regex \w+\(\));",
+            @"\[GeneratedRegex\((?<what>.*?)\)\]\s*(?<how>private static )partial (?<name>Regex \w+\(\));",
             "${how}${name} => new(${what});",
             RegexOptions.Singleline
         );
