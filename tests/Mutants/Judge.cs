@@ -22,7 +22,7 @@ internal sealed class Judge
     /// <param name="mutant">On while the tests are found and whatever is made once is made; 0 for none.</param>
     public Judge(MutatedRoom room, string folder, Func<AssemblyLoadContext, IEnumerable<JudgeCase>> cases, int mutant)
     {
-        context = new Beside(room, folder);
+        context = new Beside(room, folder, isCollectible: mutant != 0);
         var mutated = context.LoadFromAssemblyName(new(room.Assembly));
         var method = mutated.GetType(typeof(MutantSwitch).FullName ?? "")?.GetMethod(nameof(MutantSwitch.Begin));
         begin = (method ?? throw new MissingMethodException(room.Assembly)).CreateDelegate<Beginning>();
@@ -66,8 +66,10 @@ internal sealed class Judge
         return new(fault, clock.ElapsedMilliseconds, reached);
     }
 
-    /// <summary>Our own assemblies once more, the mutated one instead of its original; all others are shared.</summary>
-    private sealed class Beside(MutatedRoom room, string folder) : AssemblyLoadContext("mutants", isCollectible: true)
+    /// <summary>Our own assemblies once more, the mutated one instead of its original; all others are shared. What can be unloaded
+    /// is compiled slower, so only those are that are loaded for one mutant.</summary>
+    private sealed class Beside(MutatedRoom room, string folder, bool isCollectible)
+        : AssemblyLoadContext("mutants", isCollectible)
     {
         protected override Assembly? Load(AssemblyName name)
         {
