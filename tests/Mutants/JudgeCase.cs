@@ -1,7 +1,5 @@
 using System.Reflection;
 using System.Runtime.Loader;
-using Xunit.Sdk;
-using Xunit.v3;
 
 namespace Gradus.Tests.Mutants;
 

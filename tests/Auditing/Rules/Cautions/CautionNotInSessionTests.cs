@@ -1,5 +1,3 @@
-using Gradus.Domain;
-
 namespace Gradus.Tests.Auditing;
 
 /// <summary>A session's page with the guide on it and an article for each exercise, whole, and then with one line less.</summary>
