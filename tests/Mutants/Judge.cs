@@ -66,8 +66,8 @@ internal sealed class Judge
         return new(fault, clock.ElapsedMilliseconds, reached);
     }
 
-    /// <summary>Our own assemblies once more, the mutated one instead of its original; all others are shared. What can be unloaded
-    /// is compiled slower, so only those are that are loaded for one mutant.</summary>
+    /// <summary>Our own assemblies once more, the mutated one instead of its original; all others are shared. What can be
+    /// unloaded is compiled slower, so only that can which is loaded for one mutant.</summary>
     private sealed class Beside(MutatedRoom room, string folder, bool isCollectible)
         : AssemblyLoadContext("mutants", isCollectible)
     {

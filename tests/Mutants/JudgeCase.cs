@@ -8,8 +8,8 @@ namespace Gradus.Tests.Mutants;
 /// <param name="Name">As somebody would look for it: class, method and what it is given.</param>
 internal sealed record JudgeCase(string Class, string Name, Action Run)
 {
-    /// <summary>All tests of the classes in some namespaces, read here because xunit runs an assembly only once. Of its means these
-    /// tests use facts, theories with rows, and the output.</summary>
+    /// <summary>All tests of the classes in some namespaces, read here because xunit runs an assembly only once. Of its means
+    /// these tests use facts, theories with rows, and the output.</summary>
     public static IEnumerable<JudgeCase> In(AssemblyLoadContext context, params string[] namespaces) =>
         from type in context.LoadFromAssemblyName(new("Gradus.Tests")).GetTypes()
         where type is { IsPublic: true, IsAbstract: false } && namespaces.Contains(type.Namespace)

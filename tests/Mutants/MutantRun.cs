@@ -26,7 +26,12 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
     /// <summary>A mutant may make a test this much slower before it is broken off.</summary>
     private const int Slower = 10;
 
-    /// <summary>For one mutant; the tests that are likeliest to notice it come first.</summary>
+    /// <summary>Milliseconds that a test may take beside that: for a pause of the machine, and where all is new for compiling.</summary>
+    private const long Pause = 1_000;
+
+    private const long FirstTime = 30_000;
+
+    /// <summary>Milliseconds of tests for one mutant; those that are likeliest to notice it come first.</summary>
     private const long Patience = 8_000;
 
     private readonly Judge judge = new(room, folder, cases, 0);
@@ -51,7 +56,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
         Measure();
         var ever = Reached(tests.Select(t => t.Usual));
         foreach (var mutant in room.Mutants)
-            yield return ever[mutant.Place] ? Judged(mutant, judge, tests.Where(t => t.Usual.Reached[mutant.Place]))
+            yield return ever[mutant.Place] ? Judged(mutant, judge, tests.Where(t => t.Usual.Reached[mutant.Place]), Pause)
             : reachedOnce[mutant.Place] ? JudgedAnew(mutant)
             : new(mutant, Fate.NotCovered, "");
     }
@@ -102,21 +107,17 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
         }
 
         var usual = tests.ToDictionary(t => t.Test.Name, t => t.Usual, StringComparer.Ordinal);
-        return Judged(
-            mutant,
-            anew,
-            anew.Cases.Where(c => usual.ContainsKey(c.Name)).Select(c => (c, usual[c.Name] with { Milliseconds = 1000 }))
-        );
+        return Judged(mutant, anew, anew.Cases.Where(c => usual.ContainsKey(c.Name)).Select(c => (c, usual[c.Name])), FirstTime);
     }
 
-    private Judged Judged(Mutant mutant, Judge by, IEnumerable<(JudgeCase Test, Verdict Usual)> candidates)
+    private Judged Judged(Mutant mutant, Judge by, IEnumerable<(JudgeCase Test, Verdict Usual)> candidates, long more)
     {
         var spent = 0L;
         if (!lucky.TryGetValue(mutant.File, out var before))
             lucky[mutant.File] = before = [];
         foreach (var (test, usual) in candidates.OrderBy(c => Nearness(mutant, c.Test, before)).ThenBy(c => c.Usual.Milliseconds))
         {
-            var verdict = by.Run(test, mutant.Id, usual.Milliseconds * Slower + 1000);
+            var verdict = by.Run(test, mutant.Id, (usual.Milliseconds * Slower) + more);
             if (verdict.Fault is not null)
             {
                 before.Remove(test.Name);
@@ -124,7 +125,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
                 return new(mutant, Fate.Killed, test.Name);
             }
 
-            if ((spent += verdict.Milliseconds) > Patience)
+            if ((spent += usual.Milliseconds) > Patience)
                 break;
         }
 

@@ -4,8 +4,8 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Gradus.Tests.Mutants;
 
-/// <summary>One file of a room with all its mutants in it. A member's body becomes a switch: a case with a changed copy of the body
-/// for each mutant, and the body as it was. Copies, because a changed part of an expression may not be weighed against the
+/// <summary>One file of a room with all its mutants in it. A member's body becomes a switch: a case with a changed copy of the
+/// body for each mutant, and the body as it was. Copies, because a changed part of an expression may not be weighed against the
 /// unchanged one where patterns declare names.</summary>
 /// <param name="path">Below src, with slashes.</param>
 /// <param name="next">The last mutant and the last place given so far; counted on.</param>

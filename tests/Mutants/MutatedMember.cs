@@ -79,7 +79,8 @@ internal sealed class MutatedMember(SyntaxNode member, IReadOnlySet<int> unseen)
         return within.ReplaceNode(target, make(target));
     }
 
-    /// <summary>The end of a body that returns nothing is reached; behind any other the compiler knows that nothing runs.</summary>
+    /// <summary>The end of a body that returns nothing is reached; behind any other the compiler knows that nothing
+    /// runs.</summary>
     private static SwitchSectionSyntax Section(SwitchLabelSyntax label, BlockSyntax body) =>
         SwitchSection(SingletonList(label), List<StatementSyntax>([body, BreakStatement()]));
 

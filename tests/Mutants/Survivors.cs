@@ -1,8 +1,8 @@
 namespace Gradus.Tests.Mutants;
 
 /// <summary>Mutants that no test notices, and why that is well. One line each: the file, the member and the change as
-/// <see cref="Mutant.Name"/> has them, two blanks or more, the reason. Without a change it stands for all of the member; a file or a
-/// folder alone for all that is in it.</summary>
+/// <see cref="Mutant.Name"/> has them, two blanks or more, the reason. Without a change it stands for all of the member; a
+/// file or a folder alone for all that is in it.</summary>
 internal sealed record Survivors(IReadOnlyList<(string Start, string Reason)> Lines)
 {
     public static Survivors Read(string path) =>
