@@ -21,7 +21,7 @@ internal sealed record Judged(Mutant Mutant, Fate Fate, string Test);
 internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLoadContext, IEnumerable<JudgeCase>> cases)
 {
     /// <summary>A test that takes longer on the code as it is judges no mutants.</summary>
-    private const long SlowestJudge = 4_000;
+    private const long SlowestJudge = 20_000;
 
     /// <summary>A mutant may make a test this much slower before it is broken off.</summary>
     private const int Slower = 10;
@@ -32,7 +32,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
     private const long FirstTime = 30_000;
 
     /// <summary>Milliseconds of tests for one mutant; those that are likeliest to notice it come first.</summary>
-    private const long Patience = 8_000;
+    private const long Patience = 15_000;
 
     private readonly Judge judge = new(room, folder, cases, 0);
 
@@ -65,10 +65,10 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
     {
         foreach (var test in judge.Cases)
         {
-            var first = judge.Run(test, 0, SlowestJudge * Slower);
+            var first = judge.Run(test, 0, SlowestJudge * 3);
             Add(first.Reached);
             var usual =
-                first.Fault is null && first.Milliseconds <= SlowestJudge * 2 ? judge.Run(test, 0, SlowestJudge * Slower) : first;
+                first.Fault is null && first.Milliseconds <= SlowestJudge * 2 ? judge.Run(test, 0, SlowestJudge * 3) : first;
             if (usual.Fault is null && usual.Milliseconds <= SlowestJudge)
                 tests.Add((test, usual));
             else
