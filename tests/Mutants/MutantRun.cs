@@ -26,7 +26,8 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
     /// <summary>A mutant may make a test this much slower before it is broken off.</summary>
     private const int Slower = 10;
 
-    /// <summary>Milliseconds that a test may take beside that: for a pause of the machine, and where all is new for compiling.</summary>
+    /// <summary>Milliseconds that a test may take beside that: for a pause of the machine, and where all is new for
+    /// compiling.</summary>
     private const long Pause = 1_000;
 
     private const long FirstTime = 30_000;
