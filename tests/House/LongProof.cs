@@ -1,10 +1,15 @@
+using System.Runtime.Loader;
+
 namespace Gradus.Tests.House;
 
 /// <summary>Proofs over many cases: a tenth of them in <c>tests/run</c>, the same ones every time, and all under <c>tests/run
 /// --long</c>.</summary>
 internal static class LongProof
 {
-    public static bool Whole { get; } = Environment.GetEnvironmentVariable("GRADUS_LONG") == "1";
+    /// <summary>Never for the tests that judge mutants: they are loaded beside those that run.</summary>
+    public static bool Whole { get; } =
+        Environment.GetEnvironmentVariable("GRADUS_LONG") == "1"
+        && AssemblyLoadContext.GetLoadContext(typeof(LongProof).Assembly) == AssemblyLoadContext.Default;
 
     public static int Cases(int whole) => Whole ? whole : whole / 10;
 

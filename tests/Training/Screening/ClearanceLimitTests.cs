@@ -16,6 +16,8 @@ public sealed class ClearanceLimitTests
     [InlineData("effort at most 60 %", "2 x pull 10 s at effort 6, each side", "")]
     [InlineData("effort at most 60 %", "2 x pull 10 s at effort 7, each side", "effort at most 60 %")]
     [InlineData("effort at most 60 %", "2 x move 8 reps at effort 9, each side", "effort at most 60 %")]
+    [InlineData("effort at most 60 %", "2 x move 8 reps, each side, leave 4", "")]
+    [InlineData("effort at most 60 %", "2 x move 8 reps, each side, leave 3", "effort at most 60 %")]
     [InlineData("hold at most 30 s", "2 x hold 3 breaths, each side", "")]
     [InlineData("hold at most 30 s", "2 x hold 4 breaths, each side", "hold at most 30 s")]
     [InlineData("hold at most 30 s", "2 x 2 x hold 20 s, each side", "hold at most 30 s")]
@@ -74,6 +76,49 @@ public sealed class ClearanceLimitTests
                     .Select(b => b.Limit.Words)
             )
         );
+    }
+
+    /// <summary>The week is from 4 to 10 January.</summary>
+    [Theory]
+    [InlineData("faint-spells", "2026-12-01", "2027-01-03", 0)]
+    [InlineData("faint-spells", "2026-12-01", "2027-01-04", 1)]
+    [InlineData("faint-spells", "2027-01-10", "2028-01-01", 1)]
+    [InlineData("faint-spells", "2027-01-11", "2028-01-01", 0)]
+    [InlineData("calf-strain", "2027-01-01", "2028-01-01", 0)]
+    public void A_limit_holds_in_a_week_that_its_own_leave_touches(string condition, string on, string until, int broken)
+    {
+        var practice = Club
+            .Empty.Exercise("sway", "hold 30 s, each side", position: "prone")
+            .Member(
+                "ansel",
+                ["- use: sway"],
+                answers: "{ calf-strain: no, faint-spells: yes }",
+                clearances: $"[{{ condition: {condition}, by: her doctor, on: {on}, until: {until}, limit: not lying "
+                    + "on the front }]"
+            )
+            .Read();
+        Assert.Equal(broken, Planned.Uses(practice, practice.Clients[0])[0].Against.OfType<Objection.BeyondLimit>().Count());
+    }
+
+    [Theory]
+    [InlineData("2027-01-10", "2027-01-11", 0)]
+    [InlineData("2027-01-09", "2027-01-11", 1)]
+    public void One_leave_may_follow_another_without_a_gap(string until, string on, int gaps)
+    {
+        var practice = Club
+            .Empty.Exercise("sway", "hold 30 s, each side", "clear-first: [faint-spells]")
+            .Member(
+                "ansel",
+                ["- use: sway"],
+                weeks: 2,
+                answers: "{ calf-strain: no, faint-spells: yes }",
+                clearances: $"[{{ condition: faint-spells, by: her doctor, on: 2027-01-01, until: {until} }}, "
+                    + $"{{ condition: faint-spells, by: her doctor, on: {on}, until: 2028-01-01 }}]"
+            )
+            .Read();
+        var against = Planned.Uses(practice, practice.Clients[0])[0].Against.Cast<Objection.ClearanceShort>().ToArray();
+        Assert.Equal(gaps, against.Length);
+        Assert.All(against, a => Assert.Equal(new DateOnly(2028, 1, 1), a.Clearance.Value.Until));
     }
 
     /// <summary>Presses, pulls and holds that follow each other are one hold.</summary>

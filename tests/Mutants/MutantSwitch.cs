@@ -1,0 +1,36 @@
+using System.Runtime.CompilerServices;
+
+namespace Gradus.Tests.Mutants;
+
+/// <summary>Says which mutant is on. This file is compiled into each mutated room; a copy in the tests themselves is not used.
+/// All mutants of a room are in one assembly, so that it is compiled and loaded once: every member asks here which of its bodies
+/// to run.</summary>
+public static class MutantSwitch
+{
+    private static int active;
+    private static long until = long.MaxValue;
+    private static bool[] reached = [];
+
+    /// <param name="mutant">0 for the code as it is written.</param>
+    /// <param name="places">How many places the room has; which of them are reached is counted anew.</param>
+    /// <param name="milliseconds">After this time whatever runs here is broken off: a mutant may never end.</param>
+    /// <returns>One for each place, filled in while the room runs.</returns>
+    public static bool[] Begin(int mutant, int places, long milliseconds)
+    {
+        (active, until) = (mutant, Environment.TickCount64 + milliseconds);
+        return reached = new bool[places];
+    }
+
+    /// <summary>Every member, statement and branch of the mutated room comes by here.</summary>
+    /// <returns>The mutant that is on.</returns>
+    public static int At(int place)
+    {
+        if (place < reached.Length)
+            reached[place] = true;
+        if (Environment.TickCount64 > until)
+            throw new TimeoutException("This mutant does not end.");
+        // A mutant that calls itself for ever fails its test instead of ending the process.
+        RuntimeHelpers.EnsureSufficientExecutionStack();
+        return active;
+    }
+}
