@@ -17,17 +17,27 @@ async function readList() {
   return { edition: lines[0], files: lines.slice(1) };
 }
 
-// Fetches a whole edition, and drops the others only when it is there.
+// Fetches a whole edition, and drops the others only when it is there. An edition that came meanwhile is the one to keep: a slow
+// network must not put an old caution back in place of a new one.
 async function keep() {
   const site = await readList();
   const name = nameOf(site.edition);
   if (await caches.has(name + ' whole')) return;
   const cache = await caches.open(name);
   await cache.addAll(site.files.map(function (file) { return new Request(file, { cache: 'no-store' }); }));
+  if ((await readList()).edition !== site.edition) return keep();
   await caches.open(name + ' whole');
   for (const old of await caches.keys()) {
     if (old.indexOf(nameOf('')) === 0 && old.indexOf(name) !== 0) await caches.delete(old);
   }
+}
+
+// One after the other.
+let keeping = Promise.resolve();
+
+function keepInTurn() {
+  keeping = keeping.then(keep, keep);
+  return keeping;
 }
 
 async function copyOf(request) {
@@ -59,7 +69,7 @@ async function answerTo(request) {
 
 self.addEventListener('install', function (event) {
   self.skipWaiting();
-  event.waitUntil(keep());
+  event.waitUntil(keepInTurn());
 });
 
 self.addEventListener('activate', function (event) {
@@ -69,5 +79,5 @@ self.addEventListener('activate', function (event) {
 self.addEventListener('fetch', function (event) {
   if (event.request.method !== 'GET' || event.request.url.indexOf(self.registration.scope) !== 0) return;
   event.respondWith(answerTo(event.request));
-  if (event.request.mode === 'navigate') event.waitUntil(keep().catch(function () { }));
+  if (event.request.mode === 'navigate') event.waitUntil(keepInTurn().catch(function () { }));
 });

@@ -20,6 +20,9 @@ internal sealed class StaticHost : IDisposable
 
     public string Address { get; }
 
+    /// <summary>What a file waits for before it is handed out.</summary>
+    public Func<string, Task> Before { get; set; } = _ => Task.CompletedTask;
+
     public static StaticHost Of(string folder)
     {
         using var free = new System.Net.Sockets.TcpListener(IPAddress.Loopback, 0);
@@ -43,28 +46,43 @@ internal sealed class StaticHost : IDisposable
         {
             try
             {
-                var asked = await listener.GetContextAsync();
-                var name = asked.Request.Url?.AbsolutePath.TrimStart('/') is { Length: > 0 } path ? path : "index.html";
-                var file = Path.Combine(folder, name);
-                asked.Response.StatusCode = File.Exists(file) ? 200 : 404;
-                asked.Response.ContentType = Path.GetExtension(name) switch
-                {
-                    ".html" => "text/html",
-                    ".css" => "text/css",
-                    ".js" => "text/javascript",
-                    ".svg" => "image/svg+xml",
-                    ".webmanifest" => "application/manifest+json",
-                    _ => "text/plain",
-                };
-                if (File.Exists(file))
-                    await asked.Response.OutputStream.WriteAsync(await File.ReadAllBytesAsync(file));
-                asked.Response.Close();
+                // Nobody waits for a file that is held back.
+                _ = Answer(await listener.GetContextAsync());
             }
-            catch (Exception stopped)
-                when (stopped is HttpListenerException or ObjectDisposedException or InvalidOperationException)
+            catch (Exception stopped) when (IsStop(stopped))
             {
-                // The host was stopped, or the browser went away.
+                // The host was stopped.
             }
         }
     }
+
+    private async Task Answer(HttpListenerContext asked)
+    {
+        try
+        {
+            var name = asked.Request.Url?.AbsolutePath.TrimStart('/') is { Length: > 0 } path ? path : "index.html";
+            await Before(name);
+            var file = Path.Combine(folder, name);
+            asked.Response.StatusCode = File.Exists(file) ? 200 : 404;
+            asked.Response.ContentType = Path.GetExtension(name) switch
+            {
+                ".html" => "text/html",
+                ".css" => "text/css",
+                ".js" => "text/javascript",
+                ".svg" => "image/svg+xml",
+                ".webmanifest" => "application/manifest+json",
+                _ => "text/plain",
+            };
+            if (File.Exists(file))
+                await asked.Response.OutputStream.WriteAsync(await File.ReadAllBytesAsync(file));
+            asked.Response.Close();
+        }
+        catch (Exception stopped) when (IsStop(stopped))
+        {
+            // The host was stopped, or the browser went away.
+        }
+    }
+
+    private static bool IsStop(Exception trouble) =>
+        trouble is HttpListenerException or ObjectDisposedException or InvalidOperationException;
 }

@@ -40,6 +40,32 @@ public sealed record PageSeen(
 
     /// <summary>The lines that everybody gets: on screen, in print and by a screen reader.</summary>
     public Series<TextLine> Shown { get; } = Lines.Where(l => l.HiddenBy is null).ToSeries();
+
+    /// <summary>A part of one file, with the styles and scripts of the file, which were read with its first part.</summary>
+    internal PageSeen Under(PageSeen first) =>
+        this with
+        {
+            Styles =
+            [
+                .. first.Styles,
+                .. Styles.Where(s => s.Text is null || s.Text.Any(IsInk)).ExceptBy(first.Styles.Select(s => s.At), s => s.At),
+            ],
+            Policy = Policy with
+            {
+                Inline =
+                [
+                    .. first.Policy.Inline,
+                    .. Policy.Inline.Where(i => i.Text.Any(IsInk)).ExceptBy(first.Policy.Inline.Select(i => i.At), i => i.At),
+                ],
+            },
+            Shape = Shape with
+            {
+                Written = [.. first.Shape.Written.Concat(Shape.Written).DistinctBy(w => w.At)],
+                Scripts = [.. first.Shape.Scripts.Concat(Shape.Scripts).DistinctBy(s => s.At)],
+            },
+        };
+
+    private static bool IsInk(char letter) => !char.IsWhiteSpace(letter);
 }
 
 /// <param name="Text">With single spaces, not empty.</param>

@@ -86,11 +86,17 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         var pages = apart
             .Select(
                 (p, number) =>
-                    p with
+                    (
+                        number == 0
+                            ? p with
+                            {
+                                Shape = p.Shape with { Strange = [.. p.Shape.Strange, .. twice] },
+                            }
+                            : p.Under(apart[0])
+                    ) with
                     {
                         Ids = ids,
                         At = Location.Whole(whole.Path),
-                        Shape = number == 0 ? p.Shape with { Strange = [.. p.Shape.Strange, .. twice] } : p.Shape,
                     }
             )
             .ToSeries();
