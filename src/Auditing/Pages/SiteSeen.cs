@@ -58,19 +58,24 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     internal static IEnumerable<SiteSeen> Of(Plan plan, Site site, AuditRun run)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
+        var wordings = new Dictionary<string, Wording?>(StringComparer.Ordinal);
         if (whole is null || site.Pages.Count > 1)
-            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run));
+            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), WordingOf);
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, run));
+            yield return Seen(plan, InOne(whole, run), WordingOf);
+
+        // A page says the same as a file and as a part of one.
+        Wording? WordingOf(string path) =>
+            wordings.TryGetValue(path, out var known) ? known : wordings[path] = PageWording.Of(plan, path);
     }
 
-    private static SiteSeen Seen(Plan plan, SiteSeen reading)
+    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, Wording?> wordingOf)
     {
         var heard = reading with
         {
             Pages = reading
                 .Pages.Select(p =>
-                    PageWording.Of(plan, p.Path) is { } wording ? p with { Spoken = WordingReader.Read(p.Lines, wording) } : p
+                    wordingOf(p.Path) is { } wording ? p with { Spoken = WordingReader.Read(p.Lines, wording) } : p
                 )
                 .ToSeries(),
         };

@@ -10,13 +10,12 @@ public static class PageWording
     public static Wording? Of(Plan plan, string path) =>
         Content(plan, path) is { } content ? AnyOrder([.. Head(plan), Past(plan), content, Back(plan), .. Foot(plan)]) : null;
 
-    /// <summary>What may stand in its title; a page that holds all others has that of the whole.</summary>
-    public static Wording Title(Plan plan, string path) =>
-        AnyOrder(
-            May(NameOf(plan, path)),
-            May(plan.Words.Say("site-of", ("name", plan.ClientName))),
-            May(plan.Publisher.Practice)
-        );
+    /// <summary>What may stand in its title; a page that holds all others has that of the whole. Null where the plan has no such
+    /// page.</summary>
+    public static Wording? Title(Plan plan, string path) =>
+        NameOf(plan, path) is { Length: > 0 } name
+            ? AnyOrder(May(name), May(plan.Words.Say("site-of", ("name", plan.ClientName))), May(plan.Publisher.Practice))
+            : null;
 
     private static string NameOf(Plan plan, string path) =>
         path switch

@@ -23,16 +23,14 @@ public sealed class TextNotPlanned : IToldOnceRule
                         + "stands there."
                 );
             if (
-                PageWording.Of(plan, page.Path) is not null
-                && page.Shape.Title.Length > 0
-                && WordingReader
-                    .Read([new(page.Shape.Title, page.At, null, "")], PageWording.Title(plan, page.Path))
-                    .Strange.Count > 0
+                page.Shape.Title is { Length: > 0 } title
+                && PageWording.Title(plan, page.Path) is { } titles
+                && WordingReader.Read([new(title, page.At, null, "")], titles).Strange.Count > 0
             )
                 yield return this.Wrong(
                     plan,
                     page.At,
-                    $"The plan does not have \"{Short(page.Shape.Title)}\" as the title of this page.",
+                    $"The plan does not have \"{Short(title)}\" as the title of this page.",
                     "Give it the page's name, whose pages they are, the practice, or several of these."
                 );
             var altered = page.Spoken.Missing.Where(m => !m.Text.IsGuarded).Select(m => m.Behind).ToHashSet();
