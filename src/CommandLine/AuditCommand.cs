@@ -125,10 +125,18 @@ internal static class AuditCommand
                 );
                 break;
             case "html":
-                WriteFile(FindingHtml.Write(findings, excerpts, Explanations.All(), id => read.Bound(id)?.Name, unjudged));
+                WriteFile(
+                    FindingHtml.Write(
+                        read.ForPeople(findings),
+                        excerpts,
+                        Explanations.All(),
+                        id => read.Bound(id)?.Name,
+                        unjudged
+                    )
+                );
                 break;
             default:
-                FindingText.Write(Console.Out, findings, excerpts);
+                FindingText.Write(Console.Out, read.ForPeople(findings), excerpts);
                 foreach (var (client, place) in unjudged)
                     Console.Out.WriteLine(FindingText.Unjudged(client, place));
                 break;

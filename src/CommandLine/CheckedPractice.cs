@@ -125,35 +125,38 @@ internal sealed class CheckedPractice
         return OfAll(said.InOrder().Where(Concerns)).ToSeries();
     }
 
-    /// <summary>What a file that no client owns does to several is said once, and so is what is wrong with the same words on
-    /// the pages of several: the theme is the cause, or one text of the practice.</summary>
+    /// <summary>The same for people: what is wrong with the same words on the pages of several is said once, because a theme or
+    /// one text is the cause. A program is told of each client by itself.</summary>
+    public Series<Finding> ForPeople(Series<Finding> said) =>
+        (
+            from finding in said
+            group finding by (
+                finding.Rule,
+                finding.Level,
+                Folder.Has(finding.At.File) ? finding.At : null,
+                finding.Message
+            ) into same
+            let clients = ClientsOf(same)
+            from finding in clients.Count < 2 || Folder.Has(same.First().At.File)
+                ? same.AsEnumerable()
+                : [same.First() with { Places = same.Sum(f => f.Places), Clients = clients }]
+            select finding
+        ).ToSeries();
+
+    /// <summary>What a file that no client owns does to several is said once.</summary>
     private IEnumerable<Finding> OfAll(IEnumerable<Finding> findings) =>
         from finding in findings
-        group finding by Cause(finding) into same
-        let clients = same.Select(f => f.Client)
-            .OfType<ClientId>()
-            .Distinct()
-            .OrderBy(c => c.Text, StringComparer.Ordinal)
-            .ToSeries()
-        from finding in clients.Count < 2 ? same.AsEnumerable() : [Once([.. same], clients)]
-        select finding;
+        group finding by Folder.Has(finding.At.File) && Reach.OwnerOf(finding.At.File) is null
+            ? finding with
+            {
+                Client = null,
+            }
+            : finding into same
+        let clients = ClientsOf(same)
+        select clients.Count < 2 ? same.First() : same.Key with { Clients = clients };
 
-    private (RuleId, Level, Location?, string?, string, string) Cause(Finding finding)
-    {
-        var at = Folder.Has(finding.At.File) ? finding.At : null;
-        return (finding.Rule, finding.Level, at, at is null ? null : Reach.OwnerOf(at.File), finding.Message, finding.Help);
-    }
-
-    private Finding Once(Finding[] same, Series<ClientId> clients)
-    {
-        var isOfSource = Folder.Has(same[0].At.File);
-        return same[0] with
-        {
-            Client = isOfSource ? null : same[0].Client,
-            Places = isOfSource ? same[0].Places : same.Sum(f => f.Places),
-            Clients = clients,
-        };
-    }
+    private static Series<ClientId> ClientsOf(IEnumerable<Finding> findings) =>
+        findings.Select(f => f.Client).OfType<ClientId>().Distinct().OrderBy(c => c.Text, StringComparer.Ordinal).ToSeries();
 
     private bool Concerns(Finding finding) =>
         finding.Client is { } client

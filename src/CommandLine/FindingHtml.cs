@@ -63,7 +63,8 @@ internal sealed class FindingHtml
         foreach (var (client, place) in unjudged)
             html.Append($"<p>{Escape(FindingText.Unjudged(client, place))}</p>\n");
         var parts = findings
-            .GroupBy(f => f.Client?.Text ?? Reach.OwnerOf(f.At.File))
+            // What is said once for several stands with what is said of the whole practice: in no client's part alone.
+            .GroupBy(f => f.Clients.Count > 0 ? null : f.Client?.Text ?? Reach.OwnerOf(f.At.File))
             .OrderBy(part => part.Key is not null)
             .ThenBy(part => part.Key, StringComparer.Ordinal)
             .ToArray();

@@ -80,7 +80,7 @@ internal static class PublishCommand
 
         Progress.Clear();
         var findings = read.Said();
-        FindingText.Write(Console.Out, findings, new Excerpts(read.Folder, read.Lines, themeFolder));
+        FindingText.Write(Console.Out, read.ForPeople(findings), new Excerpts(read.Folder, read.Lines, themeFolder));
         foreach (var line in summary)
             Console.Out.WriteLine(line);
         foreach (var stranger in forms.Strangers(to, read.Known))

@@ -53,6 +53,31 @@ public sealed class AuditCommandTests(PublishedDemonstration published) : IDispo
         );
     }
 
+    /// <summary>A program asks which client is blocked; people are told of the one cause.</summary>
+    [Fact]
+    [Trait("Slow", "yes")]
+    public void What_a_theme_does_to_several_is_one_sentence_for_people_and_one_finding_each_for_programs()
+    {
+        var theme = Path.Combine(folder, "theme");
+        Folders.Copy(Repository.Path("themes", "plain"), theme);
+        var top = Path.Combine(theme, "top.html");
+        File.WriteAllText(
+            top,
+            File.ReadAllText(top).Replace("</header>", "</header><p>Never mind.</p>", StringComparison.Ordinal)
+        );
+        string[] asked = ["audit", Repository.Path("content"), "--theme", theme, "--today", "2026-12-07"];
+        var told = Gradus.Run(asked).Output.Split('\n').Where(l => l.Contains("text-not-planned", StringComparison.Ordinal));
+        Assert.Contains("It touches 5 clients", Assert.Single(told), StringComparison.Ordinal);
+        var json = JsonDocument.Parse(Gradus.Run([.. asked, "--format", "json"]).Output).RootElement.GetProperty("findings");
+        Assert.Equal(
+            ["hedley", "maud", "nuala", "rufus", "tamsin"],
+            json.EnumerateArray()
+                .Where(f => f.GetProperty("rule").GetString() == "text-not-planned")
+                .Select(f => f.GetProperty("client").GetString())
+                .Order(StringComparer.Ordinal)
+        );
+    }
+
     [Fact]
     public void A_finding_for_people_has_place_sentence_caret_and_remedy()
     {
