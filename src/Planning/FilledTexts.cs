@@ -7,6 +7,8 @@ namespace Gradus.Planning;
 /// page.</summary>
 internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 {
+    private const int Letters = 26;
+
     private readonly Words words = texts.Words;
 
     private readonly SortedDictionary<string, Picture> shown = new(StringComparer.Ordinal);
@@ -22,7 +24,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 
     public Prose Linked(Prose prose) => prose.With(Link);
 
-    /// <param name="beside">All uses of the same session, this one among them.</param>
+    /// <param name="beside">All uses of the same session, this one among them, in its order.</param>
     public PlannedUse Use(Use use, string sessionName, IReadOnlyList<Use> beside)
     {
         var limb = use.Exercise.Trains.Limb;
@@ -30,6 +32,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
         var sides = use.Weeks.Select(w => SideWords.Of(w, limb, exercise.Cue, texts)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
             exercise.Id,
+            Letter(beside.TakeWhile(u => u != use).Count()),
             exercise.Title,
             use.Session,
             sessionName,
@@ -38,9 +41,14 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             use.Written.MoveOn,
             Filled(exercise, [use]),
             Doses(use, limb, exercise.Cue).ToSeries(),
+            DoseRows.Of(use, limb, exercise.Cue, texts).ToSeries(),
             UseLoads.Written(use)
         );
     }
+
+    /// <summary>A to Z, then AA, AB.</summary>
+    internal static string Letter(int number) =>
+        number < Letters ? $"{(char)('A' + number)}" : Letter((number / Letters) - 1) + Letter(number % Letters);
 
     /// <summary>One for each run of weeks with the same dose.</summary>
     private IEnumerable<PlannedDose> Doses(Use use, Limb limb, SideCue? cue)
@@ -73,15 +81,30 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
         Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
         return exercise.Text.With(inline =>
             inline is Inline.Placeholder { Name: not EmergencyNumber.Placeholder } placeholder
-                ? new Inline.Plain(ValueOf(placeholder.Name))
+                ? ByWeek(placeholder.Name)
                 : Link(inline)
         );
 
-        string ValueOf(string name) =>
+        // Where a text is for several uses, a week may ask two things of one exercise.
+        Inline ByWeek(string name)
+        {
+            var over = ValueOf(name, doses);
+            if (uses is not [var one])
+                return new Inline.Plain(over);
+            var weeks = one.Weeks.Select(w => (w.Week, Said: ValueOf(name, [w.Dose]))).ToArray();
+            return weeks.All(w => w.Said == over)
+                ? new Inline.Plain(over)
+                : new Inline.Figure(over, weeks.Select(w => new WeekFigure(w.Week, w.Said)).ToSeries());
+        }
+
+        string ValueOf(string name, IReadOnlyList<SettledDose> of) =>
             name == "side"
-                ? SideWords.Filled(doses, exercise.Trains.Limb, words)
-                : (Placeholders.Over(doses.Select(d => d.AsDose), name) ?? Placeholders.Over(own, name))?.Say(words)
-                    ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
+                ? SideWords.Filled(of, exercise.Trains.Limb, words)
+                : (
+                    Placeholders.Over(of.Select(d => d.AsDose), name)
+                    ?? Placeholders.Over(doses.Select(d => d.AsDose), name)
+                    ?? Placeholders.Over(own, name)
+                )?.Say(words) ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
     }
 
     /// <summary>"Monday and Thursday", "every 2 days", "instead of Ankles and hips, on a day with little time".</summary>

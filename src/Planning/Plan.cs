@@ -80,17 +80,8 @@ public sealed record Plan(
             .ToSeries();
     }
 
-    /// <summary>How much pain is all right, on each page that asks for it, and on before-you-start.</summary>
-    public PlannedNote? PainRuleOn(string path) =>
-        path == PagePath.BeforeYouStart || Sessions.Any(s => s.Path == path) ? PainRule : null;
-
-    /// <summary>What is to be spared, and who must leave some of those exercises out, or ask first: one note for each
-    /// restriction and each condition.</summary>
-    public Series<PlannedNote> NotesFor(IEnumerable<ExerciseId> exercises)
-    {
-        var shown = exercises.ToHashSet();
-        return Restrictions.Concat(Concerns.Select(c => c.NoteFor(this, shown)).OfType<PlannedNote>()).ToSeries();
-    }
+    /// <summary>What the page at that path says before it tells anybody to move, where it has those exercises.</summary>
+    public PageSigns SignsOn(string path, IEnumerable<ExerciseId> exercises) => PageSigns.Of(this, path, exercises);
 }
 
 /// <param name="Day">The last day.</param>
@@ -161,13 +152,6 @@ public sealed record PlannedCaution(CautionId Id, CautionKind Kind, string Title
 {
     /// <summary>The lines that must stand together and unaltered on a page.</summary>
     public IEnumerable<string> Lines() => Body.Lines().Prepend(Title);
-
-    /// <summary>The line that names its exercises.</summary>
-    public string BelongsTo(Plan plan) =>
-        plan.Words.Say(
-            "belongs-to",
-            ("exercises", plan.Words.Joined([.. Exercises.Select(e => plan.Exercise(e).Title)], "comma"))
-        );
 }
 
 /// <summary>One exercise as this client does it.</summary>
@@ -189,6 +173,7 @@ public sealed record PlannedExercise(
 );
 
 /// <summary>One exercise in one session.</summary>
+/// <param name="Letter">What the page of the session calls it where it says which exercises something is about: "A", "B".</param>
 /// <param name="Sides">"left leg, your rear leg", "each leg, left leg first", or empty where there is no side, or not the same in
 /// all weeks; the doses say it then.</param>
 /// <param name="Notes">Sentences beside the doses: the rounds it belongs to, the exercise it stands in for, or the one that
@@ -196,10 +181,12 @@ public sealed record PlannedExercise(
 /// <param name="MoveOn">What must be true before the client goes on to something harder, as the coach wrote it; often
 /// nothing.</param>
 /// <param name="Text">Filled with the ranges over the weeks of this use.</param>
+/// <param name="Rows">What each week asks, a row for each thing that is counted.</param>
 /// <param name="Loads">What it loads, the joint that it trains first: "ankle:work" on the side at work, "knee:other" on the
 /// opposite one, "lower-back" where there are no sides.</param>
 public sealed record PlannedUse(
     ExerciseId Exercise,
+    string Letter,
     string Title,
     int Session,
     string SessionName,
@@ -208,8 +195,24 @@ public sealed record PlannedUse(
     Series<string> MoveOn,
     ExerciseText Text,
     Series<PlannedDose> Doses,
+    Series<PlannedRow> Rows,
     Series<string> Loads
-);
+)
+{
+    /// <summary>The weeks in which it is done, in rising order.</summary>
+    public IEnumerable<int> Weeks => Doses.SelectMany(d => d.Weeks);
+
+    /// <summary>Whether the session is done in some week before it.</summary>
+    public bool BeginsLater(PlannedSession session) => session.AllWeeks.First() < Weeks.First();
+}
+
+/// <summary>One thing that the doses of a use count, week by week.</summary>
+/// <param name="What">"Sets", "Hold", "Effort".</param>
+/// <param name="Values">By week: "45 s"; a week that has none of it is not there.</param>
+public sealed record PlannedRow(string What, Series<PlannedFigure> Values);
+
+/// <param name="Weeks">In rising order.</param>
+public sealed record PlannedFigure(Series<int> Weeks, string Said);
 
 /// <summary>The dose that weeks in a row share.</summary>
 /// <param name="Weeks">In rising order, without a gap.</param>
@@ -241,7 +244,22 @@ public sealed record PlannedSession(
     Series<PlannedWeeks> Weeks
 )
 {
+    private const string NoValue = "–";
+
     public IEnumerable<ExerciseId> Exercises => Uses.Select(u => u.Exercise).Distinct();
+
+    /// <summary>The weeks in which there is something to do, in rising order.</summary>
+    public IEnumerable<int> AllWeeks => Weeks.SelectMany(w => w.Weeks).Order();
+
+    /// <summary>A row of its table: a cell for each week, or one for all of them where they say the same.</summary>
+    /// <returns>How many weeks each cell is for, and what it says; a dash where the week has nothing of it.</returns>
+    public IEnumerable<(int Weeks, string Said)> Cells(PlannedRow row)
+    {
+        var weeks = AllWeeks.ToArray();
+        return row.Values is [var same] && same.Weeks.Count == weeks.Length
+            ? [(weeks.Length, same.Said)]
+            : weeks.Select(w => (1, row.Values.FirstOrDefault(v => v.Weeks.Contains(w))?.Said ?? NoValue));
+    }
 
     /// <summary>Its fixed days as a page writes them for its script: 1 for Monday to 7 for Sunday (ISO 8601), with blanks
     /// between.</summary>

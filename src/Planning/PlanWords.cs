@@ -74,17 +74,22 @@ internal static class PlanWords
             session is { InsteadOf: null, Days: SessionDays.On on } ? on.Weekdays : [],
             own.SelectMany(u => u.Exercise.Equipment).Distinct(StringComparer.Ordinal).ToSeries(),
             own.Select(u => filled.Use(u, name, own)).ToSeries(),
-            session.Weeks.Select(w => Weeks(w, texts)).ToSeries()
+            session.Weeks.Select(w => Weeks(w, own, texts)).ToSeries()
         );
     }
 
-    private static PlannedWeeks Weeks(TimedWeeks timed, Texts texts) =>
-        new(
-            timed.Weeks,
-            texts.Words.Weeks(timed.Weeks),
-            timed.Steps.Select(s => new Step(s, StepWords.Of(s, texts), StepWords.Detail(s.Work, texts.Words))).ToSeries(),
-            timed.About
-        );
+    /// <param name="own">The uses of the session, in its order.</param>
+    private static PlannedWeeks Weeks(TimedWeeks timed, Use[] own, Texts texts)
+    {
+        return new(timed.Weeks, texts.Words.Weeks(timed.Weeks), timed.Steps.Select(Planned).ToSeries(), timed.About);
+
+        Step Planned(SessionStep step)
+        {
+            var use = Array.FindIndex(own, u => u.Written == step.Source.Value && u.Exercise.Id == step.Exercise);
+            var letter = FilledTexts.Letter(use);
+            return new(step, letter, StepWords.Of(step, letter, texts), StepWords.Detail(step.Work, texts.Words));
+        }
+    }
 
     private static PlannedCheck StageCheck(StageCheck check, Words words) =>
         new(

@@ -8,15 +8,19 @@ namespace Gradus.Planning;
 /// <param name="Effects">At least one.</param>
 public sealed record PlannedConcern(ConditionId Condition, string Name, Series<string> Told, Series<PlannedEffect> Effects)
 {
-    /// <summary>What a page with those exercises says of it; null where it concerns none of them.</summary>
-    internal PlannedNote? NoteFor(Plan plan, HashSet<ExerciseId> shown)
+    /// <summary>As far as it concerns those exercises; null where it concerns none of them.</summary>
+    internal PlannedConcern? For(HashSet<ExerciseId> shown)
     {
         var effects = Effects
             .Select(e => e with { Exercises = e.Exercises.Where(shown.Contains).ToSeries() })
             .Where(e => e.Exercises.Count > 0)
-            .ToArray();
-        return effects.Length == 0 ? null : new(Name, Told.Concat(effects.Select(e => e.Sentence(plan, shown.Count))).ToSeries());
+            .ToSeries();
+        return effects.Count == 0 ? null : this with { Effects = effects };
     }
+
+    /// <summary>What was answered with yes, in full.</summary>
+    internal PlannedNote Note(Plan plan, Func<ExerciseId, IEnumerable<string>> names) =>
+        new(Name, Told.Concat(Effects.Select(e => e.Sentence(plan, names))).ToSeries());
 }
 
 /// <summary>What comes of a condition for some exercises.</summary>
@@ -25,14 +29,9 @@ public sealed record PlannedConcern(ConditionId Condition, string Name, Series<s
 /// <param name="Exercises">In the order of the plan; at least one.</param>
 public sealed record PlannedEffect(string Phrase, string Side, Series<ExerciseId> Exercises)
 {
-    /// <summary>As many as this are named one by one, even where they are all that a page has.</summary>
-    private const int Named = 2;
-
-    internal string Sentence(Plan plan, int shown)
+    internal string Sentence(Plan plan, Func<ExerciseId, IEnumerable<string>> names)
     {
-        var titles = Exercises.Select(e => plan.Exercise(e).Title).ToArray();
-        var exercises =
-            titles.Length == shown && shown > Named ? plan.Words.Say("every-exercise-here") : plan.Words.Joined(titles, "comma");
+        var exercises = plan.Words.Joined([.. Exercises.SelectMany(names)], "comma");
         return Side.Length == 0
             ? plan.Words.Say(Phrase, ("exercises", exercises))
             : plan.Words.Say(Phrase, ("exercises", exercises), ("side", Side));

@@ -5,9 +5,10 @@ using Gradus.Trainings;
 namespace Gradus.Planning;
 
 /// <summary>One timed piece of a session, as one item of its list.</summary>
-/// <param name="Words">What the item says: verb, exercise and side.</param>
+/// <param name="Letter">Of its exercise in the session; of a transition of the one it leads to.</param>
+/// <param name="Words">What the item says: letter, verb and side.</param>
 /// <param name="Detail">Set, effort and load, or empty.</param>
-public sealed record Step(SessionStep Timed, string Words, string Detail)
+public sealed record Step(SessionStep Timed, string Letter, string Words, string Detail)
 {
     public StepKind Kind => Timed.Kind;
 
@@ -39,20 +40,28 @@ public sealed record Step(SessionStep Timed, string Words, string Detail)
 
     private TimelineStep.Work? Work => Timed.Work?.Piece;
 
-    /// <summary>As a page writes it for the script that leads through the session, name and value; what there is none of is an
-    /// empty text.</summary>
-    public Series<(string Name, string Value)> Attributes() =>
-        PageData
-            .OfStep.Zip<string, string>([
-                Kebab.Of(Kind.ToString()),
-                Exercise.Text,
-                Side?.Word() ?? "",
-                Percent?.ToString("0.#", CultureInfo.InvariantCulture) ?? "",
-                Felt?.ToString(CultureInfo.InvariantCulture) ?? "",
-                Breaths?.ToString(CultureInfo.InvariantCulture) ?? "",
-                Set?.ToString(CultureInfo.InvariantCulture) ?? "",
-                Repetitions?.ToString(CultureInfo.InvariantCulture) ?? "",
-                Load ?? "",
-            ])
-            .ToSeries();
+    /// <summary>As a page writes it for the script that leads through the session: the kind and the letter of the exercise, then
+    /// what there is of side, percent, felt effort, breaths, set, repetitions and load, each behind a letter of its own: "press E
+    /// l p50 s1". The load comes last, because it may have blanks.</summary>
+    public string Data()
+    {
+        var parts = new List<string> { Kebab.Of(Kind.ToString()), Letter };
+        if (Side is { } side)
+            parts.Add(side == Domain.Side.Left ? "l" : "r");
+        foreach (
+            var (name, value) in new (char, decimal?)[]
+            {
+                ('p', Percent),
+                ('f', Felt),
+                ('b', Breaths),
+                ('s', Set),
+                ('n', Repetitions),
+            }
+        )
+            if (value is { } number)
+                parts.Add(string.Create(CultureInfo.InvariantCulture, $"{name}{number:0.#}"));
+        if (Load is { } load)
+            parts.Add("w" + load);
+        return string.Join(' ', parts);
+    }
 }

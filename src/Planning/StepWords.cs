@@ -6,21 +6,17 @@ namespace Gradus.Planning;
 /// <summary>What an item of a session's list says.</summary>
 internal static class StepWords
 {
-    /// <summary>"Hold: Half-kneeling ankle rock, left leg". The side is the only one an item names.</summary>
-    public static string Of(SessionStep step, Texts texts)
+    /// <summary>"B hold, left leg". The side is the only one an item names.</summary>
+    public static string Of(SessionStep step, string letter, Texts texts)
     {
-        var (exercise, words) = (texts.Of(step.Exercise), texts.Words);
-        var who = step.Side is { } one
-            ? words.Say(
-                "exercise-and-side",
-                ("exercise", exercise.Title),
-                ("side", SideWords.Of(one, exercise.Trains.Limb, words))
-            )
-            : exercise.Title;
-        return words.Say("step-" + Kebab.Of(step.Kind.ToString()), ("exercise", who));
+        var words = texts.Words;
+        var done = words.Say("step-" + Kebab.Of(step.Kind.ToString()), ("letter", letter));
+        return step.Side is { } one
+            ? words.Say("step-on-side", ("step", done), ("side", SideWords.Of(one, texts.Of(step.Exercise).Trains.Limb, words)))
+            : done;
     }
 
-    /// <summary>"Set 1 of 2, step 3 of 4, at 60 % of the hardest you could do"; empty where nothing is done.</summary>
+    /// <summary>"set 1 of 2, step 3 of 4, 60%"; empty where nothing is done.</summary>
     public static string Detail(StepWork? work, Words words)
     {
         if (work is null)
@@ -39,7 +35,7 @@ internal static class StepWords
         if (piece.RampStep is { } rung && action.Effort is SettledEffort.Ramp ramp)
             said.Add(words.Say("step-of", ("step", rung), ("steps", ramp.Steps)));
         if (piece.EffortPercent is { } percent)
-            said.Add(words.Say("at-per-cent", ("percent", percent)));
+            said.Add(words.Say("short-per-cent", ("n", percent)));
         if (piece.FeltEffort is { } felt)
             said.Add(words.Say("felt-effort", ("rating", felt)));
         var inReps = action.Unit == AmountUnit.Reps;

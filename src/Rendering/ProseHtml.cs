@@ -80,6 +80,11 @@ internal static class ProseHtml
         {
             if (inline is Inline.Plain plain)
                 html.Append(Html.Escape(plain.Words));
+            else if (inline is Inline.Figure figure)
+                html.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<span {PageData.ByWeek}=\"{Html.Escape(WeekData.Of(figure))}\">{Html.Escape(figure.Words)}</span>"
+                );
             else if (inline is Inline.Term term)
                 html.Append(
                     CultureInfo.InvariantCulture,

@@ -36,10 +36,11 @@ internal static class WatchedLines
 
     private static IEnumerable<string> Cautions(Plan plan, string path, IEnumerable<ExerciseId> exercises)
     {
-        var shown = exercises.ToArray();
-        return plan.CautionsFor(shown)
-            .SelectMany(c => c.Lines())
-            .Concat(plan.PainRuleOn(path) is { } pain ? pain.Lines() : [])
-            .Concat(plan.NotesFor(shown).SelectMany(n => n.Lines()));
+        var signs = plan.SignsOn(path, exercises);
+        return signs
+            .Kinds.SelectMany(k => k.Signs)
+            .SelectMany(s => s.Caution.Lines())
+            .Concat(signs.Pain is { } pain ? pain.Lines() : [])
+            .Concat(signs.Notes.SelectMany(n => n.Lines()));
     }
 }

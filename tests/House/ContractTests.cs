@@ -94,7 +94,7 @@ public sealed partial class ContractTests
     {
         var sought = ClassesIn(Scripts);
         Assert.Superset(
-            new[] { PageClass.Cautions, PageClass.What, PageClass.ThisWeek }.ToHashSet(StringComparer.Ordinal),
+            new[] { PageClass.Cautions, PageClass.Weeks, PageClass.ThisWeek }.ToHashSet(StringComparer.Ordinal),
             sought
         );
         Assert.Subset(PageClass.All.ToHashSet(StringComparer.Ordinal), sought);

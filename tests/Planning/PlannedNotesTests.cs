@@ -29,7 +29,7 @@ public sealed class PlannedNotesTests
         var plan = Plan("{ calf-strain: no, faint-spells: no, sore-wrist: no }");
         Assert.Contains(
             "A sore wrist. If true, check with your doctor first: The brace.",
-            plan.NotesFor([new("brace")]).Select(Show)
+            plan.SignsOn("exercise-brace.html", [new("brace")]).Notes.Select(Show)
         );
     }
 
@@ -101,7 +101,7 @@ public sealed class PlannedNotesTests
     private static string[] Notes(string answers, string clearances = "[]")
     {
         var plan = Plan(answers, clearances);
-        return [.. plan.NotesFor(plan.Exercises.Select(e => e.Id)).Select(Show)];
+        return [.. plan.SignsOn(PagePath.BeforeYouStart, plan.Exercises.Select(e => e.Id)).Notes.Select(Show)];
     }
 
     private static Plan Plan(string answers, string clearances = "[]") =>
@@ -135,7 +135,7 @@ public sealed class PlannedNotesTests
                     + $"{written}\nclearances: []"
             )
             .Plan("ansel");
-        var note = plan.NotesFor(plan.Sessions[0].Exercises)[0];
+        var note = plan.SignsOn(plan.Sessions[0].Path, plan.Sessions[0].Exercises).Notes[0];
         Assert.Equal(
             (title, "Asked for by her physiotherapist on 1 December 2026, until 31 March 2027.", last),
             (note.Title, note.Sentences[0], note.Sentences[1])

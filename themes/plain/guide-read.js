@@ -11,8 +11,16 @@
       .filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
   }
 
-  function numberOf(element, name) {
-    return element.hasAttribute(name) ? Number(element.getAttribute(name)) : null;
+  // "press E l p50 s1": kind and letter, then what there is of side, percent, felt effort, breaths, set, repetitions and load.
+  function partsOf(text) {
+    const load = / w(.*)$/.exec(text);
+    const said = (load ? text.slice(0, load.index) : text).split(' ');
+    const parts = { kind: said[0], letter: said[1], side: '', load: load ? load[1] : '' };
+    for (const one of said.slice(2)) {
+      if (one === 'l' || one === 'r') parts.side = one === 'l' ? 'left' : 'right';
+      else parts[one[0]] = Number(one.slice(1));
+    }
+    return parts;
   }
 
   function textOf(element) {
@@ -30,25 +38,34 @@
 
   gradus.titleOf = function (root, exercise) {
     const article = gradus.articleOf(root, exercise) || gradus.articleOf(document.querySelector('main'), exercise);
-    return article ? textOf(article.querySelector('h3')) : exercise.replace(/-/g, ' ');
+    return article ? textOf(article.querySelector('h3 a')) : exercise.replace(/-/g, ' ');
   };
 
+  function letterOf(article) {
+    return article.querySelector('[data-dose]').getAttribute('data-dose');
+  }
+
+  // What it says: the letter and what is done, then how, then the time.
   function stepOf(item, root) {
-    const article = gradus.articleOf(root, item.getAttribute('data-exercise'));
+    const parts = partsOf(item.getAttribute('data-step'));
+    const article = all('[data-about]', root).find(function (one) { return letterOf(one) === parts.letter; });
+    const time = item.querySelector('time');
+    const said = textOf(item.querySelector('b'));
+    const detail = textOf(item).slice(said.length, -textOf(time).length).trim();
     return {
-      kind: item.getAttribute('data-kind'),
-      exercise: item.getAttribute('data-exercise'),
-      side: item.getAttribute('data-side') || '',
-      percent: numberOf(item, 'data-percent'),
-      felt: numberOf(item, 'data-felt'),
-      breaths: numberOf(item, 'data-breaths') || 0,
-      set: numberOf(item, 'data-set') || 0,
-      reps: numberOf(item, 'data-reps') || 0,
-      load: item.getAttribute('data-load') || '',
-      seconds: Number(/^PT(\d+)S$/.exec(item.querySelector('time').getAttribute('datetime'))[1]),
-      what: textOf(item.querySelector('.what')),
-      detail: textOf(item.querySelector('.detail')),
-      loads: article ? (article.getAttribute('data-loads') || '').split(' ').filter(Boolean) : []
+      kind: parts.kind,
+      exercise: article.getAttribute('data-about'),
+      side: parts.side,
+      percent: 'p' in parts ? parts.p : null,
+      felt: 'f' in parts ? parts.f : null,
+      breaths: parts.b || 0,
+      set: parts.s || 0,
+      reps: parts.n || 0,
+      load: parts.load,
+      seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
+      what: textOf(article.querySelector('h3 a')) + ': ' + said.slice(parts.letter.length + 1),
+      detail: detail,
+      loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };
   }
 
@@ -56,7 +73,7 @@
   gradus.stepsOf = function (root, week) {
     const part = all('.weeks[data-weeks]', root)
       .find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
-    return part ? all('.step', part).map(function (item) { return stepOf(item, root); }) : [];
+    return part ? all('[data-step]', part).map(function (item) { return stepOf(item, root); }) : [];
   };
 
   gradus.versionsOf = function (dialog, week) {
@@ -80,15 +97,22 @@
     return { easeOff: limits[0], stop: limits[1] };
   };
 
+  // What stands there in every week, without the numbers that a script put in for this one.
+  function writtenIn(element) {
+    const copy = element.cloneNode(true);
+    for (const one of copy.querySelectorAll('.this-week, [data-dose] *')) one.remove();
+    return textOf(copy);
+  }
+
   // A sum of everything that this page tells somebody to do and to mind, and of how long it is good.
   gradus.editionOf = function (root) {
     const end = document.querySelector('[data-good-until]');
-    const texts = all('.cautions, .exercise, .step', root).map(textOf);
+    const texts = all('.cautions, .exercise, [data-step]', root).map(writtenIn);
     return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
   gradus.sumOfExercise = function (root, exercise) {
-    return gradus.checkSum(textOf(gradus.articleOf(root, exercise)));
+    return gradus.checkSum(writtenIn(gradus.articleOf(root, exercise)));
   };
 
   // A copy to read: without what names or leads somewhere, since it stands on the page already.

@@ -123,6 +123,7 @@
       choice.setAttribute('aria-pressed', String(week === now.week));
     }
     for (const choice of all('[data-choose]')) choice.hidden = now.most < 2;
+    gradus.fillWeek(now.week);
     showButtons();
     sayWhatIsDue(now);
     return now;

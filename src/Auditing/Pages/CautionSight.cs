@@ -3,17 +3,17 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-/// <summary>Looks for one caution on one page: its title and each of its lines as lines of their own, together, under the name of
-/// its kind, followed by the exercises it belongs to. Where it is repeated, the exercises may be left out, and nothing
-/// else.</summary>
+/// <summary>Looks for one caution on one page: its title, the exercises it belongs to and each of its lines as lines of
+/// their own, together, under the name of its kind.</summary>
 internal static class CautionSight
 {
-    public static Sighting Of(Plan plan, Duty duty, PlannedCaution caution)
+    public static Sighting Of(Plan plan, Duty duty, PageSign sign)
     {
+        var caution = sign.Caution;
         var what = $"the caution '{caution.Title}'";
         var (all, shown) = (duty.Page.Lines, duty.Page.Shown);
-        var copies = CopiesIn(shown, plan, caution).ToArray();
-        var whole = copies.Where(c => c is { Fault: null, Unnamed: null }).ToArray();
+        var copies = CopiesIn(shown, plan, sign).ToArray();
+        var whole = copies.Where(c => c.Fault is null).ToArray();
         if (whole.Length > 0 && copies.FirstOrDefault(c => c.Fault is not null) is { } other)
             return new Sighting.Altered(what, other.Fault ?? "", shown[other.Title].At);
         if (whole.FirstOrDefault(c => c.Title < duty.FirstInstruction) is { } first)
@@ -21,15 +21,15 @@ internal static class CautionSight
         if (whole.Length > 0)
             return new Sighting.After(what, duty.Instruction, shown[whole[0].Title].At);
         if (
-            CopiesIn(all, plan, caution)
-                .Where(c => c is { Fault: null, Unnamed: null })
+            CopiesIn(all, plan, sign)
+                .Where(c => c.Fault is null)
                 .Select(c => c.HiddenIn(all))
                 .FirstOrDefault(l => l is not null) is
             { } hidden
         )
             return new Sighting.Hidden(what, hidden.HiddenBy ?? "", hidden.At);
         if (copies.Length > 0)
-            return new Sighting.Altered(what, copies[0].Fault ?? copies[0].Unnamed ?? "", shown[copies[0].Title].At);
+            return new Sighting.Altered(what, copies[0].Fault ?? "", shown[copies[0].Title].At);
         if (all.FirstOrDefault(l => l.HiddenBy is not null && l.Text == caution.Title) is { } title)
             return new Sighting.Hidden(what, title.HiddenBy ?? "", title.At);
         if (shown.FirstOrDefault(l => caution.Body.Lines().Contains(l.Text)) is { } rest)
@@ -38,28 +38,27 @@ internal static class CautionSight
     }
 
     /// <summary>Every place where the caution's title stands.</summary>
-    private static IEnumerable<Copy> CopiesIn(Series<TextLine> lines, Plan plan, PlannedCaution caution)
+    private static IEnumerable<Copy> CopiesIn(Series<TextLine> lines, Plan plan, PageSign sign)
     {
-        var body = caution.Lines().ToArray();
+        var body = sign.Lines().ToArray();
         foreach (var (at, line) in lines.Index())
             if (line.Text == body[0])
-                yield return CopyAt(at, lines, plan, caution, body);
+                yield return CopyAt(at, lines, plan, sign.Caution, body);
     }
 
     private static Copy CopyAt(int at, Series<TextLine> lines, Plan plan, PlannedCaution caution, string[] body)
     {
         var (heading, kind) = KindAbove(plan, lines, at);
-        var copy = new Copy(heading, at, body.Length, null, null);
+        var copy = new Copy(heading, at, body.Length, null);
         for (var i = 1; i < body.Length; i++)
             if (at + i >= lines.Count || lines[at + i].Text != body[i])
                 return copy with { Fault = $"under its title the text \"{Short(body[i])}\" is missing or other" };
-        if (kind != caution.Kind)
-            return copy with { Fault = $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"" };
-        var below = at + body.Length < lines.Count ? lines[at + body.Length].Text : "";
-        var unnamed = caution
-            .Exercises.Select(e => plan.Exercise(e).Title)
-            .FirstOrDefault(title => !below.Contains(title, StringComparison.Ordinal));
-        return unnamed is null ? copy : copy with { Unnamed = $"it does not say that it belongs to '{unnamed}'" };
+        return kind == caution.Kind
+            ? copy
+            : copy with
+            {
+                Fault = $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"",
+            };
     }
 
     private static (int Heading, CautionKind? Kind) KindAbove(Plan plan, Series<TextLine> lines, int at)
@@ -80,17 +79,12 @@ internal static class CautionSight
 
     /// <summary>One place where the caution stands among the lines of a page.</summary>
     /// <param name="Heading">The line that names the kind.</param>
-    /// <param name="Length">How many lines it has, the title among them; the one below them names its exercises.</param>
+    /// <param name="Length">How many lines it has, the title among them.</param>
     /// <param name="Fault">What is other in its kind or its text, in words; null where nothing is.</param>
-    /// <param name="Unnamed">That it does not name one of its exercises, in words; null where it names them all.</param>
-    private sealed record Copy(int Heading, int Title, int Length, string? Fault, string? Unnamed)
+    private sealed record Copy(int Heading, int Title, int Length, string? Fault)
     {
         /// <summary>The first of its lines that somebody does not get.</summary>
         public TextLine? HiddenIn(Series<TextLine> lines) =>
-            Enumerable
-                .Range(Title, Length + 1)
-                .Prepend(Heading)
-                .Select(i => lines[i])
-                .FirstOrDefault(l => l.HiddenBy is not null);
+            Enumerable.Range(Title, Length).Prepend(Heading).Select(i => lines[i]).FirstOrDefault(l => l.HiddenBy is not null);
     }
 }

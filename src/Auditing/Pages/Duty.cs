@@ -31,6 +31,9 @@ internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruct
         }
     }
 
+    /// <summary>What it must say before it tells anybody to move.</summary>
+    public PageSigns Signs(Plan plan) => plan.SignsOn(Page.Path, Exercises.Select(e => e.Id));
+
     private static IEnumerable<ExerciseId> MustBe(Plan plan, string path) =>
         path == PagePath.BeforeYouStart
             ? plan.Exercises.Select(e => e.Id)

@@ -5,7 +5,8 @@ namespace Gradus.Auditing;
 /// <summary>What keeps an element of a page from somebody: from a reader of the screen, of the print, or from a screen
 /// reader.</summary>
 /// <param name="byStyle">The elements that a style may hide, with the words for it.</param>
-internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> byStyle)
+/// <param name="opensDetails">Whether details count as open: on a screen somebody may open them.</param>
+internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> byStyle, bool opensDetails = false)
 {
     private readonly Dictionary<IElement, string?> judged = [];
 
@@ -29,7 +30,7 @@ internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> bySty
             return "'aria-hidden'";
         if (ByKind(element) is { } kind)
             return kind;
-        if (element.ParentElement is { } parent && IsClosed(parent) && element != Summary(parent))
+        if (!opensDetails && element.ParentElement is { } parent && IsClosed(parent) && element != Summary(parent))
             return "details that are closed";
         if (element.HasAttribute("style"))
             return "the attribute 'style', which nobody judges";

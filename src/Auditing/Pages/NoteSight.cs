@@ -11,14 +11,13 @@ internal static class NoteSight
     private const int Likeness = 12;
 
     /// <summary>How much pain is all right, and who must leave something out, after the day on which that was asked.</summary>
-    public static IEnumerable<Sighting> Of(Plan plan, Duty duty)
+    public static IEnumerable<Sighting> Of(Duty duty, PageSigns signs)
     {
-        var notes = plan.NotesFor(duty.Exercises.Select(e => e.Id));
-        if (plan.PainRuleOn(duty.Page.Path) is { } pain)
+        if (signs.Pain is { } pain)
             yield return Of(duty, $"the note '{pain.Title}'", [.. pain.Lines()]);
-        if (notes.Count > 0)
-            yield return Of(duty, "the day of the answers about health", [plan.Asked]);
-        foreach (var note in notes)
+        if (signs.Asked.Length > 0)
+            yield return Of(duty, "the day of the answers about health", [signs.Asked]);
+        foreach (var note in signs.Notes)
             yield return Of(duty, $"the note on '{note.Title}'", [.. note.Lines()]);
     }
 

@@ -40,7 +40,7 @@ internal sealed class PageParser
             .List.LeftOut.Select(p => (Place: p, Elements: document.QuerySelectorAll(p.Selector).ToArray()))
             .ToArray();
         hiding = new(ByStyle(places));
-        hidingOnScreen = new(ByStyle(places.Where(p => !p.Place.IsOnPaper)));
+        hidingOnScreen = new(ByStyle(places.Where(p => !p.Place.IsOnPaper)), opensDetails: true);
     }
 
     /// <param name="file">The file that it stands in; null where it is a file of its own.</param>
@@ -104,7 +104,7 @@ internal sealed class PageParser
         new(
             string.Join(' ', new TextParser(At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
             TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
-            PageData.OfStep.Select(name => (name, item.GetAttribute(name) ?? "")).ToSeries(),
+            item.GetAttribute(PageData.Step) ?? "",
             At(item)
         );
 
@@ -132,6 +132,7 @@ internal sealed class PageParser
                 .Select(a => new ArticleSeen(
                     a.GetAttribute(PageData.About) ?? "",
                     a.GetAttribute(PageData.Loads) ?? "",
+                    a.GetAttribute(PageData.Planned) ?? "",
                     Shown(a),
                     At(a)
                 ))

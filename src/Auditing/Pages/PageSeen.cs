@@ -75,6 +75,9 @@ public sealed record TextLine(string Text, Location At, string? HiddenBy, string
 {
     /// <summary>Where the links in it lead.</summary>
     public Series<string> Leads { get; init; } = [];
+
+    /// <summary>What the figures in it tell the script of each week.</summary>
+    public Series<string> Figures { get; init; } = [];
 }
 
 /// <param name="Heading">The first heading of the section the list stands in; empty where there is none.</param>
@@ -82,8 +85,8 @@ public sealed record TextLine(string Text, Location At, string? HiddenBy, string
 public sealed record StepList(string Heading, Series<StepSeen> Items, Series<TimeSeen> Outside, Location At);
 
 /// <param name="Text">All of the item's text, its time's too.</param>
-/// <param name="Attributes">What a script reads of it: those of a step, what is not there as an empty text.</param>
-public sealed record StepSeen(string Text, Series<TimeSeen> Times, Series<(string Name, string Value)> Attributes, Location At);
+/// <param name="Data">What a script reads of it; empty where it says nothing.</param>
+public sealed record StepSeen(string Text, Series<TimeSeen> Times, string Data, Location At);
 
 /// <param name="Machine">The datetime attribute as written; null where there is none.</param>
 /// <param name="Text">The words beside it.</param>
@@ -120,7 +123,8 @@ public sealed record GuideSeen(
 );
 
 /// <param name="Loads">What its exercise loads, as it tells the script.</param>
-public sealed record ArticleSeen(string Exercise, string Loads, Series<string> Lines, Location At);
+/// <param name="Planned">In which weeks it is done, likewise.</param>
+public sealed record ArticleSeen(string Exercise, string Loads, string Planned, Series<string> Lines, Location At);
 
 /// <param name="Lengths">Its seconds in each week.</param>
 /// <param name="Loads">What its exercises load.</param>

@@ -26,8 +26,9 @@ internal abstract record Sighting(string What, Location At)
     public static IEnumerable<Sighting> Of(Plan plan, SiteSeen site) =>
         Duty.Of(plan, site)
             .SelectMany(duty =>
-                plan.CautionsFor(duty.Exercises.Select(e => e.Id))
-                    .Select(c => CautionSight.Of(plan, duty, c))
-                    .Concat(NoteSight.Of(plan, duty))
+                duty.Signs(plan)
+                    .Kinds.SelectMany(k => k.Signs)
+                    .Select(s => CautionSight.Of(plan, duty, s))
+                    .Concat(NoteSight.Of(duty, duty.Signs(plan)))
             );
 }

@@ -28,7 +28,7 @@ internal sealed record StepPair(StepSeen Seen, Step Step, string Expected, strin
         text == expected ? null : sides.FirstOrDefault(side => CountOf(side, text) > CountOf(side, expected));
 
     private static string ExpectedOf(Step step, Words words) =>
-        Spacing.Collapse($"{step.Words} {step.Detail} {words.Span(step.Seconds)}");
+        Spacing.Collapse($"{step.Words} {step.Detail} {words.ShortSpan(step.Seconds)}");
 
     /// <summary>Every word for a side: those of the language, limb or not, and the names that the client's sports have for
     /// them.</summary>

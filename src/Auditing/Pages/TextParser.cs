@@ -75,6 +75,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
     private readonly List<TextLine> lines = [];
     private readonly StringBuilder line = new();
     private readonly List<string> leads = [];
+    private readonly List<string> figures = [];
     private IElement? begun;
     private string? hiddenBy;
     private string mark = "";
@@ -110,6 +111,8 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
             answer = said;
         if (element.LocalName == "a" && element.GetAttribute("href") is { } address)
             leads.Add(address);
+        if (element.GetAttribute(PageData.ByWeek) is { } figure)
+            figures.Add(figure);
         foreach (var child in element.ChildNodes)
         {
             Turn(hidden ?? HiddenElements.OfText(element));
@@ -173,9 +176,10 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
             return;
         var text = Spacing.Collapse(line.ToString());
         if (text.Length > 0)
-            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = leads.ToSeries() });
+            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = leads.ToSeries(), Figures = figures.ToSeries() });
         line.Clear();
         leads.Clear();
+        figures.Clear();
         begun = null;
     }
 }

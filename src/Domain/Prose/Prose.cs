@@ -77,6 +77,8 @@ public sealed record Prose(Series<Block> Blocks)
         {
             if (inline is Inline.Plain words)
                 plain.Append(words.Words);
+            else if (inline is Inline.Figure figure)
+                plain.Append(figure.Words);
             else if (inline is Inline.Term term)
                 plain.Append(term.Words);
             else if (inline is Inline.Placeholder placeholder)
@@ -110,6 +112,11 @@ public abstract record Inline
     private Inline() { }
 
     public sealed record Plain(string Words) : Inline;
+
+    /// <summary>A number of the dose in force that is not the same in all weeks.</summary>
+    /// <param name="Words">Over all weeks: "30 to 45 seconds".</param>
+    /// <param name="ByWeek">In each week that has the dose, in rising order.</param>
+    public sealed record Figure(string Words, Series<WeekFigure> ByWeek) : Inline;
 
     public sealed record Emphasis(bool Strong, Series<Inline> Text) : Inline;
 
@@ -149,3 +156,6 @@ public abstract record Inline
     /// <summary>A word in braces that stands for a number of the dose in force.</summary>
     public sealed record Placeholder(string Name, Location At) : Inline;
 }
+
+/// <summary>What a figure is in one week.</summary>
+public sealed record WeekFigure(int Week, string Words);

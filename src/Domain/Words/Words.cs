@@ -53,23 +53,13 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
             ? phrase.Other
             : null;
 
-    /// <summary>"45 seconds", "2 minutes", "1 minute 30 seconds": the one way a span is written on a page. Below two minutes only
-    /// full minutes are written as minutes, because short holds are counted in seconds.</summary>
-    public string Span(Seconds span)
-    {
-        var (minutes, seconds) = (span.Value / 60, span.Value % 60);
-        if (minutes == 0 || (span.Value < 120 && seconds > 0))
-            return Say("seconds", ("n", span.Value));
-        if (seconds == 0)
-            return Say("minutes", ("n", minutes));
-        return Say(
-            "minutes-and-seconds",
-            ("minutes", Say("minutes", ("n", minutes))),
-            ("seconds", Say("seconds", ("n", seconds)))
-        );
-    }
+    /// <summary>"45 seconds", "2 minutes", "1 min 30 s": a span in running text.</summary>
+    public string Span(Seconds span) =>
+        span.Value < 60 ? Say("seconds", ("n", span.Value))
+        : span.Value % 60 == 0 ? Say("minutes", ("n", span.Value / 60))
+        : ShortSpan(span);
 
-    /// <summary>"45 s", "2 min", "1 min 48 s": a span where there is little room.</summary>
+    /// <summary>"45 s", "2 min", "1 min 48 s": a span to the second, where seconds matter.</summary>
     public string ShortSpan(Seconds span)
     {
         var (minutes, seconds) = (span.Value / 60, span.Value % 60);
@@ -79,6 +69,24 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
             .. seconds > 0 || minutes == 0 ? [Say("short-seconds", ("n", seconds))] : Array.Empty<string>(),
         ];
         return string.Join(' ', parts);
+    }
+
+    /// <summary>As a person says how long something takes: "40 s", "1½ min", "10 min". Below a minute in fives of seconds, below
+    /// five minutes in halves, then whole minutes; at least the smallest of them.</summary>
+    public string About(Seconds span)
+    {
+        return span.Value < 58
+            ? Say("short-seconds", ("n", Math.Max(5, (span.Value + 2) / 5 * 5)))
+            : Say("short-minutes", ("n", HalfMinutes(span)));
+    }
+
+    /// <summary>"½", "1", "1½" up to five minutes, then whole ones; at least the smallest of them.</summary>
+    public static string HalfMinutes(Seconds span)
+    {
+        var halves = Math.Max(1, (span.Value + 15) / 30);
+        return halves >= 10 ? FormattableString.Invariant($"{(span.Value + 30) / 60}")
+            : halves == 1 ? "½"
+            : FormattableString.Invariant($"{halves / 2}{(halves % 2 == 1 ? "½" : "")}");
     }
 
     /// <summary>"30 seconds" or "30 to 60 seconds".</summary>

@@ -11,7 +11,17 @@ public sealed record BuiltScript(string Path, Series<string> Sources)
     /// <summary>What every page does by itself: its last day, this week, the log.</summary>
     public static readonly BuiltScript Page = new(
         "page.js",
-        ["good-until.js", "log.js", "this-week.js", "show-week.js", "phrases.js", "log-file.js", "log-message.js", "log-page.js"]
+        [
+            "good-until.js",
+            "log.js",
+            "this-week.js",
+            "week-figures.js",
+            "show-week.js",
+            "phrases.js",
+            "log-file.js",
+            "log-message.js",
+            "log-page.js",
+        ]
     );
 
     /// <summary>The guided session.</summary>

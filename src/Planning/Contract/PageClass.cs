@@ -15,10 +15,11 @@ public static class PageClass
     /// <summary>Weeks with the same dose, in a session.</summary>
     public const string Weeks = "weeks";
 
-    /// <summary>A step, what is done in it, and how.</summary>
-    public const string Step = "step";
-    public const string What = "what";
-    public const string Detail = "detail";
+    /// <summary>A figure over all weeks, where a script shows this week's in its place.</summary>
+    public const string OnPaper = "on-paper";
+
+    /// <summary>What stands in its place.</summary>
+    public const string OnScreen = "on-screen";
 
     /// <summary>A word that the page explains.</summary>
     public const string Term = "term";
@@ -39,9 +40,8 @@ public static class PageClass
         Cautions,
         Exercise,
         Weeks,
-        Step,
-        What,
-        Detail,
+        OnPaper,
+        OnScreen,
         Term,
         Said,
         Still,

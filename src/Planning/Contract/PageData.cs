@@ -32,29 +32,25 @@ public static class PageData
     /// <summary>Of a session on page one: its days.</summary>
     public const string Weekdays = "data-weekdays";
 
-    /// <summary>Of a step and of a session to choose.</summary>
+    /// <summary>Of a step: what the script plays; see <see cref="Planning.Step.Data"/>.</summary>
+    public const string Step = "data-step";
+
+    /// <summary>Of a session to choose.</summary>
     public const string Kind = "data-kind";
-
-    public const string Exercise = "data-exercise";
-
-    public const string Side = "data-side";
-
-    public const string Percent = "data-percent";
-
-    public const string Felt = "data-felt";
-
-    public const string Breaths = "data-breaths";
-
-    public const string Set = "data-set";
-
-    public const string Reps = "data-reps";
-
-    public const string Load = "data-load";
 
     /// <summary>Of an article in a session: its exercise, and what that loads.</summary>
     public const string About = "data-about";
 
     public const string Loads = "data-loads";
+
+    /// <summary>Of an article in a session: the weeks in which it is done.</summary>
+    public const string Planned = "data-planned";
+
+    /// <summary>Of the line that stands in its place before: its letter.</summary>
+    public const string Later = "data-later";
+
+    /// <summary>Of a figure in a text: what it is in each week; see <see cref="WeekData"/>.</summary>
+    public const string ByWeek = "data-by-week";
 
     /// <summary>Of the dialog of the guided session: the number of the session.</summary>
     public const string Guide = "data-guide";
@@ -73,9 +69,6 @@ public static class PageData
     /// <summary>The last day of the page.</summary>
     public const string GoodUntil = "data-good-until";
 
-    /// <summary>What the plan says of a step; see <see cref="Step.Attributes"/>.</summary>
-    public static readonly Series<string> OfStep = [Kind, Exercise, Side, Percent, Felt, Breaths, Set, Reps, Load];
-
     /// <summary>What a page's main part says to the scripts; see <see cref="PlannedCourse.Attributes"/>.</summary>
     public static readonly Series<string> OfCourse = [Course, Start, Back, Needs, Instead, Pain];
 
@@ -83,12 +76,15 @@ public static class PageData
     public static readonly Series<string> Told =
     [
         .. OfCourse,
-        .. OfStep,
+        Step,
+        Kind,
         Weeks,
         Due,
         Weekdays,
         About,
         Loads,
+        Planned,
+        ByWeek,
         Guide,
         Version,
         Lengths,
@@ -118,7 +114,10 @@ public static class PageData
         "data-do",
         "data-done",
         "data-effort",
+        "data-dose",
+        "data-doses",
         "data-end",
+        "data-exercise",
         "data-file",
         "data-fill",
         "data-form",
@@ -128,6 +127,7 @@ public static class PageData
         "data-hurts",
         "data-if",
         "data-keep-breathing",
+        Later,
         "data-lead",
         "data-lead-in",
         "data-lead-none",
@@ -138,6 +138,7 @@ public static class PageData
         "data-log",
         "data-log-count",
         "data-log-message",
+        "data-load",
         LogPage,
         "data-log-said",
         "data-log-text",
@@ -168,7 +169,9 @@ public static class PageData
         "data-right",
         "data-saved",
         "data-say",
+        "data-set",
         "data-sets",
+        "data-side",
         "data-sided",
         "data-softer-plain",
         "data-slept",

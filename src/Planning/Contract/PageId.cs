@@ -12,6 +12,9 @@ public static class PageId
     /// <summary>Whom to call.</summary>
     public const string Emergency = "emergency";
 
+    /// <summary>The cautions of a page.</summary>
+    public const string Cautions = "cautions";
+
     /// <summary>On page one: what to stop for.</summary>
     public const string Watch = "watch";
 
@@ -24,6 +27,9 @@ public static class PageId
     /// <summary>The place of a page where all pages are one: session-1.html stands at session-1.</summary>
     public static string Page(string path) =>
         path.EndsWith(PagePath.Ending, StringComparison.Ordinal) ? path[..^PagePath.Ending.Length] : path;
+
+    /// <summary>An exercise of a session, by its letter.</summary>
+    public static string Exercise(string letter) => "exercise-" + letter.ToLowerInvariant();
 
     public static string Week(int number) => FormattableString.Invariant($"week-{number}");
 

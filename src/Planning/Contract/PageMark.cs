@@ -24,6 +24,7 @@ public static class PageMark
         "data-lead-in",
         "data-lead-none",
         "data-lead-past",
+        PageData.Later,
         "data-nothing-today",
         "data-without-scripts",
         "data-good-until",

@@ -9,45 +9,26 @@ internal static class CautionWording
     /// <summary>Each sign whole, worst first, then how much pain is all right, and who must leave something out.</summary>
     public static Wording Of(Plan plan, string path, IEnumerable<ExerciseId> exercises)
     {
-        var (words, shown) = (plan.Words, exercises.ToArray());
-        var notes = plan.NotesFor(shown);
+        var (words, signs) = (plan.Words, plan.SignsOn(path, exercises));
         return Guarded(
             Order(
                 May(words.Say("cautions-heading")),
-                Order(
-                    plan.CautionsFor(shown)
-                        .GroupBy(c => c.Kind)
-                        .Select(kind => Order(kind.Select(c => Whole(plan, c)).Prepend(Must(Kind(kind.Key, words)))))
-                ),
-                plan.PainRuleOn(path) is { } pain ? Order(pain.Lines().Select(l => Must(l))) : Order(),
+                May(words.Say("letters-note")),
+                Order(signs.Kinds.Select(kind => Order(kind.Signs.Select(s => Whole(plan, s)).Prepend(Must(kind.Heading))))),
+                signs.Pain is { } pain ? Order(pain.Lines().Select(l => Must(l))) : Order(),
                 Order(
                     May(words.Say("not-with-heading")),
-                    notes.Count > 0 ? Must(plan.Asked) : May(plan.Asked),
-                    Order(notes.Select(n => Order(n.Lines().Select(l => Must(l)))))
+                    Must(signs.Asked),
+                    Order(signs.Notes.Select(n => Order(n.Lines().Select(l => Must(l)))))
                 )
             )
         );
     }
 
-    /// <summary>The signs of one exercise over again, beside its steps.</summary>
-    public static Wording Again(Plan plan, ExerciseId exercise) =>
-        Guarded(
-            Order(
-                plan.CautionsFor([exercise])
-                    .GroupBy(c => c.Kind)
-                    .Select(kind =>
-                        WholeOrNot(
-                            kind.Select(c => new Optional(Order(Must(c.Title), Body(plan, c), May(c.BelongsTo(plan)))))
-                                .Prepend(Must(Kind(kind.Key, plan.Words)))
-                        )
-                    )
-            )
-        );
+    /// <summary>The names of the signs of one exercise, beside its steps, leading to where they stand whole.</summary>
+    public static Wording Names(Plan plan, string path, ExerciseId exercise) =>
+        Order(plan.SignsOn(path, [exercise]).Kinds.Select(kind => Order(Must(kind.Heading), Must(kind.Names(plan.Words)))));
 
-    private static Wording Whole(Plan plan, PlannedCaution caution) =>
-        Order(Must(caution.Title), Body(plan, caution), Must(caution.BelongsTo(plan)));
-
-    private static Wording Body(Plan plan, PlannedCaution caution) => Must(caution.Body, plan.Words.Say("clip-elsewhere"));
-
-    private static string Kind(CautionKind kind, Words words) => words.Say("kind-" + Kebab.Of(kind.ToString()));
+    private static Wording Whole(Plan plan, PageSign sign) =>
+        Order(Must(sign.Caution.Title), Must(sign.Where), Must(sign.Caution.Body, plan.Words.Say("clip-elsewhere")));
 }

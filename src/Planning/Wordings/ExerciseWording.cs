@@ -32,21 +32,29 @@ internal static class ExerciseWording
         );
     }
 
-    /// <summary>An exercise in a session.</summary>
-    public static Wording InSession(Plan plan, PlannedUse use)
+    /// <summary>An exercise in a session. What it asks of each week stands once, in the table of the weeks.</summary>
+    public static Wording InSession(Plan plan, PlannedSession session, PlannedUse use)
     {
         var words = plan.Words;
         return Order(
+            use.BeginsLater(session) ? Later(use, words) : Order(),
+            Must(use.Letter),
             Must(use.Title),
             AnyOrder(
-                May(use.Sides),
-                CautionWording.Again(plan, use.Exercise),
+                Must(use.Sides),
+                CautionWording.Names(plan, session.Path, use.Exercise),
                 Beside(use, words),
-                Instructions(use.Text, use.Exercise, words),
-                Order(May(words.Say("dose-heading")), new Optional(Doses(use, words)))
+                Instructions(use.Text, use.Exercise, words)
             )
         );
     }
+
+    /// <summary>What stands in its place before its first week.</summary>
+    private static Wording Later(PlannedUse use, Words words) =>
+        May(
+            words.Say("from-week", ("week", use.Weeks.First()), ("exercise", use.Title)),
+            PageMark.Of((PageData.Later, use.Letter))
+        );
 
     public static Wording Equipment(Series<string> things, Words words) =>
         Order(
@@ -82,7 +90,7 @@ internal static class ExerciseWording
                         Must(d.Words, "", use.Exercise),
                         Must(d.Change),
                         d.About ? Must(words.Say("about")) : Order(),
-                        Must(words.Span(d.Seconds))
+                        Must(words.ShortSpan(d.Seconds))
                     )
                 )
                 .Prepend(May(words.Say("dose-column")))

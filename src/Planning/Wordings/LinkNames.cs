@@ -35,8 +35,13 @@ public static class LinkNames
     private static IEnumerable<(string Address, string Name)> Places(Plan plan)
     {
         yield return ("#" + PageId.Content, plan.Words.Say("skip"));
+        yield return ("#" + PageId.Cautions, plan.Words.Say("stop-signs-link"));
+        foreach (var kind in Enum.GetValues<CautionKind>())
+            yield return ("#" + PageId.Cautions, plan.Words.Say("kind-" + Kebab.Of(kind.ToString())));
+        foreach (var use in plan.Sessions.SelectMany(s => s.Uses))
+            yield return ("#" + PageId.Exercise(use.Letter), $"{use.Letter} {use.Title}");
         yield return ("#" + PageId.Watch, plan.Words.Say("stop-signs-link"));
-        yield return ("#" + PageId.Emergency, plan.Words.Say("emergency-link"));
+        yield return (PagePath.Home + "#" + PageId.Watch, plan.Words.Say("stop-signs-link"));
     }
 
     private static IEnumerable<(string Address, string Name)> Contacts(Plan plan)

@@ -79,7 +79,7 @@ public static class PageWording
             May(words.Say("skip")),
             May(words.Say("site-of", ("name", plan.ClientName))),
             May(words.Say("stop-signs-link")),
-            May(words.Say("emergency-link")),
+            May(words.Say("home")),
             Order(May(words.Say("home")), May(words.Say("before-you-start")), May(words.Say("your-weeks"))),
         ];
     }
@@ -113,9 +113,12 @@ public static class PageWording
                 .Prepend(May(plan.Words.Say("words-on-page")))
         );
 
-    /// <summary>A span of time, about or to the second.</summary>
+    /// <summary>A span of time to the second.</summary>
     internal static Wording Time(Seconds span, bool about, Words words) =>
-        Order(about ? Must(words.Say("about")) : Order(), Guarded(words.Span(span)));
+        Order(about ? Must(words.Say("about")) : Order(), Guarded(words.ShortSpan(span)));
+
+    /// <summary>A span of time as a person says it.</summary>
+    internal static Wording Roughly(Seconds span, Words words) => Order(Must(words.Say("about")), Guarded(words.About(span)));
 
     /// <summary>Which week it is, and why it is another than the calendar's.</summary>
     internal static Wording WeekNow(Plan plan)
@@ -152,5 +155,5 @@ public static class PageWording
 
     /// <summary>How long a session is in each week.</summary>
     internal static Wording Lengths(PlannedSession session, Words words) =>
-        WholeOrNot(session.Weeks.Select(w => Order(Must(w.Heading), Time(w.Total, w.About, words))));
+        WholeOrNot(session.Weeks.Select(w => Order(Must(w.Heading), Roughly(w.Total, words))));
 }

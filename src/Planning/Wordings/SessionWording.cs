@@ -10,19 +10,26 @@ internal static class SessionWording
     {
         var words = plan.Words;
         return AnyOrder(
-            // In place of which session it is done: who does both does too much.
-            Order(Must(session.Name), session.InsteadOf is null ? May(session.Days) : Must(session.Days)),
+            Must(session.Name),
             AnyOrder(
+                // In place of which session it is done: who does both does too much.
+                session.InsteadOf
+                    is null
+                    ? May(session.Days)
+                    : Must(session.Days),
                 May(words.Say("how-long")),
                 PageWording.WeekNow(plan),
                 PageWording.Lengths(session, words),
-                PageWording.ChooseWeek(plan),
-                Lead(plan)
+                PageWording.ChooseWeek(plan)
             ),
+            Lead(plan),
+            Order(session.Uses.Select(u => Order(May(u.Letter), May(u.Title)))),
             CautionWording.Of(plan, session.Path, session.Exercises),
             ExerciseWording.Equipment(session.Equipment, words),
-            Order(session.Uses.Select(u => ExerciseWording.InSession(plan, u)).Prepend(May(words.Say("exercises")))),
+            Order(session.Uses.Select(u => ExerciseWording.InSession(plan, session, u)).Prepend(May(words.Say("exercises")))),
+            Table(session, words),
             Steps(session, words),
+            Done(words),
             GuideWording.Of(plan, session),
             Grid(plan, session),
             PageWording.Terms(plan, session.Path)
@@ -36,16 +43,33 @@ internal static class SessionWording
             May(plan.GoodUntil.Past, PageMark.Of(("lead-past", "")))
         );
 
+    /// <summary>Every week once, as figures: a group of rows for each exercise, a column for each week.</summary>
+    private static Wording Table(PlannedSession session, Words words) =>
+        Guarded(
+            Order(
+                May(words.Say("weeks-table")),
+                May(words.Say("effort-note")),
+                Must(words.Say("weeks-column")),
+                Order(session.AllWeeks.Select(w => Must(FormattableString.Invariant($"{w}")))),
+                Order(
+                    session.Uses.Select(u => Order(Must(u.Letter), Must(u.Title), Order(u.Rows.Select(r => Row(session, u, r)))))
+                )
+            )
+        );
+
+    private static Wording Row(PlannedSession session, PlannedUse use, PlannedRow row) =>
+        Order(session.Cells(row).Select(c => Must(c.Said, "", use.Exercise)).Prepend(Must(row.What)));
+
     private static Wording Steps(PlannedSession session, Words words) =>
         Order(
             May(words.Say("step-by-step")),
             May(words.Say("step-by-step-note")),
-            May(words.Say("effort-note")),
             May(words.Say("all-weeks"), PageMark.Of(("all-weeks", ""))),
-            session.Weeks.Count > 0 ? Order(session.Weeks.Select(w => Weeks(w, words))) : Must(words.Say("nothing-planned")),
-            May(words.Say("session-done"), PageMark.Of(("do", ""))),
-            May(words.Say("session-undo"), PageMark.Of(("undo", "")))
+            session.Weeks.Count > 0 ? Order(session.Weeks.Select(w => Weeks(w, words))) : Must(words.Say("nothing-planned"))
         );
+
+    private static Wording Done(Words words) =>
+        Order(May(words.Say("session-done"), PageMark.Of(("do", ""))), May(words.Say("session-undo"), PageMark.Of(("undo", ""))));
 
     private static Wording Weeks(PlannedWeeks weeks, Words words) =>
         Order(
@@ -53,7 +77,7 @@ internal static class SessionWording
                 .Steps.Select(s =>
                     Order(Guarded(s.Words, s.Exercise), Guarded(s.Detail), PageWording.Time(s.Seconds, false, words))
                 )
-                .Prepend(Guarded(words.Span(weeks.Total)))
+                .Prepend(Guarded(words.ShortSpan(weeks.Total)))
                 .Prepend(weeks.About ? MustOnScreen(words.Say("about")) : Order())
                 .Prepend(May(words.Say("total")))
                 .Prepend(Guarded(weeks.Heading))

@@ -29,12 +29,12 @@ internal static class WeeksWording
         Order(
             Must(week.Heading),
             Order(
-                week.Sessions.Select(s => Order(Must(s.Name), Must(s.When), PageWording.Time(s.Seconds, s.About, words)))
+                week.Sessions.Select(s => Order(Must(s.Name), Must(s.When), PageWording.Roughly(s.Seconds, words)))
                     .Prepend(May(words.Say("once-column")))
                     .Prepend(May(words.Say("session-column")))
             ),
             week.Sessions.Count > 0
-                ? Order(May(words.Say("week-total")), PageWording.Time(week.Total, week.About, words))
+                ? Order(May(words.Say("week-total")), PageWording.Roughly(week.Total, words))
                 : May(words.Say("nothing-this-week")),
             week.Sessions.Any(s => s.Times is null) ? May(words.Say("on-top")) : Order()
         );
@@ -59,11 +59,11 @@ internal static class WeeksWording
             May(session.Name),
             May(weeks.Heading),
             May(words.Say("work")),
-            Guarded(words.Span(shares.Work)),
+            Guarded(words.ShortSpan(shares.Work)),
             May(words.Say("rest")),
-            Guarded(words.Span(shares.Rest)),
+            Guarded(words.ShortSpan(shares.Rest)),
             May(words.Say("moving")),
-            Guarded(words.Span(shares.Moving)),
+            Guarded(words.ShortSpan(shares.Moving)),
             May(words.Say("all")),
             PageWording.Time(weeks.Total, weeks.About, words)
         );

@@ -59,9 +59,6 @@ internal static class PageViews
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>Numbers as an attribute has them.</summary>
-    private static string Numbers(IEnumerable<int> numbers) => string.Join(' ', numbers.Select(Number));
-
     /// <summary>A telephone number as a link has it: digits, and the plus.</summary>
     public static HomeView Home(Plan plan, Func<string, string> at, string here) =>
         new(
@@ -111,7 +108,8 @@ internal static class PageViews
             Lengths(session, plan.Words),
             session.Equipment,
             Cautions(plan, session.Path, session.Exercises, here),
-            [.. session.Uses.Select(u => Use(plan, u, here))],
+            [.. session.Uses.Select(u => Use(plan, session, u, here))],
+            [.. session.AllWeeks.Select(Number)],
             [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
             Grids(plan, session),
             GuideViews.Of(plan, session)
@@ -148,32 +146,24 @@ internal static class PageViews
     /// something out.</summary>
     private static CautionsView Cautions(Plan plan, string path, IEnumerable<ExerciseId> shown, string here)
     {
-        var exercises = shown.ToArray();
-        var (notes, pain) = (plan.NotesFor(exercises), plan.PainRuleOn(path));
+        var signs = plan.SignsOn(path, shown);
         return new(
-            Groups(plan, exercises, here),
-            pain is null ? null : new(pain.Title, pain.Sentences),
-            notes.Count > 0 ? plan.Asked : "",
-            [.. notes.Select(n => new NoteView(n.Title, n.Sentences))]
+            plan.Sessions.Any(s => s.Path == path) ? plan.Words.Say("letters-note") : "",
+            [
+                .. signs.Kinds.Select(kind => new CautionGroupView(
+                    Kebab.Of(kind.Kind.ToString()),
+                    kind.Heading,
+                    [.. kind.Signs.Select(s => Caution(s, plan.Words, here))]
+                )),
+            ],
+            signs.Pain is { } pain ? new(pain.Title, pain.Sentences) : null,
+            signs.Asked,
+            [.. signs.Notes.Select(n => new NoteView(n.Title, n.Sentences))]
         );
     }
 
-    private static Series<CautionGroupView> Groups(Plan plan, IEnumerable<ExerciseId> exercises, string here) =>
-        plan.CautionsFor(exercises)
-            .GroupBy(c => c.Kind)
-            .Select(kind => new CautionGroupView(
-                Kebab.Of(kind.Key.ToString()),
-                plan.Words.Say("kind-" + Kebab.Of(kind.Key.ToString())),
-                [
-                    .. kind.Select(c => new CautionView(
-                        c.Id.Text,
-                        c.Title,
-                        ProseHtml.Of(c.Body, 5, here, plan.Words),
-                        c.BelongsTo(plan)
-                    )),
-                ]
-            ))
-            .ToSeries();
+    private static CautionView Caution(PageSign sign, Words words, string here) =>
+        new(sign.Caution.Id.Text, sign.Caution.Title, ProseHtml.Of(sign.Caution.Body, 5, here, words), sign.Where);
 
     private static SessionCardView Card(Plan plan, PlannedSession session) =>
         new(
@@ -187,7 +177,9 @@ internal static class PageViews
         );
 
     private static Series<LengthView> Lengths(PlannedSession session, Words words) =>
-        session.Weeks.Select(w => new LengthView(Numbers(w.Weeks), w.Heading, TimeView.Of(w.Total, w.About, words))).ToSeries();
+        session
+            .Weeks.Select(w => new LengthView(WeekData.Numbers(w.Weeks), w.Heading, TimeView.Roughly(w.Total, words)))
+            .ToSeries();
 
     /// <summary>A session before play has two columns a week, for as long as nobody knows how often that is.</summary>
     private static Series<GridView> Grids(Plan plan, PlannedSession session)
@@ -230,26 +222,33 @@ internal static class PageViews
             [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]
         );
 
-    private static UseView Use(Plan plan, PlannedUse use, string here) =>
+    private static UseView Use(Plan plan, PlannedSession session, PlannedUse use, string here) =>
         new(
             use.Exercise.Text,
+            use.Letter,
+            PageId.Exercise(use.Letter),
             string.Join(' ', use.Loads),
+            WeekData.Numbers(use.Weeks),
+            use.BeginsLater(session) ? plan.Words.Say("from-week", ("week", use.Weeks.First()), ("exercise", use.Title)) : "",
             use.Title,
             plan.Exercise(use.Exercise).Path,
             use.Sides,
             use.Notes,
             use.MoveOn,
-            Groups(plan, [use.Exercise], here),
+            [
+                .. plan.SignsOn(session.Path, [use.Exercise])
+                    .Kinds.Select(k => new SignNamesView(Kebab.Of(k.Kind.ToString()), k.Heading, k.Names(plan.Words))),
+            ],
             ProseHtml.Of(use.Text.SetUp, 5, here, plan.Words),
             ProseHtml.Of(use.Text.Do, 5, here, plan.Words),
             ProseHtml.Of(use.Text.More, 4, here, plan.Words),
-            Doses(use, plan.Words)
+            [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))]
         );
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
         [
             .. use.Doses.Select(d => new DoseView(
-                Numbers(d.Weeks),
+                WeekData.Numbers(d.Weeks),
                 words.Weeks(d.Weeks),
                 d.Words,
                 d.Change,
@@ -260,21 +259,9 @@ internal static class PageViews
     private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>
         new(
             PageId.Weeks(weeks.Weeks),
-            Numbers(weeks.Weeks),
+            WeekData.Numbers(weeks.Weeks),
             weeks.Heading,
             TimeView.Of(weeks.Total, weeks.About, words),
-            [
-                .. weeks.Steps.Select(s => new StepView(
-                    Kebab.Of(s.Kind.ToString()),
-                    s.Words,
-                    s.Detail,
-                    TimeView.Of(s.Seconds, false, words),
-                    Data(s)
-                )),
-            ]
+            [.. weeks.Steps.Select(s => new StepView(s.Data(), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words)))]
         );
-
-    /// <summary>As one piece: a session has hundreds of steps.</summary>
-    private static Html Data(Step step) =>
-        new(string.Concat(step.Attributes().Where(a => a.Value.Length > 0).Select(a => $" {a.Name}=\"{Html.Escape(a.Value)}\"")));
 }

@@ -61,7 +61,11 @@ internal sealed record TermView(string Id, string Word, string Explanation)
 /// <summary>A span of time: the ISO 8601 duration and the words beside it.</summary>
 internal sealed record TimeView(string Iso, string Words, bool About)
 {
-    public static TimeView Of(Seconds span, bool about, Words words) => new(span.ToIsoDuration(), words.Span(span), about);
+    /// <summary>To the second: "1 min 48 s".</summary>
+    public static TimeView Of(Seconds span, bool about, Words words) => new(span.ToIsoDuration(), words.ShortSpan(span), about);
+
+    /// <summary>As a person says how long something takes: "about 10 min".</summary>
+    public static TimeView Roughly(Seconds span, Words words) => new(span.ToIsoDuration(), words.About(span), true);
 }
 
 /// <summary>A day of the calendar: ISO 8601 and in words.</summary>
@@ -160,10 +164,17 @@ internal sealed record AnswerView(string Question, string Reply);
 
 internal sealed record ClearanceView(string Condition, string Sentence, Series<string> Limits);
 
+/// <param name="Letters">What the letters are; empty on a page that has none.</param>
 /// <param name="PainRule">Null on a page that does not ask for pain.</param>
 /// <param name="Asked">Empty where there are no notes.</param>
 /// <param name="Notes">Who must leave something out, or ask first: one for each condition.</param>
-internal sealed record CautionsView(Series<CautionGroupView> Groups, NoteView? PainRule, string Asked, Series<NoteView> Notes);
+internal sealed record CautionsView(
+    string Letters,
+    Series<CautionGroupView> Groups,
+    NoteView? PainRule,
+    string Asked,
+    Series<NoteView> Notes
+);
 
 /// <param name="Kind">stop, ease-off, take-care or expect.</param>
 internal sealed record CautionGroupView(string Kind, string Heading, Series<CautionView> Cautions);
@@ -181,6 +192,7 @@ internal sealed record SessionView(
     Series<string> Equipment,
     CautionsView Cautions,
     Series<UseView> Uses,
+    Series<string> WeekNumbers,
     Series<WeeksView> Weeks,
     Series<GridView> Grids,
     GuideView Guide
@@ -193,21 +205,37 @@ internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells
 internal sealed record GridWeekView(string Heading, int Times);
 
 /// <param name="Id">Of the exercise.</param>
+/// <param name="Place">The id of its place on the page.</param>
 /// <param name="Loads">Regions of the body, for a script.</param>
+/// <param name="Planned">The numbers of its weeks, for a script.</param>
+/// <param name="Later">From which week it is done; empty where that is the first of the session.</param>
+/// <param name="Signs">The names of its cautions, kind by kind.</param>
+/// <param name="Rows">What each week asks.</param>
 internal sealed record UseView(
     string Id,
+    string Letter,
+    string Place,
     string Loads,
+    string Planned,
+    string Later,
     string Title,
     string Path,
     string Sides,
     Series<string> Notes,
     Series<string> MoveOn,
-    Series<CautionGroupView> Cautions,
+    Series<SignNamesView> Signs,
     Html SetUp,
     Html Doing,
     Html More,
-    Series<DoseView> Doses
+    Series<RowView> Rows
 );
+
+internal sealed record SignNamesView(string Kind, string Heading, string Names);
+
+internal sealed record RowView(string What, Series<CellView> Cells);
+
+/// <param name="Weeks">How many columns it is wide.</param>
+internal sealed record CellView(int Weeks, string Said);
 
 /// <param name="In">The numbers of the weeks, for a script.</param>
 /// <param name="Change">What is other than before.</param>
@@ -216,9 +244,8 @@ internal sealed record DoseView(string In, string Weeks, string Words, string Ch
 /// <param name="In">The numbers of the weeks, for a script.</param>
 internal sealed record WeeksView(string Id, string In, string Heading, TimeView Total, Series<StepView> Steps);
 
-/// <param name="Kind">hold, rest, get-ready…: for the style only.</param>
-/// <param name="Data">What the script that leads through the session reads: attributes, ready to stand in the element.</param>
-internal sealed record StepView(string Kind, string Words, string Detail, TimeView Time, Html Data);
+/// <param name="Data">What the script that leads through the session reads.</param>
+internal sealed record StepView(string Data, string Words, string Detail, TimeView Time);
 
 /// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
 internal sealed record ExerciseView(

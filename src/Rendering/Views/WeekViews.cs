@@ -26,10 +26,10 @@ internal static class WeekViews
                 .. week.Sessions.Select(s => new WeekSessionView(
                     new(plan.Sessions[s.Session - 1].Path, s.Name),
                     s.When,
-                    TimeView.Of(s.Seconds, s.About, plan.Words)
+                    TimeView.Roughly(s.Seconds, plan.Words)
                 )),
             ],
-            TimeView.Of(week.Total, week.About, plan.Words),
+            TimeView.Roughly(week.Total, plan.Words),
             week.Sessions.Any(s => s.Times is null)
         );
 

@@ -75,7 +75,10 @@ internal sealed class SessionSteps(PracticeSettings settings)
             var piece = step as TimelineStep.Work;
             if (piece is not null && round is { } set)
                 piece = piece with { Place = piece.Place with { Set = set, Sets = week.Dose.Sets } };
-            Add(use, new(step.Kind, use.Exercise.Id, step.Side, step.Seconds, piece is null ? null : new(piece, week.Dose)));
+            Add(
+                use,
+                new(step.Kind, use.Exercise.Id, step.Side, step.Seconds, piece is null ? null : new(piece, week.Dose), use.Source)
+            );
         }
 
         before = use.Exercise;
@@ -84,7 +87,7 @@ internal sealed class SessionSteps(PracticeSettings settings)
     private void Add(Use use, WeekDose week, StepKind kind, Seconds seconds)
     {
         if (seconds > Seconds.Zero)
-            Add(use, new(kind, use.Exercise.Id, week.Dose.Sides.Begins, seconds, null));
+            Add(use, new(kind, use.Exercise.Id, week.Dose.Sides.Begins, seconds, null, use.Source));
     }
 
     private void Add(Use use, SessionStep step) => steps.Add((step, use.Exercise.Position));

@@ -98,7 +98,9 @@ public sealed class AlternateSessionTests
         var plan = practice.Plan("ansel");
         Assert.Contains(plan.Health.Answers, a => a.Question.Contains("dizzy", StringComparison.Ordinal));
         var flare = plan.Sessions.Single(s => s.Name == "For flare");
-        Assert.Contains(plan.NotesFor(flare.Exercises), n => n.Title.EndsWith("dizzy spells", StringComparison.Ordinal));
+        Assert.Contains(plan.SignsOn(flare.Path, flare.Exercises).Notes.SelectMany(n => n.Sentences), s =>
+            s.Contains("Dizzy spells", StringComparison.Ordinal)
+        );
         Assert.Equal(
             ["calf-pull", "sharp-stab"],
             plan.CautionsFor(flare.Exercises).Select(c => c.Id.Text).Order(StringComparer.Ordinal)

@@ -15,7 +15,8 @@ public sealed class CautionNotInSession : IToldOnceRule
 
     private static IEnumerable<Finding> Missing(Plan plan, PlannedSession session, GuideSeen guide)
     {
-        foreach (var caution in plan.CautionsFor(session.Exercises).Where(c => !Holds(guide.Before, c)))
+        var signs = plan.SignsOn(session.Path, session.Exercises);
+        foreach (var caution in signs.Kinds.SelectMany(k => k.Signs).Where(s => !Holds(guide.Before, s)).Select(s => s.Caution))
             yield return Said(
                 plan,
                 guide,
@@ -24,7 +25,7 @@ public sealed class CautionNotInSession : IToldOnceRule
                     + "session shows that one."
             );
         foreach (
-            var note in plan.NotesFor(session.Exercises).Prepend(plan.PainRule).Where(n => !n.Lines().All(guide.Before.Contains))
+            var note in signs.Notes.Concat(signs.Pain is { } pain ? [pain] : []).Where(n => !n.Lines().All(guide.Before.Contains))
         )
             yield return Said(
                 plan,
@@ -35,19 +36,23 @@ public sealed class CautionNotInSession : IToldOnceRule
             );
         foreach (var exercise in session.Exercises)
         {
-            var during = guide.During.Where(d => d.Exercise == exercise.Text).SelectMany(d => d.Lines).ToSeries();
-            foreach (var caution in plan.CautionsFor([exercise]).Where(c => !Holds(during, c)))
+            var during = string.Join('\n', guide.During.Where(d => d.Exercise == exercise.Text).SelectMany(d => d.Lines));
+            foreach (
+                var kind in plan.SignsOn(session.Path, [exercise])
+                    .Kinds.Where(k => !during.Contains(k.Names(plan.Words), StringComparison.Ordinal))
+            )
                 yield return Said(
                     plan,
                     guide,
-                    $"Who is led through this session does not get \"{caution.Title}\" during '{plan.Exercise(exercise).Title}'.",
-                    $"Let the article with {PageData.About}=\"{exercise}\" hold the cautions of the exercise; the guided "
+                    $"Who is led through this session does not get \"{kind.Names(plan.Words)}\" during "
+                        + $"'{plan.Exercise(exercise).Title}'.",
+                    $"Let the article with {PageData.About}=\"{exercise}\" hold the names of the cautions of the exercise; the guided "
                         + "session shows that article beside its steps."
                 );
         }
     }
 
-    private static bool Holds(Series<string> lines, PlannedCaution caution) => caution.Lines().All(lines.Contains);
+    private static bool Holds(Series<string> lines, PageSign sign) => sign.Lines().All(lines.Contains);
 
     private static Finding Said(Plan plan, GuideSeen guide, string message, string help) =>
         new(RuleId.Of(typeof(CautionNotInSession)), Level.Error, plan.Client, guide.At, message, help);

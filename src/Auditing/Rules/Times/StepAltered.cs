@@ -17,15 +17,11 @@ public sealed class StepAltered : IToldOnceRule
                 );
 
             // A theme may do without the script that reads these; then it writes none of them.
-            if (
-                pair.Seen.Attributes.Any(a => a.Value.Length > 0)
-                && pair.Seen.Attributes.Zip(pair.Step.Attributes()).FirstOrDefault(a => a.First != a.Second)
-                    is { First.Name: not null } other
-            )
+            if (pair.Seen.Data.Length > 0 && pair.Seen.Data != pair.Step.Data())
                 yield return Said(
                     pair,
-                    "This step tells the script that leads through the session "
-                        + $"{other.First.Name}=\"{other.First.Value}\"; in the plan it is \"{other.Second.Value}\".",
+                    $"This step tells the script that leads through the session {PageData.Step}=\"{pair.Seen.Data}\"; in the plan "
+                        + $"it is \"{pair.Step.Data()}\".",
                     "Write step.data as it is."
                 );
         }

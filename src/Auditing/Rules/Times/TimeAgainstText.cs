@@ -22,9 +22,9 @@ public sealed class TimeAgainstText : IToldOnceRule
     private static string? Fault(TimeSeen time, Words words)
     {
         if (time.Span is { } span)
-            return time.Text == words.Span(span)
+            return time.Text == words.ShortSpan(span) || time.Text == words.About(span)
                 ? null
-                : $"The time is {time.Machine}, which is {words.Span(span)}, but the words beside it are \"{time.Text}\".";
+                : $"The time is {time.Machine}, which is {words.ShortSpan(span)}, but the words beside it are \"{time.Text}\".";
         if (DateOnly.TryParseExact(time.Machine, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
             return time.Text == words.Date(day)
                 ? null

@@ -33,6 +33,8 @@ public sealed class WeekToldWrong : IToldOnceRule
                     $"This page tells its script another {planned.Name} than the plan.",
                     $"Write {planned.Name}=\"{planned.Value}\", as site.course has it."
                 );
+            foreach (var finding in Figures(plan, page).Concat(Articles(plan, page)))
+                yield return finding;
             foreach (var part in told.Parts.Where(p => !SaysItsWeeks(p, plan)))
                 yield return this.Wrong(
                     plan,
@@ -51,6 +53,43 @@ public sealed class WeekToldWrong : IToldOnceRule
                     "Write the session's own number and days, with the link to its page first."
                 );
         }
+    }
+
+    /// <summary>What the numbers in a text are in each week.</summary>
+    private IEnumerable<Finding> Figures(Plan plan, PageSeen page)
+    {
+        foreach (var line in page.Spoken.Planned.GroupBy(p => p.Line))
+        {
+            var (seen, planned) = (page.Lines[line.Key], line.SelectMany(p => p.Text.Figures).ToSeries());
+            if (seen.Figures.Count > 0 && seen.Figures != planned && !seen.Figures.SequenceEqual(planned))
+                yield return this.Wrong(
+                    plan,
+                    seen.At,
+                    $"A number in this text is \"{seen.Figures.Except(planned).FirstOrDefault() ?? seen.Figures[0]}\" week by week for "
+                        + "the script that fills it in; the plan says another.",
+                    "Show the coach's text as it is, with the number of each week as it comes."
+                );
+        }
+    }
+
+    /// <summary>In which weeks each exercise of a session is done.</summary>
+    private IEnumerable<Finding> Articles(Plan plan, PageSeen page)
+    {
+        if (plan.Sessions.FirstOrDefault(s => s.Path == page.Path) is not { } session)
+            yield break;
+        foreach (
+            var article in page
+                .Guides.Take(1)
+                .SelectMany(g => g.During)
+                .Where(a => session.Uses.All(u => u.Exercise.Text != a.Exercise || WeekData.Numbers(u.Weeks) != a.Planned))
+        )
+            yield return this.Wrong(
+                plan,
+                article.At,
+                $"This page tells its script that '{article.Exercise}' is done in the weeks '{article.Planned}', which the plan does "
+                    + "not say.",
+                $"Write {PageData.Planned} as use.planned has it."
+            );
     }
 
     private static bool SaysItsWeeks(WeekPartSeen part, Plan plan)
