@@ -37,14 +37,12 @@ internal static class StepWords
         if (piece.EffortPercent is { } percent)
             said.Add(words.Say("short-per-cent", ("n", percent)));
         if (piece.FeltEffort is { } felt)
-            said.Add(words.Say("felt-effort", ("rating", felt)));
+            said.Add(words.Say("step-felt", ("rating", felt)));
         var inReps = action.Unit == AmountUnit.Reps;
         if (inReps && dose.Tempo is { } tempo)
             said.Add(DoseWords.Of(tempo, words));
         if (dose.Load is { } load)
             said.Add(words.Say("with-load", ("load", load)));
-        if (DoseProperties.AsksForBreath(action))
-            said.Add(words.Say("keep-breathing"));
         if (inReps && dose.Leave is { } leave)
             said.Add(words.Say("leave", ("n", leave)));
         return words.Joined(said, "comma");

@@ -2,12 +2,18 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Rendering;
 
-/// <summary>The end tags that a page may leave out, where every byte is carried in a message: that of a list item or a cell where
-/// the next one, or the end of the list or row, says it as well (HTML Standard, 13.1.2.4).</summary>
+/// <summary>The end tags that a page may leave out, because every byte of it is carried in a message: those of paragraphs, list
+/// items, rows and cells where what follows says it as well (HTML Standard, 13.1.2.4).</summary>
 public static partial class OptionalEnds
 {
     public static string LeftOut(string html) => Ends().Replace(html, "");
 
-    [GeneratedRegex(@"</li>(?=\s*(?:<li[\s>]|</[ou]l>))|</t[dh]>(?=\s*(?:<t[dh][\s>]|</tr>))", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"</li>(?=\s*(?:<li[\s>]|</[ou]l>))|</t[dh]>(?=\s*(?:<t[dh][\s>]|</tr>))|</tr>(?=\s*(?:<tr[\s>]|</t(?:head|body|able)>))"
+            + @"|</d[td]>(?=\s*(?:<d[td][\s>]|</dl>))|</option>(?=\s*(?:<option[\s>]|</select>))"
+            + @"|</p>(?=\s*(?:<(?:p|h[1-6]|[ou]l|dl|div|section|article|table|form|fieldset|details|footer)[\s>]"
+            + @"|</(?:div|section|article|li|td|th|dd|form|fieldset|details|footer|main)>))",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex Ends();
 }

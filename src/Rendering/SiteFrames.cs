@@ -1,3 +1,4 @@
+using System.Text;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -8,7 +9,8 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
 {
     internal const string AllPagesTemplate = PagePath.AllPages;
 
-    private const string PageTemplate = "page.html";
+    private const string PageTemplate = "page.html",
+        GuideTemplate = "guide.html";
     private const string Style = "look.css",
         GuideStyle = "guide.css",
         PrintStyle = "print.css";
@@ -23,10 +25,38 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
 
     public Series<Page> Pages()
     {
-        var shared = Shared(plan, pagesPolicy, BuiltScript.OfPages.Where(theme.Brings).Select(s => s.Path), path => path, "");
+        var shared = SharedByPages();
         return Contents(plan, shared, path => path, "")
             .Select(page => new Page(page.Path, Filled(shared, PageTemplate, ("page", page), ("path", page.Path), ("here", ""))))
             .ToSeries();
+    }
+
+    /// <summary>The dialog that leads through each of its sessions; null where the theme has none, or the client no
+    /// session.</summary>
+    public Asset? Guide()
+    {
+        if (!BringsGuide || plan.Sessions is not [var first, ..])
+            return null;
+        var session = PageViews.Session(plan, first, "");
+        var dialog = Filled(
+            SharedByPages(),
+            GuideTemplate,
+            ("session", session),
+            ("whole", true),
+            ("path", first.Path),
+            ("here", "")
+        );
+        return new(GuideFile.Path, Encoding.UTF8.GetBytes(GuideFile.Of(dialog)));
+    }
+
+    private bool BringsGuide => theme.Has(GuideTemplate) && theme.Brings(BuiltScript.Session);
+
+    private Dictionary<string, object> SharedByPages()
+    {
+        var brought = BuiltScript.OfPages.Where(theme.Brings).Select(s => s.Path).ToHashSet(StringComparer.Ordinal);
+        if (BringsGuide && plan.Sessions.Count > 0)
+            brought.Add(GuideFile.Path);
+        return Shared(plan, pagesPolicy, BuiltScript.Asked.Where(brought.Contains), path => path, "");
     }
 
     /// <summary>With its clips, unless they make it too heavy; then with their stills.</summary>
@@ -51,9 +81,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         var view = new AllPagesView(
             style.Markup,
             scripts.Select(s => s.Markup).ToSeries(),
-            Contents(inOne, shared, At, "-")
-                .Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) })
-                .ToSeries()
+            Contents(inOne, shared, At, "-").ToSeries()
         );
         return Filled(shared, AllPagesTemplate, ("file", view), ("path", PagePath.AllPages), ("here", ""));
 
@@ -110,14 +138,22 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         {
             var here = Here(path, behind);
             var terms = plan.TermsOn(path).Select(TermView.Of).ToSeries();
-            return new(
-                path,
-                PageId.Page(path),
-                title,
-                new(Filled(shared, template, (name, view(here)), ("path", at(path)), ("here", here), ("terms", terms)))
+            var html = Filled(
+                shared,
+                template,
+                (name, view(here)),
+                ("path", at(path)),
+                ("here", here),
+                ("terms", terms),
+                ("whole", IsFirstOfAll(path, behind))
             );
+            return new(path, PageId.Page(path), title, new(OptionalEnds.LeftOut(html)));
         }
     }
+
+    /// <summary>Where all pages are one, the first session has the dialog of all of them.</summary>
+    private bool IsFirstOfAll(string path, string behind) =>
+        behind.Length > 0 && plan.Sessions is [var first, ..] && first.Path == path;
 
     private string Filled(Dictionary<string, object> shared, string template, params (string Name, object View)[] views)
     {

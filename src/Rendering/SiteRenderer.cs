@@ -33,6 +33,8 @@ public static class SiteRenderer
         var pages = frames.Pages();
         if (theme.Has(SiteFrames.AllPagesTemplate))
             pages = [.. pages, frames.AllInOne()];
+        if (frames.Guide() is { } guide)
+            own.Add(guide);
         own.Add(HostedFiles.ManifestOf(plan, theme));
         if (HostedFiles.ListOf(theme, pages, theme.Assets.Concat(own)) is { } list)
             own.Add(list);

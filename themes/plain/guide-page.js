@@ -143,11 +143,19 @@
     lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
   }
 
+  // The dialog that a script of this site holds.
+  function dialogIn(html) {
+    const holder = document.createElement('template');
+    holder.innerHTML = html;
+    return holder.content.querySelector('dialog');
+  }
+
   // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the
   // session.
   function complete(dialog) {
     if (dialog.querySelector('[data-panel]')) return;
-    const whole = document.querySelector('dialog[data-guide] [data-panel]').closest('dialog');
+    const panel = document.querySelector('dialog[data-guide] [data-panel]');
+    const whole = panel ? panel.closest('dialog') : dialogIn(gradus.guideDialog);
     const own = dialog.querySelector('[data-versions]');
     for (const attribute of whole.attributes) {
       if (!dialog.hasAttribute(attribute.name)) dialog.setAttribute(attribute.name, attribute.value);

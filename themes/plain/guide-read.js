@@ -38,7 +38,7 @@
 
   gradus.titleOf = function (root, exercise) {
     const article = gradus.articleOf(root, exercise) || gradus.articleOf(document.querySelector('main'), exercise);
-    return article ? textOf(article.querySelector('h3 a')) : exercise.replace(/-/g, ' ');
+    return article ? textOf(article.querySelector('h2 a')) : exercise.replace(/-/g, ' ');
   };
 
   function letterOf(article) {
@@ -63,7 +63,7 @@
       reps: parts.n || 0,
       load: parts.load,
       seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
-      what: textOf(article.querySelector('h3 a')) + ': ' + said.slice(parts.letter.length + 1),
+      what: textOf(article.querySelector('h2 a')) + ': ' + said.slice(parts.letter.length + 1),
       detail: detail,
       loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };

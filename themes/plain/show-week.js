@@ -73,6 +73,8 @@
     const next = ahead.length > 0 ? Math.min.apply(null, ahead) : null;
     for (const c of cards) {
       const isNext = !isToday && c.due !== null && c.due === next;
+      const isFor = c.inWeek && (c.due === 0 || c.isOpen || isNext) && !isDone(c.session);
+      for (const link of all('[data-go]', c.card)) link.hidden = !isFor;
       say(c.card, isDone(c.session) ? 'done'
         : !c.inWeek ? 'not-this-week'
         : c.due === 0 ? 'today'
@@ -122,6 +124,8 @@
       choice.hidden = week > now.most;
       choice.setAttribute('aria-pressed', String(week === now.week));
     }
+    for (const line of all('[data-week-new]')) line.hidden = Number(line.getAttribute('data-week-new')) !== now.week;
+    gradus.showDone();
     for (const choice of all('[data-choose]')) choice.hidden = now.most < 2;
     gradus.fillWeek(now.week);
     showButtons();
@@ -140,6 +144,9 @@
     if (button.hasAttribute('data-choose-week')) {
       chosenHere = { week: Number(button.getAttribute('data-choose-week')), day: today };
       gradus.log.choose(chosenHere.week, today);
+    } else if (button.hasAttribute('data-print')) {
+      window.print();
+      return;
     } else if (button.hasAttribute('data-all-weeks')) {
       showAll = !showAll;
     } else if (button.hasAttribute('data-do')) {
@@ -171,5 +178,6 @@
   gradus.showWeek = show;
 
   for (const line of all('[data-without-scripts]')) line.remove();
+  for (const button of all('[data-print]')) button.hidden = false;
   show();
 })();

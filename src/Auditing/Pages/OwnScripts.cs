@@ -33,5 +33,7 @@ internal static class OwnScripts
 
     /// <inheritdoc cref="Hold(TextFile)"/>
     public static bool Hold(string path, string written) =>
-        Texts.TryGetValue(path, out var text) && string.Equals(written, text, StringComparison.Ordinal);
+        path == GuideFile.Path
+            ? GuideFile.DialogIn(written) is not null
+            : Texts.TryGetValue(path, out var text) && string.Equals(written, text, StringComparison.Ordinal);
 }

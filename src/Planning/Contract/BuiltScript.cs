@@ -16,6 +16,7 @@ public sealed record BuiltScript(string Path, Series<string> Sources)
             "log.js",
             "this-week.js",
             "week-figures.js",
+            "what-was-done.js",
             "show-week.js",
             "phrases.js",
             "log-file.js",
@@ -56,6 +57,9 @@ public sealed record BuiltScript(string Path, Series<string> Sources)
 
     /// <summary>What a page loads, in this order.</summary>
     public static readonly Series<BuiltScript> OfPages = [.. InOne, Hosted];
+
+    /// <summary>Every script that a page asks for where its site has it, in this order.</summary>
+    public static readonly Series<string> Asked = [Page.Path, GuideFile.Path, Session.Path, Hosted.Path];
 
     /// <summary>Every file that a site has of them.</summary>
     public static readonly Series<BuiltScript> OfSites = [.. OfPages, Worker];

@@ -63,6 +63,17 @@ public static class PageData
     /// <summary>Of a section where all pages are one: the path of the page that it is.</summary>
     public const string Page = "data-page";
 
+    /// <summary>Of a line on page one: the week in which it is shown.</summary>
+    public const string WeekNew = "data-week-new";
+
+    /// <summary>Of the parts of page one that show what was done: as days, and as a list.</summary>
+    public const string DaysDone = "data-days-done";
+
+    public const string ListDone = "data-list-done";
+
+    /// <summary>Of a link that begins a session.</summary>
+    public const string Go = "data-go";
+
     /// <summary>Of the part of a page that shows the log.</summary>
     public const string LogPage = "data-log-page";
 
@@ -120,14 +131,18 @@ public static class PageData
         "data-exercise",
         "data-file",
         "data-fill",
+        "data-first",
         "data-form",
         "data-gently",
-        "data-go",
         "data-half",
         "data-hurts",
         "data-if",
         "data-keep-breathing",
         Later,
+        WeekNew,
+        DaysDone,
+        ListDone,
+        Go,
         "data-lead",
         "data-lead-in",
         "data-lead-none",
@@ -165,6 +180,7 @@ public static class PageData
         "data-phase",
         "data-picture",
         "data-place",
+        "data-print",
         "data-repetitions",
         "data-right",
         "data-saved",

@@ -13,7 +13,6 @@ internal static class CautionWording
         return Guarded(
             Order(
                 May(words.Say("cautions-heading")),
-                May(words.Say("letters-note")),
                 Order(signs.Kinds.Select(kind => Order(kind.Signs.Select(s => Whole(plan, s)).Prepend(Must(kind.Heading))))),
                 signs.Pain is { } pain ? Order(pain.Lines().Select(l => Must(l))) : Order(),
                 Order(

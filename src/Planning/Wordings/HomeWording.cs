@@ -11,8 +11,12 @@ internal static class HomeWording
         var words = plan.Words;
         return AnyOrder(
             Must(plan.Programme.Title),
+            AnyOrder(May(words.Say("before-first")), May(words.Say("before-you-start"))),
             Sides(plan),
             Sessions(plan),
+            Order(plan.Weeks.Select(w => New(plan, w.Number))),
+            Order(May(words.Say("days-done"), PageMark.Of((PageData.DaysDone, "")))),
+            Order(May(words.Say("list-done"), PageMark.Of((PageData.ListDone, "")))),
             Watch(plan),
             Order(May(words.Say("letter")), Must(plan.Programme.Letter, words.Say("clip-elsewhere"))),
             Order(May(words.Say("calendar-heading")), May(words.Say("calendar")), May(words.Say("calendar-note-on-page"))),
@@ -37,7 +41,6 @@ internal static class HomeWording
         return AnyOrder(
             May(words.Say("sessions")),
             PageWording.WeekNow(plan),
-            AnyOrder(May(words.Say("before-first")), May(words.Say("before-you-start"))),
             May(words.Say("nothing-today"), PageMark.Of(("nothing-today", ""))),
             Order(plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))),
             PageWording.ChooseWeek(plan),
@@ -61,7 +64,8 @@ internal static class HomeWording
                 Saying("done", "done-today"),
                 Saying("not-this-week", "not-this-week")
             ),
-            AnyOrder(May(session.Days), PageWording.Lengths(session, words)),
+            AnyOrder(May(session.Days), PageWording.Lengths(session, words), Order(session.Equipment.Select(e => May(e)))),
+            May(words.Say("guide-start"), PageMark.Of((PageData.Go, ""))),
             Order(
                 plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0)
                     .Select(s => WholeOrNot(Must(s.Name), Must(s.Days), PageWording.Lengths(s, words)))
@@ -71,17 +75,23 @@ internal static class HomeWording
         Wording Saying(string when, string key) => May(words.Say(key), PageMark.Of(("say", when)));
     }
 
+    private static Wording New(Plan plan, int week) =>
+        WeekNews.Of(plan, week) is { } news
+            ? May(news, PageMark.Of((PageData.WeekNew, FormattableString.Invariant($"{week}"))))
+            : Order();
+
     private static Wording Watch(Plan plan)
     {
         var words = plan.Words;
         return Order(
             May(words.Say("watch-for")),
             Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title))),
-            May(words.Say("watch-emergency")),
             Must(plan.Emergency.Sentence),
             May(words.Say("watch-others")),
             May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
             Must(plan.Publisher.Contact.Phone),
+            May(words.Say("emergency-press", ("call", plan.Emergency.Call))),
+            May(words.Say("call-coach", ("coach", plan.Publisher.Coach))),
             May(words.Say("all-signs"))
         );
     }

@@ -22,7 +22,12 @@ public static class LinkNames
         yield return (PagePath.Weeks, words.Say("your-weeks"));
         yield return (PagePath.Calendar, words.Say("calendar"));
         foreach (var session in plan.Sessions)
+        {
             yield return (session.Path, session.Name);
+            yield return (session.Path, words.Say("guide-start"));
+            yield return (session.Path + "#" + PageId.Lead, words.Say("guide-start"));
+        }
+
         foreach (var exercise in plan.Exercises)
         {
             yield return (exercise.Path, exercise.Title);
@@ -48,6 +53,7 @@ public static class LinkNames
     {
         var (contact, emergency) = (plan.Publisher.Contact, plan.Emergency);
         yield return (PhoneAddress.Of(contact.Phone), contact.Phone);
+        yield return (PhoneAddress.Of(contact.Phone), plan.Words.Say("call-coach", ("coach", plan.Publisher.Coach)));
         yield return ("mailto:" + contact.Email, contact.Email);
         yield return (emergency.Address, emergency.Call);
         yield return (emergency.Address, plan.Words.Say("emergency-press", ("call", emergency.Call)));

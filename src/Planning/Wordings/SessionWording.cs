@@ -69,7 +69,11 @@ internal static class SessionWording
         );
 
     private static Wording Done(Words words) =>
-        Order(May(words.Say("session-done"), PageMark.Of(("do", ""))), May(words.Say("session-undo"), PageMark.Of(("undo", ""))));
+        Order(
+            May(words.Say("session-done"), PageMark.Of(("do", ""))),
+            May(words.Say("session-undo"), PageMark.Of(("undo", ""))),
+            May(words.Say("print"), PageMark.Of(("print", "")))
+        );
 
     private static Wording Weeks(PlannedWeeks weeks, Words words) =>
         Order(

@@ -72,7 +72,14 @@ internal static class PageViews
             Stances(plan),
             plan.Dates.Count > 0 ? at(PagePath.Calendar) : "",
             ProseHtml.Of(plan.Programme.Letter, 3, here, plan.Words),
-            [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))]
+            [.. plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))],
+            [
+                .. plan
+                    .Weeks.Select(w => (w.Number, Said: WeekNews.Of(plan, w.Number)))
+                    .Where(w => w.Said is not null)
+                    .Select(w => new NewsView(Number(w.Number), w.Said ?? "")),
+            ],
+            plan.Words.Say("call-coach", ("coach", plan.Publisher.Coach))
         );
 
     public static BeforeView Before(Plan plan, string here)
@@ -148,7 +155,6 @@ internal static class PageViews
     {
         var signs = plan.SignsOn(path, shown);
         return new(
-            plan.Sessions.Any(s => s.Path == path) ? plan.Words.Say("letters-note") : "",
             [
                 .. signs.Kinds.Select(kind => new CautionGroupView(
                     Kebab.Of(kind.Kind.ToString()),
@@ -173,6 +179,7 @@ internal static class PageViews
             session.Days,
             session.WeekdayNumbers(),
             Lengths(session, plan.Words),
+            session.Equipment,
             [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]
         );
 
@@ -239,9 +246,9 @@ internal static class PageViews
                 .. plan.SignsOn(session.Path, [use.Exercise])
                     .Kinds.Select(k => new SignNamesView(Kebab.Of(k.Kind.ToString()), k.Heading, k.Names(plan.Words))),
             ],
-            ProseHtml.Of(use.Text.SetUp, 5, here, plan.Words),
-            ProseHtml.Of(use.Text.Do, 5, here, plan.Words),
-            ProseHtml.Of(use.Text.More, 4, here, plan.Words),
+            ProseHtml.Of(use.Text.SetUp, 4, here, plan.Words),
+            ProseHtml.Of(use.Text.Do, 4, here, plan.Words),
+            ProseHtml.Of(use.Text.More, 3, here, plan.Words),
             [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))]
         );
 

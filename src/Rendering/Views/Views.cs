@@ -88,8 +88,13 @@ internal sealed record HomeView(
     Series<StanceView> Stances,
     string Calendar,
     Html Letter,
-    Series<SessionCardView> Sessions
+    Series<SessionCardView> Sessions,
+    Series<NewsView> News,
+    string CallCoach
 );
+
+/// <summary>What is other in a week than in the one before.</summary>
+internal sealed record NewsView(string Week, string Said);
 
 /// <param name="Weekdays">Its fixed days, 1 for Monday to 7 for Sunday.</param>
 /// <param name="Instead">The sessions that the client may choose in its place.</param>
@@ -100,6 +105,7 @@ internal sealed record SessionCardView(
     string Days,
     string Weekdays,
     Series<LengthView> Lengths,
+    Series<string> Equipment,
     Series<SessionCardView> Instead
 );
 
@@ -164,17 +170,10 @@ internal sealed record AnswerView(string Question, string Reply);
 
 internal sealed record ClearanceView(string Condition, string Sentence, Series<string> Limits);
 
-/// <param name="Letters">What the letters are; empty on a page that has none.</param>
 /// <param name="PainRule">Null on a page that does not ask for pain.</param>
 /// <param name="Asked">Empty where there are no notes.</param>
 /// <param name="Notes">Who must leave something out, or ask first: one for each condition.</param>
-internal sealed record CautionsView(
-    string Letters,
-    Series<CautionGroupView> Groups,
-    NoteView? PainRule,
-    string Asked,
-    Series<NoteView> Notes
-);
+internal sealed record CautionsView(Series<CautionGroupView> Groups, NoteView? PainRule, string Asked, Series<NoteView> Notes);
 
 /// <param name="Kind">stop, ease-off, take-care or expect.</param>
 internal sealed record CautionGroupView(string Kind, string Heading, Series<CautionView> Cautions);

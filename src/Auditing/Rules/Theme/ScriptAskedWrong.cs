@@ -34,12 +34,12 @@ public sealed class ScriptAskedWrong : IToldOnceRule
             ? any
                 ? [.. BuiltScript.InOne.Select(s => s.Path)]
                 : []
-            : [.. BuiltScript.OfPages.Select(s => s.Path).Where(site.Files.Contains)];
+            : [.. BuiltScript.Asked.Where(site.Files.Contains)];
 
     /// <summary>Which of Gradus's it is; null where it is none that the site has, which another rule tells.</summary>
     private static string? PathOf(ScriptSeen script, SiteSeen site) =>
         script.Source is { } address
-            ? BuiltScript.OfPages.Select(s => s.Path).FirstOrDefault(path => path == address && site.Files.Contains(path))
+            ? BuiltScript.Asked.FirstOrDefault(path => path == address && site.Files.Contains(path))
             : OwnScripts.NameOf(script.Text);
 
     private static string Named(string[] scripts) =>

@@ -1,0 +1,59 @@
+// Shows on page one what was done: the days of this week, and the last sessions as a list.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const most = 12;
+
+  function days(today) {
+    const noon = new Date(today + 'T12:00:00');
+    const monday = new Date(noon);
+    monday.setDate(noon.getDate() - (noon.getDay() + 6) % 7);
+    return Array.from({ length: 7 }, function (_, i) {
+      const day = new Date(monday);
+      day.setDate(monday.getDate() + i);
+      return day;
+    });
+  }
+
+  function isoOf(day) {
+    return day.getFullYear() + '-' + String(day.getMonth() + 1).padStart(2, '0') + '-' + String(day.getDate()).padStart(2, '0');
+  }
+
+  function show(part, lines) {
+    const list = part.querySelector('[data-fill]');
+    list.replaceChildren.apply(list, lines.map(function (text) {
+      const item = document.createElement('li');
+      item.textContent = text;
+      return item;
+    }));
+    part.hidden = false;
+  }
+
+  // A session is called what its link on this page is called.
+  function nameOf(session) {
+    const card = document.querySelector('[data-due="' + session + '"] h3 a');
+    return card ? card.textContent : '';
+  }
+
+  gradus.showDone = function () {
+    const rows = gradus.log.rows();
+    const language = document.documentElement.lang;
+    for (const line of document.querySelectorAll('[data-first]')) line.hidden = rows.length > 0;
+    if (rows.length === 0) return;
+    const done = rows.map(function (row) { return row.day; });
+    for (const part of document.querySelectorAll('[data-days-done]')) {
+      show(part, days(gradus.today()).map(function (day) {
+        const name = day.toLocaleDateString(language, { weekday: 'short' });
+        return name + ' ' + (done.indexOf(isoOf(day)) >= 0 ? '●' : '–');
+      }));
+    }
+    for (const part of document.querySelectorAll('[data-list-done]')) {
+      show(part, rows.slice(-most).reverse().map(function (row) {
+        const day = new Date(row.day + 'T12:00:00');
+        const when = day.toLocaleDateString(language, { weekday: 'short', day: 'numeric', month: 'long' });
+        return [when, nameOf(row.session)].filter(Boolean).join(': ');
+      }));
+    }
+  };
+})();
