@@ -45,16 +45,12 @@ internal static class SessionWording
 
     /// <summary>Every week once, as figures: a group of rows for each exercise, a column for each week.</summary>
     private static Wording Table(PlannedSession session, Words words) =>
-        Guarded(
-            Order(
-                May(words.Say("weeks-table")),
-                May(words.Say("effort-note")),
-                Must(words.Say("weeks-column")),
-                Order(session.AllWeeks.Select(w => Must(FormattableString.Invariant($"{w}")))),
-                Order(
-                    session.Uses.Select(u => Order(Must(u.Letter), Must(u.Title), Order(u.Rows.Select(r => Row(session, u, r)))))
-                )
-            )
+        Order(
+            May(words.Say("weeks-table")),
+            May(words.Say("effort-note")),
+            Must(words.Say("weeks-column")),
+            Order(session.AllWeeks.Select(w => Must(FormattableString.Invariant($"{w}")))),
+            Order(session.Uses.Select(u => Order(Must(u.Letter), Must(u.Title), Order(u.Rows.Select(r => Row(session, u, r))))))
         );
 
     private static Wording Row(PlannedSession session, PlannedUse use, PlannedRow row) =>
