@@ -24,10 +24,7 @@ internal static class ExerciseHeadings
         (SetUp, "vorbereitung|einrichten|so fängst du an"),
         (Do, "how to do it|how to do this|how to|do it|do this|doing it|what to do|how|instructions|instruction|steps|the steps"),
         (Do, "step by step|movement|the movement|the exercise|exercise|execution|action|technique|method|perform|performing it"),
-        (
-            Do,
-            "ausführung|durchführung|anleitung|so gehts|so geht es|übung|die übung|bewegung|schritte|was du tust|mach"
-        ),
+        (Do, "ausführung|durchführung|anleitung|so gehts|so geht es|übung|die übung|bewegung|schritte|was du tust|mach"),
         (
             Cautions,
             "cautions|caution|warnings|warning|precautions|precaution|contraindications|contraindication|safety|red flags"
