@@ -62,6 +62,16 @@ public sealed class CoachMarkdownTests
         Assert.Equal(2, finding.At.Line);
     }
 
+    /// <summary>What is done with a load stands on the page as the coach wrote it.</summary>
+    [Fact]
+    public void A_load_holds_no_brace_and_a_role_is_not_named_with_one()
+    {
+        var load = LittlePractice.Golden.Edit(Exercise, "rest 20 s, each side", "rest 20 s, each side, load a {heavy} bag");
+        Assert.Equal(["brace-in-text"], load.Findings().Select(f => f.Rule.Text));
+        var role = LittlePractice.Golden.Edit("sports/epee.yaml", "  free arm: left", "  \"free {arm}\": left");
+        Assert.Contains(role.Findings(), f => f.Message == "'free {arm}' cannot be the name of a role.");
+    }
+
     private static string Said(string file, string passage, string written)
     {
         var practice = LittlePractice.Golden.Edit(file, passage, written);
