@@ -11,6 +11,10 @@ public static class DoseReferenceSentences
         "Published figures, as information; none of them is a limit for a person. Seen: read in the source itself; "
         + "second-hand: in a text that quotes it.";
 
+    /// <summary>What the measure means, where it is told.</summary>
+    public const string EffortWeighted =
+        "Effort-weighted seconds: contraction seconds times the effort, so that 10 s at 50 % count 5.";
+
     /// <summary>What the figures say of a dose, at both its ends; nothing where none of them speaks of it. Stretch is counted for
     /// one side.</summary>
     public static IEnumerable<string> Of(Dose envelope, DoseSettings settings)

@@ -86,7 +86,10 @@ internal static class DoseText
         if (measures.ContractionSeconds > Seconds.Zero)
             yield return $"contraction {measures.ContractionSeconds}";
         if (measures.EffortSeconds > 0)
-            yield return string.Create(CultureInfo.InvariantCulture, $"effort-weighted seconds {measures.EffortSeconds:0.###}");
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"effort-weighted seconds {measures.EffortSeconds:0.###} (10 s at 50 % count 5)"
+            );
         if (measures.Reps > 0)
             yield return string.Create(CultureInfo.InvariantCulture, $"repetitions {measures.Reps}");
     }

@@ -13,6 +13,12 @@ internal static class LoadText
         to.WriteLine($"{client.Name}: {client.Programme.Title}");
         foreach (var motion in training.Loads.GroupBy(l => (l.Motion, l.Side)))
             Motion(to, motion.Key.Motion, motion.Key.Side, [.. motion]);
+        if (training.Loads.Any(l => l.Work.EffortSeconds > 0))
+        {
+            to.WriteLine();
+            to.WriteLine(DoseReferenceSentences.EffortWeighted);
+        }
+
         Times(to, client, training);
         to.WriteLine(DoseReferenceSentences.Heading);
         foreach (

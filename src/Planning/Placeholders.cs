@@ -5,21 +5,6 @@ namespace Gradus.Planning;
 /// <summary>What a placeholder of an exercise's text stands for in a dose.</summary>
 public static class Placeholders
 {
-    /// <summary>Every placeholder that a coach can write, without braces.</summary>
-    public static readonly Series<string> Names =
-    [
-        "hold",
-        "press",
-        "pull",
-        "raise",
-        "rest",
-        "effort",
-        "sets",
-        "reps",
-        "breaths",
-        "side",
-    ];
-
     /// <summary>The different things that a placeholder names in a dose: none and two are both mistakes.</summary>
     public static IEnumerable<PlaceholderValue> In(Dose dose, string name) =>
         (

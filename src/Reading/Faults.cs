@@ -27,6 +27,9 @@ public static class Faults
     public static readonly RuleId ClipWithoutStill = new("clip-without-still");
     public static readonly RuleId CaptionsUnreadable = new("captions-unreadable");
     public static readonly RuleId HtmlInText = new("html-in-text");
+    public static readonly RuleId MarkdownNotKnown = new("markdown-not-known");
+    public static readonly RuleId BraceInText = new("brace-in-text");
+    public static readonly RuleId HeadingMistaken = new("heading-mistaken");
 
     /// <summary>In the order an author should meet them.</summary>
     public static readonly Series<RuleId> All =
@@ -51,6 +54,9 @@ public static class Faults
         ClipWithoutStill,
         CaptionsUnreadable,
         HtmlInText,
+        MarkdownNotKnown,
+        BraceInText,
+        HeadingMistaken,
     ];
 
     public static IEnumerable<RulePage> Pages() => All.Select(fault => RulePage.Of(fault, Assembly.GetExecutingAssembly()));

@@ -58,6 +58,10 @@ public sealed partial class GuidePlaysTests(PublishedContent content, PlayedPrac
             var (list, found, troubles) = await Play(playing, practice.FolderOf(playing.Client.Id));
             Assert.Empty(troubles);
             Assert.Empty(found.Against(playing, list));
+            Assert.DoesNotMatch(
+                "[{}]",
+                string.Concat(found.Drawn.Select(d => d.What + d.Side + d.Effort + d.Detail + d.Next + d.Said))
+            );
             played.Add((playing, found.Drawn));
             output.WriteLine(
                 $"{playing}: {list.Length} steps, {list.Sum(s => s.Seconds)} s, waited {found.Waits.Length} times: "

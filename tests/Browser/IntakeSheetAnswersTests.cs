@@ -84,6 +84,7 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         await sheet.Page.Locator("[name=year]").FillAsync("1990");
         await sheet.Page.Locator("[name=born]").FillAsync("1979-03-21");
         await sheet.Page.Locator("[name=answered]").FillAsync("2026-11-02");
+        await sheet.Page.Locator("[data-hurts]").CheckAsync();
         await sheet.Place(1, "where").SelectOptionAsync("neck");
         await sheet.Question("pain-now").GetByLabel("No, nothing hurts").CheckAsync();
         var client = OpenSheet.ReadBack(await sheet.Saved());
@@ -157,11 +158,11 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
         foreach (var word in filled.Split(' '))
         {
             var (name, value) = (word.Split('=')[0], word.Split('=')[^1]);
-            if (name == "hurts")
+            if (name is "hurts" or "level" or "where" or "side")
                 await sheet.Page.Locator("[data-hurts]").CheckAsync();
-            else if (name is "level" or "where" or "side")
+            if (name is "level" or "where" or "side")
                 await sheet.Place(1, name).SelectOptionAsync(value);
-            else
+            else if (name != "hurts")
                 await sheet.Page.Locator($"[name={name}]").FillAsync(value);
         }
 
@@ -207,6 +208,9 @@ public sealed class IntakeSheetAnswersTests(PublishedContent content, ITestOutpu
 
     private static async Task FillPains(OpenSheet sheet)
     {
+        await sheet.TabTo("[name=to-pain-now]");
+        await sheet.Page.Keyboard.PressAsync("Space");
+        await sheet.Page.Keyboard.PressAsync("ArrowDown");
         foreach (
             var (place, words) in (
                 (string[][])

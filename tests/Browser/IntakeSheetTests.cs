@@ -38,6 +38,7 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
             await Barriers.SetText(page, textSize);
         var barriers = (await Barriers.In(page)).ToList();
         await sheet.Question("ankle-injury").GetByLabel("Yes, on the left").CheckAsync();
+        await sheet.Page.Locator("[data-hurts]").CheckAsync();
         await sheet.Place(1, "where").SelectOptionAsync("neck");
         await page.ClickAsync("#save");
         Assert.StartsWith("Not saved yet.", await sheet.Status(), StringComparison.Ordinal);
@@ -87,6 +88,8 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
         await using var scripted = await OpenSheet.Open(content.Browser);
         await using var plain = await OpenSheet.Open(content.Browser, new() { JavaScriptEnabled = false });
         Assert.Equal(OpenSheet.Asked.Questions.Count, await plain.Page.Locator("[data-asked]").CountAsync());
+        foreach (var opened in (OpenSheet[])[scripted, plain])
+            await opened.Page.Locator("[data-hurts]").CheckAsync();
         foreach (var what in (string[])["[data-asked] > legend", ".replies label", "select", "input"])
         {
             var (seen, all) = (plain.Page.Locator(what), scripted.Page.Locator(what));
@@ -101,6 +104,25 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
             Assert.False(await button.IsVisibleAsync());
         await plain.Page.Locator("[name=year]").PressAsync("Enter");
         Assert.Equal("file://" + plain.Path, plain.Page.Url);
+    }
+
+    /// <summary>With scripts and without; an answer that is taken back takes the places with it.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Places_are_asked_only_where_something_hurts(bool scripts)
+    {
+        await using var sheet = await OpenSheet.Open(content.Browser, new() { JavaScriptEnabled = scripts });
+        var level = sheet.Place(1, "level");
+        var pain = sheet.Question("pain-now");
+        Assert.False(await level.IsVisibleAsync());
+        await sheet.Page.Locator("[data-hurts]").CheckAsync();
+        Assert.True(await level.IsVisibleAsync());
+        await pain.GetByLabel("Don't know / rather not say").CheckAsync();
+        Assert.False(await level.IsVisibleAsync());
+        await sheet.Page.Locator("[data-hurts]").CheckAsync();
+        await pain.GetByLabel("No, nothing hurts").CheckAsync();
+        Assert.False(await level.IsVisibleAsync());
     }
 
     [Fact]

@@ -27,6 +27,7 @@ public sealed class LoadCommandTests
         Assert.Contains("Rufus Elphick has 25 min for a session", answer.Output, StringComparison.Ordinal);
         Assert.Contains("second-hand: in a text that quotes it.", answer.Output, StringComparison.Ordinal);
         Assert.Contains("effort-weighted s", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("seconds times the effort, so that 10 s at 50 % count 5.", answer.Output, StringComparison.Ordinal);
     }
 
     /// <summary>Nuala's wrist is trained before play alone, so its week has no number of times.</summary>

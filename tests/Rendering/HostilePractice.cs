@@ -17,7 +17,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
     /// something.</summary>
     public const string Payload =
         "<script>touched=1</script> \"><img src=x onerror=touched=2> ' onmouseover='touched=3' autofocus "
-        + "onfocus='touched=4 {{ site.name }} {{ include 'head.html' }} {% raw %} ${touched=5} "
+        + "onfocus='touched=4 % raw % $(touched=5) "
         + "</title></style></textarea> <!-- --> <svg/onload=touched=6> &lt;b&gt; &#60;i&#62; &amp;amp; "
         + "javascript:touched=7 data:text/html;touched=8 thgir left שלום \U0001F93A "
         + "Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaftsvorstandsvorsitzender";
@@ -68,16 +68,12 @@ internal sealed partial class HostilePractice(Func<string, string> text)
     public static Series<string> Places =>
         Files().SelectMany(f => Place().Matches(f.Text)).Select(NameOf).Distinct().Order(StringComparer.Ordinal).ToSeries();
 
-    /// <summary>What the client reads of a hostile place: in a header what was written, in a text what Markdown makes of it. In a
-    /// phrase of the site's words, braces would have a meaning; an address for letters with more in it than this is refused on
-    /// the finished page.</summary>
+    /// <summary>What the client reads of a hostile place: in a header what was written, in a text what Markdown makes of it. No
+    /// place holds a brace, which reading refuses; an address for letters with more in it than this is refused on the finished
+    /// page.</summary>
     public static (string InHeader, string InText) Shown(string place)
     {
-        var payload =
-            place.EndsWith(" phrase", StringComparison.Ordinal)
-                ? Payload.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal)
-            : place == "email" ? "'\"onmouseover=\"touched=3\"<script>{{site.name}}&amp;@example.org"
-            : Payload;
+        var payload = place == "email" ? "'\"onmouseover=\"touched=3\"<script>&amp;@example.org" : Payload;
         return ($"{Named(place)}{(place == "email" ? "" : " ")}{payload}", $"{Named(place)} {PayloadInText}");
     }
 

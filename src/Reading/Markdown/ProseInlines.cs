@@ -48,10 +48,14 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
                 return [new Inline.Plain(html.Tag)];
             case AutolinkInline auto:
                 return Link((auto.IsEmail ? "mailto:" : "") + auto.Url, [new Inline.Plain(auto.Url)], Place(auto, 0));
+            case LinkInline footnote when LaidOut.IsFootnote(footnote):
+                return Of(footnote);
             case LinkInline { IsImage: false } link:
                 return Link(link.Url ?? "", Of(link), Place(link, 0));
             case LinkInline picture:
                 return Picture(picture);
+            case DelimiterInline delimiter:
+                return Of(delimiter).Prepend(new Inline.Plain(delimiter.ToLiteral()));
             case ContainerInline container:
                 return Of(container);
             default:
@@ -66,7 +70,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         foreach (Match match in PlaceholderShape().Matches(text))
         {
             var name = match.Groups[1].Value;
-            if (!rules.Placeholders && !IsEmergency(name, Place(literal, match.Index)))
+            if (!rules.Placeholders && name != EmergencyNumber.Placeholder)
                 continue;
             if (match.Index > at)
                 inlines.Add(new Inline.Plain(text[at..match.Index]));
@@ -77,23 +81,6 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         if (at < text.Length)
             inlines.Add(new Inline.Plain(text[at..]));
         return inlines;
-    }
-
-    /// <summary>Only the number to call stands for something in a text that has no dose. One that is nearly it is said: a client
-    /// would read braces where the number should stand.</summary>
-    private bool IsEmergency(string name, Location at)
-    {
-        if (name == EmergencyNumber.Placeholder)
-            return true;
-        if (Nearest.To(name, [EmergencyNumber.Placeholder]) is not null)
-            sheet.Fault(
-                Faults.ValueWrong,
-                at,
-                $"'{{{name}}}' stands for nothing here.",
-                $"Write {{{EmergencyNumber.Placeholder}}}, which is filled with the number that the client calls.",
-                name.Length + 2
-            );
-        return false;
     }
 
     private IEnumerable<Inline> Link(string address, Series<Inline> text, Location at)

@@ -31,6 +31,9 @@ internal sealed class ProseReader
             return Refused("This text has more than 2,000 square brackets.");
         if (Parsed(markdown) is not { } document)
             return Refused("Lists, quotes or emphasis are nested too deep in this text.");
+        var text = LaidOut.Of(markdown, document);
+        MarkdownSigns.Find(sheet, firstLine, text);
+        Braces.Find(sheet, firstLine, text, document, rules.Placeholders);
         var reader = new ProseReader(sheet, firstLine, rules);
         return new(document.SelectMany(reader.Blocks).ToSeries());
 

@@ -53,7 +53,10 @@ internal static class DoseReader
             return null;
         }
 
-        return new(text.Value, DoseLine.Read(text.Value, settings), Inside(text));
+        var dose = DoseLine.Read(text.Value, settings);
+        if (dose is DoseLineResult.Understood)
+            Braces.Find(sheet, key, text);
+        return new(text.Value, dose, Inside(text));
     }
 
     /// <summary>Where the line itself begins: behind the quotation mark where there is one.</summary>

@@ -154,17 +154,18 @@ internal static class ExerciseReader
         var parts = new Dictionary<string, List<Block>>
         {
             ["why"] = [],
-            ["Set up"] = [],
-            ["Do"] = [],
+            [ExerciseHeadings.SetUp] = [],
+            [ExerciseHeadings.Do] = [],
             ["more"] = [],
         };
+        ExerciseHeadings.Find(sheet, body);
         var part = "why";
         foreach (var block in body.Blocks)
         {
             if (block is Block.Heading { Level: <= 2 } heading)
             {
                 var name = string.Concat(new Prose([heading]).Lines());
-                part = heading.Level == 2 && name is "Set up" or "Do" ? name : "more";
+                part = heading.Level == 2 && name is (ExerciseHeadings.SetUp or ExerciseHeadings.Do) ? name : "more";
                 if (part != "more")
                     continue;
             }
@@ -179,7 +180,7 @@ internal static class ExerciseReader
                 "A clip shows how something is done, and here no caution stands before it.",
                 "Put it below '## Set up' or '## Do'."
             );
-        return new(Of("why"), Of("Set up"), Of("Do"), Of("more"));
+        return new(Of("why"), Of(ExerciseHeadings.SetUp), Of(ExerciseHeadings.Do), Of("more"));
 
         Prose Of(string name) => new(parts[name].ToSeries());
     }

@@ -9,7 +9,7 @@ internal static class GlossaryReader
     {
         var entries = Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a glossary")?.Entries ?? [];
         return entries
-            .Select(e => (e, text: Values.Text(sheet, e.Key, e.Value)))
+            .Select(e => (e, text: Values.Shown(sheet, e.Key, e.Value)))
             .Where(e => e.text is not null)
             .Select(e => new GlossaryEntry(e.e.Key, e.text?.Value ?? "", e.e.KeyAt))
             .ToSeries();

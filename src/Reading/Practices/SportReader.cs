@@ -46,7 +46,7 @@ internal static class SportReader
         {
             var shown = Spacing.Collapse(entry.Key);
             var name = shown.ToLowerInvariant();
-            if (!CanName(name))
+            if (!CanName(name) || name.AsSpan().ContainsAny('{', '}'))
                 fields.SourceFile.Fault(
                     Faults.ValueWrong,
                     entry.KeyAt,

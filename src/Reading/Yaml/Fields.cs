@@ -61,15 +61,15 @@ internal sealed class Fields
         return value;
     }
 
-    public string? Text(string key) => Values.Text(SourceFile, key, Take(key))?.Value;
+    public string? Text(string key) => Values.Shown(SourceFile, key, Take(key))?.Value;
 
-    public string? NeedText(string key) => Values.Text(SourceFile, key, Need(key))?.Value;
+    public string? NeedText(string key) => Values.Shown(SourceFile, key, Need(key))?.Value;
 
     public Mention<string>? Mention(string key) =>
-        Values.Text(SourceFile, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
+        Values.Shown(SourceFile, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
 
     public Mention<string>? NeedMention(string key) =>
-        Values.Text(SourceFile, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
+        Values.Shown(SourceFile, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
 
     public int? Whole(string key, int least, int most) => Values.Whole(SourceFile, key, Take(key), least, most);
 

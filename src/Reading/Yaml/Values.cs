@@ -68,6 +68,15 @@ internal static partial class Values
         return null;
     }
 
+    /// <summary>A text that may come out on a page as it is.</summary>
+    public static YamlNode.Text? Shown(SourceFile sheet, string key, YamlNode? node)
+    {
+        var text = Text(sheet, key, node);
+        if (text is not null)
+            Braces.Find(sheet, key, text);
+        return text;
+    }
+
     /// <summary>Whether a # cuts off what was probably meant: a comment has a space behind its #.</summary>
     private static bool IsCut(SourceFile sheet, YamlNode.Text text)
     {
@@ -94,7 +103,7 @@ internal static partial class Values
         }
 
         return list
-            .Items.Select(item => Text(sheet, key, item))
+            .Items.Select(item => Shown(sheet, key, item))
             .OfType<YamlNode.Text>()
             .Select(t => new Mention<string>(t.Value, t.At))
             .ToSeries();

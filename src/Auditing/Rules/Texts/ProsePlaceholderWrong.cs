@@ -24,14 +24,12 @@ public sealed class ProsePlaceholderWrong : IPracticeRule
             return null;
         if (placeholder.Name == EmergencyNumber.Placeholder)
             return null;
-        if (!Placeholders.Names.Contains(placeholder.Name, StringComparer.Ordinal))
+        if (!PlaceholderNames.All.Contains(placeholder.Name, StringComparer.Ordinal))
             return Said(
-                $"'{{{placeholder.Name}}}' is no placeholder.",
-                Nearest.Ask(
-                    placeholder.Name,
-                    Placeholders.Names,
-                    $"The placeholders are: {string.Join(", ", Placeholders.Names)}."
-                )
+                $"'{{{placeholder.Name}}}' is not a placeholder.",
+                PlaceholderNames.Meant(placeholder.Name) is { } meant
+                    ? $"Did you mean {{{meant}}}?"
+                    : $"The placeholders are: {string.Join(", ", PlaceholderNames.All.Select(n => $"{{{n}}}"))}."
             );
         return Placeholders.In(dose, placeholder.Name).Count() switch
         {

@@ -57,7 +57,7 @@ public sealed class DaysTooClose : ICountingRule
             $"{what} gets hard contractions on {date.DayOfWeek} and again on {next.DayOfWeek}, in week "
                 + $"{((next.DayNumber - client.Programme.Start.DayNumber) / 7) + 1}; this practice keeps {apart} days from "
                 + "one to the next.",
-            "Move one of the sessions, or make one of them easier. Common practice, with no source; 'hard-days-apart' in "
+            "Move one of the sessions, or make one of them easier (rule of thumb); 'hard-days-apart' in "
                 + "practice.md changes it.",
             use.Exercise.Id.Text.Length
         );

@@ -34,7 +34,7 @@ public sealed class SessionGrowsFast : ICountingRule
                     + $"{Minutes(found.Now.Seconds)} in week "
                     + $"{found.Now.Number}: more than twice as long within {Span} weeks.",
                 "Let some uses begin later, or narrow their doses. Who has half an hour in the first week may not have an hour "
-                    + "in the fourth. Common practice, with no source."
+                    + "in the fourth (rule of thumb)."
             );
         }
     }

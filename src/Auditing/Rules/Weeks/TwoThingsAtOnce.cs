@@ -20,8 +20,8 @@ public sealed class TwoThingsAtOnce : IClientRule
             week.Line is null ? use.At : week.At,
             $"Week {week.Week} of '{practice.TitleOf(use)}' makes several things harder at once: "
                 + $"{string.Join(", ", harder.Select(h => h.Words))}.",
-            "Change one of them and keep the others for a week, so that you know what it was if something hurts. Common "
-                + "practice, with no source.",
+            "Change one of them and keep the others for a week, so that you know what it was if something hurts (rule of "
+                + "thumb).",
             week.Line?.Line.Length ?? use.Exercise.Id.Text.Length
         );
 
