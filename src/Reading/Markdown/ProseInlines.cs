@@ -144,7 +144,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
             return
             [
                 rules.Media.FindPicture(mention) is { } found
-                    ? new Inline.Picture(found.Path, shows, found.Width, found.Height, mention.At)
+                    ? new Inline.Picture(found, shows, [], mention.At)
                     : new Inline.Plain(shows),
             ];
         if (!rules.Clips)
@@ -156,7 +156,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         return
         [
             rules.Media.FindClip(mention) is { } clip && rules.Clips
-                ? new Inline.Clip(clip.Path, clip.Still.Path, shows, clip.Width, clip.Height, null, "", mention.At)
+                ? new Inline.Clip(clip.Path, clip.Still, [], shows, clip.Width, clip.Height, null, "", mention.At)
                 : new Inline.Plain(shows),
         ];
     }
