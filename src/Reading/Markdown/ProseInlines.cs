@@ -19,9 +19,9 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         switch (inline)
         {
             case LiteralInline literal:
-                return Words(literal.Content.ToString(), literal);
+                return Words(BlanksInNames.GivenBack(literal.Content.ToString()), literal);
             case CodeInline code:
-                return [new Inline.Plain(code.Content)];
+                return [new Inline.Plain(BlanksInNames.GivenBack(code.Content))];
             case HtmlEntityInline entity:
                 return
                 [
@@ -132,7 +132,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
 
     private IEnumerable<Inline> Picture(LinkInline picture)
     {
-        var mention = new MediaMention(sheet, picture.Url ?? "", Place(picture, 0), picture.Span.Length);
+        var mention = new MediaMention(sheet, BlanksInNames.GivenBack(picture.Url ?? ""), Place(picture, 0), picture.Span.Length);
         var shows = Prose.PlainOf(Of(picture));
         if (shows.Length == 0)
             mention.Fault(

@@ -51,7 +51,7 @@ internal sealed class ProseReader
     {
         try
         {
-            return Markdig.Markdown.Parse(markdown, CommonMark);
+            return Markdig.Markdown.Parse(BlanksInNames.Held(markdown), CommonMark);
         }
         catch (ArgumentException)
         {
@@ -91,7 +91,7 @@ internal sealed class ProseReader
 
     private static IEnumerable<Block> Written(LeafBlock block, Location at)
     {
-        var text = Spacing.Collapse(block.Lines.ToString());
+        var text = Spacing.Collapse(BlanksInNames.GivenBack(block.Lines.ToString()));
         return text.Length == 0 ? [] : [new Block.Paragraph([new Inline.Plain(text)], at)];
     }
 }

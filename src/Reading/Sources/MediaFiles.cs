@@ -101,7 +101,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
     private string? PathOf(MediaMention mention, RuleId missing)
     {
         var thing = mention.IsClip ? "clip" : "picture";
-        if (PathFrom(mention.SourceFile.Path, mention.Address) is not { } path || OfSomebodyElse(path, mention.SourceFile.Path))
+        if (PathIn(folder, mention) is not { } path || OfSomebodyElse(path, mention.SourceFile.Path))
         {
             mention.Fault(
                 Faults.AddressRefused,
@@ -125,6 +125,12 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         return null;
     }
 
+    /// <summary>A name as it is comes before one that is written as in an address, with <c>%20</c> for a blank.</summary>
+    private static string? PathIn(SourceFolder folder, MediaMention mention) =>
+        PathFrom(mention.SourceFile.Path, mention.Address) is { } path && folder.Has(path)
+            ? path
+            : PathFrom(mention.SourceFile.Path, Uri.UnescapeDataString(mention.Address));
+
     /// <summary>Null where the address leads out of the practice, or anywhere else.</summary>
     private static string? PathFrom(string sheet, string address)
     {
@@ -136,7 +142,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         )
             return null;
         var parts = sheet.Split('/')[..^1].ToList();
-        foreach (var part in Uri.UnescapeDataString(address).Split('/'))
+        foreach (var part in address.Split('/'))
         {
             if (part is "" or ".")
                 continue;

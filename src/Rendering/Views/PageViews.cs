@@ -124,6 +124,7 @@ internal static class PageViews
             exercise.Stage,
             exercise.Position,
             exercise.Equipment,
+            Pair(exercise.Text, here, plan.Words),
             ProseHtml.Of(exercise.Text.Why, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.SetUp, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
@@ -240,11 +241,20 @@ internal static class PageViews
             use.Notes,
             use.MoveOn,
             Groups(plan, [use.Exercise], here),
+            Pair(use.Text, here, plan.Words),
             ProseHtml.Of(use.Text.SetUp, 5, here, plan.Words),
             ProseHtml.Of(use.Text.Do, 5, here, plan.Words),
             ProseHtml.Of(use.Text.More, 4, here, plan.Words),
             Doses(use, plan.Words)
         );
+
+    private static Series<PictureView> Pair(ExerciseText text, string here, Words words)
+    {
+        return [.. Of("picture-start", text.Start), .. Of("picture-end", text.End)];
+
+        IEnumerable<PictureView> Of(string label, Inline? picture) =>
+            picture is null ? [] : [new(words.Say(label), ProseHtml.Of([picture], here, words))];
+    }
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
         [

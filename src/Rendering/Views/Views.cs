@@ -192,8 +192,14 @@ internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells
 /// <param name="Times">How often the session is done in it.</param>
 internal sealed record GridWeekView(string Heading, int Times);
 
+/// <summary>How an exercise looks at its start, or at its end.</summary>
+/// <param name="Label">"Start", "End"</param>
+/// <param name="Picture">The picture, or what it shows where it cannot be shown.</param>
+internal sealed record PictureView(string Label, Html Picture);
+
 /// <param name="Id">Of the exercise.</param>
 /// <param name="Loads">Regions of the body, for a script.</param>
+/// <param name="Pictures">Start and end, as far as the exercise has pictures of them.</param>
 internal sealed record UseView(
     string Id,
     string Loads,
@@ -203,6 +209,7 @@ internal sealed record UseView(
     Series<string> Notes,
     Series<string> MoveOn,
     Series<CautionGroupView> Cautions,
+    Series<PictureView> Pictures,
     Html SetUp,
     Html Doing,
     Html More,
@@ -220,6 +227,7 @@ internal sealed record WeeksView(string Id, string In, string Heading, TimeView 
 /// <param name="Data">What the script that leads through the session reads: attributes, ready to stand in the element.</param>
 internal sealed record StepView(string Kind, string Words, string Detail, TimeView Time, Html Data);
 
+/// <param name="Pictures">Start and end, as far as it has pictures of them.</param>
 /// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
 internal sealed record ExerciseView(
     string Title,
@@ -227,6 +235,7 @@ internal sealed record ExerciseView(
     string Stage,
     string Position,
     Series<string> Equipment,
+    Series<PictureView> Pictures,
     Html Why,
     Html SetUp,
     Html Doing,
