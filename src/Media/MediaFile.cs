@@ -33,8 +33,7 @@ public sealed record MediaFile(
 )
 {
     /// <summary>A size as it is shown as it is stored, or the other way round.</summary>
-    internal (int Width, int Height) Turned((int Width, int Height) size) =>
-        Orientation >= 5 ? (size.Height, size.Width) : size;
+    internal (int Width, int Height) Turned((int Width, int Height) size) => Orientation >= 5 ? (size.Height, size.Width) : size;
 
     /// <summary>Null where the first bytes are those of no picture or clip that Gradus knows.</summary>
     public static MediaFile? Of(ReadOnlyMemory<byte> file)

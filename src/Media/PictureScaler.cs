@@ -36,7 +36,10 @@ public static class PictureScaler
         var shrinkings = sizes.Select(s => new Shrinking(media.Turned(shown), media.Turned(s))).ToArray();
         return PictureDecoder.Decode(file, media, shrinkings) is { } trouble
             ? new([], trouble)
-            : new(shrinkings.Select((s, n) => PictureEncoder.Encode(s.Made().TurnedBy(media.Orientation), n == 0)).ToSeries(), null);
+            : new(
+                shrinkings.Select((s, n) => PictureEncoder.Encode(s.Made().TurnedBy(media.Orientation), n == 0)).ToSeries(),
+                null
+            );
     }
 
     /// <summary>The largest size of the same shape that fits, at least a pixel each way.</summary>

@@ -109,11 +109,12 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             ),
             Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
             Inline.Picture picture => Shown(picture.Path) is { Count: > 0 } sizes
-                ? picture with { Sizes = sizes }
+                ? picture with
+                {
+                    Sizes = sizes,
+                }
                 : new Inline.Plain(picture.Shows),
-            Inline.Clip clip => Shown(clip.Still) is { Count: > 0 } stills
-                ? Played(clip, stills)
-                : new Inline.Plain(clip.Shows),
+            Inline.Clip clip => Shown(clip.Still) is { Count: > 0 } stills ? Played(clip, stills) : new Inline.Plain(clip.Shows),
             _ => inline,
         };
 

@@ -75,7 +75,10 @@ internal static partial class AllPages
         string.Create(CultureInfo.InvariantCulture, $"data:{type};base64,{Convert.ToBase64String(file.Bytes.Span)}");
 
     private static IEnumerable<Asset> FilesOf(Plan plan) =>
-        plan.Pictures.Select(p => p.Sizes[0].WebP).DistinctBy(f => f.Path).Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)));
+        plan
+            .Pictures.Select(p => p.Sizes[0].WebP)
+            .DistinctBy(f => f.Path)
+            .Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)));
 
     private static string DataOf(Asset file) =>
         DataOf(

@@ -15,7 +15,10 @@ internal static partial class AlikePictures
     /// <param name="plan">Whose pictures may be others; whatever else a site has may not.</param>
     public static Site Taken(Plan plan, Site found, Site made)
     {
-        var scaled = plan.Pictures.SelectMany(p => p.Files).DistinctBy(f => f.Path).ToDictionary(f => f.Path, StringComparer.Ordinal);
+        var scaled = plan
+            .Pictures.SelectMany(p => p.Files)
+            .DistinctBy(f => f.Path)
+            .ToDictionary(f => f.Path, StringComparer.Ordinal);
         if (scaled.Count == 0)
             return made;
         var there = found.Assets.ToDictionary(a => a.Path, StringComparer.Ordinal);
