@@ -13,7 +13,7 @@ public sealed class PublishedPicturesTests : IDisposable
 {
     /// <summary>Of one white pixel, PNG, and another picture; neither tells more than it shows.</summary>
     private static readonly byte[] Pixel = Convert.FromBase64String(
-        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAG7buVgAAAABJRU5ErkJggg=="
+        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsTj2FAAAAABJRU5ErkJggg=="
     );
     private static readonly byte[] Other = PictureTests.Jpeg;
 

@@ -21,10 +21,6 @@ public sealed class HostilePictureTests
     [Fact]
     public void A_picture_that_holds_less_than_it_says_is_refused()
     {
-        var jpeg = MadePicture.Quarters(300, 200, "jpg");
-        byte[] cut = [.. jpeg[..(jpeg.Length * 2 / 3)], 0xFF, 0xD9];
-        Assert.StartsWith("cannot be shown", TroubleOf(cut), StringComparison.Ordinal);
-
         var png = MadePicture.Quarters(300, 200, "png");
         var higher = png.ToArray();
         BinaryPrimitives.WriteInt32BigEndian(higher.AsSpan(20), 5000);
@@ -124,8 +120,8 @@ public sealed class HostilePictureTests
     [Fact]
     public void Of_a_picture_that_moves_the_first_moment_is_shown()
     {
-        var one = MadePicture.Quarters(60, 40, "webp")[12..];
-        var other = MadePicture.Encoded(new byte[60 * 40 * 4], 60, 40, "webp")[12..];
+        var one = Shown(MadePicture.Quarters(60, 40, "webp"));
+        var other = Shown(MadePicture.Encoded(Enumerable.Repeat((byte)255, 60 * 40 * 4).ToArray(), 60, 40, "webp"));
         byte[] inside =
         [
             .. "WEBPVP8X"u8,
@@ -144,6 +140,8 @@ public sealed class HostilePictureTests
         Assert.Null(scaled.Trouble);
         Assert.Equal("red", MadePicture.ColourAt(scaled.Sizes[0].WebP, 0.25, 0.25));
         Assert.Equal("green", MadePicture.ColourAt(scaled.Sizes[0].WebP, 0.75, 0.25));
+
+        static byte[] Shown(byte[] file) => file[file.AsSpan().IndexOf("VP8 "u8)..];
 
         static byte[] Frame(byte[] picture)
         {

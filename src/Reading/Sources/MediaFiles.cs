@@ -6,6 +6,9 @@ namespace Gradus.Reading;
 /// them.</summary>
 internal sealed class MediaFiles(SourceFolder folder, Findings findings)
 {
+    /// <summary>More would take more memory than they save time.</summary>
+    private const int MostAtOnce = 4;
+
     private readonly SortedDictionary<string, List<MediaMention>> pictures = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, Clip> clips = new(StringComparer.Ordinal);
 
@@ -23,10 +26,8 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
     {
         var reader = new PictureReader(folder);
         var read = new PictureRead[pictures.Count];
-        Parallel.ForEach(
-            pictures.Keys.Index(),
-            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
-            path => read[path.Index] = reader.Read(path.Item)
+        Parallel.ForEach(pictures.Keys.Index(), new ParallelOptions { MaxDegreeOfParallelism = MostAtOnce }, path =>
+            read[path.Index] = reader.Read(path.Item)
         );
         foreach (var (mentions, picture) in pictures.Values.Zip(read))
         foreach (var mention in mentions)
