@@ -3,8 +3,8 @@ using SkiaSharp;
 
 namespace Gradus.Media;
 
-/// <summary>Pixels → WebP and JPEG, with nothing in them but what is seen: without a colour space, which means sRGB, no profile is
-/// written either.</summary>
+/// <summary>Pixels → WebP and JPEG, with nothing in them but what is seen: without a colour space, which means sRGB, no profile
+/// is written either.</summary>
 internal static class PictureEncoder
 {
     private const int WebPQuality = 76,

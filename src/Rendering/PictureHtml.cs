@@ -4,8 +4,8 @@ using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
-/// <summary>A picture → the element that shows it: as WebP in the size that the screen needs, and as JPEG where a browser shows no
-/// WebP. Where a form of the site has one size in one format, that alone.</summary>
+/// <summary>A picture → the element that shows it: as WebP in the size that the screen needs, and as JPEG where a browser shows
+/// no WebP. Where a form of the site has one size in one format, that alone.</summary>
 internal static class PictureHtml
 {
     /// <summary>How wide a page shows it at most, for a browser to choose by.</summary>

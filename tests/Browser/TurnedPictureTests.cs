@@ -15,8 +15,8 @@ public sealed class TurnedPictureTests(PublishedContent content) : IDisposable
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    /// <summary>Which quarters are seen above: those that the camera stored are red and green, then blue and yellow (Exif 3.0, tag
-    /// 0x0112).</summary>
+    /// <summary>Which quarters are seen above: those that the camera stored are red and green, then blue and yellow (Exif 3.0,
+    /// tag 0x0112).</summary>
     private static readonly string[] Above =
     [
         "red green",

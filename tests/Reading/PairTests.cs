@@ -83,6 +83,36 @@ public sealed class PairTests
         Assert.Empty(findings.Where(f => f.Level == Level.Error).Select(f => $"{f.At} {f.Message}"));
     }
 
+    [Fact]
+    public void A_translation_has_its_own_words_for_the_same_pictures()
+    {
+        var club = GermanClub
+            .Translated.Edit("exercises/wadendehnung.md", "signs:", "start: { picture: vor.jpg, shows: Vor der Wand }\nsigns:")
+            .With("exercises/vor.jpg", PictureTests.Jpeg);
+        Assert.Equal("Vor der Wand", ShownTo("ida", club));
+        Assert.Equal("Before the wall", ShownTo("ida", InEnglish(club)));
+        Assert.Equal(1, Missing(club));
+        Assert.Equal(0, Missing(InEnglish(club)));
+
+        static LittlePractice InEnglish(LittlePractice club) =>
+            club.Edit(
+                "exercises/wadendehnung.en.md",
+                "title: Calf stretch",
+                "title: Calf stretch\nstart: { shows: Before the wall }"
+            );
+
+        static string ShownTo(string client, LittlePractice club) =>
+            club.Plan(client).Exercises[0].Text.Start is Inline.Picture picture ? picture.Shows : "";
+
+        static int Missing(LittlePractice club)
+        {
+            var practice = club.Read();
+            return Gradus
+                .Auditing.RuleBook.Check(practice, Planned.Trainings(practice), Gradus.Tests.Auditing.LittlePractice.Today, true)
+                .Count(f => f.Message.Contains("its picture 'start'", StringComparison.Ordinal) && f.Client?.Text == "ida");
+        }
+    }
+
     private const string Start = "start: { picture: start.jpg, shows: The heel is up }",
         End = "end: { picture: The end.png, shows: The heel is down }";
 

@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Reading;
 
-/// <summary>Lets a coach write the name of a picture or a clip as it is: <c>![The heel is down](Heel down (2).jpg)</c>. CommonMark
-/// wants angle brackets around a name with blanks, which nobody knows. Every letter keeps its place.</summary>
+/// <summary>Lets a coach write the name of a picture or a clip as it is: <c>![The heel is down](Heel down (2).jpg)</c>.
+/// CommonMark wants angle brackets around a name with blanks, which nobody knows. Every letter keeps its place.</summary>
 internal static partial class BlanksInNames
 {
     /// <summary>Of no language (Unicode, private use), while a text is parsed.</summary>

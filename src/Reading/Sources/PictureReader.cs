@@ -48,8 +48,8 @@ internal sealed class PictureReader(SourceFolder folder)
             : new(new(path, picture.Sizes.Select(s => Named(name, s)).ToSeries()), null, "", "");
     }
 
-    /// <summary>A file of a site is named after the content of the picture it was made from: so no two take each other's place, no
-    /// letter of the coach's own name for it has to be written in an address, and nothing that a phone writes into such a
+    /// <summary>A file of a site is named after the content of the picture it was made from: so no two take each other's place,
+    /// no letter of the coach's own name for it has to be written in an address, and nothing that a phone writes into such a
     /// name, as the day, is handed over.</summary>
     private static PictureSize Named(string name, ScaledSize size)
     {
