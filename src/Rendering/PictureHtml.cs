@@ -19,9 +19,7 @@ internal static class PictureHtml
         var (small, large) = (sizes[0], sizes[^1]);
         var html = new StringBuilder();
         if (small.Jpeg is not null)
-            html.Append("<picture><source type=\"image/webp\" srcset=\"")
-                .AppendJoin(", ", sizes.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.WebP.Path} {s.Width}w")))
-                .Append(CultureInfo.InvariantCulture, $"\" sizes=\"{Shown}\">");
+            html.Append(CultureInfo.InvariantCulture, $"<picture><source type=\"image/webp\" {Choice(sizes)}>");
         html.Append(
             CultureInfo.InvariantCulture,
             $"<img src=\"{(small.Jpeg ?? small.WebP).Path}\" alt=\"{Html.Escape(shows)}\" width=\"{large.Width}\" "
@@ -31,4 +29,13 @@ internal static class PictureHtml
             html.Append("</picture>");
         return html.ToString();
     }
+
+    /// <summary>Of one size there is nothing to choose.</summary>
+    private static string Choice(Series<PictureSize> sizes) =>
+        sizes is [var only]
+            ? $"srcset=\"{only.WebP.Path}\""
+            : $"srcset=\"{string.Join(", ", sizes.Select(Candidate))}\" sizes=\"{Shown}\"";
+
+    private static string Candidate(PictureSize size) =>
+        string.Create(CultureInfo.InvariantCulture, $"{size.WebP.Path} {size.Width}w");
 }
