@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Gradus.Media;
 
 /// <summary>Rows of a large picture → a small one, each pixel the mean of those that it covers, in whole numbers: the same on
@@ -40,6 +42,7 @@ internal sealed class Shrinking
 
     /// <param name="pixels">Red, green, blue and how much it covers of what is behind, for each pixel; what is behind is
     /// white.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(ReadOnlySpan<byte> pixels)
     {
         Across(pixels);
@@ -58,6 +61,8 @@ internal sealed class Shrinking
 
     public Pixels Made() => new(width, height, small);
 
+    // A run may scale one picture and end: nothing here would be called often enough to be made fast on the way.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Across(ReadOnlySpan<byte> pixels)
     {
         Array.Clear(across);
@@ -80,6 +85,7 @@ internal sealed class Shrinking
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (uint Red, uint Green, uint Blue) OnWhite(ReadOnlySpan<byte> pixel)
     {
         var covers = (uint)pixel[3];
