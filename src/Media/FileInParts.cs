@@ -18,7 +18,8 @@ internal sealed class FileInParts(ReadOnlyMemory<byte> file)
 
     public bool Sounds { get; set; }
 
-    public bool Sideways { get; set; }
+    /// <summary>Which way up it is: Exif 3.0, tag 0x0112.</summary>
+    public int Orientation { get; private set; } = 1;
 
     /// <summary>Whether anything is left out or put in so far.</summary>
     public bool IsChanged { get; private set; }
@@ -57,6 +58,7 @@ internal sealed class FileInParts(ReadOnlyMemory<byte> file)
     /// 0x0112).</summary>
     public void Turn(int orientation)
     {
+        Orientation = Math.Max(1, orientation);
         if (orientation >= 5)
             (Width, Height) = (Height, Width);
     }

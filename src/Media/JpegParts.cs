@@ -14,10 +14,14 @@ internal static class JpegParts
     /// between it and the scan is left out.</summary>
     private const int ZeroInData = 0;
 
+    /// <summary>A camera writes ten or so, each of which goes through the whole picture; a few bytes can ask for
+    /// thousands.</summary>
+    private const int MostScans = 64;
+
     public static void Walk(FileInParts parts)
     {
         parts.Keep(0, 2);
-        var (at, orientation) = (2, 0);
+        var (at, orientation, scans) = (2, 0, 0);
         while (parts.Trouble is null)
         {
             if (at + 2 > parts.Length)
@@ -41,6 +45,8 @@ internal static class JpegParts
             }
             else if (kind is 0x01 or (>= 0xD0 and <= 0xD8))
                 at = Kept(parts, at, 2);
+            else if (kind == StartOfScan && ++scans > MostScans)
+                parts.Fail($"goes over itself more than {MostScans} times");
             else
                 at = Segment(parts, at, kind, ref orientation);
         }

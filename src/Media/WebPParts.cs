@@ -4,8 +4,8 @@ using System.Text;
 namespace Gradus.Media;
 
 /// <summary>WebP (RFC 9649). Kept are the chunks that it is shown by, and its colours. Browsers do not turn a WebP picture,
-/// whatever it says of which way up it is (Chromium 156 over file://, a picture of 40 by 20 with orientation 6: shown 40 by 20),
-/// so nothing is lost with that.</summary>
+/// whatever it says of which way up it is (Chromium 156 over file://, a picture of 40 by 20 with orientation 6: shown 40 by 20);
+/// a picture of the practice is turned when it is scaled.</summary>
 internal static class WebPParts
 {
     private const byte SaysExif = 0x08,
@@ -22,7 +22,7 @@ internal static class WebPParts
             return;
         }
 
-        var size = 4;
+        var (size, orientation) = (4, 1);
         for (var at = 12; at < end; )
         {
             var length = at + 8 <= end ? parts.Little32(at + 4) : uint.MaxValue;
@@ -36,7 +36,7 @@ internal static class WebPParts
             whole = Math.Min(whole, end - at);
             var name = Encoding.ASCII.GetString(parts.All.Slice(at, 4));
             if (name == "EXIF")
-                parts.Sideways = OrientationIn(parts.All.Slice(at + 8, (int)length)) > 1;
+                orientation = OrientationIn(parts.All.Slice(at + 8, (int)length));
             if (Shown.Contains(name, StringComparer.Ordinal))
             {
                 Keep(parts, at, (int)whole, name);
@@ -54,6 +54,7 @@ internal static class WebPParts
 
         if (end < parts.Length)
             parts.Drop("what stands behind its end");
+        parts.Turn(orientation);
         if (parts.IsChanged)
             parts.PutFirst(Head(size));
     }

@@ -15,7 +15,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 
     private readonly SortedDictionary<string, Clip> played = new(StringComparer.Ordinal);
 
-    /// <summary>The pictures of all texts planned so far, and the stills of their clips.</summary>
+    /// <summary>The pictures of all texts planned so far, and the stills of their clips, in the order of their paths.</summary>
     public Series<Picture> Pictures => shown.Values.ToSeries();
 
     public Series<Clip> Clips => played.Values.ToSeries();
@@ -131,24 +131,29 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
                 placeholder.At
             ),
             Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
-            Inline.Picture picture => picture with { Path = Shown(picture.Path) },
-            Inline.Clip clip => Played(clip),
+            Inline.Picture picture => Shown(picture.Path) is { Count: > 0 } sizes
+                ? picture with
+                {
+                    Sizes = sizes,
+                }
+                : new Inline.Plain(picture.Shows),
+            Inline.Clip clip => Shown(clip.Still) is { Count: > 0 } stills ? Played(clip, stills) : new Inline.Plain(clip.Shows),
             _ => inline,
         };
 
-    /// <summary>Where a picture of the practice stands in the site: below the folders it has there, so that no two are called the
-    /// same.</summary>
-    private string Shown(string path)
+    /// <summary>The sizes of a picture of the practice; none where it is too large to be shown, and its words stand in its
+    /// place.</summary>
+    private Series<PictureSize> Shown(string path)
     {
-        var placed = "pictures/" + path;
-        if (!shown.ContainsKey(placed) && texts.Pictures.FirstOrDefault(p => p.Path == path) is { } picture)
-            shown[placed] = picture with { Path = placed };
-        return placed;
+        if (texts.Pictures.FirstOrDefault(p => p.Path == path) is not { } picture)
+            return [];
+        shown[path] = picture;
+        return picture.Sizes;
     }
 
     /// <summary>A clip with its captions in the client's language, and the same as text for those who cannot play or hear
     /// it.</summary>
-    private Inline.Clip Played(Inline.Clip clip)
+    private Inline.Clip Played(Inline.Clip clip, Series<PictureSize> stills)
     {
         var known = texts.Clips.First(c => c.Path == clip.Path);
         var placed = "clips/" + clip.Path;
@@ -157,7 +162,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
         return clip with
         {
             Path = placed,
-            Still = Shown(clip.Still),
+            Stills = stills,
             Captions = captions,
             Said = captions is null ? "" : words.Say("said-in-clip", ("words", captions.Text)),
         };

@@ -14,8 +14,8 @@ namespace Gradus.Planning;
 /// <param name="Concerns">The conditions that some exercise asks about, what was answered with yes first.</param>
 /// <param name="Asked">The day on which the client was asked about them, as a sentence.</param>
 /// <param name="PainRule">How much pain is all right, now and on the next morning.</param>
-/// <param name="Pictures">Every picture that some text of the plan shows, under its path in the site.</param>
-/// <param name="Clips">Every clip, likewise; their stills are among the pictures.</param>
+/// <param name="Pictures">Every picture that some text of the plan shows, by its path in the practice.</param>
+/// <param name="Clips">Every clip, under its path in the site; their stills are among the pictures.</param>
 public sealed record Plan(
     ClientId Client,
     string ClientName,

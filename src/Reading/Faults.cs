@@ -21,9 +21,9 @@ public static class Faults
     public static readonly RuleId LinkBroken = new("link-broken");
     public static readonly RuleId PictureMissing = new("picture-missing");
     public static readonly RuleId PictureWithoutText = new("picture-without-text");
-    public static readonly RuleId PictureTooHeavy = new("picture-too-heavy");
-    public static readonly RuleId PictureSideways = new("picture-sideways");
+    public static readonly RuleId PictureTooLarge = new("picture-too-large");
     public static readonly RuleId ClipMissing = new("clip-missing");
+    public static readonly RuleId ClipTooHeavy = new("clip-too-heavy");
     public static readonly RuleId ClipWithoutStill = new("clip-without-still");
     public static readonly RuleId CaptionsUnreadable = new("captions-unreadable");
     public static readonly RuleId HtmlInText = new("html-in-text");
@@ -48,9 +48,9 @@ public static class Faults
         LinkBroken,
         PictureMissing,
         PictureWithoutText,
-        PictureTooHeavy,
-        PictureSideways,
+        PictureTooLarge,
         ClipMissing,
+        ClipTooHeavy,
         ClipWithoutStill,
         CaptionsUnreadable,
         HtmlInText,

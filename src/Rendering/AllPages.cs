@@ -44,10 +44,15 @@ internal static partial class AllPages
             inline switch
             {
                 Inline.ExerciseLink link => new Inline.Link(AddressOf(PagePath.Exercise(link.Exercise)), link.Text, link.At),
-                Inline.Clip clip when !clips => clip with { Path = "" },
+                Inline.Picture picture => picture with { Sizes = Smallest(picture.Sizes) },
+                Inline.Clip clip => clip with { Path = clips ? clip.Path : "", Stills = Smallest(clip.Stills) },
                 _ => inline,
             };
     }
+
+    /// <summary>One size in one format, because every byte of it is carried in a message: what is wide enough for a phone, as
+    /// WebP.</summary>
+    private static Series<PictureSize> Smallest(Series<PictureSize> sizes) => [sizes[0] with { Jpeg = null }];
 
     /// <summary>The finished page with every picture and clip written out in it. It is put in behind the templates, which are
     /// held to what a page of words may take.</summary>
@@ -70,7 +75,10 @@ internal static partial class AllPages
         string.Create(CultureInfo.InvariantCulture, $"data:{type};base64,{Convert.ToBase64String(file.Bytes.Span)}");
 
     private static IEnumerable<Asset> FilesOf(Plan plan) =>
-        plan.Pictures.Select(p => new Asset(p.Path, p.Bytes)).Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)));
+        plan
+            .Pictures.Select(p => p.Sizes[0].WebP)
+            .DistinctBy(f => f.Path)
+            .Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)));
 
     private static string DataOf(Asset file) =>
         DataOf(

@@ -22,13 +22,9 @@ internal static class ClipHtml
             html.Append(
                 CultureInfo.InvariantCulture,
                 $"<video controls preload=\"none\" playsinline src=\"{Html.Escape(clip.Path)}\" "
-                    + $"poster=\"{Html.Escape(clip.Still)}\" aria-label=\"{shows}\" {size}>{Track(clip, words)}</video>"
+                    + $"poster=\"{clip.Stills[^1].WebP.Path}\" aria-label=\"{shows}\" {size}>{Track(clip, words)}</video>"
             );
-        html.Append(
-            CultureInfo.InvariantCulture,
-            $"<img{(plays ? $" class=\"{PageClass.Still}\"" : "")} src=\"{Html.Escape(clip.Still)}\" alt=\"{shows}\" "
-                + $"{size}{(plays ? "" : " loading=\"lazy\"")}>"
-        );
+        html.Append(PictureHtml.Of(clip.Stills, clip.Shows, plays ? $" class=\"{PageClass.Still}\"" : " loading=\"lazy\""));
         if (clip.Said.Length > 0)
             html.Append(CultureInfo.InvariantCulture, $" <span class=\"{PageClass.Said}\">{Html.Escape(clip.Said)}</span> ");
         if (!plays)

@@ -98,11 +98,7 @@ internal static class ProseHtml
             else if (inline is Inline.ExerciseLink exercise)
                 Within("a", $" href=\"{PagePath.Exercise(exercise.Exercise)}\"", exercise.Text, html, here, words);
             else if (inline is Inline.Picture picture)
-                html.Append(
-                    CultureInfo.InvariantCulture,
-                    $"<img src=\"{Html.Escape(picture.Path)}\" alt=\"{Html.Escape(picture.Shows)}\" "
-                        + $"width=\"{picture.Width}\" height=\"{picture.Height}\" loading=\"lazy\">"
-                );
+                html.Append(PictureHtml.Of(picture.Sizes, picture.Shows, " loading=\"lazy\""));
             else if (inline is Inline.Clip clip)
                 html.Append(ClipHtml.Of(clip, words));
             else

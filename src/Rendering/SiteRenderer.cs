@@ -24,7 +24,8 @@ public static class SiteRenderer
     private static Site Pages(Plan plan, Theme theme)
     {
         var own = plan
-            .Pictures.Select(p => new Asset(p.Path, p.Bytes))
+            .Pictures.SelectMany(p => p.Files)
+            .DistinctBy(f => f.Path)
             .Concat(plan.Clips.Select(c => new Asset(c.Path, c.Bytes)))
             .ToList();
         if (CalendarFile.Of(plan) is { } calendar)

@@ -1,6 +1,5 @@
 using Gradus.Domain;
 using Gradus.HandingOver;
-using Gradus.Media;
 using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
@@ -84,31 +83,6 @@ public sealed class ClipTests(PublishedContent content) : IDisposable
             await page.Locator("img.still").First.EvaluateAsync<int[]>("picture => [picture.naturalWidth, picture.naturalHeight]")
         );
         Assert.Contains($"What is said: {Words}", await page.Locator(".said").First.InnerTextAsync(), StringComparison.Ordinal);
-    }
-
-    /// <summary>Which way up a picture is stays with it: the page has room for it as it is shown.</summary>
-    [Theory]
-    [InlineData("upright.jpg")]
-    [InlineData("upright.png")]
-    [InlineData("sideways.webp")]
-    public async Task A_picture_has_the_size_on_the_page_that_the_browser_shows(string name)
-    {
-        var file = MediaFile.Of(Media(name));
-        Assert.NotNull(file);
-        var (picture, path) = (Path.Combine(folder, name), Path.Combine(folder, "page.html"));
-        await File.WriteAllBytesAsync(picture, file.Bytes.ToArray(), TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(
-            path,
-            $"<!doctype html><title>x</title><img src=\"{name}\">",
-            TestContext.Current.CancellationToken
-        );
-        await using var context = await content.ContextAsync(new() { Offline = true });
-        var page = await context.NewPageAsync();
-        await page.GotoAsync("file://" + path);
-        Assert.Equal(
-            new[] { file.Width, file.Height },
-            await page.Locator("img").EvaluateAsync<int[]>("picture => [picture.naturalWidth, picture.naturalHeight]")
-        );
     }
 
     private static byte[] Media(string name) => File.ReadAllBytes(Repository.Path("tests", "Media", "files", name));

@@ -82,7 +82,7 @@ public sealed class PlannedLanguageTests
             .Edit("exercises/wadendehnung.md", "Stell dich vor eine Wand.", "![Vor der Wand](wand.png)")
             .Edit("exercises/wadendehnung.en.md", "Stand before a wall.", "![Before the wall](wall.png)")
             .Plan("ida");
-        Assert.Equal(["pictures/exercises/wall.png"], plan.Pictures.Select(p => p.Path));
+        Assert.Equal(["exercises/wall.png"], plan.Pictures.Select(p => p.Path));
     }
 
     [Fact]

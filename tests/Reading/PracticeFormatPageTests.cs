@@ -138,6 +138,8 @@ public sealed partial class PracticeFormatPageTests
             Demonstration
                 .Paths.Where(p => p != path)
                 .Select(p => KeyValuePair.Create(p, Demonstration.Read(p)))
+                .Append(KeyValuePair.Create("exercises/ankle-rock-start.jpg", PictureTests.Jpeg))
+                .Append(KeyValuePair.Create("exercises/Ankle rock (end).jpg", PictureTests.Jpeg))
                 .Append(KeyValuePair.Create(path, Encoding.UTF8.GetBytes(text)))
         );
 

@@ -33,7 +33,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
 
     /// <summary>A picture of one white pixel, PNG.</summary>
     private static readonly byte[] Pixel = Convert.FromBase64String(
-        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAG7buVgAAAABJRU5ErkJggg=="
+        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsTj2FAAAAABJRU5ErkJggg=="
     );
 
     [GeneratedRegex("\"⟦(?<place>[^⟧]+)⟧\"|⟦(?<free>[^⟧]+)⟧", RegexOptions.CultureInvariant)]

@@ -53,29 +53,48 @@ public sealed class ProseHtmlTests
         );
 
     [Fact]
-    public void A_picture_says_what_it_shows_and_how_large_it_is() =>
+    public void A_picture_says_what_it_shows_and_how_large_it_is_and_a_browser_chooses_its_size() =>
         Assert.Equal(
-            "<p><img src=\"pictures/a&quot;b.png\" alt=\"The &lt;heel&gt; is &quot;down&quot;\" width=\"1200\" "
-                + "height=\"800\" loading=\"lazy\"></p>\n",
-            Html(Paragraph(new Inline.Picture("pictures/a\"b.png", "The <heel> is \"down\"", 1200, 800, At)))
+            "<p><picture><source type=\"image/webp\" srcset=\"pictures/a-480.webp 480w, pictures/a-960.webp 960w\" "
+                + "sizes=\"(min-width: 48rem) 44rem, 100vw\"><img src=\"pictures/a-480.jpg\" "
+                + "alt=\"The &lt;heel&gt; is &quot;down&quot;\" width=\"960\" height=\"640\" loading=\"lazy\"></picture></p>\n",
+            Html(
+                Paragraph(
+                    new Inline.Picture(
+                        "exercises/a\"b.png",
+                        "The <heel> is \"down\"",
+                        [new(480, 320, Asset("a-480.webp"), Asset("a-480.jpg")), new(960, 640, Asset("a-960.webp"), null)],
+                        At
+                    )
+                )
+            )
         );
+
+    [Fact]
+    public void A_picture_of_one_size_in_one_format_stands_alone() =>
+        Assert.Equal(
+            "<p><img src=\"pictures/a-480.webp\" alt=\"The heel\" width=\"480\" height=\"320\" loading=\"lazy\"></p>\n",
+            Html(Paragraph(new Inline.Picture("a.png", "The heel", [new(480, 320, Asset("a-480.webp"), null)], At)))
+        );
+
+    private static Asset Asset(string name) => new("pictures/" + name, new byte[] { 1 });
 
     [Fact]
     public void A_clip_asks_for_nothing_until_it_is_played_and_has_its_captions_with_it() =>
         Assert.Equal(
-            "<p><video controls preload=\"none\" playsinline src=\"clips/a.mp4\" poster=\"pictures/a.png\" "
+            "<p><video controls preload=\"none\" playsinline src=\"clips/a.mp4\" poster=\"pictures/a-64.webp\" "
                 + "aria-label=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\">"
                 + "<track kind=\"captions\" srclang=\"en\" label=\"captions phrase of ours\" default "
                 + "src=\"data:text/vtt;base64,V0VCVlRUCgowMDowMDowMS4wMDAgLS0+IDAwOjAwOjAyLjAwMApTaW5rICZsdDsgbm93Cg==\"></video>"
-                + "<img class=\"still\" src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" "
-                + "height=\"48\"> <span class=\"said\">What is said: Sink &lt; now</span> </p>\n",
+                + "<img src=\"pictures/a-64.webp\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" "
+                + "height=\"48\" class=\"still\"> <span class=\"said\">What is said: Sink &lt; now</span> </p>\n",
             Html(Paragraph(Clip("clips/a.mp4")))
         );
 
     [Fact]
     public void Where_there_is_no_clip_its_still_says_where_it_is() =>
         Assert.Equal(
-            "<p><img src=\"pictures/a.png\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\" loading=\"lazy\"> "
+            "<p><img src=\"pictures/a-64.webp\" alt=\"The &lt;heel&gt; sinks\" width=\"64\" height=\"48\" loading=\"lazy\"> "
                 + "<span class=\"said\">What is said: Sink &lt; now</span> "
                 + " <span class=\"said\">clip-elsewhere phrase of ours</span> </p>\n",
             Html(Paragraph(Clip("")))
@@ -84,7 +103,8 @@ public sealed class ProseHtmlTests
     private static Inline.Clip Clip(string path) =>
         new(
             path,
-            "pictures/a.png",
+            "exercises/a.png",
+            [new(64, 48, Asset("a-64.webp"), null)],
             "The <heel> sinks",
             64,
             48,

@@ -71,7 +71,7 @@ public sealed class ThemeFaultTests
     [Theory]
     [InlineData("INDEX.HTML")]
     [InlineData("Session-1.HTML")]
-    [InlineData("pictures/exercises/calf.png")]
+    [InlineData("pictures/d44c0303173e-1.webp")]
     [InlineData("LOOK.css")]
     public void A_file_that_would_take_the_place_of_another_is_refused(string path)
     {

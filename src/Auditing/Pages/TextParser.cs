@@ -28,6 +28,8 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         "em",
         "i",
         "img",
+        "picture",
+        "source",
         "ins",
         "kbd",
         "label",

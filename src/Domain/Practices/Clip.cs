@@ -4,7 +4,7 @@ namespace Gradus.Domain;
 /// <param name="Path">Inside the practice, with <c>/</c> between folders.</param>
 /// <param name="Bytes">Without what a camera or a program noted in it.</param>
 /// <param name="Sounds">Whether something can be heard.</param>
-/// <param name="Still">The picture that stands for it until it plays, and on paper.</param>
+/// <param name="Still">The path of the picture that stands for it until it plays, and on paper.</param>
 /// <param name="Captions">One for each language in which a file with captions lies beside it.</param>
 public sealed record Clip(
     string Path,
@@ -12,7 +12,7 @@ public sealed record Clip(
     int Width,
     int Height,
     bool Sounds,
-    Picture Still,
+    string Still,
     Series<Captions> Captions
 )
 {

@@ -58,11 +58,35 @@ public sealed record Exercise(
 /// <param name="More">Whatever the coach wrote under other headings, those headings included.</param>
 public sealed record ExerciseText(Prose Why, Prose SetUp, Prose Do, Prose More)
 {
+    /// <summary>A picture of the start, or, where it cannot be shown, its words; null where the exercise names none.</summary>
+    public Inline? Start { get; init; }
+
+    /// <summary>Likewise of the end.</summary>
+    public Inline? End { get; init; }
+
+    /// <summary>Start and end, as far as there are any.</summary>
+    public IEnumerable<Inline> Pair => new[] { Start, End }.OfType<Inline>();
+
     /// <summary>The parts that tell somebody to move.</summary>
     public Series<Prose> Instructions => [SetUp, Do, More];
 
     public ExerciseText With(Func<Inline, Inline> change) =>
-        new(Why.With(change), SetUp.With(change), Do.With(change), More.With(change));
+        new(Why.With(change), SetUp.With(change), Do.With(change), More.With(change))
+        {
+            Start = Start is null ? null : change(Start),
+            End = End is null ? null : change(End),
+        };
+
+    /// <summary>A translation with the pictures of what it translates, in its own words as far as it has them.</summary>
+    public ExerciseText WithPairOf(ExerciseText original) =>
+        this with
+        {
+            Start = Said(original.Start, Start),
+            End = Said(original.End, End),
+        };
+
+    private static Inline? Said(Inline? picture, Inline? words) =>
+        (picture, words) is (Inline.Picture shown, Inline.Plain said) ? shown with { Shows = said.Words } : picture;
 }
 
 /// <param name="Mode">Whose reading counts; null where nothing is said, and the smaller of both is taken.</param>

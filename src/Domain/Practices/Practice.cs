@@ -83,7 +83,9 @@ public sealed record Practice(
                 .Select(c => Find(c.Id, language) is { } said ? c with { Title = said.Title, Body = said.Body } : c)
                 .ToSeries(),
             Exercises
-                .Select(e => Find(e.Id, language) is { } said ? e with { Title = said.Title, Text = said.Text } : e)
+                .Select(e =>
+                    Find(e.Id, language) is { } said ? e with { Title = said.Title, Text = said.Text.WithPairOf(e.Text) } : e
+                )
                 .ToSeries(),
             Clients,
             Measures,

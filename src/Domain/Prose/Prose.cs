@@ -127,18 +127,21 @@ public abstract record Inline
     public sealed record ExerciseLink(ExerciseId Exercise, Series<Inline> Text, Location At) : Inline;
 
     /// <summary>A picture, and what it shows in words.</summary>
-    /// <param name="Path">Inside the practice, and in a plan inside the site; with <c>/</c> between folders.</param>
-    public sealed record Picture(string Path, string Shows, int Width, int Height, Location At) : Inline;
+    /// <param name="Path">Inside the practice, with <c>/</c> between folders.</param>
+    /// <param name="Sizes">Those that a form of the site has, the smallest first; empty before there is a plan.</param>
+    public sealed record Picture(string Path, string Shows, Series<PictureSize> Sizes, Location At) : Inline;
 
     /// <summary>A clip, and what it shows in words.</summary>
     /// <param name="Path">Inside the practice, and in a plan inside the site; empty where a form of the site has its still
     /// alone.</param>
-    /// <param name="Still">The picture that stands for it, likewise.</param>
+    /// <param name="Still">The path in the practice of the picture that stands for it.</param>
+    /// <param name="Stills">The sizes of that picture, as a picture has them.</param>
     /// <param name="Captions">In the reader's language; null before there is a reader, and where there are none.</param>
     /// <param name="Said">What a page says below it of what is heard in it; empty likewise.</param>
     public sealed record Clip(
         string Path,
         string Still,
+        Series<PictureSize> Stills,
         string Shows,
         int Width,
         int Height,

@@ -67,7 +67,9 @@ internal static class ExerciseWording
 
     private static Wording Instructions(ExerciseText text, ExerciseId exercise, Words words) =>
         Order(
+            PairWording.Of(text, words),
             May(words.Say("set-up")),
+            PairWording.Of(text, words),
             Must(text.SetUp, words.Say("clip-elsewhere"), exercise),
             May(words.Say("doing")),
             Must(text.Do, words.Say("clip-elsewhere"), exercise),

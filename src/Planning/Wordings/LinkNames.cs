@@ -76,5 +76,7 @@ public static class LinkNames
             .Concat(plan.Cautions.Select(c => c.Body))
             .Append(plan.Programme.Letter)
             .Append(plan.Publisher.Scope)
-            .SelectMany(p => p.Inlines());
+            .SelectMany(p => p.Inlines())
+            .Concat(plan.Exercises.SelectMany(e => e.Uses.SelectMany(u => u.Text.Pair).Concat(e.Text.Pair)))
+            .Concat(plan.Sessions.SelectMany(s => s.Uses).SelectMany(u => u.Text.Pair));
 }

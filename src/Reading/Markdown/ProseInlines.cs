@@ -19,9 +19,9 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         switch (inline)
         {
             case LiteralInline literal:
-                return Words(literal.Content.ToString(), literal);
+                return Words(BlanksInNames.GivenBack(literal.Content.ToString()), literal);
             case CodeInline code:
-                return [new Inline.Plain(code.Content)];
+                return [new Inline.Plain(BlanksInNames.GivenBack(code.Content))];
             case HtmlEntityInline entity:
                 return
                 [
@@ -119,7 +119,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
 
     private IEnumerable<Inline> Picture(LinkInline picture)
     {
-        var mention = new MediaMention(sheet, picture.Url ?? "", Place(picture, 0), picture.Span.Length);
+        var mention = new MediaMention(sheet, BlanksInNames.GivenBack(picture.Url ?? ""), Place(picture, 0), picture.Span.Length);
         var shows = Prose.PlainOf(Of(picture));
         if (shows.Length == 0)
             mention.Fault(
@@ -131,7 +131,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
             return
             [
                 rules.Media.FindPicture(mention) is { } found
-                    ? new Inline.Picture(found.Path, shows, found.Width, found.Height, mention.At)
+                    ? new Inline.Picture(found, shows, [], mention.At)
                     : new Inline.Plain(shows),
             ];
         if (!rules.Clips)
@@ -143,7 +143,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         return
         [
             rules.Media.FindClip(mention) is { } clip && rules.Clips
-                ? new Inline.Clip(clip.Path, clip.Still.Path, shows, clip.Width, clip.Height, null, "", mention.At)
+                ? new Inline.Clip(clip.Path, clip.Still, [], shows, clip.Width, clip.Height, null, "", mention.At)
                 : new Inline.Plain(shows),
         ];
     }

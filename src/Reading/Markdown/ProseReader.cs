@@ -54,7 +54,7 @@ internal sealed class ProseReader
     {
         try
         {
-            return Markdig.Markdown.Parse(markdown, CommonMark);
+            return Markdig.Markdown.Parse(BlanksInNames.Held(markdown), CommonMark);
         }
         catch (ArgumentException)
         {
@@ -94,7 +94,7 @@ internal sealed class ProseReader
 
     private static IEnumerable<Block> Written(LeafBlock block, Location at)
     {
-        var text = Spacing.Collapse(block.Lines.ToString());
+        var text = Spacing.Collapse(BlanksInNames.GivenBack(block.Lines.ToString()));
         return text.Length == 0 ? [] : [new Block.Paragraph([new Inline.Plain(text)], at)];
     }
 }

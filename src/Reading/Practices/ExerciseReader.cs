@@ -27,8 +27,9 @@ internal static class ExerciseReader
             .Select(p => ExerciseWords.PropertyOf(sheet, p, ExerciseWords.Properties))
             .OfType<string>()
             .ToSeries();
+        var (start, end) = (PairReader.Picture(fields, "start", known), PairReader.Picture(fields, "end", known));
         fields.Done();
-        var text = TextOf(sheet, headed, known);
+        var text = TextOf(sheet, headed, known) with { Start = start, End = end };
         if (title is null || trains is null || stage is null || position is null || dose is null)
             return null;
         return new(

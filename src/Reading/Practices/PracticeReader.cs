@@ -80,7 +80,7 @@ public static class PracticeReader
                     exercises,
                     clients,
                     known.Measures.Values.OrderBy(m => m.Motion.Name, StringComparer.Ordinal).ToSeries(),
-                    media.Pictures,
+                    media.ScaledPictures(),
                     media.Clips,
                     glossary,
                     accepted,

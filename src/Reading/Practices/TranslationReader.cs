@@ -13,7 +13,7 @@ internal static class TranslationReader
     public static Translation? OfCaution(SourceFile sheet, string name, KnownIds known)
     {
         var (id, language) = Parts(name);
-        if (!IsKnown(sheet, "cautions", id, known.Cautions) || HeadOf(sheet) is not { } head)
+        if (!IsKnown(sheet, "cautions", id, known.Cautions) || HeadOf(sheet, _ => { }) is not { } head)
             return null;
         var body = CautionReader.BodyOf(sheet, head.Headed, known);
         return head.Title is null ? null : new Translation.OfCaution(new(id), language, head.Title, body, sheet.Whole);
@@ -21,11 +21,15 @@ internal static class TranslationReader
 
     public static Translation? OfExercise(SourceFile sheet, string name, KnownIds known)
     {
+        Inline? start = null,
+            end = null;
         var (id, language) = Parts(name);
-        if (!IsKnown(sheet, "exercises", id, known.Exercises) || HeadOf(sheet) is not { } head)
+        if (!IsKnown(sheet, "exercises", id, known.Exercises) || HeadOf(sheet, Pair) is not { } head)
             return null;
-        var text = ExerciseReader.TextOf(sheet, head.Headed, known);
+        var text = ExerciseReader.TextOf(sheet, head.Headed, known) with { Start = start, End = end };
         return head.Title is null ? null : new Translation.OfExercise(new(id), language, head.Title, text, sheet.Whole);
+
+        void Pair(Fields fields) => (start, end) = (PairReader.Words(fields, "start"), PairReader.Words(fields, "end"));
     }
 
     private static bool IsKnown(SourceFile sheet, string part, string id, IReadOnlySet<string> ids)
@@ -45,11 +49,12 @@ internal static class TranslationReader
         return false;
     }
 
-    private static (Headed Headed, string? Title)? HeadOf(SourceFile sheet)
+    private static (Headed Headed, string? Title)? HeadOf(SourceFile sheet, Action<Fields> more)
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a translation") is not { } fields)
             return null;
         var title = fields.NeedText("title");
+        more(fields);
         fields.Done();
         return (headed, title);
     }

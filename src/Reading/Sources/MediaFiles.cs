@@ -2,22 +2,38 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>The pictures and the clips of a practice, each read once, when a text first shows it, and kept without what cameras
-/// and programs note in them.</summary>
+/// <summary>The pictures and the clips of a practice, each read once, and kept without what cameras and programs note in
+/// them.</summary>
 internal sealed class MediaFiles(SourceFolder folder, Findings findings)
 {
-    private readonly SortedDictionary<string, Picture> pictures = new(StringComparer.Ordinal);
+    /// <summary>More would take more memory than they save time.</summary>
+    private const int MostAtOnce = 4;
+
+    private readonly SortedDictionary<string, List<MediaMention>> pictures = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, Clip> clips = new(StringComparer.Ordinal);
 
     /// <summary>Those that some text shows, in the order of their paths.</summary>
-    public Series<Picture> Pictures => pictures.Values.ToSeries();
-
-    /// <summary>Likewise.</summary>
     public Series<Clip> Clips => clips.Values.ToSeries();
 
-    /// <summary>The picture at an address, as a text writes it; null (and a finding) where there is none to show.</summary>
-    public Picture? FindPicture(MediaMention mention) =>
+    /// <summary>The path of the picture at an address, as a text writes it; null (and a finding) where there is no such
+    /// file.</summary>
+    public string? FindPicture(MediaMention mention) =>
         PathOf(mention, Faults.PictureMissing) is { } path ? FindPicture(mention, path) : null;
+
+    /// <summary>Every picture that some text shows and that can be shown, in the order of their paths; the others are findings
+    /// wherever a text shows them. Photographs of one content are scaled once.</summary>
+    public Series<Picture> ScaledPictures()
+    {
+        var reader = new PictureReader(folder);
+        var read = new PictureRead[pictures.Count];
+        Parallel.ForEach(pictures.Keys.Index(), new ParallelOptions { MaxDegreeOfParallelism = MostAtOnce }, path =>
+            read[path.Index] = reader.Read(path.Item)
+        );
+        foreach (var (mentions, picture) in pictures.Values.Zip(read))
+        foreach (var mention in mentions)
+            picture.Say(mention);
+        return read.Select(r => r.Picture).OfType<Picture>().ToSeries();
+    }
 
     /// <summary>The clip at an address, as a text writes it, with its still and its captions; null (and a finding) where there is
     /// none to show.</summary>
@@ -28,34 +44,32 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         if (clips.TryGetValue(path, out var known))
             return known;
         var still = StillOf(mention, path);
-        if (MediaFileReader.ReadClip(folder, mention, path) is not { } file || still is null)
+        if (ClipReader.Read(folder, mention, path) is not { } file || still is null)
             return null;
-        SeeThatPathsDiffer(mention, Faults.ClipMissing, path, clips.Keys);
+        SeeThatPathsDiffer(mention, path, clips.Keys);
         return clips[path] = new(path, file.Bytes, file.Width, file.Height, file.Sounds, still, CaptionsBeside(path).ToSeries());
     }
 
-    private Picture? FindPicture(MediaMention mention, string path)
+    private string FindPicture(MediaMention mention, string path)
     {
-        if (pictures.TryGetValue(path, out var known))
-            return known;
-        if (MediaFileReader.ReadPicture(folder, mention, path) is not { } file)
-            return null;
-        SeeThatPathsDiffer(mention, Faults.PictureMissing, path, pictures.Keys);
-        return pictures[path] = new(path, file.Bytes, file.Width, file.Height);
+        if (!pictures.TryGetValue(path, out var mentions))
+            pictures[path] = mentions = [];
+        mentions.Add(mention);
+        return path;
     }
 
-    private static void SeeThatPathsDiffer(MediaMention mention, RuleId fault, string path, IEnumerable<string> others)
+    private static void SeeThatPathsDiffer(MediaMention mention, string path, IEnumerable<string> others)
     {
         if (others.FirstOrDefault(other => string.Equals(other, path, StringComparison.OrdinalIgnoreCase)) is { } alike)
             mention.Fault(
-                fault,
+                Faults.ClipMissing,
                 $"{Quote.Of(path)} and {Quote.Of(alike)} differ in capital letters alone, so some phones would show one "
                     + "for both.",
-                $"Give one of the two {(mention.IsClip ? "clips" : "pictures")} another name."
+                "Give one of the two clips another name."
             );
     }
 
-    private Picture? StillOf(MediaMention mention, string clip)
+    private string? StillOf(MediaMention mention, string clip)
     {
         var name = clip[..clip.LastIndexOf('.')];
         if (new[] { ".jpg", ".jpeg", ".png", ".webp" }.Select(ending => name + ending).FirstOrDefault(folder.Has) is { } still)
@@ -88,7 +102,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
     private string? PathOf(MediaMention mention, RuleId missing)
     {
         var thing = mention.IsClip ? "clip" : "picture";
-        if (PathFrom(mention.SourceFile.Path, mention.Address) is not { } path || OfSomebodyElse(path, mention.SourceFile.Path))
+        if (PathIn(folder, mention) is not { } path || OfSomebodyElse(path, mention.SourceFile.Path))
         {
             mention.Fault(
                 Faults.AddressRefused,
@@ -112,6 +126,12 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         return null;
     }
 
+    /// <summary>A name as it is comes before one that is written as in an address, with <c>%20</c> for a blank.</summary>
+    private static string? PathIn(SourceFolder folder, MediaMention mention) =>
+        PathFrom(mention.SourceFile.Path, mention.Address) is { } path && folder.Has(path)
+            ? path
+            : PathFrom(mention.SourceFile.Path, Uri.UnescapeDataString(mention.Address));
+
     /// <summary>Null where the address leads out of the practice, or anywhere else.</summary>
     private static string? PathFrom(string sheet, string address)
     {
@@ -123,7 +143,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         )
             return null;
         var parts = sheet.Split('/')[..^1].ToList();
-        foreach (var part in Uri.UnescapeDataString(address).Split('/'))
+        foreach (var part in address.Split('/'))
         {
             if (part is "" or ".")
                 continue;

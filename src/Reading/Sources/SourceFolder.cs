@@ -72,6 +72,24 @@ public sealed class SourceFolder
     /// <summary>How many bytes it has, without reading them.</summary>
     public long Size(string path) => files[path].Size();
 
+    /// <summary>What cannot be opened is as if it were empty.</summary>
+    public byte[] ReadOrNone(string path) => Opened(() => Read(path)) ?? [];
+
+    /// <inheritdoc cref="ReadOrNone"/>
+    public long SizeOrNone(string path) => Opened(() => Size(path));
+
+    private static T? Opened<T>(Func<T> open)
+    {
+        try
+        {
+            return open();
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return default;
+        }
+    }
+
     /// <summary>The names of what lies directly in a folder and ends so, without that ending, in ordinal order.</summary>
     public IEnumerable<string> Names(string folder, string ending) =>
         from path in Paths

@@ -129,6 +129,7 @@ internal static class PageViews
             exercise.Stage,
             exercise.Position,
             exercise.Equipment,
+            Pair(exercise.Text, here, plan.Words),
             ProseHtml.Of(exercise.Text.Why, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.SetUp, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
@@ -246,11 +247,20 @@ internal static class PageViews
                 .. plan.SignsOn(session.Path, [use.Exercise])
                     .Kinds.Select(k => new SignNamesView(Kebab.Of(k.Kind.ToString()), k.Heading, k.Names(plan.Words))),
             ],
+            Pair(use.Text, here, plan.Words),
             ProseHtml.Of(use.Text.SetUp, 4, here, plan.Words),
             ProseHtml.Of(use.Text.Do, 4, here, plan.Words),
             ProseHtml.Of(use.Text.More, 3, here, plan.Words),
             [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))]
         );
+
+    private static Series<PictureView> Pair(ExerciseText text, string here, Words words)
+    {
+        return [.. Of("picture-start", text.Start), .. Of("picture-end", text.End)];
+
+        IEnumerable<PictureView> Of(string label, Inline? picture) =>
+            picture is null ? [] : [new(words.Say(label), ProseHtml.Of([picture], here, words))];
+    }
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>
         [

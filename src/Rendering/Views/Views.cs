@@ -203,6 +203,11 @@ internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells
 /// <param name="Times">How often the session is done in it.</param>
 internal sealed record GridWeekView(string Heading, int Times);
 
+/// <summary>How an exercise looks at its start, or at its end.</summary>
+/// <param name="Label">"Start", "End"</param>
+/// <param name="Picture">The picture, or what it shows where it cannot be shown.</param>
+internal sealed record PictureView(string Label, Html Picture);
+
 /// <param name="Id">Of the exercise.</param>
 /// <param name="Place">The id of its place on the page.</param>
 /// <param name="Loads">Regions of the body, for a script.</param>
@@ -210,6 +215,7 @@ internal sealed record GridWeekView(string Heading, int Times);
 /// <param name="Later">From which week it is done; empty where that is the first of the session.</param>
 /// <param name="Signs">The names of its cautions, kind by kind.</param>
 /// <param name="Rows">What each week asks.</param>
+/// <param name="Pictures">Start and end, as far as the exercise has pictures of them.</param>
 internal sealed record UseView(
     string Id,
     string Letter,
@@ -223,6 +229,7 @@ internal sealed record UseView(
     Series<string> Notes,
     Series<string> MoveOn,
     Series<SignNamesView> Signs,
+    Series<PictureView> Pictures,
     Html SetUp,
     Html Doing,
     Html More,
@@ -246,6 +253,7 @@ internal sealed record WeeksView(string Id, string In, string Heading, TimeView 
 /// <param name="Data">What the script that leads through the session reads.</param>
 internal sealed record StepView(string Data, string Words, string Detail, TimeView Time);
 
+/// <param name="Pictures">Start and end, as far as it has pictures of them.</param>
 /// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
 internal sealed record ExerciseView(
     string Title,
@@ -253,6 +261,7 @@ internal sealed record ExerciseView(
     string Stage,
     string Position,
     Series<string> Equipment,
+    Series<PictureView> Pictures,
     Html Why,
     Html SetUp,
     Html Doing,

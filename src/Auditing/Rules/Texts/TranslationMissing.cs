@@ -44,6 +44,22 @@ public sealed class TranslationMissing : IClientRule
         }
 
         foreach (
+            var (key, original, translated) in new[]
+            {
+                ("start", exercise.Text.Start, translation.Text.Start),
+                ("end", exercise.Text.End, translation.Text.End),
+            }
+        )
+            if (original is not null && translated is null)
+                yield return this.Found(
+                    Level.Warning,
+                    client.Id,
+                    translation.At,
+                    $"{exercise.At.File} says what its picture '{key}' shows, and this translation does not.",
+                    $"Write {key}: {{ shows: … }} into its header; the picture itself is the same."
+                );
+
+        foreach (
             var (heading, original, translated) in new[]
             {
                 ("## Set up", exercise.Text.SetUp, translation.Text.SetUp),

@@ -12,7 +12,7 @@ public sealed class NotAsPublished : IPublishedRule
     /// than they were.</summary>
     public IEnumerable<Finding> Check(Plan plan, Site found, Site made)
     {
-        var (there, planned) = (FilesOf(found), FilesOf(made));
+        var (there, planned) = (FilesOf(found), FilesOf(AlikePictures.Taken(plan, found, made)));
         var changed = planned
             .Keys.Union(there.Keys)
             .Order(StringComparer.Ordinal)

@@ -41,7 +41,7 @@ public sealed class SiteTooHeavy : ISiteRule
     /// <summary>What stands in it, as it is named in the folder.</summary>
     private static IEnumerable<WeightSeen> FilesOf(Plan plan) =>
         plan
-            .Pictures.Select(p => new WeightSeen(p.Path, p.Bytes.Length))
+            .Pictures.Select(p => new WeightSeen(p.Path, p.Sizes[0].WebP.Bytes.Length))
             .Concat(plan.Clips.Select(c => new WeightSeen(c.Path, c.Bytes.Length)))
             .OrderByDescending(w => w.Bytes)
             .ThenBy(w => w.Path, StringComparer.Ordinal);

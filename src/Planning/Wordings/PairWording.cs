@@ -1,0 +1,15 @@
+using Gradus.Domain;
+using static Gradus.Planning.Wording;
+
+namespace Gradus.Planning;
+
+/// <summary>What stands at the pictures of start and end of an exercise.</summary>
+internal static class PairWording
+{
+    public static Wording Of(ExerciseText text, Words words) =>
+        Order(Of(text.Start, words.Say("picture-start")), Of(text.End, words.Say("picture-end")));
+
+    /// <summary>What a picture shows is its label, and stands as text where the picture itself cannot.</summary>
+    private static Wording Of(Inline? picture, string label) =>
+        picture is null ? Order() : Order(May(label), picture is Inline.Plain said ? May(said.Words) : Order());
+}
