@@ -6,8 +6,7 @@ public sealed class CautionAfterInstructionTests
 {
     private const string Page = "session-1.html";
     private const string Sign =
-        "<h2>Stop at once</h2>\n<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Applies to: Wall calf "
-        + "stretch, Calf press</p>\n";
+        "<h2>Stop at once</h2>\n<h3>Sharp pain</h3>\n<p>A, B</p>\n<p>Stop and leave it out for today.</p>\n";
     private const string Before = "<section class=\"cautions\">\n" + Sign;
 
     public static readonly Series<PlantedFault> Faults =
@@ -17,11 +16,10 @@ public sealed class CautionAfterInstructionTests
             "behind an instruction in prose",
             "<ol>\n<li>Sink forward until the calf is tight.</li>\n<li>Stay there for 30 to 45 seconds.</li>\n</ol>"
         ),
-        Moved("behind a step", "<ol><li>Get ready: Wall calf stretch, left leg</li></ol>"),
+        Moved("behind a step", "<ol><li>A get ready, left leg</li></ol>"),
         Moved(
             "behind a dose",
-            "<p>Weeks 1 and 2: 2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your "
-                + "rear leg. Rest 30 seconds between sets.</p>"
+            "<table><tr><th>Weeks</th><th>1</th><th>2</th></tr><tr><th>A Wall calf stretch</th></tr><tr><th>Sets</th><td>2</td></tr></table>"
         ),
         Moved("behind an instruction that is only printed", "<p class=\"on-paper\">Sink forward until the calf is tight.</p>"),
         Moved("behind an instruction for where no scripts run", "<noscript>Let go slowly.</noscript>"),

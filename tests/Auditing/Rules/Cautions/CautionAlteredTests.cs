@@ -21,52 +21,34 @@ public sealed class CautionAlteredTests
         Plant("title removed", "<h3>Sharp pain</h3>\n", ""),
         Plant(
             "text and title in other order",
-            "<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>",
-            "<p>Stop and leave it out for today.</p><h3>Sharp pain</h3>"
+            "<h3>Sharp pain</h3>\n<p>A, B</p>\n<p>Stop and leave it out for today.</p>",
+            "<p>A, B</p><p>Stop and leave it out for today.</p><h3>Sharp pain</h3>"
         ),
-        Plant("title and text in one line", "<h3>Sharp pain</h3>\n<p>Stop", "<p><b>Sharp pain</b> Stop", "page-without-cautions"),
+        Plant("title and text in one line", "<h3>Sharp pain</h3>\n<p>A, B</p>\n<p>Stop", "<p><b>Sharp pain</b> A, B</p><p>Stop"),
         Plant("a stop sign as a thing to feel", "<h2>Stop at once</h2>", "<h2>What you may feel</h2>"),
         Plant("kind swapped with the next", "<h2>Ease off</h2>", "<h2>Take care</h2>"),
         Plant("kind removed", "<h2>Take care</h2>\n", ""),
         Plant("the name of the kind in other words", "<h2>Stop at once</h2>", "<h2>Stop</h2>"),
-        Plant(
-            "an exercise removed",
-            "<p>Applies to: Wall calf stretch, Calf press</p>\n<h2>Ease off</h2>",
-            "<p>Applies to: Wall calf stretch</p>\n<h2>Ease off</h2>"
-        ),
-        Plant("all exercises removed", "<p>Applies to: Wall calf stretch</p>\n", ""),
+        Plant("an exercise removed", "<h3>Sharp pain</h3>\n<p>A, B</p>", "<h3>Sharp pain</h3>\n<p>A</p>"),
+        Plant("all exercises removed", "<p>A</p>\n", ""),
         Plant(
             "an exercise removed from a note",
-            "If true, do not do: Wall calf stretch, Calf press.",
-            "If true, do not do: Calf press."
+            "An ankle injury in the last 12 weeks (A, B)",
+            "An ankle injury in the last 12 weeks (B)"
         ),
-        Plant(
-            "a sentence removed from a note",
-            "<p>If true, check with your doctor first: Calf press.</p>\n<h3>A hernia</h3>",
-            "<h3>A hernia</h3>",
-            "page-without-cautions"
-        ),
-        Plant("a note turned round", "<p>If true, do not", "<p>If not true, do not", "page-without-cautions"),
-        Plant(
-            "a note in which to leave out became to ask",
-            "do not do: Wall calf stretch, Calf",
-            "check before: Wall calf stretch, Calf",
-            "page-without-cautions"
-        ),
-        Plant("another condition", "<h3>A hernia</h3>", "<h3>A hernia, long ago</h3>", "page-without-cautions"),
+        Plant("a condition removed", "<p>A hernia (B)</p>\n", ""),
+        Plant("a note turned round", "<h3>Leave out with:", "<h3>Never leave out with:", "page-without-cautions"),
+        Plant("a note in which to leave out became to ask", "<h3>Leave out with:", "<h3>Ask with:", "page-without-cautions"),
+        Plant("another condition", "<p>A hernia (B)", "<p>A hernia, long ago (B)"),
         Plant("the client's answer turned round", "<p>Your answer: Yes.</p>", "<p>Your answer: No.</p>"),
         Plant("the client's answer removed", "<p>Your answer: Yes.</p>\n", ""),
         Plant("a clearance that lasts longer", "cleared until 15 November 2027", "cleared until 15 November 2028"),
         Plant("the limit of a clearance changed", "effort up to 60 per cent", "effort up to 90 per cent"),
         Plant("the limit of a clearance removed", ": effort up to 60 per cent.", "."),
-        Plant(
-            "what was cleared removed",
-            "Applies to: Calf press</p>\n<h3>An operation",
-            "Applies to: all</p>\n<h3>An operation"
-        ),
+        Plant("what was cleared removed", "Applies to: B</p>\n<h3>Leave out", "Applies to: C</p>\n<h3>Leave out"),
         Plant("another day of the answers", "Asked on 20 November 2026.", "Asked on 20 November 2025."),
         Plant("nobody to tell", "tell Ottoline Marsh before you train.</p>", "tell somebody.</p>"),
-        Plant("a bound of the pain rule", "Up to 2: you may go on", "Up to 7: you may go on"),
+        Plant("a bound of the pain rule", "Up to 2: go on", "Up to 7: go on"),
         Plant(
             "a sentence removed from the pain rule",
             "<p>Above 5, or sharp pain of any strength: stop, and tell Ottoline Marsh.</p>\n",
@@ -78,13 +60,14 @@ public sealed class CautionAlteredTests
             "<p hidden>If it is worse the next morning",
             "caution-hidden"
         ),
-        Again("a letter of the text, where it is repeated", "Stop at once", "Stop and leave in out for today."),
-        Again("the kind, where it is repeated", "Ease off", "Stop and leave it out for today."),
+        Again("a letter of the text, where it is repeated", "Stop at once", "A, B", "Stop and leave in out for today."),
+        Again("the kind, where it is repeated", "Ease off", "A, B", "Stop and leave it out for today."),
+        Again("its exercises, where it is repeated", "Stop at once", "A", "Stop and leave it out for today."),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        Again("repeated where its exercise begins, without naming it", "Stop at once", "Stop and leave it out for today.") with
+        Again("repeated where its exercise begins", "Stop at once", "A, B", "Stop and leave it out for today.") with
         {
             Rules = "",
         },
@@ -94,14 +77,7 @@ public sealed class CautionAlteredTests
         Plant(
             "the caution a second time, whole",
             "<h2>Ease off</h2>",
-            "<h3>Sharp pain</h3>\n<p>Stop and leave it out for today.</p>\n<p>Applies to: Wall calf stretch, Calf "
-                + "press</p><h2>Ease off</h2>",
-            ""
-        ),
-        Plant(
-            "the exercises in other order",
-            "Applies to: Wall calf stretch, Calf press",
-            "Applies to: Calf press, Wall calf stretch",
+            "<h3>Sharp pain</h3>\n<p>A, B</p>\n<p>Stop and leave it out for today.</p><h2>Ease off</h2>",
             ""
         ),
     ];
@@ -112,8 +88,8 @@ public sealed class CautionAlteredTests
     [MemberData(nameof(All))]
     public void It_is_found_however_little_is_other(PlantedFault fault) => fault.MustBeFound();
 
-    private static PlantedFault Again(string kind, string heading, string text) =>
-        Plant(kind, "<p>Stand as for", $"<h3>{heading}</h3><p>Sharp pain</p><p>{text}</p><p>Stand as for");
+    private static PlantedFault Again(string kind, string heading, string where, string text) =>
+        Plant(kind, "<p>Stand as for", $"<h3>{heading}</h3><p>Sharp pain</p><p>{where}</p><p>{text}</p><p>Stand as for");
 
     private static PlantedFault Plant(string kind, string said, string instead, string rules = "caution-altered") =>
         new(kind, Page, said, instead, rules);

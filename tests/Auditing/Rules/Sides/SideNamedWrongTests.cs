@@ -4,13 +4,12 @@ namespace Gradus.Tests.Auditing;
 
 public sealed class SideNamedWrongTests
 {
-    private const string Hold = "<li>Hold: Wall calf stretch, left leg set 2 of 2 <time datetime=\"PT45S\">";
+    private const string Hold = "<li>A hold, left leg set 2 of 2 <time datetime=\"PT45S\">";
     private const string Ready =
-        "<li>Get ready: Wall calf stretch, left leg <time datetime=\"PT5S\">5 seconds</time></li>\n<li>Hold: Wall calf "
-        + "stretch, left leg set 1 of 2 <time datetime=\"PT45S\">";
-    private const string Next = "<li>Next: Calf press, left leg";
+        "<li>A get ready, left leg <time datetime=\"PT5S\">5 s</time></li>\n<li>A hold, left leg set 1 of 2 <time datetime=\"PT45S\">";
+    private const string Next = "<li>B next, left leg";
     private const string Role = "<p>Your rear leg is your left one.</p>";
-    private const string Stance = "Your answer: the right.";
+    private const string Stance = "The right.";
 
     public static readonly Series<PlantedFault> Faults =
     [
@@ -20,12 +19,7 @@ public sealed class SideNamedWrongTests
         Step("the other side as a detail", Hold, "set 2", "right hand on the wall, set 2"),
         Step("an arm for a leg", Hold, "left leg", "left arm"),
         Step("another side of the sport named", Hold, "left leg", "left leg, your front leg"),
-        Step(
-            "the side swapped in getting ready",
-            Ready,
-            "Get ready: Wall calf stretch, left",
-            "Get ready: Wall calf stretch, right"
-        ),
+        Step("the side swapped in getting ready", Ready, "A get ready, left", "A get ready, right"),
         Step("the side swapped in going on", Next, "left", "right"),
         Before("a role's side swapped", Role, "<p>Your rear leg is your right one.</p>"),
         Before("a role's sentence in other words", Role, "<p>Your rear leg: left.</p>"),
@@ -33,15 +27,15 @@ public sealed class SideNamedWrongTests
         Before("a role's sentence removed", Role, ""),
         Before("a role's sentence hidden", Role, Role.Replace("<p>", "<p hidden>", StringComparison.Ordinal)),
         Before("both sides said of a role", Role, Role + "<p>Your rear leg is your right one.</p>"),
-        Before("the hand swapped", Stance, "Your answer: the left."),
+        Before("the hand swapped", Stance, "The left."),
         Before("the hand removed", Stance, ""),
-        Before("both hands said", Stance, Stance + " Your answer: the left."),
-        Before("the hand denied", Stance, "No, that is wrong: your answer: the right."),
+        Before("both hands said", Stance, Stance + " The left."),
+        Before("the hand denied", Stance, "No, that is wrong: The right."),
         new(
             "the opposite said of a side on page one",
             "index.html",
             "<ul>",
-            "<p>Mind that your rear leg is your RIGHT leg.</p><ul>",
+            "<p>Mind that it is rear leg RIGHT.</p><ul>",
             "side-named-wrong"
         ),
     ];
@@ -52,7 +46,7 @@ public sealed class SideNamedWrongTests
         {
             Rules = "",
         },
-        Before("the hand in a paragraph of its own", Stance, "</p><p>Your answer: the right.") with
+        Before("the hand in a paragraph of its own", Stance, "</p><p>The right.") with
         {
             Rules = "",
         },

@@ -4,10 +4,9 @@ namespace Gradus.Tests.Auditing;
 
 public sealed class StanceMissingTests
 {
-    private const string Question = "<p>Which hand holds the weapon? Your answer: the right.</p>";
-    private const string Means =
-        "<p>So your weapon arm is your RIGHT arm, your front leg is your RIGHT leg and your rear leg is your LEFT leg.</p>";
-    private const string Check = "<p>If any of this is wrong, do not start: ask your coach first.</p>";
+    private const string Question = "<p>Which hand holds the weapon? The right.</p>";
+    private const string Means = "<p>Your weapon arm RIGHT, front leg RIGHT and rear leg LEFT.</p>";
+    private const string Check = "<p>Is any of this wrong? Do not start: ask your coach first.</p>";
     private const string All = Question + "\n" + Means + "\n" + Check;
     private const string Both = "side-named-wrong stance-missing";
 
@@ -17,14 +16,14 @@ public sealed class StanceMissingTests
         Plant("what follows removed", Means, ""),
         Plant("what to do if it is wrong removed", Check, ""),
         Plant("all of it removed", All, ""),
-        Plant("the answer removed", " Your answer: the right.", ""),
+        Plant("the answer removed", " The right.", ""),
         Plant("the question removed", "Which hand holds the weapon? ", ""),
-        Plant("the answer turned round", "the right.", "the left."),
-        Plant("a left turned into a right", "is your LEFT leg", "is your RIGHT leg") with
+        Plant("the answer turned round", "The right.", "The left."),
+        Plant("a left turned into a right", "rear leg LEFT", "rear leg RIGHT") with
         {
             Rules = Both,
         },
-        Plant("a right turned into a left", "weapon arm is your RIGHT arm", "weapon arm is your LEFT arm") with
+        Plant("a right turned into a left", "weapon arm RIGHT", "weapon arm LEFT") with
         {
             Rules = Both,
         },
@@ -32,20 +31,16 @@ public sealed class StanceMissingTests
         {
             Rules = Both,
         },
-        Plant("a side in small letters", "is your LEFT leg", "is your left leg"),
-        Plant("a role left out", ", your front leg is your RIGHT leg", ""),
-        Plant(
-            "two roles exchanged",
-            "your front leg is your RIGHT leg and your rear leg is your LEFT leg",
-            "your rear leg is your RIGHT leg and your front leg is your LEFT leg"
-        ) with
+        Plant("a side in small letters", "rear leg LEFT", "rear leg left"),
+        Plant("a role left out", ", front leg RIGHT", ""),
+        Plant("two roles exchanged", "front leg RIGHT and rear leg LEFT", "rear leg RIGHT and front leg LEFT") with
         {
             Rules = Both,
         },
         Plant("all of it hidden", All, $"<div hidden>{All}</div>"),
-        Plant("a word of it hidden", "do not start", "do <span hidden>not</span> start"),
+        Plant("a word of it hidden", "Do not start", "Do <span hidden>not</span> start"),
         Plant("all of it only as a comment", All, $"<!-- {All} -->"),
-        Plant("a denial before it in the same line", "<p>So your", "<p>It is not so: So your"),
+        Plant("a denial before it in the same line", "<p>Your weapon", "<p>It is not so: Your weapon"),
         Plant("a word more", "ask your coach first.", "ask your coach first. Or after."),
         Plant("other words between", Means, "<p>Never mind what stands here.</p>" + Means),
         Plant("another order", Question + "\n" + Means, Means + "\n" + Question),

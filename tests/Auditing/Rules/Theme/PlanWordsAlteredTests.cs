@@ -8,11 +8,10 @@ public sealed class PlanWordsAlteredTests
     private const string Press = "exercise-calf-press.html";
     private const string Weeks = "weeks.html";
     private const string Change = "<p>+15 s a hold</p>";
-    private const string Days = "<p>Ankles: Monday and Thursday, <time datetime=\"PT150S\">";
+    private const string Days = "<p>Ankles: Monday and Thursday, about <time datetime=\"PT150S\">";
     private const string First = "<h2>Week 1, from Monday 7 December 2026</h2>";
     private const string Second = "<h2>Week 2, from Monday 14 December 2026</h2>";
-    private const string Between =
-        "\n" + Days + "2 minutes 30 seconds</time></p>\n<p><time datetime=\"PT300S\">5 minutes</time></p>\n";
+    private const string Between = "\n" + Days + "2½ min</time></p>\n<p>about <time datetime=\"PT300S\">5 min</time></p>\n";
     private const string Held30 = "2 sets: hold 30 seconds. On left leg, your rear leg. Rest 20 seconds between sets.";
     private const string Held45 = "2 sets: hold 45 seconds. On left leg, your rear leg. Rest 20 seconds between sets.";
 
@@ -47,7 +46,7 @@ public sealed class PlanWordsAlteredTests
         Plant("a week without its first day", Weeks, Second, "<h2>Week 2</h2>"),
         Plant("another date of a week", Weeks, Second, Second.Replace("14", "15", StringComparison.Ordinal)),
         Plant("the headings of two weeks swapped", Weeks, First + Between + Second, Second + Between + First),
-        Plant("a session missing in a week", Weeks, Days + "2 minutes 30 seconds</time></p>", "") with
+        Plant("a session missing in a week", Weeks, Days + "2½ min</time></p>", "") with
         {
             Rules = "plan-words-altered times-do-not-add-up",
         },

@@ -5,22 +5,22 @@ namespace Gradus.Tests.Auditing;
 public sealed class StepAlteredTests
 {
     private const string Page = "session-1.html";
-    private const string Hold = "<li>Hold: Wall calf stretch, left leg set 2 of 2 <time datetime=\"PT45S\">";
+    private const string Hold = "<li>A hold, left leg set 2 of 2 <time datetime=\"PT45S\">";
 
     public static readonly Series<PlantedFault> Faults =
     [
         Plant("the side removed", Hold.Replace(", left leg", "", StringComparison.Ordinal)),
         Plant("the side hidden", Hold.Replace(", left leg", "<span hidden>, left leg</span>", StringComparison.Ordinal)),
-        Plant("another exercise", Hold.Replace("Wall calf stretch", "Calf press", StringComparison.Ordinal)),
-        Plant("another verb", Hold.Replace("Hold", "Press", StringComparison.Ordinal)),
+        Plant("another exercise", Hold.Replace("A hold", "B hold", StringComparison.Ordinal)),
+        Plant("another verb", Hold.Replace("hold", "press", StringComparison.Ordinal)),
         Plant("another set", Hold.Replace("set 2 of 2", "set 1 of 2", StringComparison.Ordinal)),
         Plant("a word more", Hold.Replace("<li>", "<li>Please ", StringComparison.Ordinal)),
-        new("the effort changed", Page, "set 2 of 2, at 50 per cent", "set 2 of 2, at 80 per cent", "step-altered"),
+        new("the effort changed", Page, "set 2 of 2, 50%", "set 2 of 2, 80%", "step-altered"),
         new(
             "two steps of the same time swapped",
             Page,
-            "Press: Calf press, left leg set 1 of 2",
-            "Press: Calf press, left leg set 2 of 2",
+            "B press, left leg set 1 of 2",
+            "B press, left leg set 2 of 2",
             "step-altered"
         ),
         new(

@@ -5,19 +5,14 @@ namespace Gradus.Tests.Auditing;
 public sealed class TimesDoNotAddUpTests
 {
     private const string Page = "session-1.html";
-    private const string Hold =
-        "<li>Hold: Wall calf stretch, left leg set 2 of 2 <time datetime=\"PT45S\">45 seconds</time></li>\n";
-    private const string Total = "<p>Total: <time datetime=\"PT180S\">3 minutes</time></p>\n";
-    private const string Dose = "<p><time datetime=\"PT80S\">80 seconds</time></p>";
+    private const string Hold = "<li>A hold, left leg set 2 of 2 <time datetime=\"PT45S\">45 s</time></li>\n";
+    private const string Total = "<p>Total: <time datetime=\"PT180S\">3 min</time></p>\n";
+    private const string Dose = "<p><time datetime=\"PT80S\">1 min 20 s</time></p>";
 
     public static readonly Series<PlantedFault> Faults =
     [
         Plant("a step removed", Hold, ""),
-        Plant(
-            "a step removed, and the total made to fit",
-            Total,
-            "<p>Total: <time datetime=\"PT135S\">2 minutes 15 seconds</time></p>\n"
-        ),
+        Plant("a step removed, and the total made to fit", Total, "<p>Total: <time datetime=\"PT135S\">2 min 15 s</time></p>\n"),
         Plant("a step doubled", Hold, Hold + Hold),
         Plant("a step that takes no time more", Hold, Hold + "<li>Breathe out</li>"),
         Plant("a step hidden", Hold, Hold.Replace("<li>", "<li hidden>", StringComparison.Ordinal)),
@@ -25,19 +20,17 @@ public sealed class TimesDoNotAddUpTests
         Plant("a list that only paper has", "<section>\n<h2>Week 2</h2>", "<section class=\"on-paper\">\n<h2>Week 2</h2>"),
         Plant(
             "two steps in one item",
-            "left leg set 2 of 2 <time datetime=\"PT45S\">45 seconds</time></li>",
-            "left leg set 2 of 2 <time datetime=\"PT45S\">45 seconds</time> <time datetime=\"PT0S\">0 seconds</time></li>",
+            "left leg set 2 of 2 <time datetime=\"PT45S\">45 s</time></li>",
+            "left leg set 2 of 2 <time datetime=\"PT45S\">45 s</time> <time datetime=\"PT0S\">0 s</time></li>",
             "step-altered times-do-not-add-up"
         ),
         Plant(
             "time moved from one step to the next",
-            "<time datetime=\"PT45S\">45 seconds</time></li>\n<li>Rest: Wall calf stretch, left leg <time "
-                + "datetime=\"PT20S\">20 seconds</time>",
-            "<time datetime=\"PT20S\">20 seconds</time></li>\n<li>Rest: Wall calf stretch, left leg <time "
-                + "datetime=\"PT45S\">45 seconds</time>",
+            "<time datetime=\"PT45S\">45 s</time></li>\n<li>A rest, left leg <time " + "datetime=\"PT20S\">20 s</time>",
+            "<time datetime=\"PT20S\">20 s</time></li>\n<li>A rest, left leg <time " + "datetime=\"PT45S\">45 s</time>",
             "step-altered times-do-not-add-up"
         ),
-        Plant("the total changed", Total, "<p>Total: <time datetime=\"PT181S\">3 minutes 1 second</time></p>\n"),
+        Plant("the total changed", Total, "<p>Total: <time datetime=\"PT181S\">3 min 1 s</time></p>\n"),
         Plant("the total removed", Total, ""),
         Plant("the total hidden", Total, Total.Replace("<p>", "<p hidden>", StringComparison.Ordinal)),
         Plant("two totals", Total, Total + Total),
@@ -66,15 +59,15 @@ public sealed class TimesDoNotAddUpTests
         Plant(
             "minutes and seconds",
             Total,
-            "<p>Total: <time datetime=\"PT3M0S\">3 minutes</time></p>\n",
+            "<p>Total: <time datetime=\"PT3M0S\">3 min</time></p>\n",
             "time-against-text times-do-not-add-up"
         ),
-        Plant("a time that is none", Total, "<p>Total: <time>3 minutes</time></p>\n", "time-against-text times-do-not-add-up"),
+        Plant("a time that is none", Total, "<p>Total: <time>3 min</time></p>\n", "time-against-text times-do-not-add-up"),
         new(
             "another time on an exercise's page",
             "exercise-wall-calf-stretch.html",
             Dose,
-            "<p><time datetime=\"PT81S\">81 seconds</time></p>",
+            "<p><time datetime=\"PT81S\">1 min 21 s</time></p>",
             "times-do-not-add-up"
         ),
         new("a time missing on an exercise's page", "exercise-wall-calf-stretch.html", Dose, "", "times-do-not-add-up"),
@@ -82,14 +75,14 @@ public sealed class TimesDoNotAddUpTests
             "two times of an exercise swapped",
             "exercise-wall-calf-stretch.html",
             Dose,
-            "<p><time datetime=\"PT110S\">110 seconds</time></p>",
+            "<p><time datetime=\"PT110S\">1 min 50 s</time></p>",
             "times-do-not-add-up"
         ),
         new(
             "another time on the first page",
             "index.html",
             "<h1>",
-            "<p><time datetime=\"PT600S\">10 minutes</time></p><h1>",
+            "<p><time datetime=\"PT600S\">10 min</time></p><h1>",
             "times-do-not-add-up"
         ),
     ];
@@ -108,13 +101,7 @@ public sealed class TimesDoNotAddUpTests
             "<section class=\"by-the-second\">\n<h2>Week 2</h2>",
             ""
         ),
-        new(
-            "a session's time on the first page",
-            "index.html",
-            "<h1>",
-            "<p><time datetime=\"PT180S\">3 minutes</time></p><h1>",
-            ""
-        ),
+        new("a session's time on the first page", "index.html", "<h1>", "<p><time datetime=\"PT180S\">3 min</time></p><h1>", ""),
         new("a dose twice on an exercise's page", "exercise-wall-calf-stretch.html", Dose, Dose + Dose, ""),
     ];
 
