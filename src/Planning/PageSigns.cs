@@ -63,7 +63,7 @@ public sealed record PageSigns(Series<SignKind> Kinds, PlannedNote? Pain, string
                 .OrderByDescending(e => e.Key, StringComparer.Ordinal)
         )
             yield return new(
-                plan.Words.Say(effect.Key + "-all"),
+                plan.Words.Say(effect.Key == "not-with" ? "not-with-all" : "clear-first-all"),
                 effect.Select(e => Named(e.Concern, e.Effect.Exercises)).ToSeries()
             );
 
