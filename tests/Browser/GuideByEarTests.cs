@@ -81,7 +81,7 @@ public sealed class GuideByEarTests(PublishedContent content, ITestOutputHelper 
         var page = await GuidedPage.Open(content, context, "session-5.html");
         var tree = await SpokenTree.Of(page.Page);
         var list = await Listed.Of(page.Page, "2");
-        await tree.Do("button", "Lead me through this session");
+        await tree.Do("button", "Start the guided session");
         await tree.One("dialog", "Guided session");
         await tree.One("heading", "Read these cautions");
         Assert.Contains(await tree.All(), n => n.Role == "heading" && n.Name == "Chest pain, fainting or trouble breathing");

@@ -108,10 +108,13 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
     private async Task<string[]> SpansOf(Site site, int[] spans, Func<string, string>? change = null)
     {
         foreach (var asset in site.Assets.Where(a => a.Path.EndsWith(".js", StringComparison.Ordinal)))
-            await File.WriteAllBytesAsync(Path.Combine(folder, asset.Path), asset.Bytes);
+            await File.WriteAllTextAsync(
+                Path.Combine(folder, asset.Path),
+                Changed(Encoding.UTF8.GetString(asset.Bytes.Span))
+            );
         var html = site.Pages.First(p => p.Path == "session-1.html").Html;
         var path = Path.Combine(folder, "session-1.html");
-        await File.WriteAllTextAsync(path, change is null ? html : change(html));
+        await File.WriteAllTextAsync(path, Changed(html));
         await using var context = await content.ContextAsync(new() { Offline = true });
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + path);
@@ -119,6 +122,9 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
             "spans => spans.map(s => window.gradus.spanOf(s, document.querySelector('[data-guide]').dataset))",
             spans
         );
+
+        // The phrases stand in the script that holds the dialog of all pages.
+        string Changed(string text) => change is null ? text : change(text);
     }
 
     /// <summary>The plan in a language and its site, made once for all that is asked of them.</summary>

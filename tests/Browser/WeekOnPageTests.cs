@@ -90,10 +90,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
 
                 // With the steps come what is done in them and the signs.
                 foreach (var part in new[] { "article.exercise", ".cautions .caution" })
-                    Assert.Equal(
-                        await page.Locator(part).CountAsync(),
-                        await page.Locator($"{part}:visible").CountAsync()
-                    );
+                    Assert.Equal(await page.Locator(part).CountAsync(), await page.Locator($"{part}:visible").CountAsync());
             }
 
             Assert.True(await page.Locator("section.weeks:visible").CountAsync() > 0, path);
