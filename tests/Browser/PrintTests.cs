@@ -170,7 +170,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
             );
             return
             [
-                .. (await Run("pdftotext", "-enc", "UTF-8", pdf, "-"))
+                .. (await Run("pdftotext", "-raw", "-enc", "UTF-8", pdf, "-"))
                     .Split('\f', StringSplitOptions.RemoveEmptyEntries)
                     .Select(Bare),
             ];
