@@ -12,9 +12,9 @@ public static class ShareWords
             "bar-of",
             ("session", session.Name),
             ("weeks", weeks.Heading),
-            ("work", words.Span(shares.Work)),
-            ("rest", words.Span(shares.Rest)),
-            ("moving", words.Span(shares.Moving))
+            ("work", words.ShortSpan(shares.Work)),
+            ("rest", words.ShortSpan(shares.Rest)),
+            ("moving", words.ShortSpan(shares.Moving))
         );
     }
 }

@@ -38,11 +38,11 @@ internal static class StepWords
             said.Add(words.Say("short-per-cent", ("n", percent)));
         if (piece.FeltEffort is { } felt)
             said.Add(words.Say("step-felt", ("rating", felt)));
+        if (DoseProperties.AsksForBreath(action))
+            said.Add(words.Say("keep-breathing"));
         var inReps = action.Unit == AmountUnit.Reps;
         if (inReps && dose.Tempo is { } tempo)
             said.Add(DoseWords.Of(tempo, words));
-        if (dose.Load is { } load)
-            said.Add(words.Say("with-load", ("load", load)));
         if (inReps && dose.Leave is { } leave)
             said.Add(words.Say("leave", ("n", leave)));
         return words.Joined(said, "comma");

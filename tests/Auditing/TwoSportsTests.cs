@@ -30,12 +30,12 @@ public sealed class TwoSportsTests
         Assert.Contains(
             """
             <h3>Épée</h3>
-            <p>Which hand holds your weapon? Your answer for Épée: the left.</p>
-            <p>So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg in Épée is your LEFT leg and your rear leg is your RIGHT leg.</p>
+            <p>Which hand holds your weapon? You said for Épée: the left.</p>
+            <p>Your weapon arm LEFT, free arm RIGHT, front leg in Épée LEFT and rear leg RIGHT.</p>
             <h3>Court tennis</h3>
-            <p>Which hand holds the racket? Your answer for Court tennis: the right.</p>
-            <p>So your racket arm is your RIGHT arm and your front leg in Court tennis is your LEFT leg.</p>
-            <p><strong>If any of this is wrong, do not start: ask your coach first.</strong></p>
+            <p>Which hand holds the racket? You said for Court tennis: the right.</p>
+            <p>Your racket arm RIGHT and front leg in Court tennis LEFT.</p>
+            <p><strong>Is any of this wrong? Do not start: ask your coach first.</strong></p>
             """,
             page,
             StringComparison.Ordinal

@@ -26,7 +26,7 @@ public sealed class ChangeWordsTests
     [InlineData("2 x (press 5 s at 40% then hold 20 s)", "2 x (press 5 s at 40% then hold 30 s)", "+10 s a hold")]
     [InlineData("2 x hold 30 s, on left", "2 x hold 30 s, on right", "now on right leg")]
     [InlineData("2 x hold 30 s, each side, switch 5 s", "2 x hold 30 s, each side, switch 8 s", "+3 s to change sides")]
-    [InlineData("2 x move 8 reps, leave 2", "2 x move 8 reps, leave 1", "stop while 1 more good repetition is left in you")]
+    [InlineData("2 x move 8 reps, leave 2", "2 x move 8 reps, leave 1", "stop with 1 left in you")]
     public void Every_change_is_said(string before, string now, string said) =>
         Assert.Equal(
             ["Starting point", said],

@@ -21,8 +21,8 @@ public sealed class GermanTests
     [Theory]
     [InlineData(1, "1 Sekunde")]
     [InlineData(60, "1 Minute")]
-    [InlineData(61, "61 Sekunden")]
-    [InlineData(121, "2 Minuten 1 Sekunde")]
+    [InlineData(61, "1 min 1 s")]
+    [InlineData(121, "2 min 1 s")]
     public void Spans(int seconds, string said) => Assert.Equal(said, German.Span(new(seconds)));
 
     [Fact]
@@ -42,9 +42,8 @@ public sealed class GermanTests
         var stance = Assert.Single(Plan("hold 30 s, on vorderes Bein").Stances);
         Assert.Equal(
             [
-                "Welche Hand führt die Waffe? Deine Antwort: links.",
-                "Das heißt: dein Waffenarm ist dein LINKER Arm, deine Waffenhand ist deine LINKE Hand, dein vorderes "
-                    + "Bein ist dein LINKES Bein, dein hinterer Fuß ist dein RECHTER Fuß und „Rückseite“ ist bei dir RECHTS.",
+                "Welche Hand führt die Waffe? Du hast gesagt: links.",
+                "Bei dir: Waffenarm LINKS, Waffenhand LINKS, vorderes Bein LINKS, hinterer Fuß RECHTS und Rückseite RECHTS.",
             ],
             stance.Sentences
         );

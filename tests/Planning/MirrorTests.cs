@@ -55,7 +55,7 @@ public sealed partial class MirrorTests
             [("weapon arm", "left"), ("free arm", "right"), ("front leg", "left"), ("rear leg", "right")],
             Left.Stances[0].Roles.Select(r => (r.Role, r.Side))
         );
-        Assert.Equal(("Your answer: the right.", "Your answer: the left."), (Right.Stances[0].Answer, Left.Stances[0].Answer));
+        Assert.Equal(("You said: the right.", "You said: the left."), (Right.Stances[0].Answer, Left.Stances[0].Answer));
     }
 
     /// <summary>All that is said of sides, one line for each thing. "each leg, left leg first" names the order, which is left

@@ -16,9 +16,8 @@ public sealed class PlannedNotesTests
     public void Each_condition_stands_once_with_the_exercises_it_applies_to() =>
         Assert.Equal(
             [
-                "A calf strain in the last 6 weeks. If true, do not do: The sway, The brace.",
-                "Fainting or dizzy spells. If true, check with your doctor first: The sway, The brace.",
-                "A sore wrist. If true, do not do: The sway. If true, check with your doctor first: The brace.",
+                "Leave out with: A calf strain in the last 6 weeks (The sway, The brace) | A sore wrist (The sway)",
+                "Ask a doctor first with: Fainting or dizzy spells (The sway, The brace) | A sore wrist (The brace)",
             ],
             Notes("{ calf-strain: no, faint-spells: no, sore-wrist: no }")
         );
@@ -28,7 +27,7 @@ public sealed class PlannedNotesTests
     {
         var plan = Plan("{ calf-strain: no, faint-spells: no, sore-wrist: no }");
         Assert.Contains(
-            "A sore wrist. If true, check with your doctor first: The brace.",
+            "Ask a doctor first with: Fainting or dizzy spells | A sore wrist",
             plan.SignsOn("exercise-brace.html", [new("brace")]).Notes.Select(Show)
         );
     }
@@ -49,8 +48,8 @@ public sealed class PlannedNotesTests
 
     [Theory]
     [InlineData("2027-01-10", "2027-11-16", "You have been cleared from 10 January 2027 until 16 November 2027.")]
-    [InlineData("2026-11-01", "2026-11-20", "If true, check with your doctor first: The sway, The brace.")]
-    [InlineData("2027-11-01", "2027-11-20", "If true, check with your doctor first: The sway, The brace.")]
+    [InlineData("2026-11-01", "2026-11-20", "Check with your doctor first: The sway, The brace.")]
+    [InlineData("2027-11-01", "2027-11-20", "Check with your doctor first: The sway, The brace.")]
     public void A_clearance_counts_where_it_holds_on_some_day_of_the_programme(string on, string until, string said) =>
         Assert.Contains(
             said,
@@ -88,8 +87,8 @@ public sealed class PlannedNotesTests
         Assert.Equal(
             [
                 "Pain from 0 to 10",
-                "0 is no pain, 10 is the worst pain you can imagine.",
-                "Up to 2: you may go on, as long as the pain is dull and does not get worse.",
+                "0 is no pain, 10 the worst you can imagine.",
+                "Up to 2: go on, as long as the pain is dull and does not get worse.",
                 "Above 2, up to 5: do less today, or do the easier session if there is one.",
                 "Above 5, or sharp pain of any strength: stop, and tell Hesper Quill.",
                 "If it is worse the next morning than before you trained, do less next time, and tell Hesper Quill.",
@@ -107,7 +106,26 @@ public sealed class PlannedNotesTests
     private static Plan Plan(string answers, string clearances = "[]") =>
         Library.Member("ansel", [Both], answers: answers, clearances: clearances).Plan("ansel");
 
-    private static string Show(PlannedNote note) => $"{note.Title}. {string.Join(' ', note.Sentences)}";
+    private static string Show(PlannedNote note) =>
+        note.Title.EndsWith(':')
+            ? $"{note.Title} {string.Join(" | ", note.Sentences)}"
+            : $"{note.Title}. {string.Join(' ', note.Sentences)}";
+
+    /// <summary>A session calls its exercises by their letters.</summary>
+    [Fact]
+    public void A_session_names_the_exercises_by_their_letters()
+    {
+        var plan = Plan("{ calf-strain: no, faint-spells: no, sore-wrist: no }");
+        var signs = plan.SignsOn(plan.Sessions[0].Path, plan.Sessions[0].Exercises);
+        Assert.Equal(
+            [
+                "Leave out with: A calf strain in the last 6 weeks (A, B) | A sore wrist (A)",
+                "Ask a doctor first with: Fainting or dizzy spells (A, B) | A sore wrist (B)",
+            ],
+            signs.Notes.Select(Show)
+        );
+        Assert.All(signs.Kinds.SelectMany(k => k.Signs), s => Assert.Equal("A, B", s.Where));
+    }
 
     /// <summary>What a clinician asked to be spared stands before everything else that a page with exercises notes.</summary>
     [Theory]

@@ -9,15 +9,13 @@ public sealed class StancesTests
     [Theory]
     [InlineData(
         "left",
-        "Which hand holds your weapon? Your answer: the left.",
-        "So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg is your LEFT leg and your "
-            + "rear leg is your RIGHT leg."
+        "Which hand holds your weapon? You said: the left.",
+        "Your weapon arm LEFT, free arm RIGHT, front leg LEFT and rear leg RIGHT."
     )]
     [InlineData(
         "right",
-        "Which hand holds your weapon? Your answer: the right.",
-        "So your weapon arm is your RIGHT arm, your free arm is your LEFT arm, your front leg is your RIGHT leg and your "
-            + "rear leg is your LEFT leg."
+        "Which hand holds your weapon? You said: the right.",
+        "Your weapon arm RIGHT, free arm LEFT, front leg RIGHT and rear leg LEFT."
     )]
     public void Question_answer_and_what_follows_are_spelled_out(string stance, string answered, string means) =>
         Assert.Equal(
@@ -40,11 +38,10 @@ public sealed class StancesTests
         Assert.Equal(["Épée", "Court tennis"], plan.Stances.Select(s => s.Sport));
         Assert.Equal(
             [
-                "Which hand holds your weapon? Your answer for Épée: the left.",
-                "So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg in Épée is your "
-                    + "LEFT leg and your rear leg is your RIGHT leg.",
-                "Which hand holds the racket? Your answer for Court tennis: the right.",
-                "So your racket arm is your RIGHT arm and your front leg in Court tennis is your LEFT leg.",
+                "Which hand holds your weapon? You said for Épée: the left.",
+                "Your weapon arm LEFT, free arm RIGHT, front leg in Épée LEFT and rear leg RIGHT.",
+                "Which hand holds the racket? You said for Court tennis: the right.",
+                "Your racket arm RIGHT and front leg in Court tennis LEFT.",
             ],
             plan.Stances.SelectMany(s => s.Sentences)
         );
@@ -58,10 +55,10 @@ public sealed class StancesTests
     [Theory]
     [InlineData(
         "{ kicking foot: right, lead: left leg }",
-        "Which foot kicks? Your answer: the left.|So your kicking foot is your LEFT foot and your lead is your RIGHT one."
+        "Which foot kicks? You said: the left.|Your kicking foot LEFT and lead RIGHT."
     )]
-    [InlineData("{ sword hand: right }", "Which foot kicks? Your answer: the left.|So your sword hand is your LEFT hand.")]
-    [InlineData("{}", "Which foot kicks? Your answer: the left.")]
+    [InlineData("{ sword hand: right }", "Which foot kicks? You said: the left.|Your sword hand LEFT.")]
+    [InlineData("{}", "Which foot kicks? You said: the left.")]
     public void Any_sport_can_be_spelled_out(string roles, string said)
     {
         var plan = Little

@@ -125,7 +125,7 @@ public sealed class OtherFilesTests
     [InlineData("kind-stp: Stop now\n", "'kind-stp' is no word of a site.", "Did you mean 'kind-stop'?")]
     [InlineData(
         "step-hold: Hold it\n",
-        "'step-hold' must hold the same words in braces as before: 'Hold: {exercise}'.",
+        "'step-hold' must hold the same words in braces as before: '{letter} hold'.",
         "Keep every word in braces; only the text around them can change."
     )]
     public void A_wrong_word_is_refused(string words, string message, string help)

@@ -13,7 +13,7 @@ namespace Gradus.Tests.Rendering;
 [Trait("Slow", "yes")]
 public sealed class BuiltScriptTests
 {
-    private const int MostScripts = 3;
+    private const int MostScripts = 4;
 
     private static readonly Practice Content = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice!;
 
@@ -41,7 +41,7 @@ public sealed class BuiltScriptTests
     }
 
     [Fact]
-    public void No_page_of_the_demonstration_loads_more_than_three()
+    public void No_page_of_the_demonstration_loads_more_than_four()
     {
         var pages = 0;
         foreach (var client in Content.Clients)

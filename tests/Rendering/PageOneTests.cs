@@ -10,26 +10,16 @@ public sealed class PageOneTests
     private static readonly Practice Content = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice!;
 
     [Theory]
-    [InlineData(
-        "rufus",
-        "left",
-        "So your weapon arm is your LEFT arm, your free arm is your RIGHT arm, your front leg is your LEFT leg and your "
-            + "rear leg is your RIGHT leg."
-    )]
-    [InlineData(
-        "maud",
-        "right",
-        "So your weapon arm is your RIGHT arm, your free arm is your LEFT arm, your front leg is your RIGHT leg and your "
-            + "rear leg is your LEFT leg."
-    )]
+    [InlineData("rufus", "left", "Your weapon arm LEFT, free arm RIGHT, front leg LEFT and rear leg RIGHT.")]
+    [InlineData("maud", "right", "Your weapon arm RIGHT, free arm LEFT, front leg RIGHT and rear leg LEFT.")]
     public void It_says_which_side_is_which_before_it_leads_to_training(string client, string answer, string means)
     {
         var page = new PlainTheme().Page("index.html", Planned.For(Content, Content.Find(new ClientId(client))!));
         string[] order =
         [
-            $"<p>Which hand holds the weapon? Your answer: the {answer}.</p>",
+            $"<p>Which hand holds the weapon? You said: the {answer}.</p>",
             $"<p>{means}</p>",
-            "If any of this is wrong, do not start: ask your coach first.",
+            "Is any of this wrong? Do not start: ask your coach first.",
             "href=\"before-you-start.html\"",
             "href=\"session-1.html\"",
         ];

@@ -122,7 +122,7 @@ public sealed class ThemeFaultTests
                 Sessions = [longest, .. PlainTheme.Plan.Sessions.Skip(1)],
             }
         );
-        Assert.Equal(104 * 100, page.Split("<li class=\"step\"").Length - 1);
+        Assert.Equal(104 * 100, page.Split("<li data-step=").Length - 1);
     }
 
     /// <summary>The fastest of a few counts: other tests run beside this one.</summary>

@@ -64,7 +64,7 @@
       load: parts.load,
       seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
       what: textOf(article.querySelector('h2 a')) + ': ' + said.slice(parts.letter.length + 1),
-      detail: detail,
+      detail: [detail, parts.load].filter(Boolean).join(', '),
       loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };
   }

@@ -89,7 +89,8 @@
         if (article.hidden) away.push(letter);
         else fillDose(dose, root, week);
         for (const line of all('[data-later="' + letter + '"]', root)) line.hidden = isWhole || week >= weeks[0];
-        for (const link of all('.index [href$="-' + letter.toLowerCase() + '"]', root)) link.parentElement.hidden = article.hidden;
+        const place = '.index [href$="-' + letter.toLowerCase() + '"]';
+        for (const link of all(place, root)) link.parentElement.hidden = article.hidden;
       }
       showSigns(root, away);
     }

@@ -9,6 +9,14 @@ public static class PageClass
     /// <summary>The cautions of a page; of a session, those that are shown before the start.</summary>
     public const string Cautions = "cautions";
 
+    /// <summary>A kind of them, one of them, and the exercises that it belongs to.</summary>
+    public const string Kind = "kind";
+    public const string Caution = "caution";
+    public const string Belongs = "belongs";
+
+    /// <summary>The exercises of a session with their letters.</summary>
+    public const string Index = "index";
+
     /// <summary>An exercise of a session.</summary>
     public const string Exercise = "exercise";
 
@@ -38,6 +46,10 @@ public static class PageClass
     public static readonly Series<string> All =
     [
         Cautions,
+        Kind,
+        Caution,
+        Belongs,
+        Index,
         Exercise,
         Weeks,
         OnPaper,

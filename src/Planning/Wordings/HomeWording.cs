@@ -11,7 +11,6 @@ internal static class HomeWording
         var words = plan.Words;
         return AnyOrder(
             Must(plan.Programme.Title),
-            AnyOrder(May(words.Say("before-first")), May(words.Say("before-you-start"))),
             Sides(plan),
             Sessions(plan),
             Order(plan.Weeks.Select(w => New(plan, w.Number))),
@@ -41,6 +40,7 @@ internal static class HomeWording
         return AnyOrder(
             May(words.Say("sessions")),
             PageWording.WeekNow(plan),
+            AnyOrder(May(words.Say("before-first")), May(words.Say("before-you-start"))),
             May(words.Say("nothing-today"), PageMark.Of(("nothing-today", ""))),
             Order(plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))),
             PageWording.ChooseWeek(plan),

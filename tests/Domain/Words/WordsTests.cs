@@ -12,10 +12,10 @@ public sealed class WordsTests
     [InlineData(1, "1 second")]
     [InlineData(59, "59 seconds")]
     [InlineData(60, "1 minute")]
-    [InlineData(61, "61 seconds")]
-    [InlineData(119, "119 seconds")]
+    [InlineData(61, "1 min 1 s")]
+    [InlineData(119, "1 min 59 s")]
     [InlineData(120, "2 minutes")]
-    [InlineData(121, "2 minutes 1 second")]
+    [InlineData(121, "2 min 1 s")]
     [InlineData(3600, "60 minutes")]
     public void A_span_is_written_in_one_way(int seconds, string said) => Assert.Equal(said, English.Span(new(seconds)));
 

@@ -32,9 +32,9 @@ public sealed class AlternateSessionTests
             [
                 ("Session 1", "session-1.html", null, "Monday", 155),
                 ("Session 2", "session-2.html", null, "Monday", 85),
-                ("For travel", "session-3.html", 1, "When you are away, in place of Session 1", 60),
-                ("For flare", "session-4.html", 1, "On a day when it is sore, in place of Session 1", 15),
-                ("Session 1, short", "session-5.html", 1, "On a day with little time, in place of Session 1", 60),
+                ("For travel", "session-3.html", 1, "Travelling? In place of Session 1", 60),
+                ("For flare", "session-4.html", 1, "Sore today? In place of Session 1", 15),
+                ("Session 1, short", "session-5.html", 1, "Short of time? In place of Session 1", 60),
             ],
             plan.Sessions.Select(s => (s.Name, s.Path, s.InsteadOf, s.Days, s.Weeks[0].Total.Value))
         );
@@ -99,7 +99,7 @@ public sealed class AlternateSessionTests
         Assert.Contains(plan.Health.Answers, a => a.Question.Contains("dizzy", StringComparison.Ordinal));
         var flare = plan.Sessions.Single(s => s.Name == "For flare");
         Assert.Contains(plan.SignsOn(flare.Path, flare.Exercises).Notes.SelectMany(n => n.Sentences), s =>
-            s.Contains("Dizzy spells", StringComparison.Ordinal)
+            s.Contains("dizzy spells", StringComparison.Ordinal)
         );
         Assert.Equal(
             ["calf-pull", "sharp-stab"],

@@ -94,13 +94,13 @@ public sealed class UseSidesTests
             .Steps;
         Assert.Equal(
             [
-                "Get ready: The sway, left leg",
-                "Hold: The sway, left leg",
-                "Change sides: The sway, right leg",
-                "Hold: The sway, right leg",
-                "Next: The reach, left arm",
-                "Get ready: The reach, left arm",
-                "Hold: The reach, left arm",
+                "A get ready, left leg",
+                "A hold, left leg",
+                "A change sides, right leg",
+                "A hold, right leg",
+                "B next, left arm",
+                "B get ready, left arm",
+                "B hold, left arm",
             ],
             steps.Select(s => s.Words)
         );

@@ -81,7 +81,7 @@ public sealed class VersionTests
             .Plan("ansel");
         Assert.Equal(["Session 1", "On the road"], plan.Sessions.Select(s => s.Name));
         Assert.Equal(
-            (2, 1, "session-2.html", "When you are away, in place of Session 1"),
+            (2, 1, "session-2.html", "Travelling? In place of Session 1"),
             (plan.Sessions[1].Number, plan.Sessions[1].InsteadOf, plan.Sessions[1].Path, plan.Sessions[1].Days)
         );
         Assert.Equal(["GetReady L 5", "Hold L 20"], plan.Sessions[1].Weeks[0].Steps());
@@ -97,7 +97,7 @@ public sealed class VersionTests
     {
         var plan = Library.Member("ansel", ["- use: sway\n- use: lean\n  keep-when-short: yes"], 1).Plan("ansel");
         Assert.Equal(["Session 1", "Session 1, short"], plan.Sessions.Select(s => s.Name));
-        Assert.Equal("On a day with little time, in place of Session 1", plan.Sessions[1].Days);
+        Assert.Equal("Short of time? In place of Session 1", plan.Sessions[1].Days);
         Assert.Equal(25, plan.Only(2).Total.Value);
         Assert.Single(plan.Exercise(new("lean")).Uses);
     }

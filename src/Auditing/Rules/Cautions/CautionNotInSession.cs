@@ -46,8 +46,8 @@ public sealed class CautionNotInSession : IToldOnceRule
                     guide,
                     $"Who is led through this session does not get \"{kind.Names(plan.Words)}\" during "
                         + $"'{plan.Exercise(exercise).Title}'.",
-                    $"Let the article with {PageData.About}=\"{exercise}\" hold the names of the cautions of the exercise; the guided "
-                        + "session shows that article beside its steps."
+                    $"Let the article with {PageData.About}=\"{exercise}\" hold the names of its cautions; the guided session "
+                        + "shows that article beside its steps."
                 );
         }
     }

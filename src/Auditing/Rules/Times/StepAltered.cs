@@ -20,8 +20,8 @@ public sealed class StepAltered : IToldOnceRule
             if (pair.Seen.Data.Length > 0 && pair.Seen.Data != pair.Step.Data())
                 yield return Said(
                     pair,
-                    $"This step tells the script that leads through the session {PageData.Step}=\"{pair.Seen.Data}\"; in the plan "
-                        + $"it is \"{pair.Step.Data()}\".",
+                    $"This step tells the script that leads through the session {PageData.Step}=\"{pair.Seen.Data}\"; in "
+                        + $"the plan it is \"{pair.Step.Data()}\".",
                     "Write step.data as it is."
                 );
         }

@@ -8,8 +8,9 @@ public sealed class TimeAgainstText : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
+        let exact = Exact(plan, page)
         from time in page.Times
-        let message = Fault(time, plan.Words)
+        let message = Fault(time, exact.Contains(time), plan.Words)
         where message is not null
         select this.Found(
             Level.Error,
@@ -19,10 +20,17 @@ public sealed class TimeAgainstText : IToldOnceRule
             "Write the span as PT, whole seconds, S, or the day as year-month-day, and the same in words beside it."
         );
 
-    private static string? Fault(TimeSeen time, Words words)
+    /// <summary>Those that must be to the second: of steps and their sum, and of the doses of an exercise. How long a session
+    /// takes is said as a person says it.</summary>
+    private static HashSet<TimeSeen> Exact(Plan plan, PageSeen page) =>
+        plan.Exercises.Any(e => e.Path == page.Path)
+            ? [.. page.Times]
+            : page.Lists.SelectMany(l => l.Items.SelectMany(i => i.Times).Concat(l.Outside)).ToHashSet();
+
+    private static string? Fault(TimeSeen time, bool isExact, Words words)
     {
         if (time.Span is { } span)
-            return time.Text == words.ShortSpan(span) || time.Text == words.About(span)
+            return time.Text == words.ShortSpan(span) || (!isExact && time.Text == words.About(span))
                 ? null
                 : $"The time is {time.Machine}, which is {words.ShortSpan(span)}, but the words beside it are \"{time.Text}\".";
         if (DateOnly.TryParseExact(time.Machine, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))

@@ -61,12 +61,12 @@ public sealed class WeekToldWrong : IToldOnceRule
         foreach (var line in page.Spoken.Planned.GroupBy(p => p.Line))
         {
             var (seen, planned) = (page.Lines[line.Key], line.SelectMany(p => p.Text.Figures).ToSeries());
-            if (seen.Figures.Count > 0 && seen.Figures != planned && !seen.Figures.SequenceEqual(planned))
+            if (seen.Figures.Count > 0 && !seen.Figures.Equals(planned))
                 yield return this.Wrong(
                     plan,
                     seen.At,
-                    $"A number in this text is \"{seen.Figures.Except(planned).FirstOrDefault() ?? seen.Figures[0]}\" week by week for "
-                        + "the script that fills it in; the plan says another.",
+                    $"A number in this text is \"{seen.Figures.Except(planned).FirstOrDefault() ?? seen.Figures[0]}\" for the "
+                        + "script that fills it in week by week; the plan says another.",
                     "Show the coach's text as it is, with the number of each week as it comes."
                 );
         }
@@ -86,8 +86,8 @@ public sealed class WeekToldWrong : IToldOnceRule
             yield return this.Wrong(
                 plan,
                 article.At,
-                $"This page tells its script that '{article.Exercise}' is done in the weeks '{article.Planned}', which the plan does "
-                    + "not say.",
+                $"This page tells its script that '{article.Exercise}' is done in the weeks '{article.Planned}', which the "
+                    + "plan does not say.",
                 $"Write {PageData.Planned} as use.planned has it."
             );
     }

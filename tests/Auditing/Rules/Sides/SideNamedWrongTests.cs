@@ -6,10 +6,11 @@ public sealed class SideNamedWrongTests
 {
     private const string Hold = "<li>A hold, left leg set 2 of 2 <time datetime=\"PT45S\">";
     private const string Ready =
-        "<li>A get ready, left leg <time datetime=\"PT5S\">5 s</time></li>\n<li>A hold, left leg set 1 of 2 <time datetime=\"PT45S\">";
+        "<li>A get ready, left leg <time datetime=\"PT5S\">5 s</time></li>\n"
+        + "<li>A hold, left leg set 1 of 2 <time datetime=\"PT45S\">";
     private const string Next = "<li>B next, left leg";
     private const string Role = "<p>Your rear leg is your left one.</p>";
-    private const string Stance = "The right.";
+    private const string Stance = "You said: the right.";
 
     public static readonly Series<PlantedFault> Faults =
     [
@@ -27,10 +28,10 @@ public sealed class SideNamedWrongTests
         Before("a role's sentence removed", Role, ""),
         Before("a role's sentence hidden", Role, Role.Replace("<p>", "<p hidden>", StringComparison.Ordinal)),
         Before("both sides said of a role", Role, Role + "<p>Your rear leg is your right one.</p>"),
-        Before("the hand swapped", Stance, "The left."),
+        Before("the hand swapped", Stance, "You said: the left."),
         Before("the hand removed", Stance, ""),
-        Before("both hands said", Stance, Stance + " The left."),
-        Before("the hand denied", Stance, "No, that is wrong: The right."),
+        Before("both hands said", Stance, Stance + " You said: the left."),
+        Before("the hand denied", Stance, "No, that is wrong. You said: the right, not the left."),
         new(
             "the opposite said of a side on page one",
             "index.html",
@@ -46,7 +47,7 @@ public sealed class SideNamedWrongTests
         {
             Rules = "",
         },
-        Before("the hand in a paragraph of its own", Stance, "</p><p>The right.") with
+        Before("the hand in a paragraph of its own", Stance, "</p><p>You said: the right.") with
         {
             Rules = "",
         },

@@ -4,7 +4,7 @@ namespace Gradus.Tests.Auditing;
 
 public sealed class StanceMissingTests
 {
-    private const string Question = "<p>Which hand holds the weapon? The right.</p>";
+    private const string Question = "<p>Which hand holds the weapon? You said: the right.</p>";
     private const string Means = "<p>Your weapon arm RIGHT, front leg RIGHT and rear leg LEFT.</p>";
     private const string Check = "<p>Is any of this wrong? Do not start: ask your coach first.</p>";
     private const string All = Question + "\n" + Means + "\n" + Check;
@@ -16,9 +16,9 @@ public sealed class StanceMissingTests
         Plant("what follows removed", Means, ""),
         Plant("what to do if it is wrong removed", Check, ""),
         Plant("all of it removed", All, ""),
-        Plant("the answer removed", " The right.", ""),
+        Plant("the answer removed", " You said: the right.", ""),
         Plant("the question removed", "Which hand holds the weapon? ", ""),
-        Plant("the answer turned round", "The right.", "The left."),
+        Plant("the answer turned round", "the right.", "the left."),
         Plant("a left turned into a right", "rear leg LEFT", "rear leg RIGHT") with
         {
             Rules = Both,
@@ -57,11 +57,11 @@ public sealed class StanceMissingTests
         {
             Rules = "",
         },
-        Plant("the question in a paragraph of its own", " Your answer", "</p><p>Your answer") with
+        Plant("the question in a paragraph of its own", " You said", "</p><p>You said") with
         {
             Rules = "",
         },
-        Plant("the side in an element of its own", "is your LEFT leg", "is your <strong>LEFT</strong> leg") with
+        Plant("the side in an element of its own", "rear leg LEFT", "rear leg <strong>LEFT</strong>") with
         {
             Rules = "",
         },

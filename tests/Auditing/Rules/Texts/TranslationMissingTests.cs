@@ -37,7 +37,7 @@ public sealed class TranslationMissingTests
             ],
             english => Assert.Contains(english, session, StringComparison.Ordinal)
         );
-        Assert.Contains("<p class=\"belongs\">Applies to: Heel raise</p>", session, StringComparison.Ordinal);
+        Assert.Contains("<a href=\"exercise-fersenheben.html\">Heel raise</a>", session, StringComparison.Ordinal);
         Assert.Contains(
             "<a href=\"exercise-fersenheben.html\">heel raise</a>",
             odile.Single(p => p.Path == "exercise-wadendehnung.html").Html,

@@ -20,7 +20,7 @@ public sealed class MarkupNotKnownTests
             $"<p dir=\"rtl\">{Text}</p>",
             $"<bdo dir=\"rtl\">{Text}</bdo>",
             $"<p lang=\"ja\">{Text}</p>",
-            $"<details><summary>x</summary>{Text}</details>",
+            $"<details open><summary>x</summary>{Text}</details>",
             $"<dialog>{Text}</dialog>",
             $"<template>{Text}</template>",
             $"<noscript>{Text}</noscript>",

@@ -10,7 +10,7 @@ public sealed class TextNotPlannedTests
     /// <summary>Whatever is said beside the plan takes something back, wherever it stands.</summary>
     public static readonly Series<PlantedFault> Faults =
     [
-        new("behind a caution", Page, Sign, Sign + "<p>This does not apply to you.</p>", Rules("caution-altered")),
+        new("behind a caution", Page, Sign, Sign + "<p>This does not apply to you.</p>", Rules()),
         new("at the top", Page, "<h1>", "<p>Ignore the cautions below.</p><h1>", Rules()),
         new("at the end", Page, "</body>", "<p>Only joking.</p></body>", Rules()),
         new("in a heading", Page, "<h2>Stop at once</h2>", "<h2>Stop at once?</h2><h2>For others</h2>", "caution-altered"),

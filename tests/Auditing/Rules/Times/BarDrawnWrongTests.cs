@@ -7,7 +7,7 @@ namespace Gradus.Tests.Auditing;
 public sealed class BarDrawnWrongTests
 {
     private const string Page = "weeks.html";
-    private const string Label = "Ankles, Week 1: work 80 seconds, rest 50 seconds, moving about 20 seconds.";
+    private const string Label = "Ankles, Week 1: work 1 min 20 s, rest 50 s, moving about 20 s.";
     private const string Open = "<svg viewBox=\"0 0 1000 40\" role=\"img\" aria-label=\"" + Label + "\">";
     private const string Work = "<rect x=\"0.0\" y=\"0\" width=\"533.3\" height=\"40\"></rect>";
     private const string Rest = "<rect x=\"533.3\" y=\"0\" width=\"333.3\" height=\"40\"></rect>";
@@ -54,13 +54,13 @@ public sealed class BarDrawnWrongTests
         Plant("a picture of another kind", Whole, Whole.Replace("rect", "circle", StringComparison.Ordinal)),
         Plant(
             "another figure in its sentence",
-            "rest 50 seconds, moving about 20 seconds.\"><rect x=\"0.0\" y=\"0\" width=\"533.3\"",
-            "rest 40 seconds, moving about 20 seconds.\"><rect x=\"0.0\" y=\"0\" width=\"533.3\""
+            "rest 50 s, moving about 20 s.\"><rect x=\"0.0\" y=\"0\" width=\"533.3\"",
+            "rest 40 s, moving about 20 s.\"><rect x=\"0.0\" y=\"0\" width=\"533.3\""
         ),
         Plant(
             "the sentence of another week",
-            "aria-label=\"Ankles, Week 1: work 80 seconds",
-            "aria-label=\"Ankles, Week 3: work 80 seconds"
+            "aria-label=\"Ankles, Week 1: work 1 min 20 s",
+            "aria-label=\"Ankles, Week 3: work 1 min 20 s"
         ),
         Plant(
             "the pictures of two weeks under each other's sentence",
