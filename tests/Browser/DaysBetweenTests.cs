@@ -46,7 +46,7 @@ public sealed class DaysBetweenTests(PublishedContent content) : IDisposable
             var page = await context.NewPageAsync();
             await page.GotoAsync("file://" + home);
             var card = page.Locator(".cards > li", new() { HasText = "Legs and middle" }).First;
-            Assert.Equal((now, open), (now, await card.GetByText("You can do it today").IsVisibleAsync()));
+            Assert.Equal((now, open), (now, await card.GetByText("Any day, also today").IsVisibleAsync()));
             if (open)
                 await page.EvaluateAsync(
                     "session => gradus.log.add({ day: gradus.today(), week: gradus.weekNow().week, session })",

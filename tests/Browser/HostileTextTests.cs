@@ -22,7 +22,7 @@ public sealed partial class HostileTextTests : IDisposable
     /// <summary>What a script takes away before anybody reads it.</summary>
     private const string ReadWithoutScripts = "no-script phrase";
 
-    private static readonly string[] FilesOfTheme = [.. ThemeFolder.Plain().Assets.Select(a => a.Path)];
+    private static readonly string[] FilesOfTheme = [.. ThemeFolder.Plain().Assets.Select(a => a.Path), GuideFile.Path];
 
     private static readonly ConcurrentDictionary<HostilePractice, Lazy<Site>> Sites = new();
 

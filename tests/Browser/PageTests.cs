@@ -9,6 +9,9 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
     /// <summary>In bytes; of the demonstration the sessions and all pages in one are longer.</summary>
     private const int LongPage = 60_000;
 
+    /// <summary>What a reader opens by hand, with or without scripts.</summary>
+    private const string OpenLists = "document.querySelectorAll('details').forEach(one => one.open = true)";
+
     [Theory]
     [InlineData(ColorScheme.Light, ForcedColors.None, 1280, 1.0)]
     [InlineData(ColorScheme.Dark, ForcedColors.None, 1280, 1.0)]
@@ -85,12 +88,17 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
             var page = await scripted.NewPageAsync();
             await page.GotoAsync("file://" + path);
             await page.EvaluateAsync(
-                "document.querySelectorAll('[data-weeks], [data-while-planned]').forEach(part => part.hidden = false)"
+                """
+                () => {
+                  const all = (selector, what) => document.querySelectorAll(selector).forEach(what);
+                  all('[data-weeks], [data-while-planned], [data-go], article, .cautions .caution, .cautions .kind, .index li', one => one.hidden = false);
+                  all('[data-say], [data-week-now], [data-why], [data-nothing-today], [data-week-new], [data-later], [data-days-done], [data-list-done], .choose, button, [role=status], [data-log-page], .on-screen, dialog', one => one.remove());
+                  all('.on-paper', one => one.classList.remove('on-paper'));
+                  all('[data-dose]', one => one.replaceChildren());
+                }
+                """
             );
-            await page.EvaluateAsync(
-                "document.querySelectorAll('[data-say], [data-week-now], [data-why], [data-nothing-today], .choose, "
-                    + "button, [role=status], [data-log-page], .on-screen, dialog').forEach(part => part.remove())"
-            );
+            await page.EvaluateAsync(OpenLists);
             var without = (await TextOf(plain, path))
                 .Split('\n')
                 .Where(line => line.Trim().Length > 0 && !line.StartsWith("Scripts do not run here.", StringComparison.Ordinal))
@@ -151,6 +159,7 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
     {
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + path);
+        await page.EvaluateAsync(OpenLists);
         return await page.Locator("body").InnerTextAsync();
     }
 }

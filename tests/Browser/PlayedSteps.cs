@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Planning;
 using Gradus.Tests.House;
+using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
@@ -24,16 +25,49 @@ internal sealed record Listed(
 )
 {
     private const string Lists = """
-        JSON.stringify([...document.querySelectorAll('ROOT .weeks')].map(part => ({
-          weeks: part.getAttribute('data-weeks'), total: part.querySelector('.total time').getAttribute('datetime'),
-          steps: [...part.querySelectorAll('ol.steps > li')].map(item => ({
-            ...Object.fromEntries(['kind', 'exercise', 'side', 'percent', 'felt', 'breaths', 'set', 'reps', 'load'].map(name => [name, item.getAttribute('data-' + name) ?? ''])),
-            time: item.querySelector('time').getAttribute('datetime'), what: item.querySelector('.what').textContent, detail: item.querySelector('.detail')?.textContent ?? '' })) })))
+        (() => {
+          const text = element => element.textContent.replace(/\s+/g, ' ').trim();
+          const pages = [...document.querySelectorAll('ROOT')];
+          const articleOf = letter => pages.flatMap(page => [...page.querySelectorAll('article')]).find(one => text(one.querySelector('h2 b')) === letter);
+          const numbers = { p: 'percent', f: 'felt', b: 'breaths', s: 'set', n: 'reps' };
+          const partsOf = data => {
+            const [, kind, letter, rest] = /^(\S+) (\S+)(.*)$/.exec(data);
+            const [, few, load] = /^(.*?)(?: w(.*))?$/.exec(rest);
+            const parts = { kind, side: '', percent: '', felt: '', breaths: '', set: '', reps: '', load: load ?? '', letter };
+            for (const [one] of few.matchAll(/\S+/g)) {
+              if (one === 'l') parts.side = 'left';
+              else if (one === 'r') parts.side = 'right';
+              else parts[numbers[one[0]]] = one.slice(1);
+            }
+            return parts;
+          };
+          return JSON.stringify(pages.flatMap(page => [...page.querySelectorAll('.weeks')]).map(part => ({
+            weeks: part.getAttribute('data-weeks'), total: part.querySelector('.total time').getAttribute('datetime'),
+            steps: [...part.querySelectorAll('ol.steps > li')].map(item => {
+              const { letter, ...parts } = partsOf(item.getAttribute('data-step'));
+              const article = articleOf(letter);
+              const [said, time] = [text(item.querySelector('b')), item.querySelector('time')];
+              const copy = item.cloneNode(true);
+              copy.querySelectorAll('b, time').forEach(one => one.remove());
+              return {
+                ...parts, exercise: article?.dataset.about ?? '', time: time.getAttribute('datetime'),
+                what: said.replace(new RegExp(`^${letter} `), `${article ? text(article.querySelector('h2 a')) : ''}: `), detail: text(copy)
+              };
+            })
+          })));
+        })()
         """;
 
     /// <summary>Reads the lists of a page: for each its weeks, its total and its items.</summary>
     /// <param name="root">What the page stands in.</param>
     public static string In(string root) => Lists.Replace("ROOT", root, StringComparison.Ordinal);
+
+    /// <summary>The list of that week on a page that is no other's.</summary>
+    public static async Task<Listed[]> Of(IPage page, string week) =>
+        JsonSerializer
+            .Deserialize<ListedWeeks[]>(await page.EvaluateAsync<string>(In("main")), JsonSerializerOptions.Web)!
+            .Single(l => l.Weeks.Split(' ').Contains(week))
+            .Steps;
 
     public int Seconds => int.Parse(Time[2..^1], CultureInfo.InvariantCulture);
 
@@ -50,8 +84,8 @@ internal sealed record Listed(
 
     public bool IsHard => Kind is "press" or "pull" or "raise" || Level >= 3;
 
-    /// <summary>As the plan has it.</summary>
-    public static Listed Of(Step step) =>
+    /// <summary>As the plan has it; where the page says a letter, the guided session says the title.</summary>
+    public static Listed Of(PlannedSession session, Step step) =>
         new(
             step.Kind == StepKind.GetReady ? "get-ready" : step.Kind.ToString().ToLowerInvariant(),
             step.Exercise.Text,
@@ -70,9 +104,12 @@ internal sealed record Listed(
             Number(step.Repetitions),
             step.Load ?? "",
             $"PT{Number(step.Seconds.Value)}S",
-            step.Words,
+            TitleOf(session, step) + ": " + step.Words[(step.Letter.Length + 1)..],
             step.Detail
         );
+
+    private static string TitleOf(PlannedSession session, Step step) =>
+        session.Uses.First(u => u.Letter == step.Letter && u.Exercise == step.Exercise).Title;
 
     private static string Number(int? number) => number?.ToString(CultureInfo.InvariantCulture) ?? "";
 

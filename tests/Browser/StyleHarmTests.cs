@@ -76,7 +76,7 @@ public sealed partial class StyleHarmTests(PublishedContent content, ITestOutput
     [InlineData("screen", ".cautions { display: none }")]
     [InlineData("screen", ".cautions { opacity: .05 }")]
     [InlineData("screen", ".cautions { mask-image: linear-gradient(transparent, transparent) }")]
-    [InlineData("screen", ".top { position: fixed; inset: 0; background: var(--ground) }")]
+    [InlineData("screen", ".top { position: fixed; inset: 0; block-size: auto; background: var(--ground) }")]
     [InlineData(
         "screen",
         ".kind { position: relative } .kind::after { content: \"\"; position: absolute; inset: 0; background: var(--ground) }"

@@ -39,7 +39,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
             var page = await context.NewPageAsync();
             await page.GotoAsync("file://" + content.PagesOf("tamsin").First(p => Path.GetFileName(p) == "index.html"));
             var card = page.Locator(".cards > li", new() { HasText = "Legs and middle" }).First;
-            Assert.Equal(open, await card.GetByText("You can do it today").IsVisibleAsync());
+            Assert.Equal(open, await card.GetByText("Any day, also today").IsVisibleAsync());
             Assert.False(open && await page.GetByText("Nothing is planned for today.").IsVisibleAsync());
             if (open)
                 await page.EvaluateAsync(
@@ -82,13 +82,19 @@ public sealed class WeekOnPageTests(PublishedContent content)
         {
             var page = await context.NewPageAsync();
             await page.GotoAsync("file://" + path);
+            await page.Locator(".by-the-second > summary").ClickAsync();
             if (await page.Locator("section.weeks:visible").CountAsync() == 0)
             {
                 await page.Locator("button[data-all-weeks]").ClickAsync();
                 offered++;
+
+                // With the steps come what is done in them and the signs.
+                foreach (var part in new[] { "article.exercise", ".cautions .caution" })
+                    Assert.Equal(await page.Locator(part).CountAsync(), await page.Locator($"{part}:visible").CountAsync());
             }
 
             Assert.True(await page.Locator("section.weeks:visible").CountAsync() > 0, path);
+            Assert.True(await page.Locator("article.exercise:visible").CountAsync() > 0, path);
         }
 
         Assert.True(offered > 0);
@@ -115,15 +121,16 @@ public sealed class WeekOnPageTests(PublishedContent content)
 
         // Longer than a week without training, and longer than two.
         Assert.Contains(
-            "You have not trained for more than 7 days. Do the last week that you finished once more.",
+            "You have been away for more than 7 days. Repeat the last week that you finished.",
             await TextOf(context, "index.html", "2026-12-21T10:00:00"),
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "You have not trained for more than 14 days. Begin again with week 1.",
-            await TextOf(context, "session-1.html", "2026-12-27T10:00:00"),
+            "You have been away for more than 14 days. Begin again with week 1.",
+            await TextOf(context, "index.html", "2026-12-27T10:00:00"),
             StringComparison.Ordinal
         );
+        Assert.Equal(["Week 1"], await ShownWeeks(context, "session-1.html", "2026-12-27T10:00:00"));
     }
 
     /// <summary>In the fifth week, with nothing done: nobody begins with what others have grown to, and who has trained says
@@ -132,35 +139,32 @@ public sealed class WeekOnPageTests(PublishedContent content)
     public async Task Who_opens_it_late_begins_with_week_1_and_is_asked()
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, "2027-01-04T10:00:00");
-        foreach (var name in new[] { "index.html", "session-1.html" })
-        {
-            var page = await Open(context, name);
-            var said = await page.Locator(".now").InnerTextAsync();
-            Assert.Contains("Week 1 of 6", said, StringComparison.Ordinal);
-            Assert.Contains("No session is saved here yet, so this is week 1.", said, StringComparison.Ordinal);
-            Assert.True(await page.GetByRole(AriaRole.Button, new() { Name = "Week 5", Exact = true }).IsVisibleAsync());
-        }
-
-        var chosen = await Open(context, "index.html");
-        await chosen.GetByRole(AriaRole.Button, new() { Name = "Week 5", Exact = true }).ClickAsync();
+        Assert.Equal(["Week 1"], await ShownWeeks(context, "session-1.html", "2027-01-04T10:00:00"));
+        var page = await Open(context, "index.html");
+        var said = await page.Locator(".now").InnerTextAsync();
+        Assert.Contains("Week 1 of 6", said, StringComparison.Ordinal);
+        Assert.Contains("No session is saved here yet, so this is week 1.", said, StringComparison.Ordinal);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Week 5", Exact = true }).ClickAsync();
         Assert.Contains("Week 5 of 6", await TextOf(context, "index.html", "2027-01-04T11:00:00"), StringComparison.Ordinal);
+        Assert.Equal(["Week 5"], await ShownWeeks(context, "session-1.html", "2027-01-04T11:00:00"));
     }
 
     [Fact]
     public async Task An_easier_week_is_one_button_away_and_every_week_another()
     {
         await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-28T10:00:00");
-        var page = await Open(context, "session-1.html");
+        var page = await Open(context, "index.html");
         await page.GetByRole(AriaRole.Button, new() { Name = "Week 4", Exact = true }).ClickAsync();
         Assert.Contains("Week 4 of 6", await page.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
-        Assert.Equal(1, await page.Locator(".steps:visible").CountAsync());
+        Assert.Equal(["Week 4"], await ShownWeeks(context, "session-1.html", "2026-12-28T10:00:00"));
         await page.GetByRole(AriaRole.Button, new() { Name = "Week 2", Exact = true }).ClickAsync();
         Assert.Contains("Week 2 of 6", await page.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
-        Assert.Equal("Week 2", await page.Locator(".weeks:visible h3").InnerTextAsync());
         Assert.Equal(0, await page.GetByRole(AriaRole.Button, new() { Name = "Week 5", Exact = true }).CountAsync());
-        await page.GetByRole(AriaRole.Button, new() { Name = "Show every week" }).ClickAsync();
-        Assert.Equal(await page.Locator(".steps").CountAsync(), await page.Locator(".steps:visible").CountAsync());
-        Assert.Contains("Week 2 of 6", await TextOf(context, "session-2.html", "2026-12-28T11:00:00"), StringComparison.Ordinal);
+        Assert.Equal(["Week 2"], await ShownWeeks(context, "session-1.html", "2026-12-28T10:00:00"));
+        var session = await OpenList(context, "session-1.html");
+        await session.GetByRole(AriaRole.Button, new() { Name = "Show every week" }).ClickAsync();
+        Assert.Equal(await session.Locator(".steps").CountAsync(), await session.Locator(".steps:visible").CountAsync());
+        Assert.Equal(["Week 2"], await ShownWeeks(context, "session-2.html", "2026-12-28T11:00:00"));
     }
 
     [Fact]
@@ -169,8 +173,8 @@ public sealed class WeekOnPageTests(PublishedContent content)
         await using var context = await content.ContextAsync(new() { Offline = true }, "2026-12-07T10:00:00");
         var page = await Done(context, "2026-12-07T10:00:00", "session-1.html");
         Assert.Contains("Done today", await TextOf(context, "index.html", "2026-12-07T10:00:00"), StringComparison.Ordinal);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take that back" }).ClickAsync();
-        Assert.Equal("I have done this session", await page.EvaluateAsync<string>("document.activeElement.textContent"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        Assert.Equal("Mark as done", await page.EvaluateAsync<string>("document.activeElement.textContent"));
         Assert.DoesNotContain("Done today", await TextOf(context, "index.html", "2026-12-07T10:00:00"), StringComparison.Ordinal);
     }
 
@@ -184,13 +188,16 @@ public sealed class WeekOnPageTests(PublishedContent content)
         var page = await Open(context, "session-1.html");
         var errors = new List<string>();
         page.PageError += (_, error) => errors.Add(error);
-        await page.GetByRole(AriaRole.Button, new() { Name = "I have done this session" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Mark as done" }).ClickAsync();
         Assert.Equal(
             "Nothing can be saved here. Please note it on paper.",
             await page.GetByRole(AriaRole.Status).InnerTextAsync()
         );
-        await page.GetByRole(AriaRole.Button, new() { Name = "Week 1", Exact = true }).ClickAsync();
-        Assert.Contains("Week 1 of 6", await page.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Empty(errors);
+        var home = await Open(context, "index.html");
+        home.PageError += (_, error) => errors.Add(error);
+        await home.GetByRole(AriaRole.Button, new() { Name = "Week 2", Exact = true }).ClickAsync();
+        Assert.Contains("Week 2 of 6", await home.Locator(".now").InnerTextAsync(), StringComparison.Ordinal);
         Assert.Empty(errors);
     }
 
@@ -235,7 +242,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
                 StringComparison.Ordinal
             );
             Assert.Equal(0, await (await Open(scripted, name)).Locator(".no-script").CountAsync());
-            var page = await Open(plain, name);
+            var page = name == "index.html" ? await Open(plain, name) : await OpenList(plain, name);
             Assert.Equal(
                 await page.Locator("[data-weeks]").CountAsync(),
                 await page.Locator("[data-weeks]:visible").CountAsync()
@@ -247,7 +254,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
     {
         await context.Clock.SetFixedTimeAsync(now);
         var page = await Open(context, session);
-        await page.GetByRole(AriaRole.Button, new() { Name = "I have done this session" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Mark as done" }).ClickAsync();
         return page;
     }
 
@@ -260,7 +267,15 @@ public sealed class WeekOnPageTests(PublishedContent content)
     private async Task<IReadOnlyList<string>> ShownWeeks(IBrowserContext context, string name, string now)
     {
         await context.Clock.SetFixedTimeAsync(now);
-        return await (await Open(context, name)).Locator(".weeks:visible h3").AllInnerTextsAsync();
+        return await (await OpenList(context, name)).Locator(".weeks:visible h3").AllInnerTextsAsync();
+    }
+
+    /// <summary>With the list of its steps open.</summary>
+    private async Task<IPage> OpenList(IBrowserContext context, string name)
+    {
+        var page = await Open(context, name);
+        await page.Locator(".by-the-second > summary").ClickAsync();
+        return page;
     }
 
     private async Task<IPage> Open(IBrowserContext context, string name)

@@ -57,7 +57,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
         : string.Concat(
             Enumerable.Repeat(
                 $"{Named(place)} and what else there is to say about it at length; ",
-                place.EndsWith(" phrase", StringComparison.Ordinal) ? 2 : 9
+                place.EndsWith(" phrase", StringComparison.Ordinal) ? 1 : 9
             )
         )
             + LongWord

@@ -53,8 +53,10 @@
   };
 
   function askToRead(ui) {
-    const read = kept('read') || {};
-    if (read[ui.session] === ui.edition) {
+    const read = (kept('read') || {})[ui.session];
+    const isRead = function (sum) { return read.cautions.indexOf(sum) >= 0; };
+    const isSame = read && read.edition === ui.edition && Array.isArray(read.cautions);
+    if (isSame && gradus.shownCautions(ui.root).every(isRead)) {
       ask(ui);
       return;
     }
@@ -255,7 +257,7 @@
     },
     read: function (ui) {
       const read = Object.assign({}, kept('read'));
-      read[ui.session] = ui.edition;
+      read[ui.session] = { edition: ui.edition, cautions: gradus.shownCautions(ui.root) };
       keep('read', read);
       ask(ui);
     },

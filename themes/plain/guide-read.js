@@ -111,6 +111,13 @@
     return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
+  // A sum of each caution that is shown: what is not done yet has signs that nobody has read.
+  gradus.shownCautions = function (root) {
+    return all('.cautions .caution', root)
+      .filter(function (one) { return !one.closest('[hidden]'); })
+      .map(function (one) { return gradus.checkSum(textOf(one)); });
+  };
+
   gradus.sumOfExercise = function (root, exercise) {
     return gradus.checkSum(writtenIn(gradus.articleOf(root, exercise)));
   };

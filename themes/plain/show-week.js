@@ -127,7 +127,7 @@
     for (const line of all('[data-week-new]')) line.hidden = Number(line.getAttribute('data-week-new')) !== now.week;
     gradus.showDone();
     for (const choice of all('[data-choose]')) choice.hidden = now.most < 2;
-    gradus.fillWeek(now.week);
+    gradus.fillWeek(now.week, showAll);
     showButtons();
     sayWhatIsDue(now);
     return now;

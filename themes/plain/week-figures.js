@@ -1,5 +1,6 @@
 // Puts this week's numbers into the page: the dose of each exercise, taken from the table of all weeks, and the numbers in its
-// steps. What is not done yet is one line, and its signs come with it. On paper the numbers of all weeks stay.
+// steps. What is not done yet is one line, and its signs come with it, unless every week is shown. On paper the numbers of all
+// weeks stay.
 (function () {
   'use strict';
 
@@ -75,7 +76,8 @@
     }
   }
 
-  gradus.fillWeek = function (week) {
+  // isWhole: whether what is not done in that week is shown too, with its signs.
+  gradus.fillWeek = function (week, isWhole) {
     for (const figure of all('[data-by-week]', document)) fillFigure(figure, week);
     for (const root of gradus.pages()) {
       const away = [];
@@ -83,10 +85,10 @@
         const weeks = weeksOf(article, 'data-planned');
         const dose = article.querySelector('[data-dose]');
         const letter = dose.getAttribute('data-dose');
-        article.hidden = weeks.indexOf(week) < 0;
+        article.hidden = !isWhole && weeks.indexOf(week) < 0;
         if (article.hidden) away.push(letter);
         else fillDose(dose, root, week);
-        for (const line of all('[data-later="' + letter + '"]', root)) line.hidden = week >= weeks[0];
+        for (const line of all('[data-later="' + letter + '"]', root)) line.hidden = isWhole || week >= weeks[0];
         const place = '.index [href$="-' + letter.toLowerCase() + '"]';
         for (const link of all(place, root)) link.parentElement.hidden = article.hidden;
       }
