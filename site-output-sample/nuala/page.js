@@ -206,6 +206,171 @@
   };
 })();
 
+// Puts this week's numbers into the page: the dose of each exercise, taken from the table of all weeks, and the numbers in its
+// steps. What is not done yet is one line, and its signs come with it, unless every week is shown. On paper the numbers of all
+// weeks stay.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  function all(selector, inside) {
+    return Array.from(inside.querySelectorAll(selector));
+  }
+
+  function weeksOf(element, name) {
+    return element.getAttribute(name).split(' ').filter(Boolean).map(Number);
+  }
+
+  // "1 2=30 seconds;3=45 seconds"; null where that week has none.
+  function figureIn(text, week) {
+    const run = text.split(';').find(function (one) { return one.split('=')[0].split(' ').map(Number).indexOf(week) >= 0; });
+    return run ? run.slice(run.indexOf('=') + 1) : null;
+  }
+
+  function fillFigure(figure, week) {
+    const said = figureIn(figure.getAttribute('data-by-week'), week);
+    const next = figure.nextElementSibling;
+    const isThere = next !== null && next.classList.contains('this-week');
+    const shown = isThere ? next : document.createElement('span');
+    if (!isThere) {
+      shown.className = 'on-screen this-week';
+      figure.after(shown);
+    }
+    shown.textContent = said || '';
+    figure.classList.toggle('on-paper', said !== null);
+  }
+
+  // Of each row of the table what it says in that column; a cell may be wider than one week.
+  function doseIn(rows, column) {
+    const said = [];
+    for (const row of rows) {
+      let at = 0;
+      for (const cell of all('td', row)) {
+        at += cell.colSpan;
+        if (column < at) {
+          if (cell.textContent !== '–') said.push([row.querySelector('th').textContent, cell.textContent]);
+          break;
+        }
+      }
+    }
+    return said;
+  }
+
+  function fillDose(dose, root, week) {
+    const table = root.querySelector('[data-doses="' + dose.getAttribute('data-dose') + '"]');
+    const columns = all('thead th', table.closest('table')).slice(1).map(function (head) { return Number(head.textContent); });
+    dose.replaceChildren();
+    for (const pair of doseIn(all('tr', table), columns.indexOf(week))) {
+      const part = document.createElement('span');
+      const figure = document.createElement('b');
+      figure.textContent = pair[1];
+      part.append(pair[0] + ' ', figure);
+      if (dose.childNodes.length > 0) dose.append(' · ');
+      dose.append(part);
+    }
+  }
+
+  // Every exercise of a sign that is not done yet has a letter of its own.
+  function showSigns(root, away) {
+    for (const sign of all('.cautions .caution', root)) {
+      const belongs = sign.querySelector('.belongs');
+      const letters = belongs ? belongs.textContent.split(/[^A-Z]+/).filter(Boolean) : [];
+      sign.hidden = letters.length > 0 && letters.every(function (letter) { return away.indexOf(letter) >= 0; });
+    }
+    for (const kind of all('.cautions .kind', root)) {
+      const signs = all('.caution', kind);
+      kind.hidden = signs.length > 0 && signs.every(function (sign) { return sign.hidden; });
+    }
+  }
+
+  // isWhole: whether what is not done in that week is shown too, with its signs.
+  gradus.fillWeek = function (week, isWhole) {
+    for (const figure of all('[data-by-week]', document)) fillFigure(figure, week);
+    for (const root of gradus.pages()) {
+      const away = [];
+      for (const article of all('article[data-planned]', root)) {
+        const weeks = weeksOf(article, 'data-planned');
+        const dose = article.querySelector('[data-dose]');
+        const letter = dose.getAttribute('data-dose');
+        article.hidden = !isWhole && weeks.indexOf(week) < 0;
+        if (article.hidden) away.push(letter);
+        else fillDose(dose, root, week);
+        for (const line of all('[data-later="' + letter + '"]', root)) line.hidden = isWhole || week >= weeks[0];
+        const place = '.index [href$="-' + letter.toLowerCase() + '"]';
+        for (const link of all(place, root)) link.parentElement.hidden = article.hidden;
+      }
+      showSigns(root, away);
+    }
+  };
+
+  // The parts of the document that are one page each.
+  gradus.pages = function () {
+    const parts = all('[data-page]', document);
+    return parts.length > 0 ? parts : all('main', document);
+  };
+})();
+
+// Shows on page one what was done: the days of this week, and the last sessions as a list.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const most = 12;
+
+  function days(today) {
+    const noon = new Date(today + 'T12:00:00');
+    const monday = new Date(noon);
+    monday.setDate(noon.getDate() - (noon.getDay() + 6) % 7);
+    return Array.from({ length: 7 }, function (_, i) {
+      const day = new Date(monday);
+      day.setDate(monday.getDate() + i);
+      return day;
+    });
+  }
+
+  function isoOf(day) {
+    return day.getFullYear() + '-' + String(day.getMonth() + 1).padStart(2, '0') + '-' + String(day.getDate()).padStart(2, '0');
+  }
+
+  function show(part, lines) {
+    const list = part.querySelector('[data-fill]');
+    list.replaceChildren.apply(list, lines.map(function (text) {
+      const item = document.createElement('li');
+      item.textContent = text;
+      return item;
+    }));
+    part.hidden = false;
+  }
+
+  // A session is called what its link on this page is called.
+  function nameOf(session) {
+    const card = document.querySelector('[data-due="' + session + '"] h3 a');
+    return card ? card.textContent : '';
+  }
+
+  gradus.showDone = function () {
+    const rows = gradus.log.rows();
+    const language = document.documentElement.lang;
+    for (const line of document.querySelectorAll('[data-first]')) line.hidden = rows.length > 0;
+    if (rows.length === 0) return;
+    const done = rows.map(function (row) { return row.day; });
+    for (const part of document.querySelectorAll('[data-days-done]')) {
+      show(part, days(gradus.today()).map(function (day) {
+        const name = day.toLocaleDateString(language, { weekday: 'short' });
+        return name + ' ' + (done.indexOf(isoOf(day)) >= 0 ? '●' : '–');
+      }));
+    }
+    for (const part of document.querySelectorAll('[data-list-done]')) {
+      show(part, rows.slice(-most).reverse().map(function (row) {
+        const day = new Date(row.day + 'T12:00:00');
+        const when = day.toLocaleDateString(language, { weekday: 'short', day: 'numeric', month: 'long' });
+        return [when, nameOf(row.session)].filter(Boolean).join(': ');
+      }));
+    }
+  };
+})();
+
 // Shows this week and puts the others away, says what is due today, and notes what was done. Without scripts every week
 // stands there.
 (function () {
@@ -281,6 +446,8 @@
     const next = ahead.length > 0 ? Math.min.apply(null, ahead) : null;
     for (const c of cards) {
       const isNext = !isToday && c.due !== null && c.due === next;
+      const isFor = c.inWeek && (c.due === 0 || c.isOpen || isNext) && !isDone(c.session);
+      for (const link of all('[data-go]', c.card)) link.hidden = !isFor;
       say(c.card, isDone(c.session) ? 'done'
         : !c.inWeek ? 'not-this-week'
         : c.due === 0 ? 'today'
@@ -330,7 +497,10 @@
       choice.hidden = week > now.most;
       choice.setAttribute('aria-pressed', String(week === now.week));
     }
+    for (const line of all('[data-week-new]')) line.hidden = Number(line.getAttribute('data-week-new')) !== now.week;
+    gradus.showDone();
     for (const choice of all('[data-choose]')) choice.hidden = now.most < 2;
+    gradus.fillWeek(now.week, showAll);
     showButtons();
     sayWhatIsDue(now);
     return now;
@@ -347,6 +517,9 @@
     if (button.hasAttribute('data-choose-week')) {
       chosenHere = { week: Number(button.getAttribute('data-choose-week')), day: today };
       gradus.log.choose(chosenHere.week, today);
+    } else if (button.hasAttribute('data-print')) {
+      window.print();
+      return;
     } else if (button.hasAttribute('data-all-weeks')) {
       showAll = !showAll;
     } else if (button.hasAttribute('data-do')) {
@@ -378,6 +551,7 @@
   gradus.showWeek = show;
 
   for (const line of all('[data-without-scripts]')) line.remove();
+  for (const button of all('[data-print]')) button.hidden = false;
   show();
 })();
 

@@ -546,8 +546,16 @@
       .filter(function (one) { return inside.closest('dialog') || !one.closest('dialog'); });
   }
 
-  function numberOf(element, name) {
-    return element.hasAttribute(name) ? Number(element.getAttribute(name)) : null;
+  // "press E l p50 s1": kind and letter, then what there is of side, percent, felt effort, breaths, set, repetitions and load.
+  function partsOf(text) {
+    const load = / w(.*)$/.exec(text);
+    const said = (load ? text.slice(0, load.index) : text).split(' ');
+    const parts = { kind: said[0], letter: said[1], side: '', load: load ? load[1] : '' };
+    for (const one of said.slice(2)) {
+      if (one === 'l' || one === 'r') parts.side = one === 'l' ? 'left' : 'right';
+      else parts[one[0]] = Number(one.slice(1));
+    }
+    return parts;
   }
 
   function textOf(element) {
@@ -565,25 +573,34 @@
 
   gradus.titleOf = function (root, exercise) {
     const article = gradus.articleOf(root, exercise) || gradus.articleOf(document.querySelector('main'), exercise);
-    return article ? textOf(article.querySelector('h3')) : exercise.replace(/-/g, ' ');
+    return article ? textOf(article.querySelector('h2 a')) : exercise.replace(/-/g, ' ');
   };
 
+  function letterOf(article) {
+    return article.querySelector('[data-dose]').getAttribute('data-dose');
+  }
+
+  // What it says: the letter and what is done, then how, then the time.
   function stepOf(item, root) {
-    const article = gradus.articleOf(root, item.getAttribute('data-exercise'));
+    const parts = partsOf(item.getAttribute('data-step'));
+    const article = all('[data-about]', root).find(function (one) { return letterOf(one) === parts.letter; });
+    const time = item.querySelector('time');
+    const said = textOf(item.querySelector('b'));
+    const detail = textOf(item).slice(said.length, -textOf(time).length).trim();
     return {
-      kind: item.getAttribute('data-kind'),
-      exercise: item.getAttribute('data-exercise'),
-      side: item.getAttribute('data-side') || '',
-      percent: numberOf(item, 'data-percent'),
-      felt: numberOf(item, 'data-felt'),
-      breaths: numberOf(item, 'data-breaths') || 0,
-      set: numberOf(item, 'data-set') || 0,
-      reps: numberOf(item, 'data-reps') || 0,
-      load: item.getAttribute('data-load') || '',
-      seconds: Number(/^PT(\d+)S$/.exec(item.querySelector('time').getAttribute('datetime'))[1]),
-      what: textOf(item.querySelector('.what')),
-      detail: textOf(item.querySelector('.detail')),
-      loads: article ? (article.getAttribute('data-loads') || '').split(' ').filter(Boolean) : []
+      kind: parts.kind,
+      exercise: article.getAttribute('data-about'),
+      side: parts.side,
+      percent: 'p' in parts ? parts.p : null,
+      felt: 'f' in parts ? parts.f : null,
+      breaths: parts.b || 0,
+      set: parts.s || 0,
+      reps: parts.n || 0,
+      load: parts.load,
+      seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
+      what: textOf(article.querySelector('h2 a')) + ': ' + said.slice(parts.letter.length + 1),
+      detail: [detail, parts.load].filter(Boolean).join(', '),
+      loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };
   }
 
@@ -591,7 +608,7 @@
   gradus.stepsOf = function (root, week) {
     const part = all('.weeks[data-weeks]', root)
       .find(function (weeks) { return weeks.getAttribute('data-weeks').split(' ').indexOf(String(week)) >= 0; });
-    return part ? all('.step', part).map(function (item) { return stepOf(item, root); }) : [];
+    return part ? all('[data-step]', part).map(function (item) { return stepOf(item, root); }) : [];
   };
 
   gradus.versionsOf = function (dialog, week) {
@@ -615,15 +632,29 @@
     return { easeOff: limits[0], stop: limits[1] };
   };
 
+  // What stands there in every week, without the numbers that a script put in for this one.
+  function writtenIn(element) {
+    const copy = element.cloneNode(true);
+    for (const one of copy.querySelectorAll('.this-week, [data-dose] *')) one.remove();
+    return textOf(copy);
+  }
+
   // A sum of everything that this page tells somebody to do and to mind, and of how long it is good.
   gradus.editionOf = function (root) {
     const end = document.querySelector('[data-good-until]');
-    const texts = all('.cautions, .exercise, .step', root).map(textOf);
+    const texts = all('.cautions, .exercise, [data-step]', root).map(writtenIn);
     return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
+  // A sum of each caution that is shown: what is not done yet has signs that nobody has read.
+  gradus.shownCautions = function (root) {
+    return all('.cautions .caution', root)
+      .filter(function (one) { return !one.closest('[hidden]'); })
+      .map(function (one) { return gradus.checkSum(textOf(one)); });
+  };
+
   gradus.sumOfExercise = function (root, exercise) {
-    return gradus.checkSum(textOf(gradus.articleOf(root, exercise)));
+    return gradus.checkSum(writtenIn(gradus.articleOf(root, exercise)));
   };
 
   // A copy to read: without what names or leads somewhere, since it stands on the page already.
@@ -997,8 +1028,10 @@
   };
 
   function askToRead(ui) {
-    const read = kept('read') || {};
-    if (read[ui.session] === ui.edition) {
+    const read = (kept('read') || {})[ui.session];
+    const isRead = function (sum) { return read.cautions.indexOf(sum) >= 0; };
+    const isSame = read && read.edition === ui.edition && Array.isArray(read.cautions);
+    if (isSame && gradus.shownCautions(ui.root).every(isRead)) {
       ask(ui);
       return;
     }
@@ -1199,7 +1232,7 @@
     },
     read: function (ui) {
       const read = Object.assign({}, kept('read'));
-      read[ui.session] = ui.edition;
+      read[ui.session] = { edition: ui.edition, cautions: gradus.shownCautions(ui.root) };
       keep('read', read);
       ask(ui);
     },
@@ -1808,11 +1841,19 @@
     lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
   }
 
+  // The dialog that a script of this site holds.
+  function dialogIn(html) {
+    const holder = document.createElement('template');
+    holder.innerHTML = html;
+    return holder.content.querySelector('dialog');
+  }
+
   // Where all pages are one, the first dialog holds what all of them have; the others have only their own versions of the
   // session.
   function complete(dialog) {
     if (dialog.querySelector('[data-panel]')) return;
-    const whole = document.querySelector('dialog[data-guide] [data-panel]').closest('dialog');
+    const panel = document.querySelector('dialog[data-guide] [data-panel]');
+    const whole = panel ? panel.closest('dialog') : dialogIn(gradus.guideDialog);
     const own = dialog.querySelector('[data-versions]');
     for (const attribute of whole.attributes) {
       if (!dialog.hasAttribute(attribute.name)) dialog.setAttribute(attribute.name, attribute.value);

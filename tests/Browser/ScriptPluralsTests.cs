@@ -108,10 +108,7 @@ public sealed class ScriptPluralsTests(PublishedContent content, ITestOutputHelp
     private async Task<string[]> SpansOf(Site site, int[] spans, Func<string, string>? change = null)
     {
         foreach (var asset in site.Assets.Where(a => a.Path.EndsWith(".js", StringComparison.Ordinal)))
-            await File.WriteAllTextAsync(
-                Path.Combine(folder, asset.Path),
-                Changed(Encoding.UTF8.GetString(asset.Bytes.Span))
-            );
+            await File.WriteAllTextAsync(Path.Combine(folder, asset.Path), Changed(Encoding.UTF8.GetString(asset.Bytes.Span)));
         var html = site.Pages.First(p => p.Path == "session-1.html").Html;
         var path = Path.Combine(folder, "session-1.html");
         await File.WriteAllTextAsync(path, Changed(html));

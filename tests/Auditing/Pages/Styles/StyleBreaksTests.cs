@@ -58,7 +58,10 @@ public sealed class StyleBreaksTests(ITestOutputHelper output)
     [InlineData("background: var(--ground);\n  color: var(--ink);\n  font-family", "body { background: <ground>")]
     [InlineData("button, input, select, textarea, summary { min-block-size: 44px; }", "button { min-block-size")]
     [InlineData("button, input, select, textarea, dialog { background: var(--ground); color: var(--ink); }", "dialog { color")]
-    [InlineData("button *, .kind > h3 * { background: none !important; color: inherit !important; }", ".kind > h3 * { color")]
+    [InlineData(
+        "button *, a.start *, .kind > h3 * { background: none !important; color: inherit !important; }",
+        ".kind > h3 * { color"
+    )]
     [InlineData(".now > :first-child { padding-inline-end: min(4.5rem, 15vw) !important; }", ".now > :first-child")]
     [InlineData("padding-block: 0.3rem; }", "a { padding-block: <link>")]
     public void What_a_site_must_say_is_missed(string said, string missing)
