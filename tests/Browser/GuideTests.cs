@@ -238,7 +238,7 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         Assert.Equal("Does anything hurt right now?", await late.Heading());
     }
 
-    /// <summary>What begins in the second week brings signs that were not there in the first, when the others were read.</summary>
+    /// <summary>What begins in the second week brings signs that nobody has read in the first.</summary>
     [Fact]
     public async Task Signs_that_come_with_another_week_are_read_too()
     {
