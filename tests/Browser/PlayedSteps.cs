@@ -105,7 +105,7 @@ internal sealed record Listed(
             step.Load ?? "",
             $"PT{Number(step.Seconds.Value)}S",
             TitleOf(session, step) + ": " + step.Words[(step.Letter.Length + 1)..],
-            step.Detail
+            string.Join(", ", new[] { step.Detail, step.Load ?? "" }.Where(t => t.Length > 0))
         );
 
     private static string TitleOf(PlannedSession session, Step step) =>
