@@ -105,7 +105,7 @@ internal sealed record Listed(
             step.Load ?? "",
             $"PT{Number(step.Seconds.Value)}S",
             TitleOf(session, step) + ": " + step.Words[(step.Letter.Length + 1)..],
-            string.Join(", ", new[] { step.Detail, step.Load ?? "" }.Where(t => t.Length > 0))
+            step.Detail
         );
 
     private static string TitleOf(PlannedSession session, Step step) =>
@@ -169,7 +169,7 @@ internal sealed record Drawn(
             Efforts[step.Level],
             [.. Enumerable.Range(0, 2 * breaths).Select(n => n % 2 == 0 ? "breathe in" : "breathe out")],
             step.IsWork && step.IsHard,
-            step.Detail,
+            string.Join(", ", new[] { step.Detail, step.Load }.Where(t => t.Length > 0)),
             i + 1 < list.Length ? $"Then: {list[i + 1].What}" : "Then: the end",
             $"Step {i + 1} of {list.Length}",
             SaidOf(list, i),
