@@ -586,6 +586,8 @@
     const article = all('[data-about]', root).find(function (one) { return letterOf(one) === parts.letter; });
     const time = item.querySelector('time');
     const said = textOf(item.querySelector('b'));
+    const named = parts.letter + ' ';
+    const plain = said.replace(/[\u2068\u2069]/g, '');
     const detail = textOf(item).slice(said.length, -textOf(time).length).trim();
     return {
       kind: parts.kind,
@@ -598,7 +600,7 @@
       reps: parts.n || 0,
       load: parts.load,
       seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
-      what: textOf(article.querySelector('h2 a')) + ': ' + said.slice(parts.letter.length + 1),
+      what: textOf(article.querySelector('h2 a')) + ': ' + (plain.indexOf(named) === 0 ? plain.slice(named.length) : plain),
       detail: [detail, parts.load].filter(Boolean).join(', '),
       loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };

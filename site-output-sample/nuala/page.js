@@ -55,9 +55,13 @@
       && Number.isInteger(row.week) && Number.isInteger(row.session);
   }
 
+  // "2026-12-07"
+  gradus.isoOf = function (day) {
+    return day.getFullYear() + '-' + twoDigits(day.getMonth() + 1) + '-' + twoDigits(day.getDate());
+  };
+
   gradus.today = function () {
-    const now = new Date();
-    return now.getFullYear() + '-' + twoDigits(now.getMonth() + 1) + '-' + twoDigits(now.getDate());
+    return gradus.isoOf(new Date());
   };
 
   function counts(row) {
@@ -280,7 +284,10 @@
     }
     for (const kind of all('.cautions .kind', root)) {
       const signs = all('.caution', kind);
-      kind.hidden = signs.length > 0 && signs.every(function (sign) { return sign.hidden; });
+      const isNothingElse = Array.from(kind.children).every(function (child) {
+        return signs.indexOf(child) >= 0 || /^H[1-6]$/.test(child.tagName);
+      });
+      kind.hidden = isNothingElse && signs.length > 0 && signs.every(function (sign) { return sign.hidden; });
     }
   }
 
@@ -329,10 +336,6 @@
     });
   }
 
-  function isoOf(day) {
-    return day.getFullYear() + '-' + String(day.getMonth() + 1).padStart(2, '0') + '-' + String(day.getDate()).padStart(2, '0');
-  }
-
   function show(part, lines) {
     const list = part.querySelector('[data-fill]');
     list.replaceChildren.apply(list, lines.map(function (text) {
@@ -358,7 +361,7 @@
     for (const part of document.querySelectorAll('[data-days-done]')) {
       show(part, days(gradus.today()).map(function (day) {
         const name = day.toLocaleDateString(language, { weekday: 'short' });
-        return name + ' ' + (done.indexOf(isoOf(day)) >= 0 ? '●' : '–');
+        return name + ' ' + (done.indexOf(gradus.isoOf(day)) >= 0 ? '●' : '–');
       }));
     }
     for (const part of document.querySelectorAll('[data-list-done]')) {

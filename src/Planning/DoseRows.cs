@@ -14,29 +14,21 @@ internal static class DoseRows
         var said = use
             .Weeks.SelectMany(w => Numbered(Of(w, limb, cue, texts)).Select(row => (row.What, row.Nth, w.Week, row.Said)))
             .ToArray();
-        var sets = words.Say("row-sets");
-        var (one, side) = (words.Number(new(1)), words.Say("row-side"));
+        var (sets, one, side) = (words.Say("row-sets"), words.Number(new(1)), words.Say("row-side"));
         foreach (var row in said.GroupBy(s => (s.What, s.Nth)))
         {
-            var isSame = row.All(s => s.Said == row.First().Said);
-            if (!isSame || (row.Key.What != side && (row.Key.What != sets || row.First().Said != one)))
-                yield return new(row.Key.What, Runs([.. row.Select(s => (s.Week, s.Said))]).ToSeries());
+            var everySaid = row.Select(s => s.Said).Distinct(StringComparer.Ordinal).ToArray();
+
+            // A side that is always the same stands at the exercise.
+            var needsNoRow = everySaid is [var same] && (row.Key.What == side || (row.Key.What == sets && same == one));
+            if (!needsNoRow)
+                yield return new(row.Key.What, SaidInWeeks.Of(row.Select(s => (s.Week, s.Said))));
         }
     }
 
     /// <summary>Two presses of one dose are two rows.</summary>
     private static IEnumerable<(string What, int Nth, string Said)> Numbered(IEnumerable<(string What, string Said)> rows) =>
         rows.GroupBy(r => r.What).SelectMany(same => same.Select((r, i) => (r.What, Nth: i, r.Said)));
-
-    private static IEnumerable<PlannedFigure> Runs((int Week, string Said)[] weeks)
-    {
-        for (var (first, next) = (0, 0); first < weeks.Length; first = next)
-        {
-            for (next = first + 1; next < weeks.Length && weeks[next].Said == weeks[first].Said; )
-                next++;
-            yield return new(weeks[first..next].Select(w => w.Week).ToSeries(), weeks[first].Said);
-        }
-    }
 
     private static IEnumerable<(string What, string Said)> Of(WeekDose week, Limb limb, SideCue? cue, Texts texts)
     {

@@ -7,8 +7,6 @@ namespace Gradus.Planning;
 /// page.</summary>
 internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 {
-    private const int Letters = 26;
-
     private readonly Words words = texts.Words;
 
     private readonly SortedDictionary<string, Picture> shown = new(StringComparer.Ordinal);
@@ -24,15 +22,16 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
 
     public Prose Linked(Prose prose) => prose.With(Link);
 
-    /// <param name="beside">All uses of the same session, this one among them, in its order.</param>
-    public PlannedUse Use(Use use, string sessionName, IReadOnlyList<Use> beside)
+    /// <param name="letter">What its session calls it.</param>
+    /// <param name="beside">All uses of the same session, this one among them.</param>
+    public PlannedUse Use(Use use, string letter, string sessionName, IReadOnlyList<Use> beside)
     {
         var limb = use.Exercise.Trains.Limb;
         var exercise = texts.Of(use.Exercise.Id);
         var sides = use.Weeks.Select(w => SideWords.Of(w, limb, exercise.Cue, texts)).Distinct(StringComparer.Ordinal).ToArray();
         return new(
             exercise.Id,
-            Letter(beside.TakeWhile(u => u != use).Count()),
+            letter,
             exercise.Title,
             use.Session,
             sessionName,
@@ -45,10 +44,6 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             UseLoads.Written(use)
         );
     }
-
-    /// <summary>A to Z, then AA, AB.</summary>
-    internal static string Letter(int number) =>
-        number < Letters ? $"{(char)('A' + number)}" : Letter((number / Letters) - 1) + Letter(number % Letters);
 
     /// <summary>One for each run of weeks with the same dose.</summary>
     private IEnumerable<PlannedDose> Doses(Use use, Limb limb, SideCue? cue)
@@ -92,9 +87,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             if (uses is not [var one])
                 return new Inline.Plain(over);
             var weeks = one.Weeks.Select(w => (w.Week, Said: ValueOf(name, [w.Dose]))).ToArray();
-            return weeks.All(w => w.Said == over)
-                ? new Inline.Plain(over)
-                : new Inline.Figure(over, weeks.Select(w => new WeekFigure(w.Week, w.Said)).ToSeries());
+            return weeks.All(w => w.Said == over) ? new Inline.Plain(over) : new Inline.Figure(over, SaidInWeeks.Of(weeks));
         }
 
         string ValueOf(string name, IReadOnlyList<SettledDose> of) =>

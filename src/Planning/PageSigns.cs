@@ -9,6 +9,14 @@ namespace Gradus.Planning;
 /// <param name="Notes">What is to be spared, what was answered with yes, and then every other condition once.</param>
 public sealed record PageSigns(Series<SignKind> Kinds, PlannedNote? Pain, string Asked, Series<PlannedNote> Notes)
 {
+    /// <summary>What follows from a condition that the client does not have, and the title that all of these stand under: leaving
+    /// out before asking.</summary>
+    private static readonly (string Phrase, string Title)[] Others =
+    [
+        ("not-with", "not-with-all"),
+        ("clear-first", "clear-first-all"),
+    ];
+
     /// <summary>How a page with those exercises says it.</summary>
     internal static PageSigns Of(Plan plan, string path, IEnumerable<ExerciseId> exercises)
     {
@@ -40,9 +48,9 @@ public sealed record PageSigns(Series<SignKind> Kinds, PlannedNote? Pain, string
     /// <summary>What a page calls an exercise: a session by its letters, one for each time that it is done.</summary>
     private static Func<ExerciseId, IEnumerable<string>> NamesOn(Plan plan, string path)
     {
-        var letters = plan.Sessions.FirstOrDefault(s => s.Path == path)?.Uses.ToLookup(u => u.Exercise, u => u.Letter)
-            ?? Array.Empty<string>().ToLookup(_ => default(ExerciseId)!);
-        return exercise => letters.Contains(exercise) ? letters[exercise] : [plan.Exercise(exercise).Title];
+        var uses = plan.Sessions.FirstOrDefault(s => s.Path == path)?.Uses ?? [];
+        return exercise =>
+            uses.Where(u => u.Exercise == exercise).Select(u => u.Letter).DefaultIfEmpty(plan.Exercise(exercise).Title);
     }
 
     private static IEnumerable<PlannedNote> NotesOf(
@@ -55,26 +63,22 @@ public sealed record PageSigns(Series<SignKind> Kinds, PlannedNote? Pain, string
         var yes = concerns.Where(c => c.Told.Count > 0).Select(c => c.Note(plan, names));
         foreach (var note in plan.Restrictions.Concat(yes))
             yield return note;
-        foreach (
-            var effect in concerns
-                .Where(c => c.Told.Count == 0)
-                .SelectMany(c => c.Effects.Select(e => (Concern: c, Effect: e)))
-                .GroupBy(e => e.Effect.Phrase)
-                .OrderByDescending(e => e.Key, StringComparer.Ordinal)
-        )
-            yield return new(
-                plan.Words.Say(effect.Key == "not-with" ? "not-with-all" : "clear-first-all"),
-                effect.Select(e => Named(e.Concern, e.Effect.Exercises)).ToSeries()
-            );
+        var others = concerns
+            .Where(c => c.Told.Count == 0)
+            .SelectMany(c => c.Effects.Select(e => (Concern: c, Effect: e)))
+            .ToArray();
+        foreach (var (phrase, title) in Others)
+            if (others.Where(o => o.Effect.Phrase == phrase).Select(Named).ToSeries() is { Count: > 0 } named)
+                yield return new(plan.Words.Say(title), named);
 
         // Where a page has one exercise, it need not say which.
-        string Named(PlannedConcern concern, Series<ExerciseId> exercises) =>
+        string Named((PlannedConcern Concern, PlannedEffect Effect) other) =>
             shown.Count == 1
-                ? concern.Name
+                ? other.Concern.Name
                 : plan.Words.Say(
                     "condition-of",
-                    ("condition", concern.Name),
-                    ("exercises", plan.Words.Joined([.. exercises.SelectMany(names)], "comma"))
+                    ("condition", other.Concern.Name),
+                    ("exercises", plan.Words.Joined([.. other.Effect.Exercises.SelectMany(names)], "comma"))
                 );
     }
 }

@@ -6,6 +6,8 @@ namespace Gradus.Planning;
 /// <summary>Training and texts → plan.</summary>
 internal static class PlanWords
 {
+    private const int Letters = 26;
+
     public static Plan Of(Training training, Texts texts)
     {
         var (client, words, card) = (texts.Client, texts.Words, texts.Card);
@@ -73,10 +75,14 @@ internal static class PlanWords
             filled.Days(written),
             session is { InsteadOf: null, Days: SessionDays.On on } ? on.Weekdays : [],
             own.SelectMany(u => u.Exercise.Equipment).Distinct(StringComparer.Ordinal).ToSeries(),
-            own.Select(u => filled.Use(u, name, own)).ToSeries(),
+            own.Select((u, i) => filled.Use(u, Letter(i), name, own)).ToSeries(),
             session.Weeks.Select(w => Weeks(w, own, texts)).ToSeries()
         );
     }
+
+    /// <summary>A to Z, then AA, AB.</summary>
+    private static string Letter(int number) =>
+        number < Letters ? $"{(char)('A' + number)}" : Letter((number / Letters) - 1) + Letter(number % Letters);
 
     /// <param name="own">The uses of the session, in its order.</param>
     private static PlannedWeeks Weeks(TimedWeeks timed, Use[] own, Texts texts)
@@ -86,7 +92,7 @@ internal static class PlanWords
         Step Planned(SessionStep step)
         {
             var use = Array.FindIndex(own, u => u.Written == step.Source.Value && u.Exercise.Id == step.Exercise);
-            var letter = FilledTexts.Letter(use);
+            var letter = Letter(use);
             return new(step, letter, StepWords.Of(step, letter, texts), StepWords.Detail(step.Work, texts.Words));
         }
     }

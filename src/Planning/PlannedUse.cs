@@ -38,8 +38,5 @@ public sealed record PlannedUse(
 
 /// <summary>One thing that the doses of a use count, week by week.</summary>
 /// <param name="What">"Sets", "Hold", "Effort".</param>
-/// <param name="Values">By week: "45 s"; a week that has none of it is not there.</param>
-public sealed record PlannedRow(string What, Series<PlannedFigure> Values);
-
-/// <param name="Weeks">In rising order.</param>
-public sealed record PlannedFigure(Series<int> Weeks, string Said);
+/// <param name="Values">"45 s"; a week that has none of it is not there.</param>
+public sealed record PlannedRow(string What, Series<SaidInWeeks> Values);

@@ -37,7 +37,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     {
         if (!BringsGuide || plan.Sessions is not [var first, ..])
             return null;
-        var session = PageViews.Session(plan, first, "");
+        var session = SessionViews.Of(plan, first, "");
         var dialog = Filled(
             SharedByPages(),
             GuideTemplate,
@@ -130,7 +130,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         );
         yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => WeekViews.Of(shown));
         foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
-            yield return Of(session.Path, session.Name, "session.html", "session", here => PageViews.Session(shown, view, here));
+            yield return Of(session.Path, session.Name, "session.html", "session", here => SessionViews.Of(shown, view, here));
         foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))
             yield return Of(exercise.Path, exercise.Title, "exercise.html", "exercise", here =>
                 PageViews.Exercise(shown, view, here)

@@ -34,9 +34,13 @@
       && Number.isInteger(row.week) && Number.isInteger(row.session);
   }
 
+  // "2026-12-07"
+  gradus.isoOf = function (day) {
+    return day.getFullYear() + '-' + twoDigits(day.getMonth() + 1) + '-' + twoDigits(day.getDate());
+  };
+
   gradus.today = function () {
-    const now = new Date();
-    return now.getFullYear() + '-' + twoDigits(now.getMonth() + 1) + '-' + twoDigits(now.getDate());
+    return gradus.isoOf(new Date());
   };
 
   function counts(row) {

@@ -72,7 +72,10 @@
     }
     for (const kind of all('.cautions .kind', root)) {
       const signs = all('.caution', kind);
-      kind.hidden = signs.length > 0 && signs.every(function (sign) { return sign.hidden; });
+      const isNothingElse = Array.from(kind.children).every(function (child) {
+        return signs.indexOf(child) >= 0 || /^H[1-6]$/.test(child.tagName);
+      });
+      kind.hidden = isNothingElse && signs.length > 0 && signs.every(function (sign) { return sign.hidden; });
     }
   }
 

@@ -16,10 +16,6 @@
     });
   }
 
-  function isoOf(day) {
-    return day.getFullYear() + '-' + String(day.getMonth() + 1).padStart(2, '0') + '-' + String(day.getDate()).padStart(2, '0');
-  }
-
   function show(part, lines) {
     const list = part.querySelector('[data-fill]');
     list.replaceChildren.apply(list, lines.map(function (text) {
@@ -45,7 +41,7 @@
     for (const part of document.querySelectorAll('[data-days-done]')) {
       show(part, days(gradus.today()).map(function (day) {
         const name = day.toLocaleDateString(language, { weekday: 'short' });
-        return name + ' ' + (done.indexOf(isoOf(day)) >= 0 ? '●' : '–');
+        return name + ' ' + (done.indexOf(gradus.isoOf(day)) >= 0 ? '●' : '–');
       }));
     }
     for (const part of document.querySelectorAll('[data-list-done]')) {

@@ -32,10 +32,19 @@ internal sealed class PageParser
     private readonly HiddenElements hiding;
     private readonly HiddenElements hidingOnScreen;
 
-    private PageParser(Page page, string file)
+    /// <summary>What a script puts into the page, which stands in a file of its own; null where it puts in nothing.</summary>
+    private readonly IElement? putIn;
+
+    private PageParser(Page page, string file, string? guide)
     {
         path = file;
         document = Parser.ParseDocument(page.Html);
+        if (guide is not null && document.QuerySelector($"dialog[{PageData.Guide}]") is { } place)
+        {
+            place.Insert(AdjacentPosition.BeforeBegin, guide);
+            putIn = place.PreviousElementSibling;
+        }
+
         var places = KnownStyles
             .List.LeftOut.Select(p => (Place: p, Elements: document.QuerySelectorAll(p.Selector).ToArray()))
             .ToArray();
@@ -44,9 +53,11 @@ internal sealed class PageParser
     }
 
     /// <param name="file">The file that it stands in; null where it is a file of its own.</param>
-    public static PageSeen Read(Page page, string? file = null)
+    /// <param name="guide">The dialog that a script puts into the page, where the page has a place for it; null where that is
+    /// judged elsewhere.</param>
+    public static PageSeen Read(Page page, string? file = null, string? guide = null)
     {
-        var parser = new PageParser(page, file ?? page.Path);
+        var parser = new PageParser(page, file ?? page.Path, guide);
         return new(
             page.Path,
             page.Html,
@@ -71,9 +82,17 @@ internal sealed class PageParser
                 .ToFrozenSet(StringComparer.Ordinal),
             new ShapeParser(parser.At).Read(parser.document),
             new PolicyParser(parser.At).Read(parser.document),
+            parser.Signs().ToSeries(),
             parser.Styles().ToSeries()
         );
     }
+
+    /// <summary>As week-figures.js finds them.</summary>
+    private IEnumerable<SignSeen> Signs() =>
+        from sign in document.QuerySelectorAll($".{PageClass.Cautions} .{PageClass.Caution}")
+        let belongs = sign.QuerySelector("." + PageClass.Belongs)
+        where belongs is not null
+        select new SignSeen(Spacing.Collapse(belongs.TextContent), Shown(sign), At(sign));
 
     /// <summary>Every address that a drawing asks for by itself.</summary>
     public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
@@ -132,7 +151,6 @@ internal sealed class PageParser
                 .Select(a => new ArticleSeen(
                     a.GetAttribute(PageData.About) ?? "",
                     a.GetAttribute(PageData.Loads) ?? "",
-                    a.GetAttribute(PageData.Planned) ?? "",
                     Shown(a),
                     At(a)
                 ))
@@ -208,5 +226,7 @@ internal sealed class PageParser
             .Select(e => new StyleSeen(e.LocalName == "style" ? e.TextContent : null, At(e)));
 
     private Location At(IElement? element) =>
-        element?.SourceReference?.Position is { } position ? new(path, position.Line, position.Column) : Location.Whole(path);
+        element is not null && putIn?.Contains(element) == true ? Location.Whole(GuideFile.Path)
+        : element?.SourceReference?.Position is { } position ? new(path, position.Line, position.Column)
+        : Location.Whole(path);
 }

@@ -15,6 +15,7 @@ namespace Gradus.Auditing;
 /// <param name="Ids">Where fragment links may lead.</param>
 /// <param name="Shape">What it tells a browser and a screen reader beside its text.</param>
 /// <param name="Policy">What it lets itself load.</param>
+/// <param name="Signs">What a script puts away until an exercise is done that it belongs to.</param>
 /// <param name="Styles">The styles that are written into it.</param>
 public sealed record PageSeen(
     string Path,
@@ -29,6 +30,7 @@ public sealed record PageSeen(
     FrozenSet<string> Ids,
     PageShape Shape,
     PolicyReading Policy,
+    Series<SignSeen> Signs,
     Series<StyleSeen> Styles
 )
 {
@@ -76,9 +78,15 @@ public sealed record TextLine(string Text, Location At, string? HiddenBy, string
     /// <summary>Where the links in it lead.</summary>
     public Series<string> Leads { get; init; } = [];
 
-    /// <summary>What the figures in it tell the script of each week.</summary>
+    /// <summary>The figures in it, with what they tell the script of each week; see <see cref="Planning.WeekData.Whole"/>.
+    /// </summary>
     public Series<string> Figures { get; init; } = [];
 }
+
+/// <summary>A sign as a script knows it.</summary>
+/// <param name="Belongs">The letters of its exercises, by which the script goes.</param>
+/// <param name="Lines">All that is put away with it.</param>
+public sealed record SignSeen(string Belongs, Series<string> Lines, Location At);
 
 /// <param name="Heading">The first heading of the section the list stands in; empty where there is none.</param>
 /// <param name="Outside">The times of that section outside the list.</param>
@@ -123,8 +131,7 @@ public sealed record GuideSeen(
 );
 
 /// <param name="Loads">What its exercise loads, as it tells the script.</param>
-/// <param name="Planned">In which weeks it is done, likewise.</param>
-public sealed record ArticleSeen(string Exercise, string Loads, string Planned, Series<string> Lines, Location At);
+public sealed record ArticleSeen(string Exercise, string Loads, Series<string> Lines, Location At);
 
 /// <param name="Lengths">Its seconds in each week.</param>
 /// <param name="Loads">What its exercises load.</param>

@@ -43,7 +43,24 @@ public sealed record PastSeen(string Day, string Text, Location At);
 /// <param name="Parts">What belongs to some weeks: their numbers as written, and its heading, or its text where it has
 /// none.</param>
 /// <param name="Due">What is due on some weekdays.</param>
-public sealed record WeeksSeen(Series<CourseSeen> Courses, Series<WeekPartSeen> Parts, Series<DueSeen> Due);
+/// <param name="Planned">What is shown in some weeks alone.</param>
+/// <param name="Doses">Where the doses of an exercise are taken from.</param>
+public sealed record WeeksSeen(
+    Series<CourseSeen> Courses,
+    Series<WeekPartSeen> Parts,
+    Series<DueSeen> Due,
+    Series<PlannedSeen> Planned,
+    Series<DosesSeen> Doses
+);
+
+/// <param name="Exercise">Of the article that it is; empty where it is none.</param>
+/// <param name="Weeks">Their numbers as written.</param>
+/// <param name="Letter">By which its dose is found; empty where it has no place for one.</param>
+public sealed record PlannedSeen(string Exercise, string Weeks, string Letter, Location At);
+
+/// <param name="Letter">As written.</param>
+/// <param name="Heading">Its first row.</param>
+public sealed record DosesSeen(string Letter, string Heading, Location At);
 
 public sealed record CourseSeen(Series<(string Name, string Value)> Attributes, Location At);
 

@@ -53,6 +53,21 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
                         e.QuerySelector("a[href]")?.GetAttribute("href") ?? "",
                         at(e)
                     ))
+                    .ToSeries(),
+                With(document, PageData.Planned)
+                    .Select(e => new PlannedSeen(
+                        e.LocalName == "article" ? e.GetAttribute(PageData.About) ?? "" : "",
+                        e.GetAttribute(PageData.Planned) ?? "",
+                        e.QuerySelector($"[{PageData.Dose}]")?.GetAttribute(PageData.Dose) ?? "",
+                        at(e)
+                    ))
+                    .ToSeries(),
+                With(document, PageData.Doses)
+                    .Select(e => new DosesSeen(
+                        e.GetAttribute(PageData.Doses) ?? "",
+                        Spacing.Collapse(e.QuerySelector("tr")?.TextContent ?? ""),
+                        at(e)
+                    ))
                     .ToSeries()
             )
         );

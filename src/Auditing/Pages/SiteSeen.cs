@@ -155,7 +155,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
             .ToSeries();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
         var own = pages.ToArray();
-        var read = WithGuide(own, texts).Concat(OtherPages(site)).Select(p => PageParser.Read(p)).ToSeries();
+        var read = Read(own.Concat(OtherPages(site)), texts).ToSeries();
         return new(read, files, texts)
         {
             Sheets = SheetsOf(read, texts, run).ToSeries(),
@@ -170,14 +170,17 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         };
     }
 
-    /// <summary>What a script puts into the pages is judged once, where the first of them has its place for it.</summary>
-    private static IEnumerable<Page> WithGuide(Page[] pages, Series<TextFile> texts)
+    /// <summary>What a script puts into the pages is judged once, in the first page that has a place for it.</summary>
+    private static IEnumerable<PageSeen> Read(IEnumerable<Page> pages, Series<TextFile> texts)
     {
-        var dialog = texts.Where(t => t.Path == GuideFile.Path).Select(t => GuideFile.DialogIn(t.Text)).FirstOrDefault();
-        var first = dialog is null ? null : Array.Find(pages, p => PlaceOfGuide(p) >= 0);
-        return pages.Select(p => p == first ? p with { Html = p.Html.Insert(PlaceOfGuide(p), dialog ?? "") } : p);
-
-        static int PlaceOfGuide(Page page) => page.Html.IndexOf("<dialog", StringComparison.OrdinalIgnoreCase);
+        var guide = texts.Where(t => t.Path == GuideFile.Path).Select(t => GuideFile.DialogIn(t.Text)).FirstOrDefault();
+        foreach (var page in pages)
+        {
+            var read = PageParser.Read(page, guide: guide);
+            if (read.Guides.Count > 0)
+                guide = null;
+            yield return read;
+        }
     }
 
     private static IEnumerable<SheetSeen> SheetsOf(IEnumerable<PageSeen> pages, IEnumerable<TextFile> texts, AuditRun run) =>

@@ -114,7 +114,7 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         if (element.LocalName == "a" && element.GetAttribute("href") is { } address)
             leads.Add(address);
         if (element.GetAttribute(PageData.ByWeek) is { } figure)
-            figures.Add(figure);
+            figures.Add(WeekData.Whole(Spacing.Collapse(element.TextContent), figure));
         foreach (var child in element.ChildNodes)
         {
             Turn(hidden ?? HiddenElements.OfText(element));

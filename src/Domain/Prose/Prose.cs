@@ -115,8 +115,8 @@ public abstract record Inline
 
     /// <summary>A number of the dose in force that is not the same in all weeks.</summary>
     /// <param name="Words">Over all weeks: "30 to 45 seconds".</param>
-    /// <param name="ByWeek">In each week that has the dose, in rising order.</param>
-    public sealed record Figure(string Words, Series<WeekFigure> ByWeek) : Inline;
+    /// <param name="ByWeek">In each week that has the dose.</param>
+    public sealed record Figure(string Words, Series<SaidInWeeks> ByWeek) : Inline;
 
     public sealed record Emphasis(bool Strong, Series<Inline> Text) : Inline;
 
@@ -159,6 +159,3 @@ public abstract record Inline
     /// <summary>A word in braces that stands for a number of the dose in force.</summary>
     public sealed record Placeholder(string Name, Location At) : Inline;
 }
-
-/// <summary>What a figure is in one week.</summary>
-public sealed record WeekFigure(int Week, string Words);

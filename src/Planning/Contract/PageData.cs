@@ -46,6 +46,11 @@ public static class PageData
     /// <summary>Of an article in a session: the weeks in which it is done.</summary>
     public const string Planned = "data-planned";
 
+    /// <summary>Of the place in such an article for this week's dose, and of the rows that it comes from: the letter.</summary>
+    public const string Dose = "data-dose";
+
+    public const string Doses = "data-doses";
+
     /// <summary>Of the line that stands in its place before: its letter.</summary>
     public const string Later = "data-later";
 
@@ -95,6 +100,8 @@ public static class PageData
         About,
         Loads,
         Planned,
+        Dose,
+        Doses,
         ByWeek,
         Guide,
         Version,
@@ -125,8 +132,6 @@ public static class PageData
         "data-do",
         "data-done",
         "data-effort",
-        "data-dose",
-        "data-doses",
         "data-end",
         "data-exercise",
         "data-file",

@@ -2,22 +2,14 @@ using Gradus.Domain;
 
 namespace Gradus.Planning;
 
-/// <summary>What is said week by week, as a page writes it for its script: "1 2=30 seconds;3=45 seconds".</summary>
+/// <summary>What belongs to weeks, as a page writes it for its script.</summary>
 public static class WeekData
 {
-    public static string Of(Inline.Figure figure)
-    {
-        var runs = new List<(List<int> Weeks, string Said)>();
-        foreach (var (week, said) in figure.ByWeek)
-        {
-            if (runs is [.., var last] && last.Said == said)
-                last.Weeks.Add(week);
-            else
-                runs.Add(([week], said));
-        }
+    /// <summary>"1 2=30 seconds;3=45 seconds".</summary>
+    public static string Of(Inline.Figure figure) => string.Join(';', figure.ByWeek.Select(r => $"{Numbers(r.Weeks)}={r.Said}"));
 
-        return string.Join(';', runs.Select(r => $"{Numbers(r.Weeks)}={r.Said}"));
-    }
+    /// <summary>A figure as an auditor compares it: what stands there, and what a script puts in its place.</summary>
+    public static string Whole(string words, string byWeek) => $"{words} ({byWeek})";
 
     /// <summary>Numbers as an attribute has them.</summary>
     public static string Numbers(IEnumerable<int> weeks) =>

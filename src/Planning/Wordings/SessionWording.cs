@@ -11,17 +11,8 @@ internal static class SessionWording
         var words = plan.Words;
         return AnyOrder(
             Must(session.Name),
-            AnyOrder(
-                // In place of which session it is done: who does both does too much.
-                session.InsteadOf
-                    is null
-                    ? May(session.Days)
-                    : Must(session.Days),
-                May(words.Say("how-long")),
-                PageWording.WeekNow(plan),
-                PageWording.Lengths(session, words),
-                PageWording.ChooseWeek(plan)
-            ),
+            AnyOrder(Days(session), May(words.Say("how-long")), PageWording.WeekNow(plan), PageWording.Lengths(session, words)),
+            PageWording.ChooseWeek(plan),
             Lead(plan),
             Order(session.Uses.Select(u => Order(May(u.Letter), May(u.Title)))),
             CautionWording.Of(plan, session.Path, session.Exercises),
@@ -35,6 +26,9 @@ internal static class SessionWording
             PageWording.Terms(plan, session.Path)
         );
     }
+
+    /// <summary>In place of which session it is done must be there: who does both does too much.</summary>
+    private static Wording Days(PlannedSession session) => session.InsteadOf is null ? May(session.Days) : Must(session.Days);
 
     private static Wording Lead(Plan plan) =>
         Order(

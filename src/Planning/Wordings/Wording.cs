@@ -29,8 +29,7 @@ public abstract record Wording
         /// <summary>Where the links in it lead: https, mailto and tel.</summary>
         public Series<string> Leads { get; init; } = [];
 
-        /// <summary>What its figures are in each week, as <see cref="WeekData"/> writes it for the script that fills them
-        /// in.</summary>
+        /// <summary>Its figures, with what they are in each week, as <see cref="WeekData.Whole"/> has it.</summary>
         public Series<string> Figures { get; init; } = [];
 
         public override int Needed { get; } = IsNeeded ? 1 : 0;
@@ -101,7 +100,11 @@ public abstract record Wording
             ? new Line(texts, true, mark, moves)
             {
                 Leads = Prose.Inlines(ways[0]).OfType<Inline.Link>().Select(l => l.Address).ToSeries(),
-                Figures = Prose.Inlines(ways[0]).OfType<Inline.Figure>().Select(WeekData.Of).ToSeries(),
+                Figures = Prose
+                    .Inlines(ways[0])
+                    .OfType<Inline.Figure>()
+                    .Select(f => WeekData.Whole(f.Words, WeekData.Of(f)))
+                    .ToSeries(),
             }
             : Order();
 

@@ -57,9 +57,8 @@ internal static class PageViews
         return new(Number(week), plan.Words.Say("week-of", ("week", name), ("weeks", plan.Course.Weeks)), name);
     }
 
-    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+    internal static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>A telephone number as a link has it: digits, and the plus.</summary>
     public static HomeView Home(Plan plan, Func<string, string> at, string here) =>
         new(
             at(PagePath.BeforeYouStart),
@@ -107,21 +106,6 @@ internal static class PageViews
             )),
         ];
 
-    public static SessionView Session(Plan plan, PlannedSession session, string here) =>
-        new(
-            Number(session.Number),
-            session.Name,
-            session.Days,
-            Lengths(session, plan.Words),
-            session.Equipment,
-            Cautions(plan, session.Path, session.Exercises, here),
-            [.. session.Uses.Select(u => Use(plan, session, u, here))],
-            [.. session.AllWeeks.Select(Number)],
-            [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
-            Grids(plan, session),
-            GuideViews.Of(plan, session)
-        );
-
     public static ExerciseView Exercise(Plan plan, PlannedExercise exercise, string here) =>
         new(
             exercise.Title,
@@ -152,7 +136,7 @@ internal static class PageViews
 
     /// <summary>The cautions of those exercises, worst first under their kinds, how much pain is all right, and who must leave
     /// something out.</summary>
-    private static CautionsView Cautions(Plan plan, string path, IEnumerable<ExerciseId> shown, string here)
+    internal static CautionsView Cautions(Plan plan, string path, IEnumerable<ExerciseId> shown, string here)
     {
         var signs = plan.SignsOn(path, shown);
         return new(
@@ -184,39 +168,10 @@ internal static class PageViews
             [.. plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0).Select(s => Card(plan, s))]
         );
 
-    private static Series<LengthView> Lengths(PlannedSession session, Words words) =>
+    internal static Series<LengthView> Lengths(PlannedSession session, Words words) =>
         session
             .Weeks.Select(w => new LengthView(WeekData.Numbers(w.Weeks), w.Heading, TimeView.Roughly(w.Total, words)))
             .ToSeries();
-
-    /// <summary>A session before play has two columns a week, for as long as nobody knows how often that is.</summary>
-    private static Series<GridView> Grids(Plan plan, PlannedSession session)
-    {
-        const int Columns = 12;
-        var weeks = session
-            .Weeks.SelectMany(w => w.Weeks)
-            .Order()
-            .Select(w => new GridWeekView(plan.Words.Say("week", ("week", w)), Math.Clamp(TimesIn(w), 1, Columns)))
-            .ToArray();
-        var sheets = new List<List<GridWeekView>>();
-        foreach (var week in weeks)
-        {
-            if (sheets is not [.., var last] || last.Sum(w => w.Times) + week.Times > Columns)
-                sheets.Add([week]);
-            else
-                last.Add(week);
-        }
-
-        return sheets.Select(s => new GridView(s.ToSeries(), Enumerable.Repeat("", s.Sum(w => w.Times)).ToSeries())).ToSeries();
-
-        int TimesIn(int week) =>
-            session.InsteadOf is not null
-                ? 1
-                : plan.Weeks.FirstOrDefault(w => w.Number == week)
-                    ?.Sessions.FirstOrDefault(s => s.Session == session.Number)
-                    ?.Times
-                    ?? 2;
-    }
 
     private static ClearanceView Clearance(PlannedClearance clearance, Words words) =>
         new(
@@ -230,31 +185,7 @@ internal static class PageViews
             [.. clearance.Limits.Select(l => words.Say("limit", ("limit", l)))]
         );
 
-    private static UseView Use(Plan plan, PlannedSession session, PlannedUse use, string here) =>
-        new(
-            use.Exercise.Text,
-            use.Letter,
-            PageId.Exercise(use.Letter),
-            string.Join(' ', use.Loads),
-            WeekData.Numbers(use.Weeks),
-            use.BeginsLater(session) ? plan.Words.Say("from-week", ("week", use.Weeks.First()), ("exercise", use.Title)) : "",
-            use.Title,
-            plan.Exercise(use.Exercise).Path,
-            use.Sides,
-            use.Notes,
-            use.MoveOn,
-            [
-                .. plan.SignsOn(session.Path, [use.Exercise])
-                    .Kinds.Select(k => new SignNamesView(Kebab.Of(k.Kind.ToString()), k.Heading, k.Names(plan.Words))),
-            ],
-            Pair(use.Text, here, plan.Words),
-            ProseHtml.Of(use.Text.SetUp, 4, here, plan.Words),
-            ProseHtml.Of(use.Text.Do, 4, here, plan.Words),
-            ProseHtml.Of(use.Text.More, 3, here, plan.Words),
-            [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))]
-        );
-
-    private static Series<PictureView> Pair(ExerciseText text, string here, Words words)
+    internal static Series<PictureView> Pair(ExerciseText text, string here, Words words)
     {
         return [.. Of("picture-start", text.Start), .. Of("picture-end", text.End)];
 
@@ -272,13 +203,4 @@ internal static class PageViews
                 TimeView.Of(d.Seconds, d.About, words)
             )),
         ];
-
-    private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>
-        new(
-            PageId.Weeks(weeks.Weeks),
-            WeekData.Numbers(weeks.Weeks),
-            weeks.Heading,
-            TimeView.Of(weeks.Total, weeks.About, words),
-            [.. weeks.Steps.Select(s => new StepView(s.Data(), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words)))]
-        );
 }

@@ -33,7 +33,7 @@ public sealed class WeekToldWrong : IToldOnceRule
                     $"This page tells its script another {planned.Name} than the plan.",
                     $"Write {planned.Name}=\"{planned.Value}\", as site.course has it."
                 );
-            foreach (var finding in Figures(plan, page).Concat(Articles(plan, page)))
+            foreach (var finding in Figures(plan, page).Concat(Exercises(plan, page)))
                 yield return finding;
             foreach (var part in told.Parts.Where(p => !SaysItsWeeks(p, plan)))
                 yield return this.Wrong(
@@ -72,25 +72,33 @@ public sealed class WeekToldWrong : IToldOnceRule
         }
     }
 
-    /// <summary>In which weeks each exercise of a session is done.</summary>
-    private IEnumerable<Finding> Articles(Plan plan, PageSeen page)
+    /// <summary>In which weeks each exercise of a session is done, and where its dose is taken from.</summary>
+    private IEnumerable<Finding> Exercises(Plan plan, PageSeen page)
     {
-        if (plan.Sessions.FirstOrDefault(s => s.Path == page.Path) is not { } session)
-            yield break;
-        foreach (
-            var article in page
-                .Guides.Take(1)
-                .SelectMany(g => g.During)
-                .Where(a => session.Uses.All(u => u.Exercise.Text != a.Exercise || WeekData.Numbers(u.Weeks) != a.Planned))
-        )
+        var uses = plan.Sessions.FirstOrDefault(s => s.Path == page.Path)?.Uses ?? [];
+        foreach (var part in page.Shape.Weeks.Planned.Where(p => !uses.Any(u => Is(u, p))))
             yield return this.Wrong(
                 plan,
-                article.At,
-                $"This page tells its script that '{article.Exercise}' is done in the weeks '{article.Planned}', which the "
-                    + "plan does not say.",
-                $"Write {PageData.Planned} as use.planned has it."
+                part.At,
+                $"This page tells its script that '{part.Exercise}' is done in the weeks '{part.Weeks}' and has its dose under "
+                    + $"'{part.Letter}', which the plan does not say.",
+                $"Write {PageData.Planned} on the article of the exercise as use.planned has it, and {PageData.Dose} in it as "
+                    + "use.letter."
+            );
+        foreach (var doses in page.Shape.Weeks.Doses.Where(d => !uses.Any(u => Is(u, d))))
+            yield return this.Wrong(
+                plan,
+                doses.At,
+                $"This page tells its script that the doses of '{doses.Letter}' are those below '{doses.Heading}'.",
+                $"Write {PageData.Doses} as use.letter has it, on the rows of that exercise, its letter and title first."
             );
     }
+
+    private static bool Is(PlannedUse use, PlannedSeen seen) =>
+        (use.Exercise.Text, WeekData.Numbers(use.Weeks), use.Letter) == (seen.Exercise, seen.Weeks, seen.Letter);
+
+    private static bool Is(PlannedUse use, DosesSeen seen) =>
+        use.Letter == seen.Letter && seen.Heading == $"{use.Letter} {use.Title}";
 
     private static bool SaysItsWeeks(WeekPartSeen part, Plan plan)
     {

@@ -1,0 +1,65 @@
+using Gradus.Domain;
+
+namespace Gradus.Rendering;
+
+/// <param name="Grids">What is filled in on paper, as many weeks side by side as a sheet is wide.</param>
+internal sealed record SessionView(
+    string Number,
+    string Name,
+    string Days,
+    Series<LengthView> Lengths,
+    Series<string> Equipment,
+    CautionsView Cautions,
+    Series<UseView> Uses,
+    Series<string> WeekNumbers,
+    Series<WeeksView> Weeks,
+    Series<GridView> Grids,
+    GuideView Guide
+);
+
+/// <param name="Cells">One for each time the session is done, all empty.</param>
+internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells);
+
+/// <param name="Times">How often the session is done in it.</param>
+internal sealed record GridWeekView(string Heading, int Times);
+
+/// <param name="Id">Of the exercise.</param>
+/// <param name="Place">The id of its place on the page.</param>
+/// <param name="Loads">Regions of the body, for a script.</param>
+/// <param name="Planned">The numbers of its weeks, for a script.</param>
+/// <param name="Later">From which week it is done; empty where that is the first of the session.</param>
+/// <param name="Signs">The names of its cautions, kind by kind.</param>
+/// <param name="Rows">What each week asks.</param>
+/// <param name="Pictures">Start and end, as far as the exercise has pictures of them.</param>
+internal sealed record UseView(
+    string Id,
+    string Letter,
+    string Place,
+    string Loads,
+    string Planned,
+    string Later,
+    string Title,
+    string Path,
+    string Sides,
+    Series<string> Notes,
+    Series<string> MoveOn,
+    Series<SignNamesView> Signs,
+    Series<PictureView> Pictures,
+    Html SetUp,
+    Html Doing,
+    Html More,
+    Series<RowView> Rows
+);
+
+internal sealed record SignNamesView(string Kind, string Heading, string Names);
+
+internal sealed record RowView(string What, Series<CellView> Cells);
+
+/// <param name="Weeks">How many columns it is wide.</param>
+internal sealed record CellView(int Weeks, string Said);
+
+/// <param name="In">The numbers of the weeks, for a script.</param>
+internal sealed record WeeksView(string Id, string In, string Heading, TimeView Total, Series<StepView> Steps);
+
+/// <param name="Data">What the script that leads through the session reads.</param>
+internal sealed record StepView(string Data, string Words, string Detail, TimeView Time);

@@ -1,0 +1,85 @@
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Rendering;
+
+/// <summary>Plan → what the template of a session sees. <c>here</c> is what the ids on its page begin with.</summary>
+internal static class SessionViews
+{
+    public static SessionView Of(Plan plan, PlannedSession session, string here) =>
+        new(
+            PageViews.Number(session.Number),
+            session.Name,
+            session.Days,
+            PageViews.Lengths(session, plan.Words),
+            session.Equipment,
+            PageViews.Cautions(plan, session.Path, session.Exercises, here),
+            [.. session.Uses.Select(u => Use(plan, session, u, here))],
+            [.. session.AllWeeks.Select(PageViews.Number)],
+            [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
+            Grids(plan, session),
+            GuideViews.Of(plan, session)
+        );
+
+    private static UseView Use(Plan plan, PlannedSession session, PlannedUse use, string here) =>
+        new(
+            use.Exercise.Text,
+            use.Letter,
+            PageId.Exercise(use.Letter),
+            string.Join(' ', use.Loads),
+            WeekData.Numbers(use.Weeks),
+            use.BeginsLater(session) ? plan.Words.Say("from-week", ("week", use.Weeks.First()), ("exercise", use.Title)) : "",
+            use.Title,
+            plan.Exercise(use.Exercise).Path,
+            use.Sides,
+            use.Notes,
+            use.MoveOn,
+            [
+                .. plan.SignsOn(session.Path, [use.Exercise])
+                    .Kinds.Select(k => new SignNamesView(Kebab.Of(k.Kind.ToString()), k.Heading, k.Names(plan.Words))),
+            ],
+            PageViews.Pair(use.Text, here, plan.Words),
+            ProseHtml.Of(use.Text.SetUp, 4, here, plan.Words),
+            ProseHtml.Of(use.Text.Do, 4, here, plan.Words),
+            ProseHtml.Of(use.Text.More, 3, here, plan.Words),
+            [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))]
+        );
+
+    private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>
+        new(
+            PageId.Weeks(weeks.Weeks),
+            WeekData.Numbers(weeks.Weeks),
+            weeks.Heading,
+            TimeView.Of(weeks.Total, weeks.About, words),
+            [.. weeks.Steps.Select(s => new StepView(s.Data(), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words)))]
+        );
+
+    /// <summary>A session before play has two columns a week, for as long as nobody knows how often that is.</summary>
+    private static Series<GridView> Grids(Plan plan, PlannedSession session)
+    {
+        const int Columns = 12;
+        var weeks = session
+            .Weeks.SelectMany(w => w.Weeks)
+            .Order()
+            .Select(w => new GridWeekView(plan.Words.Say("week", ("week", w)), Math.Clamp(TimesIn(w), 1, Columns)))
+            .ToArray();
+        var sheets = new List<List<GridWeekView>>();
+        foreach (var week in weeks)
+        {
+            if (sheets is not [.., var last] || last.Sum(w => w.Times) + week.Times > Columns)
+                sheets.Add([week]);
+            else
+                last.Add(week);
+        }
+
+        return sheets.Select(s => new GridView(s.ToSeries(), Enumerable.Repeat("", s.Sum(w => w.Times)).ToSeries())).ToSeries();
+
+        int TimesIn(int week) =>
+            session.InsteadOf is not null
+                ? 1
+                : plan.Weeks.FirstOrDefault(w => w.Number == week)
+                    ?.Sessions.FirstOrDefault(s => s.Session == session.Number)
+                    ?.Times
+                    ?? 2;
+    }
+}
