@@ -1,5 +1,3 @@
-using Gradus.Domain;
-
 namespace Gradus.Tests.Auditing;
 
 /// <summary>What a script puts in the place of a number, week by week, is the plan's, and takes no other word with it.</summary>
