@@ -29,9 +29,9 @@ public sealed class GuideStoppedTests(PublishedContent content)
         Assert.Equal(isOffered, await page.Dialog.Locator("[data-act='ease-off']").IsVisibleAsync());
         string[] ways =
         [
-            "Leave this exercise out today",
-            "End the session",
-            .. isOffered ? ["It is dull, 2 at most. Go on, more gently."] : Array.Empty<string>(),
+            "Skip this exercise",
+            "End session",
+            .. isOffered ? ["It is dull, 2 at most: go on gently"] : Array.Empty<string>(),
         ];
         Assert.Equal(
             ways,

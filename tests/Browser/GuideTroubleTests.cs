@@ -12,7 +12,6 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-5.html", more: GuidedPage.Bare);
         await page.Lead();
-        await page.Press("read");
         await page.Answer();
         Assert.Contains(
             "This browser cannot keep the screen awake.",
@@ -20,6 +19,7 @@ public sealed class GuideTroubleTests(PublishedContent content)
             StringComparison.Ordinal
         );
         Assert.Equal(0, await page.Dialog.Locator("[data-set='speech']:visible, [data-set='vibration']:visible").CountAsync());
+        await page.Dialog.Locator("[data-panel='ready'] summary").ClickAsync();
         await page.Press("test-sound");
         Assert.Equal("There is no sound in this browser. Watch the page.", await page.Text("sound"));
         await page.Press("start");
@@ -44,7 +44,7 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await page.PutForward(6);
         await page.PutForward(600);
         Assert.Equal("paused 1 79", await page.Stand());
-        Assert.Equal("Your device was asleep, so the session is paused where you were.", await page.Text("said"));
+        Assert.Equal("Paused: your phone went to sleep.", await page.Text("said"));
         await page.Page.EvaluateAsync("window.putDay(-3600 * 1000)");
         await page.Press("go");
         await page.PutForward(10);
@@ -118,13 +118,12 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Lead();
-        await page.Press("read");
         await page.Answer();
         await page.Page.EvaluateAsync(
             "const start = document.querySelector('dialog[open] [data-act=\"start\"]'); start.click(); start.click(); "
                 + "start.click();"
         );
-        await page.Press("go");
+        await page.Press("in-place");
         Assert.Equal("running 0 5", await page.Stand());
     }
 
@@ -150,12 +149,12 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await using var context = await GuidedPage.ContextAsync(content);
         var page = await GuidedPage.Open(content, context, "all-pages.html#session-1");
         await page.Page.Locator("#session-1 [data-lead-in]").ClickAsync();
-        await page.Press("read");
-        await page.Answer(minutes: "10");
+        await page.Answer(worse: "yes");
         await page.Dialog.Locator("[data-take]:visible").ClickAsync();
-        await page.Press("read");
+        Assert.Equal(0, await page.Dialog.CountAsync());
+        await page.Page.Locator("#session-5 [data-lead-in]").ClickAsync();
         await page.Press("start");
-        await page.Press("go");
+        await page.Press("in-place");
         Assert.Equal("5", await page.Dialog.GetAttributeAsync("data-guide"));
         Assert.StartsWith("running 0", await page.Stand(), StringComparison.Ordinal);
         Assert.Empty(page.Troubles);

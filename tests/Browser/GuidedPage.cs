@@ -16,7 +16,7 @@ internal sealed class GuidedPage
           window.putForward = ms => { now += ms; day += ms; };
           window.putDay = ms => { day += ms; };
           window.heard = 0;
-          window.hearing = () => new MutationObserver(() => window.heard++).observe(document.querySelector('dialog[open] [data-fill="said"]'), { childList: true, characterData: true, subtree: true });
+          window.hearing = () => new MutationObserver(seen => { if (seen.some(one => (one.target.closest ?? one.target.parentElement.closest).call(one.target.closest ? one.target : one.target.parentElement, '[role="status"]') !== null)) window.heard++; }).observe(document.querySelector('dialog[open] [data-panel="play"]'), { childList: true, characterData: true, subtree: true });
         }
         """;
 
@@ -123,47 +123,37 @@ internal sealed class GuidedPage
 
     public Task<string> Text(string part) => Dialog.Locator($"[data-fill='{part}']:visible").First.InnerTextAsync();
 
+    /// <summary>Whether anything is other than usual, and what; where nothing is, only what is left from last time.</summary>
     public async Task Answer(
         string pain = "0",
         string worse = "no",
         string ill = "no",
-        string minutes = "all",
         string still = "yes",
         string where = "knee",
         string side = "left"
     )
     {
-        await Hurts(pain, where, side);
-        await AnswerMore(worse, ill, minutes, still);
-    }
-
-    /// <summary>What comes after the first question.</summary>
-    public async Task AnswerMore(string worse = "no", string ill = "no", string minutes = "all", string still = "yes")
-    {
+        var isAny = pain != "0" || worse != "no" || ill != "no";
+        await Press(isAny ? "some" : "none");
         var form = Dialog.Locator("[data-form='questions']");
-        await form.Locator($"[name='worse'][value='{worse}']").CheckAsync();
-        await form.Locator($"[name='ill'][value='{ill}']").CheckAsync();
-        if (await form.Locator("[data-minutes]:visible").CountAsync() > 0)
-            await form.Locator($"[name='minutes'][value='{minutes}']").CheckAsync();
-        foreach (var question in await form.Locator("[data-still]:visible").AllAsync())
-            await question.Locator($"[value='{still}']").CheckAsync();
-        await form.Locator("[type='submit']").ClickAsync();
-    }
-
-    /// <summary>The first question alone.</summary>
-    public async Task Hurts(string pain, string where = "knee", string side = "left")
-    {
-        if (pain == "0")
-        {
-            await Press("no-pain");
+        if (!await form.IsVisibleAsync())
             return;
+        if (isAny)
+        {
+            await form.Locator($"[name='pain'][value='{(pain == "0" ? "no" : "yes")}']").CheckAsync();
+            if (pain != "0")
+            {
+                await form.Locator("[data-level]").SelectOptionAsync(pain);
+                await form.Locator("[data-where]").SelectOptionAsync(where);
+                await form.Locator("[data-side]").SelectOptionAsync(side);
+            }
+
+            await form.Locator($"[name='worse'][value='{worse}']").CheckAsync();
+            await form.Locator($"[name='ill'][value='{ill}']").CheckAsync();
         }
 
-        await Press("pain");
-        var form = Dialog.Locator("[data-form='where']");
-        await form.Locator("[data-level]").SelectOptionAsync(pain);
-        await form.Locator("[data-where]").SelectOptionAsync(where);
-        await form.Locator("[data-side]").SelectOptionAsync(side);
+        foreach (var question in await form.Locator("[data-still]:visible").AllAsync())
+            await question.Locator($"[value='{still}']").CheckAsync();
         await form.Locator("[type='submit']").ClickAsync();
     }
 
@@ -182,7 +172,7 @@ internal sealed class GuidedPage
     public async Task Begin()
     {
         await Start();
-        await Press("go");
+        await Press("in-place");
     }
 
     /// <summary>Nothing hurts, nothing is new: to where its first step is waited for. For tests that begin there: each button is
@@ -200,12 +190,10 @@ internal sealed class GuidedPage
               };
               const within = selector => press(document.querySelector('dialog[open]'), selector);
               press(document, '[data-lead-in]');
-              within('[data-act="read"]');
-              within('[data-act="no-pain"]');
-              for (const name of ['worse', 'ill']) within(`[data-form="questions"] [name="${name}"][value="no"]`);
-              if ([...document.querySelectorAll('dialog[open] [data-minutes]')].some(one => one.checkVisibility())) within('[data-form="questions"] [name="minutes"][value="all"]');
-              for (const still of document.querySelectorAll('dialog[open] [data-still]')) if (still.checkVisibility()) press(still, '[value="yes"]');
-              within('[data-form="questions"] [type="submit"]');
+              within('[data-act="none"]');
+              const stills = [...document.querySelectorAll('dialog[open] [data-still]')].filter(one => one.checkVisibility());
+              for (const still of stills) press(still, '[value="yes"]');
+              if (stills.length > 0) within('[data-form="questions"] [type="submit"]');
             }
             """
         );
@@ -236,7 +224,7 @@ internal sealed class GuidedPage
                   const { dialog, guide } = Object.values(gradus.guides).find(one => one.dialog.open);
                   for (let times = 0; times < 600; times++) {
                     if (['done', 'ended'].includes(guide.state.phase)) return true;
-                    if (guide.state.phase === 'waiting') [...dialog.querySelectorAll('[data-act="go"]')].find(one => one.checkVisibility()).click();
+                    if (guide.state.phase === 'waiting') [...dialog.querySelectorAll('[data-act="in-place"]')].find(one => one.checkVisibility()).click();
                     window.putForward(ms);
                     document.dispatchEvent(new Event('visibilitychange'));
                   }

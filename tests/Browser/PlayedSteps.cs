@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Planning;
-using Gradus.Tests.House;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
@@ -69,6 +67,11 @@ internal sealed record Listed(
             .Single(l => l.Weeks.Split(' ').Contains(week))
             .Steps;
 
+    public string Title => What.Split(": ")[0];
+
+    /// <summary>What is done, without the title.</summary>
+    public string Words => What.Split(": ")[^1];
+
     public int Seconds => int.Parse(Time[2..^1], CultureInfo.InvariantCulture);
 
     public bool IsWork => !IsBetween && Kind != "get-ready";
@@ -129,6 +132,7 @@ internal sealed record ListedWeeks(string Weeks, string Total, Listed[] Steps);
 
 /// <summary>What the guided session drew when a step began, and what became of it.</summary>
 /// <param name="At">The place that the picture marks.</param>
+/// <param name="Told">What is to be done.</param>
 /// <param name="Level">Of the gauge, 0 where it is not shown.</param>
 /// <param name="Breaths">What the pacer of the breath said, one after the other; nothing where it is not shown.</param>
 /// <param name="IsTold">Whether it is told to keep breathing.</param>
@@ -141,16 +145,31 @@ internal sealed record Drawn(
     string Digits,
     int Level,
     int Stairs,
-    string Effort,
     string[] Breaths,
     bool IsTold,
     string Detail,
     string Next,
     string Place,
-    string Said,
+    string Told,
     int Lasts
 )
 {
+    private static readonly Dictionary<string, string> Doing = new()
+    {
+        ["get-ready"] = "Get ready",
+        ["hold"] = "Hold for *",
+        ["breathe"] = "Breathe slowly: *",
+        ["press"] = "Press for *",
+        ["pull"] = "Pull for *",
+        ["raise"] = "Lift for *",
+        ["move"] = "Move: *",
+        ["carry"] = "Carry for *",
+        ["pause"] = "Pause for *",
+        ["rest"] = "Rest for *",
+        ["switch"] = "Change sides",
+        ["transition"] = "Next exercise",
+    };
+
     private static readonly string[] Efforts = ["", "very gentle", "gentle", "medium", "hard", "very hard"];
 
     /// <summary>What has to be drawn for an item of the list.</summary>
@@ -159,117 +178,60 @@ internal sealed record Drawn(
         var (step, seconds) = (list[i], list[i].Seconds);
         var breaths = step.Breaths.Length > 0 && !step.IsHard ? int.Parse(step.Breaths, CultureInfo.InvariantCulture) : 0;
         return new(
-            step.What,
-            step.Side,
+            step.Title,
+            step.Side.Length > 0 ? char.ToUpperInvariant(step.Side[0]) + step.Side[1..] + " side" : "",
             step.Side,
             step.Kind,
             seconds < 100 ? $"{seconds}" : $"{seconds / 60}:{seconds % 60:00}",
             step.Level,
             step.Level,
-            Efforts[step.Level],
             [.. Enumerable.Range(0, 2 * breaths).Select(n => n % 2 == 0 ? "breathe in" : "breathe out")],
             step.IsWork && step.IsHard,
             string.Join(", ", new[] { step.Detail, step.Load }.Where(t => t.Length > 0)),
-            i + 1 < list.Length ? $"Then: {list[i + 1].What}" : "Then: the end",
-            $"Step {i + 1} of {list.Length}",
-            SaidOf(list, i),
+            NextOf(list, i),
+            PlaceOf(list, i),
+            ToldOf(step),
             seconds
         );
     }
 
-    /// <summary>With its effort; on a ramp, where nothing but the effort is another, the effort alone.</summary>
-    private static string SaidOf(Listed[] list, int i)
+    /// <summary>As the coach counts it, or how long it takes; with its effort.</summary>
+    private static string ToldOf(Listed step)
     {
-        var (step, time) = (list[i], Span(list[i].Seconds));
-        if (step.Level == 0)
-            return $"{step.What}, {time}.";
-        var last = i > 0 ? list[i - 1] : null;
-        var isRamp =
-            last is not null
-            && (step.Kind, step.Exercise, step.Side, step.Set) == (last.Kind, last.Exercise, last.Side, last.Set)
-            && (step.Percent, step.Felt) != (last.Percent, last.Felt);
-        return isRamp ? $"{Efforts[step.Level]}, {time}." : $"{step.What}, {Efforts[step.Level]}, {time}.";
+        var amount =
+            step.Breaths.Length > 0 ? Of(int.Parse(step.Breaths, CultureInfo.InvariantCulture), "slow breath")
+            : step.Reps.Length > 0 ? Of(int.Parse(step.Reps, CultureInfo.InvariantCulture), "repetition")
+            : Span(step.Seconds);
+        var told = Doing[step.Kind].Replace("*", amount, StringComparison.Ordinal);
+        return step.Level > 0 ? $"{told}, {Efforts[step.Level]}" : told;
     }
 
-    /// <summary>Under two minutes only whole ones are minutes.</summary>
+    private static string NextOf(Listed[] list, int i)
+    {
+        if (i + 1 == list.Length)
+            return "Next: the end";
+        var next = list[i + 1];
+        var other = next.Side.Length > 0 ? $"{next.Title}, {next.Side}" : next.Title;
+        return $"Next: {(next.Exercise == list[i].Exercise ? next.Words : other)}";
+    }
+
+    /// <summary>Exercises and sides are counted, not steps.</summary>
+    public static string PlaceOf(Listed[] list, int i)
+    {
+        int To(int end) =>
+            Enumerable
+                .Range(0, end + 1)
+                .Count(n => n == 0 || (list[n].Exercise, list[n].Side) != (list[n - 1].Exercise, list[n - 1].Side));
+        return $"{To(i)} of {To(list.Length - 1)}";
+    }
+
+    private static string Of(int n, string unit) => n == 1 ? $"1 {unit}" : $"{n} {unit}s";
+
     private static string Span(int seconds)
     {
-        string Of(int n, string unit) => n == 1 ? $"1 {unit}" : $"{n} {unit}s";
         var (minutes, rest) = Math.DivRem(seconds, 60);
-        return minutes == 0 || (minutes == 1 && rest > 0) ? Of(seconds, "second")
+        return minutes == 0 ? Of(seconds, "second")
             : rest == 0 ? Of(minutes, "minute")
             : $"{Of(minutes, "minute")} {Of(rest, "second")}";
     }
-}
-
-/// <param name="Drawn">Every step once, as it began.</param>
-/// <param name="Waits">Where somebody was waited for.</param>
-/// <param name="Over">The heading at the end.</param>
-internal sealed record Played(Drawn[] Drawn, string[] Waits, string Over, string Did, string Kept, LoggedSession[] Log)
-{
-    /// <summary>What plays a session whole in a page of any browser.</summary>
-    public static readonly string Whole = $"({File.ReadAllText(Repository.Path("tests", "Browser", "play-whole.js"))})()";
-
-    /// <summary>A sentence for everything that is other than what the list of the session says.</summary>
-    public List<string> Against(PlayedSession playing, Listed[] list)
-    {
-        var work = list.Count(s => s.IsWork);
-        return
-        [
-            .. Differences.Between([.. list.Select((_, i) => Browser.Drawn.Of(list, i))], Drawn),
-            .. Differences.Between([.. WaitsOf(list, playing.Week)], Waits),
-            .. Differences.Between(
-                [
-                    "That is all for today",
-                    $"You did {work} of {work} step{(work == 1 ? "" : "s")}.",
-                    "Saved on this phone. Your weeks go on from it.",
-                ],
-                [Over, Did, Kept]
-            ),
-            .. Differences.Between([new LoggedSession(playing.Now[..10], playing.Week, playing.Session.Number, true)], Log),
-        ];
-    }
-
-    /// <summary>Who begins, and in the first week everybody, is waited for at each exercise and side; later only at what is
-    /// new.</summary>
-    private static IEnumerable<string> WaitsOf(Listed[] list, int week)
-    {
-        var met = new HashSet<string>(StringComparer.Ordinal);
-        var before = "";
-        foreach (var (i, step) in list.Index().Where(s => !s.Item.IsBetween))
-        {
-            var isNew = met.Add(step.Exercise);
-            if (isNew || (week == 1 && before != step.Exercise + step.Side))
-                yield return $"Step {i + 1} of {list.Length}";
-            before = step.Exercise + step.Side;
-        }
-    }
-}
-
-internal sealed record LoggedSession(string Day, int Week, int Session, bool Done);
-
-internal static class Differences
-{
-    /// <summary>A sentence for each that is other than it should be, with what is other about it, and one where there are more or
-    /// fewer.</summary>
-    public static IEnumerable<string> Between<T>(IReadOnlyList<T> due, IReadOnlyList<T> found)
-    {
-        if (due.Count != found.Count)
-            yield return $"{found.Count} in place of {due.Count}";
-        foreach (var (i, (one, other)) in due.Zip(found).Index())
-        {
-            var parts = Parts(one)
-                .Zip(Parts(other))
-                .Where(p => p.First != p.Second)
-                .Select(p => $"{p.Second} in place of {p.First}")
-                .ToArray();
-            if (parts.Length > 0)
-                yield return $"{i + 1}: {string.Join("; ", parts)}";
-        }
-    }
-
-    private static IEnumerable<string> Parts<T>(T one) =>
-        JsonSerializer.SerializeToNode(one) is JsonObject whole
-            ? whole.Select(p => $"{p.Key} {p.Value?.ToJsonString()}")
-            : [$"{one}"];
 }

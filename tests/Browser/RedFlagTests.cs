@@ -24,10 +24,7 @@ public sealed class RedFlagTests(PublishedContent content)
                 await page.Press("hurts");
             }
             else
-            {
                 await page.Lead();
-                await page.Press("read");
-            }
 
             // The number is there before anybody has pressed anything, and without scrolling.
             await InSight(page, ".flags a.call:visible");
@@ -48,8 +45,7 @@ public sealed class RedFlagTests(PublishedContent content)
         await using var context = await Context(390, 844);
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Lead();
-        await page.Press("read");
-        await page.Hurts(level, "chest");
+        await page.Answer(pain: level, where: "chest");
         await Alarmed(page, "chest");
     }
 
@@ -93,11 +89,10 @@ public sealed class RedFlagTests(PublishedContent content)
         await using var context = await Context(390, 844);
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Lead();
-        await page.Press("read");
         await page.Dialog.Locator("[data-alarm='faint']:visible").ClickAsync();
         await page.Press("close");
         await page.Lead();
-        await page.Press("no-pain");
+        await page.Press("none");
         await page.Dialog.Locator("[data-form='questions'] [type='submit']").ClickAsync();
         Assert.StartsWith(
             "Please answer: Last time you stopped for a sign that needs a doctor.",
@@ -105,8 +100,6 @@ public sealed class RedFlagTests(PublishedContent content)
             StringComparison.Ordinal
         );
         await page.Dialog.Locator($"[name='cleared'][value='{cleared}']").CheckAsync();
-        await page.Dialog.Locator("[name='worse'][value='no']").CheckAsync();
-        await page.Dialog.Locator("[name='ill'][value='no']").CheckAsync();
         await page.Dialog.Locator("[data-form='questions'] [type='submit']").ClickAsync();
         Assert.Equal(heading, await page.Heading());
     }
@@ -117,7 +110,6 @@ public sealed class RedFlagTests(PublishedContent content)
         await using var context = await Context(390, 844);
         var page = await GuidedPage.Open(content, context, "session-1.html");
         await page.Lead();
-        await page.Press("read");
         await page.Answer(pain: "6");
         var said = await page.Dialog.Locator("[data-panel='not-today']").InnerTextAsync();
         int[] order = [.. new[] { "Chest pain? Call 999 now.", "It hurts too much", "Ask Ottoline Marsh" }.Select(At)];

@@ -14,10 +14,7 @@ const browser = await launch({
 async function lead(page, root) {
   const click = async selector => (await page.waitForSelector(selector, { visible: true })).click();
   await click(`${root} [data-lead-in]`);
-  await click('dialog[open] [data-act="read"]');
-  await click('dialog[open] [data-act="no-pain"]');
-  for (const question of ['worse', 'ill']) await click(`dialog[open] [name="${question}"][value="no"]`);
-  await click('dialog[open] [data-form="questions"] [type="submit"]');
+  await click('dialog[open] [data-act="none"]');
   await click('dialog[open] [data-act="start"]');
 }
 

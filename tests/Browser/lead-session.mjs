@@ -13,7 +13,7 @@ function led({ steps, wait, learnt, ticks, actions, out: leftOut }) {
   const told = [];
   const sayings = [];
   let cut = 0;
-  const phrases = { stepBegins: '{what}', effortBegins: '{what} {effort}', effortNext: '{effort}', waits: '{what}', half: 'half', end: 'end', pause: 'pause', go: 'go', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', softerPlain: 'softer', effort1: '1', language: 'en', secondsOther: '{n}', minutesOther: '{n}', minutesAndSecondsOther: '{minutes} {seconds}' };
+  const phrases = { half: 'half', end: 'end', longer: 'longer', slept: 'slept', hurts: 'hurts', softer: '{effort}', softerPlain: 'softer', effort1: '1', language: 'en', secondsOther: '{n}', minutesOther: '{n}', minutesAndSecondsOther: '{minutes} {seconds}' };
   const hear = () => {
     const events = guide.take();
     if (guide.state.phase === 'waiting' && guide.leftNow() !== guide.lengthNow()) cut++;

@@ -6,6 +6,7 @@
   const panel = name => dialog.querySelector(`[data-panel="${name}"]`);
   const part = name => dialog.querySelector(`[data-fill="${name}"]`);
   const seen = name => part(name).checkVisibility() ? part(name).textContent.replace(/\s+/g, ' ').trim() : '';
+  const guide = () => Object.values(window.gradus.guides).find(one => one.dialog === dialog).guide;
   const isPlaying = () => !panel('play').hidden;
 
   const putForward = () => {
@@ -19,18 +20,19 @@
     what: seen('what'), side: seen('side'), at: picture.dataset.at, kind: picture.dataset.kind, digits: seen('digits'),
     level: part('effort').checkVisibility() ? Number(part('effort').dataset.level) : 0,
     stairs: part('effort').checkVisibility() ? part('effort').querySelectorAll('rect.on').length : 0,
-    effort: seen('effort-words'), breaths: [], isTold: seen('keep-breathing') !== '', detail: seen('detail'), next: seen('next'), place: seen('place'), said: seen('said'), lasts: 0
+    breaths: [], isTold: seen('keep-breathing') !== '', detail: seen('detail'), next: seen('next'), place: seen('place'), told: seen('told'), lasts: 0
   });
 
   const [drawn, waits] = [[], []];
   for (let times = 0; times < 2000 && isPlaying(); times++) {
     if (picture.dataset.phase === 'waiting') {
       waits.push(seen('place'));
-      dialog.querySelector('[data-act="go"]').click();
+      dialog.querySelector('[data-act="in-place"]').click();
     }
     const step = look();
+    const { at } = guide().state;
     drawn.push(step);
-    while (isPlaying() && seen('place') === step.place && picture.dataset.phase === 'running' && step.lasts < 4000) {
+    while (isPlaying() && guide().state.at === at && picture.dataset.phase === 'running' && step.lasts < 4000) {
       const breath = seen('breath');
       if (breath !== '' && breath !== step.breaths[step.breaths.length - 1]) step.breaths.push(breath);
       putForward();

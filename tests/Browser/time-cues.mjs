@@ -50,8 +50,8 @@ try {
     const given = gradus.stepsOf;
     gradus.stepsOf = (root, week) => {
       const one = { ...given(root, week).find(gradus.isWork), percent: null, felt: null, breaths: 0, seconds: 1 };
-      const cuesOf = look => [{ ...one, what: `Change ${look}` }, ...Array.from({ length: count }, (_, i) => ({ ...one, what: `Cue ${look} ${i}` }))];
-      return [{ ...one, kind: 'get-ready', seconds: 2 }, ...Array.from({ length: conditions }, (_, look) => cuesOf(look)).flat(), { ...one, what: 'Last', seconds: 3 }];
+      const cuesOf = look => [{ ...one, title: `Change ${look}` }, ...Array.from({ length: count }, (_, i) => ({ ...one, title: `Cue ${look} ${i}` }))];
+      return [{ ...one, kind: 'get-ready', seconds: 2 }, ...Array.from({ length: conditions }, (_, look) => cuesOf(look)).flat(), { ...one, title: 'Last', seconds: 3 }];
     };
   }, cues, looks.length);
   // A page that looks seldom and sounds late, to see that it is noticed.
@@ -70,13 +70,7 @@ try {
 
   await page.evaluate(() => [...document.querySelectorAll('[data-lead-in]')].find(one => one.getClientRects().length > 0).click());
   const press = async act => page.click(`dialog[open] [data-panel]:not([hidden]) [data-act="${act}"]`);
-  await press('read');
-  await press('no-pain');
-  await page.evaluate(() => {
-    const form = document.querySelector('dialog[open] [data-form="questions"]');
-    for (const name of ['worse', 'ill', 'minutes']) form.querySelector(`[name="${name}"][value="${name === 'minutes' ? 'all' : 'no'}"]`)?.click();
-  });
-  await page.click('dialog[open] [data-form="questions"] [type="submit"]');
+  await press('none');
   await page.evaluate(() => {
     const what = document.querySelector('dialog[open] [data-fill="what"]');
     new MutationObserver(() => {
@@ -87,7 +81,7 @@ try {
     }).observe(what, { childList: true, characterData: true, subtree: true });
   });
   await press('start');
-  await press('go');
+  await press('in-place');
   const begun = performance.now();
   const until = second => new Promise(done => setTimeout(done, begun + second * 1000 - performance.now()));
   const wasHidden = [];

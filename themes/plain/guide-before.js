@@ -1,4 +1,4 @@
-// What comes before the start: go on where somebody was, the cautions, the questions, and what follows from the answers.
+// What comes before the start: go on where somebody was, the questions, and what follows from the answers.
 (function () {
   'use strict';
 
@@ -46,41 +46,41 @@
     ui.read();
     const run = kept('run');
     const isOfToday = gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition;
-    if (isOfToday && ui.stepsIn(run.week)[run.snap.at]) {
-      ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: run.snap.at + 1, what: ui.stepsIn(run.week)[run.snap.at].what }));
+    const step = isOfToday ? ui.stepsIn(run.week)[run.snap.at] : null;
+    if (step) {
+      const isOut = function (i) { return run.snap.out.indexOf(ui.stepsIn(run.week)[i].exercise) >= 0; };
+      const number = gradus.blocksOf(ui.stepsIn(run.week), isOut)[run.snap.at];
+      ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: number, what: step.what }));
       ui.show('resume');
-    } else askToRead(ui);
+    } else ask(ui);
   };
 
-  function askToRead(ui) {
-    const read = (kept('read') || {})[ui.session];
-    const isRead = function (sum) { return read.cautions.indexOf(sum) >= 0; };
-    const isSame = read && read.edition === ui.edition && Array.isArray(read.cautions);
-    if (isSame && gradus.shownCautions(ui.root).every(isRead)) {
-      ask(ui);
+  // Who is sent to a session is led at once, or to the cautions first.
+  gradus.leadOrRead = function (ui) {
+    ui.read();
+    if (gradus.isRead(ui)) {
+      gradus.lead(ui);
       return;
     }
-    const cautions = ui.root.querySelector('.cautions');
-    const copy = gradus.copyOf(cautions);
-    copy.querySelector('h2').remove();
-    ui.part('cautions').replaceChildren(copy);
-    ui.show('cautions');
-  }
+    const note = ui.root.querySelector('[data-lead-unread]');
+    note.hidden = !(kept('read') || {})[ui.session];
+    window.location.replace('#' + (note.hidden ? ui.root.querySelector('.cautions h2') : note).id);
+  };
 
-  // One thing first: whether anything hurts, and what cannot wait.
+  // What cannot wait, and whether anything is other than usual: in one look, with one press.
   function ask(ui) {
     const answered = kept('today');
     if (gradus.isFresh(answered, Date.now(), hours) && answered.session === ui.session) {
       getReady(ui, answered.still || [], answered.sore || []);
       return;
     }
-    ui.show('pain');
+    ui.show('today');
   }
 
-  function askMore(ui, level, place) {
-    ui.pain = { level: level, place: place };
+  // isAny: whether something was true; otherwise only what is left over from last time is asked.
+  function askMore(ui, isAny) {
     const form = ui.form('questions');
-    const last = lastRow();
+    form.reset();
     const one = form.querySelector('[data-still]');
     for (const old of form.querySelectorAll('[data-still]')) if (old !== one) old.remove();
     stoppedBefore().forEach(function (stopped, i) {
@@ -92,12 +92,17 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(last);
-    const lengths = gradus.versionsOf(ui.dialog, ui.week)
-      .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
-    form.querySelector('[data-minutes]').hidden = lengths.length < 2;
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(lastRow());
+    for (const asked of form.querySelectorAll('[data-asked]')) asked.hidden = !isAny;
+    askWhere(form);
     form.querySelector('[data-missing]').textContent = '';
-    ui.show('questions');
+    if (form.querySelectorAll('fieldset:not([hidden])').length > 0) ui.show('questions');
+    else answer(ui);
+  }
+
+  // Where it hurts is asked as soon as somebody says that it does.
+  function askWhere(form) {
+    form.querySelector('[data-pain-where]').hidden = reply(form, 'pain') !== 'yes';
   }
 
   // Whether all is answered; what is not is named, and the keyboard is there.
@@ -107,16 +112,6 @@
     line.textContent = missing ? gradus.filled(ui.phrases.missing, { question: missing.question }) : '';
     if (missing) missing.field.focus();
     return missing === null;
-  }
-
-  function answerWhere(ui) {
-    const form = ui.form('where');
-    if (!isWhole(ui, form)) return;
-    const level = gradus.levelIn(form);
-    const place = gradus.placeIn(form);
-    form.reset();
-    if (gradus.isAlarming(place, level)) gradus.alarm(ui, 'chest');
-    else askMore(ui, level, level > 0 ? place : null);
   }
 
   function reply(form, name) {
@@ -131,15 +126,15 @@
         return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
       });
     };
-    const minutes = reply(form, 'minutes');
+    const hurts = reply(form, 'pain') === 'yes';
+    const level = hurts ? gradus.levelIn(form) : 0;
     return {
-      pain: ui.pain.level,
-      morning: reply(form, 'worse'),
+      pain: level,
+      morning: reply(form, 'worse') || 'no',
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
       isUncleared: !form.querySelector('[data-cleared]').hidden && reply(form, 'cleared') === 'no',
-      place: ui.pain.place,
-      minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
+      place: level > 0 ? gradus.placeIn(form) : null,
       still: stoppedBefore().filter(isStill)
     };
   }
@@ -175,6 +170,10 @@
     const form = ui.form('questions');
     if (!isWhole(ui, form)) return;
     const answers = answersIn(ui, form);
+    if (gradus.isAlarming(answers.place, answers.pain)) {
+      gradus.alarm(ui, 'chest');
+      return;
+    }
     noteMorning(answers);
     const limits = gradus.limitsOf();
     answers.sore = soreOf(ui, answers, limits);
@@ -225,7 +224,7 @@
     event.preventDefault();
     ui.close();
     window.location.hash = link.getAttribute('href');
-    gradus.guides[ui.next.session].lead();
+    gradus.leadOrRead(gradus.guides[ui.next.session]);
   }
 
   function getReady(ui, still, sore) {
@@ -253,24 +252,16 @@
     },
     afresh: function (ui) {
       keep('run', null);
-      askToRead(ui);
-    },
-    read: function (ui) {
-      const read = Object.assign({}, kept('read'));
-      read[ui.session] = { edition: ui.edition, cautions: gradus.shownCautions(ui.root) };
-      keep('read', read);
       ask(ui);
     },
     start: function (ui) {
       gradus.play(ui, null);
     },
-    'no-pain': function (ui) {
-      askMore(ui, 0, null);
+    none: function (ui) {
+      askMore(ui, false);
     },
-    pain: function (ui) {
-      ui.form('where').reset();
-      ui.form('where').querySelector('[data-missing]').textContent = '';
-      ui.show('where');
+    some: function (ui) {
+      askMore(ui, true);
     },
     'test-sound': function (ui) {
       const can = gradus.sound.wake();
@@ -285,6 +276,6 @@
     }
   };
   gradus.answerQuestions = answer;
-  gradus.answerWhere = answerWhere;
+  gradus.askWhere = askWhere;
   gradus.takeVersion = take;
 })();

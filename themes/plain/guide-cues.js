@@ -71,7 +71,7 @@
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
     const rest = seconds % 60;
-    if (minutes === 0 || (seconds < 120 && rest > 0)) return gradus.countedOf(phrases, 'seconds', seconds);
+    if (minutes === 0) return gradus.countedOf(phrases, 'seconds', seconds);
     if (rest === 0) return gradus.countedOf(phrases, 'minutes', minutes);
     return gradus.filled(phrases.minutesAndSecondsOther, {
       minutes: gradus.countedOf(phrases, 'minutes', minutes), seconds: gradus.countedOf(phrases, 'seconds', rest)
@@ -87,24 +87,57 @@
       && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
   };
 
-  function beginOf(guide, phrases) {
-    const at = guide.state.at;
-    const step = guide.steps[at];
-    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-    const isNext = gradus.isNextEffort(guide.steps, at);
-    const phrase = level === 0 ? phrases.stepBegins : isNext ? phrases.effortNext : phrases.effortBegins;
-    const time = gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases);
-    return gradus.filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
+  // How much of a step there is to do: as the coach counts it, or the time that is left of it.
+  function amountOf(guide, phrases) {
+    const step = guide.steps[guide.state.at];
+    const left = Math.ceil(guide.leftNow() / second);
+    if (left === step.seconds && step.breaths > 0) return gradus.countedOf(phrases, 'breaths', step.breaths);
+    if (left === step.seconds && step.reps > 0) return gradus.countedOf(phrases, 'repetitions', step.reps);
+    return gradus.spanOf(left, phrases);
   }
 
-  // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
+  function phraseOf(kind) {
+    return 'do' + kind.split('-').map(function (word) { return word[0].toUpperCase() + word.slice(1); }).join('');
+  }
+
+  // What is to be done now: "Press for 5 seconds, gentle".
+  gradus.toldOf = function (guide, phrases) {
+    const step = guide.steps[guide.state.at];
+    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+    const told = gradus.filled(phrases[phraseOf(step.kind)], { time: amountOf(guide, phrases) });
+    return level === 0 ? told : gradus.filled(phrases.doEffort, { do: told, effort: phrases['effort' + level] });
+  };
+
+  gradus.sideOf = function (step, phrases) {
+    return step.side === 'left' ? phrases.sideLeft : step.side === 'right' ? phrases.sideRight : '';
+  };
+
+  // What comes next: of the same exercise what is done, of another one which it is.
+  gradus.nextOf = function (steps, at, next, phrases) {
+    if (next < 0) return phrases.nextEnd;
+    const step = steps[next];
+    const side = step.side === '' ? '' : ', ' + phrases[step.side];
+    return gradus.filled(phrases.next, { what: step.exercise === steps[at].exercise ? step.words : step.title + side });
+  };
+
+  // For each step which exercise and side of the session it belongs to, counted from 1 without those that are left out.
+  gradus.blocksOf = function (steps, isOut) {
+    let number = 0;
+    let last = null;
+    return steps.map(function (step, i) {
+      if (isOut(i)) return number;
+      if (!last || last.exercise !== step.exercise || last.side !== step.side) number++;
+      last = step;
+      return number;
+    });
+  };
+
+  // One sentence for what was told at once; empty where there is nothing new. What to do stands elsewhere.
   gradus.sayingOf = function (events, guide, phrases) {
     const said = [];
     for (const event of events) {
       const step = guide.steps[event.at];
-      if (event.type === 'step') said.push(beginOf(guide, phrases));
-      if (event.type === 'wait') said.push(gradus.filled(phrases.waits, { what: step.what }));
-      if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
+      if (['half', 'end', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
       if (event.type === 'softer') {
         const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
         said.push(level === 0 ? phrases.softerPlain : gradus.filled(phrases.softer, { effort: phrases['effort' + level] }));
@@ -113,15 +146,18 @@
     return said.join(' ');
   };
 
-  // Speech: the exercise with its side, and one cue; on a ramp the effort alone.
+  // Speech: the side and the exercise where they are others than before, what to do, and to keep breathing; on a ramp the effort
+  // alone. "Left side. Chest turn. Hold for 8 slow breaths."
   gradus.spokenOf = function (guide, phrases) {
-    const step = guide.steps[guide.state.at];
+    const at = guide.state.at;
+    const step = guide.steps[at];
+    const last = guide.steps[at - 1];
     const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-    if (gradus.isNextEffort(guide.steps, guide.state.at)) return phrases['effort' + level] + '.';
-    const cue = !gradus.isWork(step) ? ''
-      : gradus.isContraction(step) ? phrases.keepBreathing
-      : gradus.isPaced(step) ? phrases.breatheSlowly
-      : level > 0 ? phrases['effort' + level] : '';
-    return cue ? step.what + '. ' + cue + '.' : step.what + '.';
+    if (gradus.isNextEffort(guide.steps, at)) return phrases['effort' + level] + '.';
+    const named = [gradus.sideOf(step, phrases), step.title];
+    const told = [gradus.toldOf(guide, phrases), gradus.isWork(step) && gradus.isContraction(step) ? phrases.keepBreathing : ''];
+    const isOther = !last || last.exercise !== step.exercise || last.side !== step.side;
+    const parts = guide.state.phase === 'waiting' ? named : isOther ? named.concat(told) : told;
+    return parts.filter(Boolean).map(function (part) { return part + '.'; }).join(' ');
   };
 })();

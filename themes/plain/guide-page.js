@@ -34,7 +34,8 @@
         settle();
         if (!dialog.open) dialog.showModal();
         dialog.scrollTop = 0;
-        ui.panel(name).querySelector('h2').focus();
+        ui.part('leave').hidden = name === 'play';
+        if (name !== 'play') ui.panel(name).querySelector('h2').focus();
       },
       tellLeftOut: function (panel, exercises) {
         const line = panel.querySelector('[data-fill="left-out"]');
@@ -49,7 +50,6 @@
         if (likes.wait === null) likes.wait = ui.week === 1;
         return likes;
       },
-      lead: function () { gradus.lead(ui); },
       close: function () {
         const wasHurt = !ui.panel('hurts').hidden;
         if (ui.actions.leave) ui.actions.leave();
@@ -95,13 +95,13 @@
     });
     dialog.addEventListener('change', function (event) {
       if (event.target.dataset.set) like(event.target);
+      if (event.target.name === 'pain') gradus.askWhere(event.target.form);
       if (event.target.closest('[data-form="hurts"]') && ui.mayEaseOff) {
         ui.panel('hurts').querySelector('[data-gently]').hidden = !ui.mayEaseOff();
       }
     });
     dialog.addEventListener('submit', function (event) {
       event.preventDefault();
-      if (event.target.dataset.form === 'where') gradus.answerWhere(ui);
       if (event.target.dataset.form === 'questions') gradus.answerQuestions(ui);
       if (event.target.dataset.form === 'log') gradus.keepAnswers(ui);
     });
@@ -139,7 +139,10 @@
     ui.read();
     past.hidden = !isPast();
     lead.hidden = isPast();
-    lead.querySelector('[data-lead-in]').hidden = ui.steps.length === 0;
+    const button = lead.querySelector('[data-lead-in]');
+    button.hidden = ui.steps.length === 0;
+    ui.unread = ui.unread || button.textContent;
+    button.textContent = gradus.isRead(ui) ? ui.phrases.leadAgain : ui.unread;
     lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
   }
 
@@ -175,11 +178,13 @@
   document.addEventListener('click', function (event) {
     const button = event.target.closest('[data-lead-in]');
     const ui = button ? Object.values(gradus.guides).find(function (one) { return one.root.contains(button); }) : null;
-    if (ui && !isPast() && !ui.dialog.open) ui.lead();
-    else for (const one of Object.values(gradus.guides)) if (!one.dialog.open) offer(one);
+    if (ui && !isPast() && !ui.dialog.open) {
+      gradus.noteRead(ui);
+      gradus.lead(ui);
+    } else for (const one of Object.values(gradus.guides)) if (!one.dialog.open) offer(one);
   });
 
   // Somebody was sent here from another session of the day.
   const sent = window.location.hash === '#lead' ? Object.values(gradus.guides)[0] : null;
-  if (sent && !isPast() && sent.steps.length > 0) sent.lead();
+  if (sent && !isPast() && sent.steps.length > 0) gradus.leadOrRead(sent);
 })();

@@ -22,7 +22,7 @@
     const phrases = ui.phrases;
     const learnt = Object.assign({}, gradus.kept('learnt'));
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
-    let shown = -1;
+    let shown = '';
     ui.guide = guide;
     if (!snap) guide.leaveOut(ui.leaveOut || []);
 
@@ -81,46 +81,59 @@
       const state = guide.state;
       const step = guide.steps[state.at];
       const level = gradus.effortOf(step, state.softer[step.exercise]);
-      const next = guide.nextAt();
       const picture = ui.dialog.querySelector('[data-picture]');
       picture.dataset.phase = state.phase;
       picture.dataset.kind = step.kind;
       picture.dataset.at = step.side;
-      ui.fill('what', step.what);
-      ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
+      ui.fill('what', step.title);
+      ui.fill('side', gradus.sideOf(step, phrases));
+      ui.fill('told', toldNow(step));
       const softer = state.softer[step.exercise] > 0;
       ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' · '));
-      ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
-      ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
+      ui.fill('next', gradus.nextOf(guide.steps, state.at, guide.nextAt(), phrases));
       ui.part('effort').hidden = level === 0;
       ui.part('effort').dataset.level = String(level);
       Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) {
         stair.setAttribute('class', i < level ? 'on' : 'off');
       });
-      ui.fill('effort-words', level > 0 ? phrases['effort' + level] : '');
+      ui.part('digits').hidden = state.phase === 'waiting';
       ui.part('keep-breathing').hidden = !gradus.isWork(step) || !gradus.isContraction(step);
-      ui.fill('place', gradus.filled(phrases.place, { n: state.at + 1, of: guide.steps.length }));
-      swap(state.phase === 'running');
+      const blocks = gradus.blocksOf(guide.steps, guide.isOut);
+      ui.fill('place', gradus.filled(phrases.place, { n: blocks[state.at], of: blocks[blocks.length - 1] }));
+      ui.part('more').hidden = state.phase !== 'paused';
+      showButton({ running: 'pause', waiting: 'in-place' }[state.phase] || 'go');
       drawHow(step);
     }
 
-    // One button stands where the other was, and has the keyboard if that one had it.
-    function swap(isRunning) {
-      const buttons = [ui.press('pause'), ui.press('go')];
-      const hadKeyboard = buttons.indexOf(document.activeElement) >= 0;
-      buttons[0].hidden = !isRunning;
-      buttons[1].hidden = isRunning;
-      if (hadKeyboard) buttons[isRunning ? 0 : 1].focus();
+    function toldNow(step) {
+      if (guide.state.phase === 'paused') return phrases.pause;
+      if (guide.state.phase !== 'waiting') return gradus.toldOf(guide, phrases);
+      return isLearnt(step.exercise) ? phrases.waits : phrases.learn;
     }
 
+    // One of three stands in the same place, and has the keyboard if another had it, or nothing has.
+    function showButton(name) {
+      const buttons = ['pause', 'go', 'in-place'].map(ui.press);
+      const button = ui.press(name);
+      const at = document.activeElement;
+      const takes = buttons.indexOf(at) >= 0 || !ui.panel('play').contains(at);
+      for (const one of buttons) one.hidden = one !== button;
+      if (takes) button.focus({ preventScroll: true });
+    }
+
+    // How it is done, to be read before it begins and whenever it stands still; the cautions in full where it is new.
     function drawHow(step) {
       const isNew = guide.state.phase === 'waiting' && !isLearnt(step.exercise);
       const article = gradus.articleOf(ui.root, step.exercise);
       ui.part('how').hidden = guide.state.phase === 'running' || !article;
-      ui.part('learn').hidden = !isNew;
-      if (article && shown !== step.exercise) ui.part('how-body').replaceChildren(gradus.copyOf(article));
+      ui.part('signs').hidden = !isNew;
+      if (article && shown !== step.exercise) {
+        ui.part('how-body').replaceChildren(gradus.copyOf(article));
+        ui.part('signs').replaceChildren.apply(ui.part('signs'), gradus.signsOf(ui.root, step.letter));
+      }
       shown = step.exercise;
       ui.part('how-details').open = isNew;
+      ui.dialog.scrollTop = 0;
     }
 
     // isNatural: the time went on, and the sounds with it; otherwise somebody pressed something.
@@ -128,7 +141,7 @@
       const events = guide.take();
       if (events.length > 0) {
         const saying = gradus.sayingOf(events, guide, phrases);
-        if (saying) ui.fill('said', saying);
+        if (ui.part('said').textContent !== saying) ui.fill('said', saying);
         const types = events.map(function (e) { return e.type; });
         if (!isNatural || types.indexOf('slept') >= 0 || gradus.sound.hasDrifted()) schedule();
         tell(types);
@@ -136,7 +149,7 @@
           leave();
           return;
         }
-        drawStep();
+        if (types.some(function (type) { return type !== 'half'; })) drawStep();
         save();
       }
       draw();
@@ -214,6 +227,7 @@
     ui.actions = {
       pause: does(function () { guide.pause(); }),
       go: does(goOn),
+      'in-place': does(goOn),
       back: does(guide.back),
       forward: does(guide.forward),
       longer: does(guide.longer),

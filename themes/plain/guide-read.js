@@ -54,8 +54,11 @@
     const named = parts.letter + ' ';
     const plain = said.replace(/[\u2068\u2069]/g, '');
     const detail = textOf(item).slice(said.length, -textOf(time).length).trim();
+    const title = textOf(article.querySelector('h2 a'));
+    const words = plain.indexOf(named) === 0 ? plain.slice(named.length) : plain;
     return {
       kind: parts.kind,
+      letter: parts.letter,
       exercise: article.getAttribute('data-about'),
       side: parts.side,
       percent: 'p' in parts ? parts.p : null,
@@ -65,7 +68,9 @@
       reps: parts.n || 0,
       load: parts.load,
       seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
-      what: textOf(article.querySelector('h2 a')) + ': ' + (plain.indexOf(named) === 0 ? plain.slice(named.length) : plain),
+      title: title,
+      words: words,
+      what: title + ': ' + words,
       detail: [detail, parts.load].filter(Boolean).join(', '),
       loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };
@@ -113,11 +118,43 @@
     return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
+  function isOf(caution, letter) {
+    const belongs = caution.querySelector('.belongs');
+    return !belongs || belongs.textContent.split(/[^A-Z]+/).indexOf(letter) >= 0;
+  }
+
+  // Copies of the cautions of an exercise, kind by kind; one without letters is for all of them.
+  gradus.signsOf = function (root, letter) {
+    return all('.cautions .kind', root).map(function (kind) {
+      const copy = gradus.copyOf(kind);
+      for (const caution of all('.caution', copy)) if (!isOf(caution, letter)) caution.remove();
+      return copy;
+    }).filter(function (copy) { return copy.querySelector('.caution'); });
+  };
+
   // A sum of each caution that is shown: what is not done yet has signs that nobody has read.
   gradus.shownCautions = function (root) {
     return all('.cautions .caution', root)
       .filter(function (one) { return !one.closest('[hidden]'); })
       .map(function (one) { return gradus.checkSum(textOf(one)); });
+  };
+
+  function cautionsRead(ui) {
+    const read = (gradus.kept('read') || {})[ui.session];
+    return read && read.edition === ui.edition && Array.isArray(read.cautions) ? read.cautions : [];
+  }
+
+  // Whether everything that the page shows to mind today was read.
+  gradus.isRead = function (ui) {
+    const read = cautionsRead(ui);
+    return gradus.shownCautions(ui.root).every(function (sum) { return read.indexOf(sum) >= 0; });
+  };
+
+  // Who presses the button below the cautions has read them.
+  gradus.noteRead = function (ui) {
+    const read = Object.assign({}, gradus.kept('read'));
+    read[ui.session] = { edition: ui.edition, cautions: gradus.shownCautions(ui.root) };
+    gradus.keep('read', read);
   };
 
   gradus.sumOfExercise = function (root, exercise) {

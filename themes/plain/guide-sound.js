@@ -152,6 +152,10 @@
     }
   };
 
+  gradus.touch = {
+    isThere: function () { return window.matchMedia('(pointer: coarse)').matches; }
+  };
+
   let isAwake = false;
   let lock = null;
 

@@ -21,6 +21,9 @@ public static class PageId
     /// <summary>Behind the address of a session: it begins to lead at once.</summary>
     public const string Lead = "lead";
 
+    /// <summary>Above the cautions of a session: that some of them are new.</summary>
+    public const string Unread = "unread";
+
     /// <summary>What the intake sheet's script looks for.</summary>
     public static readonly Series<string> OfSheet = ["sheet", "status", "no-script", "save", "saving", "clear", "clearing"];
 

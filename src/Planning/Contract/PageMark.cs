@@ -24,6 +24,7 @@ public static class PageMark
         "data-lead-in",
         "data-lead-none",
         "data-lead-past",
+        "data-lead-unread",
         PageData.Later,
         PageData.WeekNew,
         PageData.DaysDone,

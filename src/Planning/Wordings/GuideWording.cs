@@ -30,30 +30,20 @@ internal static class GuideWording
             Panel("resume", words.Say("guide-resume"), _ =>
                 [Act("resume", words.Say("guide-resume-go")), Act("afresh", words.Say("guide-resume-afresh"))]
             ),
-            Panel("cautions", words.Say("guide-cautions"), panel =>
-                [May(words.Say("guide-cautions-note"), panel), Act("read", words.Say("guide-read"))]
-            ),
-            Panel("pain", words.Say("guide-pain-now"), panel =>
-                [RedFlags(plan, panel), Act("no-pain", words.Say("reply-no")), Act("pain", words.Say("reply-yes"))]
-            ),
-            Panel("where", words.Say("guide-where-pain"), panel =>
+            Panel("today", words.Say("guide-today"), panel =>
                 [
-                    Must(plan.Emergency.ChestFirst, panel),
-                    Must(words.Say("guide-where-hurts"), panel),
-                    Where(words, panel),
-                    Level(words, panel),
-                    Must(words.Say("guide-answered"), panel),
+                    RedFlags(plan, panel),
+                    Must(words.Say("guide-today-hurts"), panel),
+                    Must(words.Say("guide-today-worse"), panel),
+                    Must(words.Say("guide-today-ill", ("date", words.PlainDate(plan.Health.Answered))), panel),
+                    Act("none", words.Say("guide-today-none")),
+                    Act("some", words.Say("guide-today-some")),
                 ]
             ),
             Panel("questions", words.Say("guide-questions"), panel => Questions(plan, panel)),
             Panel("not-today", words.Say("guide-not-today"), panel => NotToday(plan, panel)),
             Panel("other", words.Say("guide-other"), panel =>
-                [
-                    Because("ease", words.Say("guide-why-ease")),
-                    Because("time", words.Say("guide-why-time")),
-                    Because("time-none", words.Say("guide-why-time-none")),
-                    Versions(plan, session, panel),
-                ]
+                [Because("ease", words.Say("guide-why-ease")), Versions(plan, session, panel)]
             )
         );
     }
@@ -63,10 +53,16 @@ internal static class GuideWording
         var words = plan.Words;
         return
         [
+            Must(plan.Emergency.ChestFirst, panel),
             May(words.Say("guide-questions-note"), panel),
             Must(words.Say("guide-cleared"), panel),
             YesOrNo("cleared"),
             Answer("cleared", "mistake", words.Say("guide-cleared-mistake")),
+            Must(words.Say("guide-pain-now"), panel),
+            YesOrNo("pain"),
+            Must(words.Say("guide-where-pain"), panel),
+            Where(words, panel),
+            Level(words, panel),
             Must(words.Say("guide-worse"), panel),
             YesOrNo("worse"),
             Answer("worse", "first", words.Say("guide-worse-first")),
@@ -74,10 +70,6 @@ internal static class GuideWording
             YesOrNo("ill"),
             Must(words.Say("guide-still"), panel),
             YesOrNo("still"),
-            Must(words.Say("guide-minutes"), panel),
-            Answer("minutes", "10", words.Say("guide-minutes-10")),
-            Answer("minutes", "15", words.Say("guide-minutes-15")),
-            Must(words.Say("guide-minutes-all"), PageMark.Of(("minutes", "all"), ("checked", ""))),
             Must(words.Say("guide-answered"), panel),
         ];
 
@@ -122,17 +114,18 @@ internal static class GuideWording
         Panel("play", words.Say("guide"), panel =>
             [
                 May(words.Say("keep-breathing"), panel),
-                Act("hurts", words.Say("guide-hurts")),
+                May(words.Say("guide-how"), panel),
                 Act("pause", words.Say("guide-pause")),
                 Act("go", words.Say("guide-go-on")),
-                Act("back", words.Say("guide-back")),
+                Act("in-place", words.Say("guide-in-place")),
                 Act("forward", words.Say("guide-forward")),
                 Act("longer", words.Say("guide-longer")),
+                Act("hurts", words.Say("guide-hurts")),
+                Act("back", words.Say("guide-back")),
                 Act("softer", words.Say("guide-softer")),
-                May(words.Say("guide-learn"), panel),
-                May(words.Say("guide-how"), panel),
                 May(words.Say("guide-wait"), panel),
                 Act("end-here", words.Say("guide-end-session")),
+                Close(words),
             ]
         );
 

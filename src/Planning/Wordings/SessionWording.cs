@@ -13,9 +13,13 @@ internal static class SessionWording
             Must(session.Name),
             AnyOrder(Days(session), May(words.Say("how-long")), PageWording.WeekNow(plan), PageWording.Lengths(session, words)),
             PageWording.ChooseWeek(plan),
-            Lead(plan),
             Order(session.Uses.Select(u => Order(May(u.Letter), May(u.Title)))),
-            CautionWording.Of(plan, session.Path, session.Exercises),
+            // The button below the cautions says that they were read.
+            Order(
+                May(words.Say("guide-cautions-note"), PageMark.Of(("lead-unread", ""))),
+                CautionWording.Of(plan, session.Path, session.Exercises),
+                Lead(plan)
+            ),
             ExerciseWording.Equipment(session.Equipment, words),
             Order(session.Uses.Select(u => ExerciseWording.InSession(plan, session, u)).Prepend(May(words.Say("exercises")))),
             Table(session, words),

@@ -11,16 +11,22 @@ public static class SpokenByScripts
         ("half", "guide-half"),
         ("end", "guide-end"),
         ("pause", "guide-paused"),
-        ("go", "guide-goes-on"),
         ("longer", "guide-ten-more"),
         ("slept", "guide-slept"),
         ("hurts", "guide-stopped"),
         ("keep-breathing", "keep-breathing"),
-        ("breathe-slowly", "guide-breathe-slowly"),
         ("breathe-in", "guide-breathe-in"),
         ("breathe-out", "guide-breathe-out"),
         ("left", "left"),
         ("right", "right"),
+        ("side-left", "guide-side-left"),
+        ("side-right", "guide-side-right"),
+        ("lead-again", "guide-open-again"),
+        ("waits", "guide-waits"),
+        ("learn", "guide-learn"),
+        ("do-get-ready", "guide-do-get-ready"),
+        ("do-switch", "guide-do-switch"),
+        ("do-transition", "guide-do-transition"),
         ("effort1", "guide-effort-1"),
         ("effort2", "guide-effort-2"),
         ("effort3", "guide-effort-3"),
@@ -66,16 +72,12 @@ public static class SpokenByScripts
     private static IEnumerable<(string Name, string Said)> Filled(Words words)
     {
         yield return ("language", words.Language);
-        foreach (var key in new[] { "seconds", "minutes", "minutes-and-seconds" })
+        foreach (var key in new[] { "seconds", "minutes", "minutes-and-seconds", "breaths", "repetitions" })
         foreach (var (form, said) in words.Forms(key))
             yield return ($"{key}-{form}", said);
-        yield return ("step-begins", words.Say("guide-step-begins", ("what", "{what}"), ("time", "{time}")));
-        yield return (
-            "effort-begins",
-            words.Say("guide-effort-begins", ("what", "{what}"), ("effort", "{effort}"), ("time", "{time}"))
-        );
-        yield return ("effort-next", words.Say("guide-effort-next", ("effort", "{effort}"), ("time", "{time}")));
-        yield return ("waits", words.Say("guide-waits", ("what", "{what}")));
+        foreach (var kind in new[] { "hold", "breathe", "press", "pull", "raise", "move", "carry", "pause", "rest" })
+            yield return ($"do-{kind}", words.Say($"guide-do-{kind}", ("time", "{time}")));
+        yield return ("do-effort", words.Say("guide-do-effort", ("do", "{do}"), ("effort", "{effort}")));
         yield return ("next", words.Say("guide-next", ("what", "{what}")));
         yield return ("place", words.Say("guide-place", ("n", "{n}"), ("of", "{of}")));
         yield return ("ends-at", words.Say("guide-ends-at", ("time", "{time}")));

@@ -7,6 +7,7 @@ namespace Gradus.Rendering;
 /// <param name="Versions">This session and those that the client may do in its place.</param>
 /// <param name="Regions">Where it may hurt.</param>
 /// <param name="Ill">Whether something about the client's health is new.</param>
+/// <param name="TodayIll">The same as a sentence that may be true.</param>
 /// <param name="EaseOff">The last way on where it hurts.</param>
 /// <param name="AfterAlarm">What must be before the next session.</param>
 /// <param name="AskFirst">Whom to ask on a day without training.</param>
@@ -15,6 +16,7 @@ internal sealed record GuideView(
     Series<VersionView> Versions,
     Series<RegionView> Regions,
     string Ill,
+    string TodayIll,
     string EaseOff,
     string AfterAlarm,
     string AskFirst

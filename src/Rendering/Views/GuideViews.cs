@@ -30,6 +30,7 @@ internal static class GuideViews
                 )),
             ],
             words.Say("guide-ill", ("date", words.PlainDate(plan.Health.Answered))),
+            words.Say("guide-today-ill", ("date", words.PlainDate(plan.Health.Answered))),
             words.Say("guide-ease-off", ("n", plan.Course.EaseOffAbove)),
             words.Say("guide-alarm-after", ("coach", plan.Publisher.Coach)),
             words.Say("guide-ask-first", ("coach", plan.Publisher.Coach))

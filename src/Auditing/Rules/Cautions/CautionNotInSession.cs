@@ -22,7 +22,7 @@ public sealed class CautionNotInSession : IToldOnceRule
                 guide,
                 $"Who is led through this session does not get \"{caution.Title}\" to read before the start.",
                 $"Let the first element of the class '{PageClass.Cautions}' hold every caution of the session; the guided "
-                    + "session shows that one."
+                    + "session begins below that one."
             );
         foreach (
             var note in signs.Notes.Concat(signs.Pain is { } pain ? [pain] : []).Where(n => !n.Lines().All(guide.Before.Contains))
@@ -32,7 +32,7 @@ public sealed class CautionNotInSession : IToldOnceRule
                 guide,
                 $"Who is led through this session does not get the note \"{note.Title}\" to read before the start.",
                 $"Let the first element of the class '{PageClass.Cautions}' hold every note of the session; the guided session "
-                    + "shows that one."
+                    + "begins below that one."
             );
         foreach (var exercise in session.Exercises)
         {

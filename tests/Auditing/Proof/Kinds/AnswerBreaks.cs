@@ -32,11 +32,9 @@ internal static class AnswerBreaks
         ),
         Pair("two buttons' actions swapped", Buttons, (one, other) => Swap([one, other], "data-act")),
         Pair("two buttons' words swapped", Buttons, CautionOrderBreaks.SwapInner),
-        At("sign leads elsewhere", Alarms, (spot, e) => e.SetAttribute("data-act", spot.Chance.Of(["no-pain", "pain", "close"]))),
+        At("sign leads elsewhere", Alarms, (spot, e) => e.SetAttribute("data-act", spot.Chance.Of(["none", "some", "close"]))),
         Pair("sign counts as another", Alarms, (one, other) => Swap([one, other], "data-alarm")),
-        At("answered beforehand", Radios.Where("guide", r => r.GetAttribute("name") != "minutes"), (_, e) =>
-            e.SetAttribute("checked", "")
-        ),
+        At("answered beforehand", Radios, (_, e) => e.SetAttribute("checked", "")),
         At("place counts as another", InGuide("[data-where] option[value]:not([value=''])"), (_, e) => Shift(e, "knee", "hand")),
         At("side counts as another", InGuide("select[data-side] option[value]:not([value=''])"), (_, e) =>
             Shift(e, "left", "right")
@@ -45,9 +43,6 @@ internal static class AnswerBreaks
             "pain counts as less",
             InGuide("select[data-level] option").Where("guide", o => o.TextContent is "5" or "8" or "10"),
             (_, e) => e.SetAttribute("value", "1")
-        ),
-        At("minutes count as others", Radios.Where("guide", r => r.GetAttribute("name") == "minutes"), (_, e) =>
-            Shift(e, "10", "all")
         ),
         Pair("reason swapped", Because, (one, other) => Swap([one, other], "data-because")),
         At("button switched off", Buttons, (_, e) => e.SetAttribute("disabled", "")),

@@ -18,6 +18,9 @@ internal static class GuideOrderBreaks
         At("question taken out", Questions, (_, e) => e.Remove()),
         Pair("two questions swapped", Questions, CautionOrderBreaks.Swap),
         At("signs that need help taken out", Signs, (_, e) => e.Remove()),
+        At("start above the cautions", Places.At("start", Session, "[data-lead]"), (_, e) =>
+            e.Closest("main")!.QuerySelector(".cautions")!.Before(e)
+        ),
         At("guide twice", Guide, (_, e) => e.After(e.Clone(true))),
         At("stop button taken out", Places.At("guide", Session, "[data-act=hurts]"), (_, e) => e.Remove()),
         At("panel under another name", Panels, (spot, e) =>
