@@ -3,8 +3,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>Whoever has the hands on the floor does not scroll: while a session runs or is paused, everything that is pressed is on
-/// the screen; and how often somebody presses before the first movement.</summary>
+/// <summary>Whoever has the hands on the floor does not scroll: while a session runs or is paused, everything that is pressed is
+/// on the screen; and how often somebody presses before the first movement.</summary>
 public sealed class GuideFitsTests(PublishedContent content, ITestOutputHelper output)
 {
     private static readonly string[] Always = ["forward", "longer", "hurts"];

@@ -12,6 +12,9 @@
     return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, shown);
   };
 
+  // What of an exercise's article stands beside a step that runs.
+  const beside = { pictures: '.pair', doing: 'ol' };
+
   function digitsOf(ms) {
     const seconds = Math.ceil(ms / 1000);
     return seconds < 100 ? String(seconds) : Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
@@ -128,12 +131,26 @@
       ui.part('how').hidden = guide.state.phase === 'running' || !article;
       ui.part('signs').hidden = !isNew;
       if (article && shown !== step.exercise) {
+        for (const name of Object.keys(beside)) {
+          const copies = Array.from(article.querySelectorAll(beside[name]), gradus.copyOf);
+          ui.part(name).replaceChildren.apply(ui.part(name), copies);
+        }
         ui.part('how-body').replaceChildren(gradus.copyOf(article));
         ui.part('signs').replaceChildren.apply(ui.part('signs'), gradus.signsOf(ui.root, step.letter));
       }
       shown = step.exercise;
       ui.part('how-details').open = isNew;
       ui.dialog.scrollTop = 0;
+    }
+
+    // What it looks like and what to do stay beside it while it runs, as far as there is room; the buttons are not pushed off.
+    function fit() {
+      const parts = Object.keys(beside).map(ui.part);
+      for (const part of parts) part.hidden = true;
+      for (const part of parts) {
+        part.hidden = guide.state.phase !== 'running' || part.childNodes.length === 0;
+        part.hidden = part.hidden || ui.dialog.scrollHeight > ui.dialog.clientHeight;
+      }
     }
 
     // isNatural: the time went on, and the sounds with it; otherwise somebody pressed something.
@@ -153,6 +170,7 @@
         save();
       }
       draw();
+      if (events.length > 0) fit();
     }
 
     function tell(types) {

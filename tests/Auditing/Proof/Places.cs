@@ -76,7 +76,7 @@ internal static class Places
     );
 
     public static readonly Place DoseInSession = new("dose of a session", Session, spot =>
-        spot.All("tr[data-weeks] > td").Where(e => SaysDose(spot, e))
+        spot.All("tbody[data-doses] td").Where(e => e.TextContent.Any(char.IsAsciiDigit))
     );
 
     public static readonly Place Totals = new("total", Session, spot =>

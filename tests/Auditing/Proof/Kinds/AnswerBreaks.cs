@@ -1,5 +1,7 @@
+using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using Gradus.Domain;
+using Gradus.Planning;
 using static Gradus.Tests.Auditing.Proof.Places;
 using static Gradus.Tests.Auditing.Proof.Sketch;
 
@@ -60,32 +62,29 @@ internal static class AnswerBreaks
             e.SetAttribute("data-version", e.GetAttribute("data-version") == "1" ? "2" : "1")
         ),
         At("unit in what is told", Guide, (_, e) => e.SetAttribute("data-seconds-other", "{n} minutes")),
-        At("step's effort for the script", Steps.Where("step", s => s.HasAttribute("data-percent")), (_, e) =>
-            e.SetAttribute("data-percent", "95")
-        ),
-        At("step's kind for the script", Steps.Where("step", s => s.HasAttribute("data-kind")), (_, e) =>
-            Shift(e, "data-kind", "rest", "hold")
-        ),
-        At("step's exercise for the script", Steps.Where("step", s => s.HasAttribute("data-exercise")), (_, e) =>
-            e.SetAttribute("data-exercise", "another")
-        ),
-        At("step's set for the script", Steps.Where("step", s => s.HasAttribute("data-set")), (_, e) =>
-            e.SetAttribute("data-set", "7")
-        ),
-        At("breaths for the script", Steps.Where("step", s => s.HasAttribute("data-kind")), (_, e) =>
-            e.SetAttribute("data-breaths", e.GetAttribute("data-breaths") == "3" ? "4" : "3")
-        ),
+        At("step's effort for the script", Steps, (_, e) => Told(e, " p[0-9.]+", " p95")),
+        At("step's kind for the script", Steps, (_, e) => Told(e, "^rest ", "hold ") || Told(e, "^hold ", "rest ")),
+        At("step's exercise for the script", Steps, (_, e) => Told(e, "^(\\S+) A", "$1 B") || Told(e, "^(\\S+) [B-Z]", "$1 A")),
+        At("step's set for the script", Steps, (_, e) => Told(e, " s[0-9]+", " s7")),
+        At("breaths for the script", Steps, (_, e) => Told(e, " b[0-9]+", " b2")),
     ];
+
+    /// <summary>What a step tells the script, otherwise.</summary>
+    internal static bool Told(IElement step, string said, string instead)
+    {
+        var written = step.GetAttribute(PageData.Step) ?? "";
+        var other = Regex.Replace(written, said, instead, RegexOptions.CultureInvariant);
+        step.SetAttribute(PageData.Step, other);
+        return other != written;
+    }
 
     private static Place InGuide(string selector) =>
         new("guide", Session, spot => spot.All("[data-guide]").SelectMany(g => g.QuerySelectorAll(selector)));
 
     private static Place With(this Place place, Func<Spot, IEnumerable<IElement>> find) => place with { Find = find };
 
-    private static void Shift(IElement element, string one, string other) => Shift(element, "value", one, other);
-
-    private static void Shift(IElement element, string name, string one, string other) =>
-        element.SetAttribute(name, element.GetAttribute(name) == one ? other : one);
+    private static void Shift(IElement element, string one, string other) =>
+        element.SetAttribute("value", element.GetAttribute("value") == one ? other : one);
 
     private static void Swap(IEnumerable<IElement> elements, string name)
     {

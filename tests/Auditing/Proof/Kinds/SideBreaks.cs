@@ -1,12 +1,14 @@
+using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using Gradus.Domain;
+using Gradus.Planning;
 using static Gradus.Tests.Auditing.Proof.Places;
 using static Gradus.Tests.Auditing.Proof.Sketch;
 
 namespace Gradus.Tests.Auditing.Proof;
 
 /// <summary>Left for right.</summary>
-internal static class SideBreaks
+internal static partial class SideBreaks
 {
     private static readonly (string, string)[] Swapped =
     [
@@ -17,7 +19,9 @@ internal static class SideBreaks
         ("Left", "Right"),
         ("Right", "Left"),
     ];
-    private static readonly Place Sided = Steps.Where("step", e => e.HasAttribute("data-side"));
+    private static readonly Place Sided = Steps.Where("step", e =>
+        e.GetAttribute(PageData.Step) is { } said && Side().IsMatch(said)
+    );
     private static readonly Place Roles = new("before you start", Before, s =>
         s.Saying(s.Plan.Stances.SelectMany(x => x.Roles.Select(r => r.Sentence)))
     );
@@ -62,7 +66,7 @@ internal static class SideBreaks
         At("told by a script", Guide, (_, e) => e.SetAttribute("data-left", "right")),
         At("in all steps of a use", Sided, (spot, e) =>
         {
-            var uses = Steps.Find(spot).Where(s => s.GetAttribute("data-exercise") == e.GetAttribute("data-exercise"));
+            var uses = Steps.Find(spot).Where(s => LetterOf(s) == LetterOf(e));
             return uses.ToArray().Where(step => spot.Say(step, Swapped) && Turn(spot, step)).ToArray().Length > 0;
         }),
     ];
@@ -82,5 +86,16 @@ internal static class SideBreaks
         return false;
     }
 
-    private static bool Turn(Spot spot, IElement step) => Attribute(step, "data-side", ("left", "right"), ("right", "left"));
+    private static string LetterOf(IElement step) => (step.GetAttribute(PageData.Step) ?? " ").Split(' ')[1];
+
+    private static bool Turn(Spot spot, IElement step)
+    {
+        var written = step.GetAttribute(PageData.Step) ?? "";
+        step.SetAttribute(PageData.Step, Side().Replace(written, m => m.Value == "l" ? "r" : "l", 1));
+        return step.GetAttribute(PageData.Step) != written;
+    }
+
+    /// <summary>Behind the kind and the letter, before anything else.</summary>
+    [GeneratedRegex("(?<=^[a-z-]+ [A-Z]+ )[lr](?= |$)", RegexOptions.CultureInvariant)]
+    private static partial Regex Side();
 }

@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Gradus.Domain;
+using Gradus.Planning;
 using static Gradus.Tests.Auditing.Proof.Places;
 using static Gradus.Tests.Auditing.Proof.Sketch;
 
@@ -59,8 +60,7 @@ internal static class StepOrderBreaks
         return true;
     }
 
-    private static bool Rests(IElement step) =>
-        step.GetAttribute("data-kind") == "rest" || step.TextContent.TrimStart().StartsWith("Rest", StringComparison.Ordinal);
+    private static bool Rests(IElement step) => step.GetAttribute(PageData.Step)?.Split(' ')[0] == "rest";
 
-    private static string Of(IElement step) => step.GetAttribute("data-exercise") ?? step.TextContent.Split(',')[0];
+    private static string? Of(IElement step) => step.GetAttribute(PageData.Step)?.Split(' ')[1];
 }

@@ -28,7 +28,7 @@ internal static partial class TimeBreaks
         At("length on home", Places.At("home", Home, ".lengths time"), Both),
         At("week's total", Weekly, Both),
         At("session in a week", Places.At("weeks", OfWeeks, "td time"), Both),
-        At("other unit", Step, (spot, e) => spot.Say(e, (" seconds", " minutes"), ("second", "minute"))),
+        At("other unit", Step, (spot, e) => spot.Say(e, (" s", " min"), ("min", "s"))),
         At("no machine time", Step, (_, e) => e.RemoveAttribute("datetime")),
         // A thousandth of a drawing is nothing that an eye sees.
         At("bar longer", Places.At("weeks", OfWeeks, "svg rect"), (_, e) =>
