@@ -21,6 +21,9 @@ public static class PageId
     /// <summary>Behind the address of a session: it begins to lead at once.</summary>
     public const string Lead = "lead";
 
+    /// <summary>Behind the address of a session: it is printed at once.</summary>
+    public const string Print = "print";
+
     /// <summary>What the intake sheet's script looks for.</summary>
     public static readonly Series<string> OfSheet = ["sheet", "status", "no-script", "save", "saving", "clear", "clearing"];
 
