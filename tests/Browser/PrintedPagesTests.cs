@@ -124,8 +124,8 @@ public sealed partial class PrintedPagesTests(PublishedContent content, ITestOut
         var page = await context.NewPageAsync();
         await page.GotoAsync("file://" + PathOf("rufus", PagePath.Home));
         await page.GetByRole(Microsoft.Playwright.AriaRole.Link, new() { Name = "Print this sheet" }).First.ClickAsync();
-        await page.WaitForURLAsync("**/session-1.html#print");
-        await page.WaitForFunctionAsync("document.title === 'printed'");
+        await Microsoft.Playwright.Assertions.Expect(page).ToHaveTitleAsync("printed", new() { Timeout = 30000 });
+        Assert.EndsWith("/session-1.html#print", page.Url, StringComparison.Ordinal);
 
         // Whoever comes by another way is not asked.
         await page.GotoAsync("file://" + PathOf("rufus", "session-2.html"));
