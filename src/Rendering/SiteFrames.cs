@@ -149,7 +149,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
                 ("terms", terms),
                 ("whole", IsFirstOfAll(path, behind))
             );
-            return new(path, PageId.Page(path), title, new(html));
+            return new(path, PageId.Page(path), name, title, new(html));
         }
     }
 

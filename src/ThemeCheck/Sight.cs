@@ -37,8 +37,8 @@ internal sealed record Sight(Look Look, int Width, double Text = 1, bool OnPaper
 {
     public static readonly Series<int> Widths = [320, 768, 1280];
 
-    /// <summary>A4 with margins of 13 mm.</summary>
-    public static readonly Sight Print = new(Look.Light, 695, OnPaper: true);
+    /// <summary>A4 with margins of 10 mm.</summary>
+    public static readonly Sight Print = new(Look.Light, 718, OnPaper: true);
 
     /// <summary>Where most can go wrong: what is looked at of pages whose parts are looked at elsewhere already.</summary>
     public static readonly Series<Sight> Few = [new(Look.Light, 320), new(Look.Dark, 1280), Print];

@@ -1,5 +1,3 @@
-using System.Diagnostics;
-using System.Text;
 using Gradus.Domain;
 using Gradus.Planning;
 using Gradus.Reading;
@@ -64,7 +62,8 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
         var plan = Planned.For(Practice, Practice.Find(new ClientId("rufus")) ?? throw new InvalidOperationException());
         var pages = await Printed(
             content.PagesOf("rufus").First(p => p.EndsWith("session-1.html", StringComparison.Ordinal)),
-            ".again { break-before: page; break-after: page; } .exercise { break-inside: auto !important; }"
+            ".sheet { columns: auto; } .exercise { break-inside: auto !important; } "
+                + ".signs { break-before: page; break-after: page; }"
         );
         Assert.All(plan.Sessions[0].Uses, use => Assert.False(IsTogether(plan, plan.Sessions[0], use, pages), use.Title));
     }
@@ -140,57 +139,7 @@ public sealed class PrintTests(PublishedContent content, ITestOutputHelper outpu
         Assert.Equal(0, await page.Locator("button:visible").CountAsync());
     }
 
-    /// <summary>The text of each page of the PDF, without blanks: how a line is broken does not matter.</summary>
-    private async Task<string[]> Printed(string path, string style = "")
-    {
-        await using var context = await content.ContextAsync(new() { Offline = true, BypassCSP = style.Length > 0 });
-        var page = await context.NewPageAsync();
-        await page.GotoAsync("file://" + path);
-        if (style.Length > 0)
-            await page.AddStyleTagAsync(new() { Content = "@media print { " + style + " }" });
-        var pdf = Path.ChangeExtension(Path.GetTempFileName(), ".pdf");
-        try
-        {
-            await page.PdfAsync(
-                new()
-                {
-                    Path = pdf,
-                    PreferCSSPageSize = true,
-                    Tagged = true,
-                    Outline = true,
-                }
-            );
-            var about = await Run("pdfinfo", pdf);
-            Assert.Matches("Tagged: +yes", about);
-            Assert.Matches("Page size: .*A4", about);
-            Assert.Contains(
-                "/Outlines",
-                Encoding.Latin1.GetString(await File.ReadAllBytesAsync(pdf, TestContext.Current.CancellationToken)),
-                StringComparison.Ordinal
-            );
-            return
-            [
-                .. (await Run("pdftotext", "-raw", "-enc", "UTF-8", pdf, "-"))
-                    .Split('\f', StringSplitOptions.RemoveEmptyEntries)
-                    .Select(Bare),
-            ];
-        }
-        finally
-        {
-            File.Delete(pdf);
-        }
-    }
+    private async Task<string[]> Printed(string path, string style = "") => (await PrintedSheet.Of(content, path, style)).Pages;
 
-    /// <summary>A hyphen where a line is broken is part of the word, and so is a typographic ligature.</summary>
-    private static string Bare(string text) =>
-        string.Concat(text.Normalize(NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c) && c != '\u00AD'));
-
-    private static async Task<string> Run(string command, params string[] words)
-    {
-        using var process = Process.Start(new ProcessStartInfo(command, words) { RedirectStandardOutput = true })
-            ?? throw new InvalidOperationException(command);
-        var said = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
-        return said;
-    }
+    private static string Bare(string text) => PrintedSheet.Bare(text);
 }

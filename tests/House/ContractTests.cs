@@ -102,7 +102,7 @@ public sealed partial class ContractTests
 
     [Fact]
     public void Every_id_that_a_script_seeks_is_in_the_contract() =>
-        Assert.Equal(PageId.OfSheet.Append(PageId.Lead).ToHashSet(StringComparer.Ordinal), IdsIn(Scripts));
+        Assert.Equal(PageId.OfSheet.Append(PageId.Lead).Append(PageId.Print).ToHashSet(StringComparer.Ordinal), IdsIn(Scripts));
 
     [Fact]
     public void Every_file_that_a_script_asks_for_is_in_the_contract()

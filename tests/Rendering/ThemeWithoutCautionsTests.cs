@@ -80,7 +80,7 @@ public sealed class ThemeWithoutCautionsTests
             ".cautions { display: none; }",
             "style-not-known"
         ),
-        new("hidden in print", "print.css", "html { font-size: 9pt; }", ".cautions { display: none; }", "style-not-known"),
+        new("hidden in print", "print.css", "html { font-size: 8.5pt; }", ".cautions { display: none; }", "style-not-known"),
         new(
             "hidden on a phone",
             "look.css",

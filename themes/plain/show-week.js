@@ -180,4 +180,7 @@
   for (const line of all('[data-without-scripts]')) line.remove();
   for (const button of all('[data-print]')) button.hidden = false;
   show();
+
+  // The link on page one that prints a session's sheet leads to it.
+  if (window.location.hash === '#print') window.addEventListener('load', function () { window.print(); });
 })();

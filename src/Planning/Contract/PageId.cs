@@ -24,6 +24,9 @@ public static class PageId
     /// <summary>Above the cautions of a session: that some of them are new.</summary>
     public const string Unread = "unread";
 
+    /// <summary>Behind the address of a session: it is printed at once.</summary>
+    public const string Print = "print";
+
     /// <summary>What the intake sheet's script looks for.</summary>
     public static readonly Series<string> OfSheet = ["sheet", "status", "no-script", "save", "saving", "clear", "clearing"];
 

@@ -66,6 +66,7 @@ internal static class HomeWording
             ),
             AnyOrder(May(session.Days), PageWording.Lengths(session, words), Order(session.Equipment.Select(e => May(e)))),
             May(words.Say("guide-start"), PageMark.Of((PageData.Go, ""))),
+            May(words.Say("print")),
             Order(
                 plan.Sessions.Where(s => s.InsteadOf == session.Number && s.Weeks.Count > 0)
                     .Select(s => WholeOrNot(Must(s.Name), Must(s.Days), PageWording.Lengths(s, words)))

@@ -26,6 +26,8 @@ public static class LinkNames
             yield return (session.Path, session.Name);
             yield return (session.Path, words.Say("guide-start"));
             yield return (session.Path + "#" + PageId.Lead, words.Say("guide-start"));
+            yield return (session.Path, words.Say("print"));
+            yield return (session.Path + "#" + PageId.Print, words.Say("print"));
         }
 
         foreach (var exercise in plan.Exercises)

@@ -26,7 +26,7 @@ internal static class SessionWording
             Steps(session, words),
             Done(words),
             GuideWording.Of(plan, session),
-            Grid(plan, session),
+            Grid(session, words),
             PageWording.Terms(plan, session.Path)
         );
     }
@@ -81,24 +81,18 @@ internal static class SessionWording
                 .Prepend(Guarded(weeks.Heading))
         );
 
-    /// <summary>What is filled in on paper: the weeks above, what is asked beside.</summary>
-    private static Wording Grid(Plan plan, PlannedSession session)
-    {
-        var words = plan.Words;
-        var weeks = session.Weeks.SelectMany(w => w.Weeks).Order().Select(w => May(words.Say("week", ("week", w))));
-        var sheet = session
-            .Uses.Select(u => May(u.Title))
-            .Prepend(May(words.Say("log-date")))
-            .Append(May(words.Say("log-effort")))
-            .Append(May(words.Say("log-pain")))
-            .Append(May(words.Say("log-morning")));
-
-        // As many sheets as the weeks need: one for each of them is never too few.
-        return Order(
-            weeks
-                .Select(week => Order(week, new Optional(Order(sheet))))
+    /// <summary>What is filled in on paper: what is asked above, the weeks beside.</summary>
+    private static Wording Grid(PlannedSession session, Words words) =>
+        Order(
+            session
+                .AllWeeks.Select(w => May(FormattableString.Invariant($"{w}")))
+                .Prepend(May(words.Say("log-pain")))
+                .Prepend(May(words.Say("log-morning")))
+                .Prepend(May(words.Say("log-effort")))
+                .Prepend(Order(session.Uses.Select(u => May(u.Letter))))
+                .Prepend(May(words.Say("log-date")))
+                .Prepend(May(words.Say("weeks-column")))
                 .Prepend(May(words.Say("log-note")))
                 .Prepend(May(words.Say("log-heading")))
         );
-    }
 }

@@ -2,7 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
-/// <param name="Grids">What is filled in on paper, as many weeks side by side as a sheet is wide.</param>
+/// <param name="Grid">The weeks of what is filled in on paper, a row for each time that the session is done.</param>
 internal sealed record SessionView(
     string Number,
     string Name,
@@ -13,15 +13,12 @@ internal sealed record SessionView(
     Series<UseView> Uses,
     Series<string> WeekNumbers,
     Series<WeeksView> Weeks,
-    Series<GridView> Grids,
+    Series<GridWeekView> Grid,
     GuideView Guide
 );
 
-/// <param name="Cells">One for each time the session is done, all empty.</param>
-internal sealed record GridView(Series<GridWeekView> Weeks, Series<string> Cells);
-
-/// <param name="Times">How often the session is done in it.</param>
-internal sealed record GridWeekView(string Heading, int Times);
+/// <param name="Times">How often the session is done in it, at least once.</param>
+internal sealed record GridWeekView(string Number, int Times);
 
 /// <param name="Id">Of the exercise.</param>
 /// <param name="Place">The id of its place on the page.</param>

@@ -17,7 +17,7 @@ internal static class SessionViews
             [.. session.Uses.Select(u => Use(plan, session, u, here))],
             [.. session.AllWeeks.Select(PageViews.Number)],
             [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
-            Grids(plan, session),
+            Grid(plan, session),
             GuideViews.Of(plan, session)
         );
 
@@ -54,25 +54,10 @@ internal static class SessionViews
             [.. weeks.Steps.Select(s => new StepView(s.Data(), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words)))]
         );
 
-    /// <summary>A session before play has two columns a week, for as long as nobody knows how often that is.</summary>
-    private static Series<GridView> Grids(Plan plan, PlannedSession session)
+    /// <summary>A session before play has two rows a week, for as long as nobody knows how often that is.</summary>
+    private static Series<GridWeekView> Grid(Plan plan, PlannedSession session)
     {
-        const int Columns = 12;
-        var weeks = session
-            .Weeks.SelectMany(w => w.Weeks)
-            .Order()
-            .Select(w => new GridWeekView(plan.Words.Say("week", ("week", w)), Math.Clamp(TimesIn(w), 1, Columns)))
-            .ToArray();
-        var sheets = new List<List<GridWeekView>>();
-        foreach (var week in weeks)
-        {
-            if (sheets is not [.., var last] || last.Sum(w => w.Times) + week.Times > Columns)
-                sheets.Add([week]);
-            else
-                last.Add(week);
-        }
-
-        return sheets.Select(s => new GridView(s.ToSeries(), Enumerable.Repeat("", s.Sum(w => w.Times)).ToSeries())).ToSeries();
+        return [.. session.AllWeeks.Select(w => new GridWeekView(PageViews.Number(w), Math.Max(TimesIn(w), 1)))];
 
         int TimesIn(int week) =>
             session.InsteadOf is not null
