@@ -76,6 +76,11 @@ public static class PageData
 
     public const string ListDone = "data-list-done";
 
+    public const string LastWeek = "data-last-week";
+
+    /// <summary>Of the part of page one to which a script moves the sessions that are not due next.</summary>
+    public const string Others = "data-others";
+
     /// <summary>Of a link that begins a session.</summary>
     public const string Go = "data-go";
 
@@ -147,6 +152,8 @@ public static class PageData
         WeekNew,
         DaysDone,
         ListDone,
+        LastWeek,
+        Others,
         Go,
         "data-lead",
         "data-lead-in",
