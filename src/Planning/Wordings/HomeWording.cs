@@ -86,20 +86,26 @@ internal static class HomeWording
             ? May(news, PageMark.Of((PageData.WeekNew, FormattableString.Invariant($"{week}"))))
             : Order();
 
+    /// <summary>When to call whom, and what to stop for. What cannot wait may stand first.</summary>
     private static Wording Watch(Plan plan)
     {
         var words = plan.Words;
-        return Order(
-            May(words.Say("watch-for")),
-            Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title))),
-            Must(plan.Emergency.Sentence),
+        return AnyOrder(
+            Order(
+                May(words.Say("watch-for")),
+                Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title)))
+            ),
+            Order(May(words.Say("emergency")), Must(plan.Emergency.Sentence)),
             May(words.Say("watch-others")),
-            May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
-            Must(plan.Publisher.Contact.Phone),
-            May(words.Say("emergency-press", ("call", plan.Emergency.Call))),
-            May(words.Say("call-coach", ("coach", plan.Publisher.Coach))),
-            May(words.Say("all-signs")),
-            May(words.Say("letter"))
+            Order(
+                May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
+                Must(plan.Publisher.Contact.Phone)
+            ),
+            Order(
+                May(words.Say("emergency-press", ("call", plan.Emergency.Call))),
+                May(words.Say("call-coach", ("coach", plan.Publisher.Coach)))
+            ),
+            Order(May(words.Say("all-signs")), May(words.Say("letter")))
         );
     }
 }
