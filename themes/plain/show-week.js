@@ -10,6 +10,10 @@
   const course = gradus.courseOf(holder);
   const today = gradus.today();
   const dueCards = all('[data-due]');
+  const insteadOf = {};
+  for (const one of all('[data-while-planned]')) {
+    insteadOf[Number(one.closest('[data-due]').getAttribute('data-due'))] = one.parentElement;
+  }
   const cardList = dueCards.length > 0 ? dueCards[0].parentElement : null;
   let showAll = false;
   let chosenHere = null;
@@ -64,6 +68,7 @@
       const due = now.why === 'early' ? null : dueIn(card);
       return {
         card: card,
+        instead: insteadOf[session] || null,
         session: session,
         inWeek: weeks.indexOf(now.week) >= 0,
         due: due,
@@ -89,16 +94,20 @@
     placeCards(cards, isToday ? 0 : next);
   }
 
-  // What is due comes first, alone where there is room for the others below what to stop for.
+  // What is due comes first, alone where there is room for the others, and for what may be done instead, below what to stop for.
   function placeCards(cards, next) {
     const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
     const first = due.length > 0 ? due : cards.filter(function (c) { return c.isOpen; }).slice(0, 1);
     const others = document.querySelector('[data-others]');
+    const below = others ? others.querySelector('[data-fill]') : null;
     for (const c of cards) {
-      const isBelow = others !== null && first.length > 0 && first.indexOf(c) < 0;
-      (isBelow ? others.querySelector('ul') : cardList).append(c.card);
+      const isFirst = below === null || first.length === 0 || first.indexOf(c) >= 0;
+      (isFirst ? cardList : below).append(c.card);
+      if (c.instead === null) continue;
+      if (isFirst && below !== null && first.length > 0) below.before(c.instead);
+      else c.card.append(c.instead);
     }
-    if (others) others.hidden = others.querySelector('[data-due]') === null;
+    if (others) others.hidden = others.querySelector('[data-due], [data-while-planned]') === null;
     else if (cardList) cardList.prepend.apply(cardList, first.map(function (c) { return c.card; }));
   }
 
