@@ -18,7 +18,7 @@ public sealed partial class FirstScreenTests(PublishedContent content, ITestOutp
         ["which side is which"] = ".sides p:last-child",
         ["what today"] = ".now [data-due] h3",
         ["how long"] = ".now [data-due] .lengths",
-        ["with what"] = ".now [data-due] > .run",
+        ["with what"] = ".now [data-due] .line .run",
         ["start"] = ".now a.start",
         ["the sheet"] = ".now .sheet a",
         ["which sign and which call"] = ".watch .emergency",
@@ -87,7 +87,7 @@ public sealed partial class FirstScreenTests(PublishedContent content, ITestOutp
             }
         );
         var page = await context.NewPageAsync();
-        var today = start.AddDays(cameBack ? 8 : 0);
+        var today = start.AddDays(cameBack ? 9 : 0);
         await context.Clock.SetFixedTimeAsync(today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + "T10:00:00");
         if (cameBack)
         {

@@ -16,7 +16,7 @@ public sealed class OptionalEndsTests
     [InlineData("<p>a</p> b <p>c</p><b>d</b>", "<p>a</p> b <p>c</p><b>d</b>")]
     [InlineData("<dl><dt>a</dt><dd>b</dd></dl>", "<dl><dt>a<dd>b</dl>")]
     [InlineData("<p class=\"a b\">", "<p class=\"a b\">")]
-    [InlineData("<p class=\"a\" id=\"b\">", "<p class=a id=\"b\">")]
+    [InlineData("<p class=\"a\" id=\"b\">", "<p class=a id=b>")]
     [InlineData("<p>say class=\"a\"</p>", "<p>say class=\"a\"</p>")]
     [InlineData("<time datetime=\"PT5S\">5 s</time>", "<time datetime=PT5S>5 s</time>")]
     [InlineData("<ul><li>a</li><link></ul>", "<ul><li>a</li><link></ul>")]

@@ -97,7 +97,9 @@
   // What is due comes first, alone where there is room for the others, and for what may be done instead, below what to stop for.
   function placeCards(cards, next) {
     const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
-    const first = due.length > 0 ? due : cards.filter(function (c) { return c.isOpen; }).slice(0, 1);
+    const inWeek = cards.filter(function (c) { return c.inWeek; });
+    const open = inWeek.filter(function (c) { return c.isOpen; });
+    const first = due.length > 0 ? due : open.concat(inWeek).slice(0, 1);
     const others = document.querySelector('[data-others]');
     const below = others ? others.querySelector('[data-fill]') : null;
     for (const c of cards) {
