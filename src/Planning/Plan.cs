@@ -203,19 +203,29 @@ public sealed record PlannedSession(
 {
     private const string NoValue = "–";
 
+    /// <summary>What has more letters is wider than a column.</summary>
+    private const int NarrowLetters = 12;
+
     public IEnumerable<ExerciseId> Exercises => Uses.Select(u => u.Exercise).Distinct();
 
     /// <summary>The weeks in which there is something to do, in rising order.</summary>
     public IEnumerable<int> AllWeeks => Weeks.SelectMany(w => w.Weeks).Order();
 
-    /// <summary>A row of its table: a cell for each week, or one for all of them where they say the same.</summary>
+    /// <summary>A row of its table: a cell for each week, or one for all of them where they say the same. What is long has one cell
+    /// for weeks in a row that say it.</summary>
     /// <returns>How many weeks each cell is for, and what it says; a dash where the week has nothing of it.</returns>
     public IEnumerable<(int Weeks, string Said)> Cells(PlannedRow row)
     {
         var weeks = AllWeeks.ToArray();
-        return row.Values is [var same] && same.Weeks.Count == weeks.Length
-            ? [(weeks.Length, same.Said)]
-            : weeks.Select(w => (1, row.Values.FirstOrDefault(v => v.Weeks.Contains(w))?.Said ?? NoValue));
+        if (row.Values is [var same] && same.Weeks.Count == weeks.Length)
+            return [(weeks.Length, same.Said)];
+        var cells = new List<(int Weeks, string Said)>();
+        foreach (var said in weeks.Select(w => row.Values.FirstOrDefault(v => v.Weeks.Contains(w))?.Said ?? NoValue))
+            if (cells is [.., var last] && last.Said == said && said.Length > NarrowLetters)
+                cells[^1] = (last.Weeks + 1, said);
+            else
+                cells.Add((1, said));
+        return cells;
     }
 
     /// <summary>Its fixed days as a page writes them for its script: 1 for Monday to 7 for Sunday (ISO 8601), with blanks
