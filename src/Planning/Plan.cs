@@ -211,8 +211,8 @@ public sealed record PlannedSession(
     /// <summary>The weeks in which there is something to do, in rising order.</summary>
     public IEnumerable<int> AllWeeks => Weeks.SelectMany(w => w.Weeks).Order();
 
-    /// <summary>A row of its table: a cell for each week, or one for all of them where they say the same. What is long has one cell
-    /// for weeks in a row that say it.</summary>
+    /// <summary>A row of its table: a cell for each week, or one for all of them where they say the same. What is long has one
+    /// cell for weeks in a row that say it.</summary>
     /// <returns>How many weeks each cell is for, and what it says; a dash where the week has nothing of it.</returns>
     public IEnumerable<(int Weeks, string Said)> Cells(PlannedRow row)
     {

@@ -23,7 +23,7 @@ public static partial class OptionalEnds
 
     /// <summary>In a tag of ours: a text has no quotation mark that is not escaped.</summary>
     [GeneratedRegex(
-        "(?<=<[a-z][^<>]* (?:class|colspan|data-weeks|datetime|id|role|scope|type|value)=)\"([A-Za-z0-9-]+)\"",
+        "(?<=<[a-z][^<>]* (?:class|colspan|datetime|id|role|scope|type|value)=)\"([A-Za-z0-9-]+)\"",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Quotes();
