@@ -144,7 +144,7 @@ internal static class ChangeWords
                 : words.Say("change-side", ("side", SideWords.Of(now, limb, null, texts)));
         if (old.Tempo != dose.Tempo)
             yield return dose.Tempo is { } tempo
-                ? words.Say("change-tempo", ("tempo", DoseWords.Of(tempo, words)))
+                ? words.Say("change-tempo", ("tempo", TempoWords.Of(tempo, words)))
                 : words.Say("change-no-tempo");
         if (old.Load != dose.Load)
             yield return dose.Load is { } load ? words.Say("with-load", ("load", load)) : words.Say("change-no-load");

@@ -67,7 +67,7 @@ internal static class DoseRows
         if (dose.Load is { } load)
             yield return (words.Say("row-load"), load);
         if (dose.Tempo is { } tempo)
-            yield return (words.Say("row-tempo"), DoseWords.Of(tempo, words));
+            yield return (words.Say("row-tempo"), TempoWords.Of(tempo, words));
         if (dose.Leave is { } leave)
             yield return (words.Say("row-leave"), words.Number(new(leave)));
         if (dose.Pause is { } pause)

@@ -39,14 +39,14 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             UseNotes.Of(use, beside, texts).ToSeries(),
             use.Written.MoveOn,
             Filled(exercise, [use]),
-            Doses(use, limb, exercise.Cue).ToSeries(),
+            Doses(use, limb).ToSeries(),
             DoseRows.Of(use, limb, exercise.Cue, texts).ToSeries(),
             UseLoads.Written(use)
         );
     }
 
     /// <summary>One for each run of weeks with the same dose.</summary>
-    private IEnumerable<PlannedDose> Doses(Use use, Limb limb, SideCue? cue)
+    private IEnumerable<PlannedDose> Doses(Use use, Limb limb)
     {
         var weeks = use.Weeks;
         for (var (first, next) = (0, 0); first < weeks.Count; first = next)
@@ -56,7 +56,6 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
             var week = weeks[first];
             yield return new(
                 weeks.Skip(first).Take(next - first).Select(w => w.Week).ToSeries(),
-                DoseWords.Of(week, limb, cue, texts),
                 ChangeWords.Of(weeks, first, limb, texts),
                 week.Measures.Seconds,
                 week.Measures.About,

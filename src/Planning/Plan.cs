@@ -174,10 +174,9 @@ public sealed record PlannedExercise(
 
 /// <summary>The dose that weeks in a row share.</summary>
 /// <param name="Weeks">In rising order, without a gap.</param>
-/// <param name="Words">The dose in words.</param>
 /// <param name="Change">What is other than before, in plain words.</param>
 /// <param name="Seconds">Dose time: without get ready, transitions and the rests of rounds.</param>
-public sealed record PlannedDose(Series<int> Weeks, string Words, string Change, Seconds Seconds, bool About, SettledDose Dose);
+public sealed record PlannedDose(Series<int> Weeks, string Change, Seconds Seconds, bool About, SettledDose Dose);
 
 /// <param name="Number">From 1, in the coach's order; behind the sessions of the programme those that the client may choose
 /// instead.</param>

@@ -42,7 +42,7 @@ internal static class StepWords
             said.Add(words.Say("keep-breathing"));
         var inReps = action.Unit == AmountUnit.Reps;
         if (inReps && dose.Tempo is { } tempo)
-            said.Add(DoseWords.Of(tempo, words));
+            said.Add(TempoWords.Of(tempo, words));
         if (inReps && dose.Leave is { } leave)
             said.Add(words.Say("leave", ("n", leave)));
         return words.Joined(said, "comma");

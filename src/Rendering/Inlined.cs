@@ -10,10 +10,10 @@ namespace Gradus.Rendering;
 internal sealed record Inlined(Html Markup, string Hash)
 {
     public static Inlined Style(Theme theme, params string[] files) =>
-        Of("style", Compact.Of(string.Join('\n', files.Select(theme.Text))), theme, files, "</style");
+        Of("style", Compact.Style(string.Join('\n', files.Select(theme.Text))), theme, files, "</style");
 
     public static Inlined Script(Theme theme, BuiltScript script) =>
-        Of("script", Compact.Of(script.Text(theme.Text)), theme, script.Sources, "</script", "<!--");
+        Of("script", Compact.Script(script.Text(theme.Text)), theme, script.Sources, "</script", "<!--");
 
     private static Inlined Of(string tag, string text, Theme theme, IEnumerable<string> files, params string[] ends)
     {

@@ -2,11 +2,12 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Rendering;
 
-/// <summary>The end tags that a page may leave out, because every byte of it is carried in a message: those of paragraphs, list
-/// items, rows and cells where what follows says it as well (HTML Standard, 13.1.2.4).</summary>
+/// <summary>What a page may leave out, because every byte of it is carried in a message: the end tags of paragraphs, list items,
+/// rows and cells where what follows says it as well (HTML Standard, 13.1.2.4), the quotation marks round what is one plain word
+/// (13.1.2.3), and lines with nothing on them.</summary>
 public static partial class OptionalEnds
 {
-    public static string LeftOut(string html) => Ends().Replace(html, "");
+    public static string LeftOut(string html) => Blank().Replace(Quotes().Replace(Ends().Replace(html, ""), "$1"), "\n");
 
     [GeneratedRegex(
         @"</li>(?=\s*(?:<li[\s>]|</[ou]l>))|</t[dh]>(?=\s*(?:<t[dh][\s>]|</tr>))|</tr>(?=\s*(?:<tr[\s>]|</t(?:head|body|able)>))"
@@ -16,4 +17,14 @@ public static partial class OptionalEnds
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Ends();
+
+    [GeneratedRegex("\\n\\s*\\n", RegexOptions.CultureInvariant)]
+    private static partial Regex Blank();
+
+    /// <summary>In a tag of ours: a text has no quotation mark that is not escaped.</summary>
+    [GeneratedRegex(
+        "(?<=<[a-z][^<>]* (?:class|colspan|datetime|id|role|scope|type|value)=)\"([A-Za-z0-9-]+)\"",
+        RegexOptions.CultureInvariant
+    )]
+    private static partial Regex Quotes();
 }

@@ -65,6 +65,18 @@ public sealed class AllPagesTests(ITestOutputHelper output)
     [Fact]
     public void Nothing_is_found_in_it_as_it_is() => Assert.Empty(Found(Whole).Select(f => $"{f.At} {f.Rule} {f.Message}"));
 
+    /// <summary>An exercise leaves its instructions to the sessions; where it shows one, its cautions stand before it.</summary>
+    [Fact]
+    public void An_exercise_that_tells_somebody_to_move_must_have_its_cautions()
+    {
+        var exercise = Plan.Exercises[0];
+        var (place, line) = ($"data-page=\"{exercise.Path}\" aria-label=\"{exercise.Title}\">", exercise.Text.Do.Lines().First());
+        Assert.DoesNotContain(line, Whole.Html.Split(place)[1].Split("data-page=")[0], StringComparison.Ordinal);
+        var altered = Whole.Html.Replace(place, $"{place}<p>{line}</p>", StringComparison.Ordinal);
+        Assert.NotEqual(Whole.Html, altered);
+        Assert.Contains("page-without-cautions", Found(Whole with { Html = altered }).Select(f => f.Rule.Text));
+    }
+
     [Theory, MemberData(nameof(Faults))]
     public void A_fault_is_found_where_it_stands(string said, string instead, string rule)
     {

@@ -56,7 +56,7 @@ public sealed class LanguagesTests(ITestOutputHelper output)
             var words = WordsOf(spoken.Code);
             Assert.Equal((spoken.Code, spoken.Direction), (words.Language, words.Direction));
             Assert.Equal($"2{spoken.Mark}5", words.Say("metres", ("n", 2.5m)).Split(' ')[1]);
-            Assert.Equal(spoken.Forms, Numbers.Select(n => words.Say("sets", ("n", n)).Split(' ')[0]));
+            Assert.Equal(spoken.Forms, Numbers.Select(n => words.Say("repetitions", ("n", n)).Split(' ')[0]));
         }
 
         output.WriteLine($"{Languages.Length} languages, {Numbers.Length} numbers each");
@@ -113,19 +113,20 @@ public sealed class LanguagesTests(ITestOutputHelper output)
         File.ReadLines(Repository.Path("src", "Reading", "Languages", file))
             .Where(line => line.Length > 0 && char.IsAsciiLetterLower(line[0]));
 
-    /// <summary>A catalogue of that language in which a number of sets says the name of its form, and a number of metres
+    /// <summary>A catalogue of that language in which a number of repetitions says the name of its form, and a number of metres
     /// itself.</summary>
     private static Words WordsOf(string code)
     {
         var text = FreshWords.IsBuiltIn(code)
             ? FreshWords
                 .Text(code)
-                .Replace("#sets:", "sets:", StringComparison.Ordinal)
+                .Replace("#repetitions:", "repetitions:", StringComparison.Ordinal)
                 .Replace("#metres:", "metres:", StringComparison.Ordinal)
             : MadeUpWords.In(code);
         var lines = text.Split('\n')
             .Select(line =>
-                line.StartsWith("sets: ", StringComparison.Ordinal) || line.StartsWith("metres: ", StringComparison.Ordinal)
+                line.StartsWith("repetitions: ", StringComparison.Ordinal)
+                || line.StartsWith("metres: ", StringComparison.Ordinal)
                     ? Named(line)
                     : line
             );

@@ -47,7 +47,7 @@ public sealed class NewVerbTests
             "    Metres,\n    Laps,\n}",
             "AmountUnit.Laps",
             "CS8509",
-            "DoseTime.cs DoseMeasures.cs DosePrinter.cs EnvelopeActions.cs DoseWords.cs ChangeWords.cs StepWords.cs"
+            "DoseTime.cs DoseMeasures.cs DosePrinter.cs EnvelopeActions.cs DoseRows.cs ChangeWords.cs StepWords.cs"
         ),
         ("StepKind.cs", "    Transition,\n}", "    Transition,\n    Applause,\n}", "StepKind.Applause", "CS8509", "StepKind.cs"),
         (

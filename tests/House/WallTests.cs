@@ -20,7 +20,7 @@ public sealed class WallTests
         ["Media"] = ["Domain", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "System.IO.Hashing"],
         ["Reading"] = ["Domain", "Markdig", "Media", "NodaTime", "Sep", "YamlDotNet"],
         ["Training"] = ["Domain", "NodaTime"],
-        ["Planning"] = ["Domain", "Training"],
+        ["Planning"] = ["Domain", "NUglify", "Training"],
         ["Rendering"] = ["Domain", "Planning", "Scriban.Signed"],
         ["Auditing"] = ["AngleSharp", "Domain", "Media", "Planning", "Training"],
         ["HandingOver"] = ["Domain", "Planning", "System.IO.Hashing"],

@@ -62,24 +62,21 @@ public sealed class GermanTests
     [Theory]
     [InlineData(
         "2 x hold 30 s, rest 20 s, on vorderes Bein",
-        "2 Sätze: 30 Sekunden lang halten. Seite: linkes Bein (vorderes Bein). Zwischen den Sätzen 20 Sekunden ausruhen."
+        "Sätze 2; Halten 30 s; Pause zwischen Sätzen 20 s; Minuten, etwa 1½"
     )]
-    [InlineData(
-        "1 x hold 60 s, each side, plus 1 x on left",
-        "1 Satz: 1 Minute lang halten. Seite: jedes Bein, zuerst: linkes Bein. Danach noch 1 Satz: linkes Bein."
-    )]
+    [InlineData("1 x hold 60 s, each side, plus 1 x on left", "Sätze, linkes Bein 2; Halten 60 s; Minuten, etwa 3")]
     [InlineData(
         "1 x 3 x press 10 s at 60%, pause 5 s, both sides",
-        "1 Satz: 3-mal 10 Sekunden drücken, mit 60 Prozent deiner vollen Kraft. Seite: beide Beine zusammen. Dazwischen "
-            + "jedes Mal 5 Sekunden Pause."
+        "Drücken 3 × 10 s; Kraft 60 %; Pause dazwischen 5 s; Minuten, etwa ½"
     )]
     [InlineData(
         "1 x move 1 reps, tempo 3-1-x-1, load 2 kg, leave 1",
-        "1 Satz: bewegen, 1 Wiederholung. 3 s ab, 1 s warten, schnell auf, 1 s warten. Zusatzlast: 2 kg. Hör in jedem "
-            + "Satz auf, solange noch 1 saubere Wiederholung ginge."
+        "Bewegen, Wiederholungen 1; Gewicht 2 kg; Tempo 3 s ab, 1 s warten, schnell auf, 1 s warten; Wiederholungen übrig 1; "
+            + "Minuten, etwa ½"
     )]
-    [InlineData("1 x breathe 5 breaths", "1 Satz: ruhig atmen, 5 langsame Atemzüge.")]
-    public void A_dose_in_words(string dose, string words) => Assert.Equal(words, Plan(dose).Exercises[0].Uses[0].Doses[0].Words);
+    [InlineData("1 x breathe 5 breaths", "Ruhig atmen, Atemzüge 5; Minuten, etwa 1")]
+    public void A_dose_in_rows(string dose, string rows) =>
+        Assert.Equal(rows, string.Join("; ", Plan(dose).Exercises[0].Uses[0].Rows.Select(r => $"{r.What} {r.Values[0].Said}")));
 
     private static Plan Plan(string dose) =>
         Club.Exercise("calf-hold", dose, trains: "ankle dorsiflexion")

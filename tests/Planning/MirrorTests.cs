@@ -74,7 +74,8 @@ public sealed partial class MirrorTests
             {
                 lines.Add($"{use.Exercise} {use.Sides}");
                 lines.AddRange(use.Text.Do.Lines());
-                lines.AddRange(use.Doses.Select(d => $"{string.Join(' ', d.Weeks)} {d.Dose} {d.Words}"));
+                lines.AddRange(use.Doses.Select(d => $"{string.Join(' ', d.Weeks)} {d.Dose} {d.Change}"));
+                lines.AddRange(use.Rows.SelectMany(r => r.Values.Select(v => $"{r.What} {string.Join(' ', v.Weeks)} {v.Said}")));
             }
         }
 

@@ -32,7 +32,8 @@
     return card ? card.textContent : '';
   }
 
-  gradus.showDone = function () {
+  // lastWeek: what was to be done in the week before this one, session by session.
+  gradus.showDone = function (week, lastWeek) {
     const rows = gradus.log.rows();
     const language = document.documentElement.lang;
     for (const line of document.querySelectorAll('[data-first]')) line.hidden = rows.length > 0;
@@ -43,6 +44,12 @@
         const name = day.toLocaleDateString(language, { weekday: 'short' });
         return name + ' ' + (done.indexOf(gradus.isoOf(day)) >= 0 ? '●' : '–');
       }));
+    }
+    const asked = lastWeek.reduce(function (sum, need) { return sum + need.times; }, 0);
+    const kept = rows.filter(function (row) { return row.week === week - 1; }).length;
+    for (const line of document.querySelectorAll('[data-last-week]')) {
+      line.hidden = asked === 0;
+      line.textContent = line.textContent.split(':')[0] + ': ' + kept + '/' + asked;
     }
     for (const part of document.querySelectorAll('[data-list-done]')) {
       show(part, rows.slice(-most).reverse().map(function (row) {

@@ -18,7 +18,11 @@ internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruct
         foreach (var page in site.Pages)
         {
             var orders = page.Spoken.Planned.Where(p => p.Text.Moves is not null).ToArray();
-            var told = orders.Select(o => o.Text.Moves).OfType<ExerciseId>().Concat(MustBe(plan, page.Path)).ToHashSet();
+            var told = orders
+                .Select(o => o.Text.Moves)
+                .OfType<ExerciseId>()
+                .Concat(MustBe(plan, page.Path, site.IsInOne))
+                .ToHashSet();
             if (told.Count == 0)
                 continue;
             var first = orders.Select(o => o.Line).DefaultIfEmpty(page.Lines.Count).Min();
@@ -34,9 +38,11 @@ internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruct
     /// <summary>What it must say before it tells anybody to move.</summary>
     public PageSigns Signs(Plan plan) => plan.SignsOn(Page.Path, Exercises.Select(e => e.Id));
 
-    private static IEnumerable<ExerciseId> MustBe(Plan plan, string path) =>
+    /// <summary>What it is about. Where it stands in one file with the sessions, an exercise tells nobody to move as long as it
+    /// leaves that to them.</summary>
+    private static IEnumerable<ExerciseId> MustBe(Plan plan, string path, bool inOne) =>
         path == PagePath.BeforeYouStart
             ? plan.Exercises.Select(e => e.Id)
             : plan.Sessions.FirstOrDefault(s => s.Path == path)?.Exercises
-                ?? plan.Exercises.Where(e => e.Path == path).Select(e => e.Id);
+                ?? plan.Exercises.Where(e => e.Path == path && !inOne).Select(e => e.Id);
 }

@@ -16,17 +16,16 @@ internal static class OwnScripts
         StringComparer.Ordinal
     );
 
-    private static readonly Dictionary<string, string> InPages = Texts.ToDictionary(
-        script => Compact.Of(script.Value),
-        script => script.Key,
-        StringComparer.Ordinal
+    /// <summary>Made where a page has a script in it, which a site of many pages has not.</summary>
+    private static readonly Lazy<Dictionary<string, string>> InPages = new(() =>
+        Texts.ToDictionary(script => Compact.Script(script.Value), script => script.Key, StringComparer.Ordinal)
     );
 
     /// <summary>Whether a text that stands in a page is one of them, to the letter of what Gradus writes there.</summary>
-    public static bool Hold(string text) => InPages.ContainsKey(text);
+    public static bool Hold(string text) => InPages.Value.ContainsKey(text);
 
     /// <summary>Which of them it is, likewise; null where it is none.</summary>
-    public static string? NameOf(string text) => InPages.GetValueOrDefault(text);
+    public static string? NameOf(string text) => InPages.Value.GetValueOrDefault(text);
 
     /// <summary>Whether a file is one of them, to the letter.</summary>
     public static bool Hold(TextFile file) => Hold(file.Path, file.Text);

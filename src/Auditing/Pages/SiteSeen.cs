@@ -58,24 +58,32 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     internal static IEnumerable<SiteSeen> Of(Plan plan, Site site, AuditRun run)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
-        var wordings = new Dictionary<string, Wording?>(StringComparer.Ordinal);
+        var wordings = new Dictionary<(string, bool), Wording?>();
         if (whole is null || site.Pages.Count > 1)
             yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), WordingOf);
         if (whole is not null)
             yield return Seen(plan, InOne(whole, run), WordingOf);
 
-        // A page says the same as a file and as a part of one.
-        Wording? WordingOf(string path) =>
-            wordings.TryGetValue(path, out var known) ? known : wordings[path] = PageWording.Of(plan, path);
+        // Beside the sessions an exercise may leave out what they have of it; any other page says the same everywhere.
+        Wording? WordingOf(string path, bool inOne)
+        {
+            var key = (path, inOne && plan.Exercises.Any(e => e.Path == path));
+            return wordings.TryGetValue(key, out var known) ? known : wordings[key] = PageWording.Of(plan, path, inOne);
+        }
     }
 
-    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, Wording?> wordingOf)
+    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, bool, Wording?> wordingOf)
     {
         var heard = reading with
         {
             Pages = reading
                 .Pages.Select(p =>
-                    wordingOf(p.Path) is { } wording ? p with { Spoken = WordingReader.Read(p.Lines, wording) } : p
+                    wordingOf(p.Path, reading.IsInOne) is { } wording
+                        ? p with
+                        {
+                            Spoken = WordingReader.Read(p.Lines, wording),
+                        }
+                        : p
                 )
                 .ToSeries(),
         };

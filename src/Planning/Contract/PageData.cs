@@ -76,6 +76,11 @@ public static class PageData
 
     public const string ListDone = "data-list-done";
 
+    public const string LastWeek = "data-last-week";
+
+    /// <summary>Of the part of page one to which a script moves the sessions that are not due next.</summary>
+    public const string Others = "data-others";
+
     /// <summary>Of a link that begins a session.</summary>
     public const string Go = "data-go";
 
@@ -148,6 +153,7 @@ public static class PageData
         "data-if",
         "data-keep-breathing",
         Later,
+        LastWeek,
         "data-lead",
         "data-lead-again",
         "data-lead-in",
@@ -182,6 +188,7 @@ public static class PageData
         "data-nothing-today",
         "data-one-week",
         "data-opened",
+        Others,
         "data-pain-where",
         "data-pain-wrong",
         "data-panel",

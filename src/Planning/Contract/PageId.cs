@@ -18,6 +18,9 @@ public static class PageId
     /// <summary>On page one: what to stop for.</summary>
     public const string Watch = "watch";
 
+    /// <summary>On page one: the coach's letter.</summary>
+    public const string Letter = "letter";
+
     /// <summary>Behind the address of a session: it begins to lead at once.</summary>
     public const string Lead = "lead";
 

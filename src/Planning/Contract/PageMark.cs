@@ -29,6 +29,8 @@ public static class PageMark
         PageData.WeekNew,
         PageData.DaysDone,
         PageData.ListDone,
+        PageData.LastWeek,
+        PageData.Others,
         PageData.Go,
         "data-print",
         "data-nothing-today",

@@ -6,7 +6,9 @@ namespace Gradus.Planning;
 /// <summary>Plan → what the page of an exercise says, and what a session says of it.</summary>
 internal static class ExerciseWording
 {
-    public static Wording Of(Plan plan, PlannedExercise exercise)
+    /// <param name="inOne">Whether it stands in one file with the sessions, which have its instructions, its cautions and its
+    /// doses: there each of these may be left out, whole.</param>
+    public static Wording Of(Plan plan, PlannedExercise exercise, bool inOne)
     {
         var words = plan.Words;
         return AnyOrder(
@@ -18,18 +20,30 @@ internal static class ExerciseWording
                 May(exercise.Stage),
                 May(exercise.Position)
             ),
-            CautionWording.Of(plan, exercise.Path, [exercise.Id]),
+            Whole(CautionWording.Of(plan, exercise.Path, [exercise.Id])),
             Equipment(exercise.Equipment, words),
-            Instructions(exercise.Text, exercise.Id, words),
+            Whole(Instructions(exercise.Text, exercise.Id, words)),
             Order(
                 May(words.Say("dose-heading")),
-                Order(exercise.Uses.Select(u => Use(u, words))),
+                Order(exercise.Uses.Select(Use)),
                 May(words.Say("effort-note")),
                 Version(exercise.Easier, "easier-version", plan),
                 Version(exercise.Harder, "harder-version", plan)
             ),
             PageWording.Terms(plan, exercise.Path)
         );
+
+        Wording Whole(Wording part) => inOne ? WholeOrNot(part) : part;
+
+        Wording Use(PlannedUse use)
+        {
+            var session = plan.Sessions[use.Session - 1];
+            var table = Order(TableWording.Weeks(session, words), TableWording.Rows(session, use));
+            return Order(
+                Must(use.SessionName),
+                AnyOrder(May(use.Sides), Whole(Beside(use, words)), Order(Whole(table), Changes(use, words)))
+            );
+        }
     }
 
     /// <summary>An exercise in a session. What it asks of each week stands once, in the table of the weeks.</summary>
@@ -62,9 +76,6 @@ internal static class ExerciseWording
             things.Count > 0 ? Order(things.Select(t => Must(t))) : May(words.Say("no-equipment"))
         );
 
-    private static Wording Use(PlannedUse use, Words words) =>
-        Order(Must(use.SessionName), AnyOrder(May(use.Sides), Beside(use, words), Doses(use, words)));
-
     private static Wording Instructions(ExerciseText text, ExerciseId exercise, Words words) =>
         Order(
             PairWording.Of(text, words),
@@ -83,20 +94,17 @@ internal static class ExerciseWording
             Order(use.MoveOn.Select(m => Must(m)))
         );
 
-    /// <summary>What each week asks: on the page of the exercise always, in a session where the theme shows it.</summary>
-    private static Wording Doses(PlannedUse use, Words words) =>
+    /// <summary>What is other in each week than before, and how long it takes to the second.</summary>
+    private static Wording Changes(PlannedUse use, Words words) =>
         Order(
             use.Doses.Select(d =>
-                    Order(
-                        Guarded(words.Weeks(d.Weeks)),
-                        Must(d.Words, "", use.Exercise),
-                        Must(d.Change),
-                        d.About ? Must(words.Say("about")) : Order(),
-                        Must(words.ShortSpan(d.Seconds))
-                    )
+                Order(
+                    Guarded(words.Weeks(d.Weeks)),
+                    Must(d.Change),
+                    d.About ? Must(words.Say("about")) : Order(),
+                    Must(words.ShortSpan(d.Seconds))
                 )
-                .Prepend(May(words.Say("dose-column")))
-                .Prepend(May(words.Say("weeks-column")))
+            )
         );
 
     private static Wording Version(ExerciseId? id, string key, Plan plan) =>

@@ -9,18 +9,19 @@ internal static class HomeWording
     public static Wording Of(Plan plan)
     {
         var words = plan.Words;
-        return AnyOrder(
+        return AnyOrder([
             Must(plan.Programme.Title),
             Sides(plan),
-            Sessions(plan),
             Order(plan.Weeks.Select(w => New(plan, w.Number))),
             May(words.Say("days-done"), PageMark.Of((PageData.DaysDone, ""))),
+            May(words.Say("last-week"), PageMark.Of((PageData.LastWeek, ""))),
             May(words.Say("list-done"), PageMark.Of((PageData.ListDone, ""))),
             Watch(plan),
             Order(May(words.Say("letter")), Must(plan.Programme.Letter, words.Say("clip-elsewhere"))),
             Order(May(words.Say("calendar-heading")), May(words.Say("calendar")), May(words.Say("calendar-note-on-page"))),
-            PageWording.Terms(plan, PagePath.Home)
-        );
+            PageWording.Terms(plan, PagePath.Home),
+            .. Sessions(plan),
+        ]);
     }
 
     private static Wording Sides(Plan plan) =>
@@ -34,22 +35,26 @@ internal static class HomeWording
             Guarded(plan.Words.Say("stance-check"))
         );
 
-    private static Wording Sessions(Plan plan)
+    /// <summary>What is due, and what else there is: each a part of its own, because a theme may set what to stop for
+    /// between.</summary>
+    private static IEnumerable<Wording> Sessions(Plan plan)
     {
         var words = plan.Words;
-        return AnyOrder(
+        return
+        [
             May(words.Say("sessions")),
             PageWording.WeekNow(plan),
             AnyOrder(May(words.Say("before-first")), May(words.Say("before-you-start"))),
             May(words.Say("nothing-today"), PageMark.Of(("nothing-today", ""))),
             Order(plan.Sessions.Where(s => s.InsteadOf is null && s.Weeks.Count > 0).Select(s => Card(plan, s))),
+            May(words.Say("other-sessions"), PageMark.Of((PageData.Others, ""))),
             PageWording.ChooseWeek(plan),
             AnyOrder(
                 May(words.Say("weeks-count", ("n", plan.Programme.Weeks))),
                 Order(May(words.Date(plan.Programme.Start)), May(words.Say("to")), May(words.Date(plan.Programme.End)))
             ),
-            May(words.Say("your-weeks"))
-        );
+            May(words.Say("your-weeks")),
+        ];
     }
 
     private static Wording Card(Plan plan, PlannedSession session)
@@ -81,19 +86,26 @@ internal static class HomeWording
             ? May(news, PageMark.Of((PageData.WeekNew, FormattableString.Invariant($"{week}"))))
             : Order();
 
+    /// <summary>When to call whom, and what to stop for. What cannot wait may stand first.</summary>
     private static Wording Watch(Plan plan)
     {
         var words = plan.Words;
-        return Order(
-            May(words.Say("watch-for")),
-            Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title))),
-            Must(plan.Emergency.Sentence),
+        return AnyOrder(
+            Order(
+                May(words.Say("watch-for")),
+                Order(plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => Must(c.Title)))
+            ),
+            Order(May(words.Say("emergency")), Must(plan.Emergency.Sentence)),
             May(words.Say("watch-others")),
-            May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
-            Must(plan.Publisher.Contact.Phone),
-            May(words.Say("emergency-press", ("call", plan.Emergency.Call))),
-            May(words.Say("call-coach", ("coach", plan.Publisher.Coach))),
-            May(words.Say("all-signs"))
+            Order(
+                May(words.Say("written-by", ("coach", plan.Publisher.Coach), ("practice", plan.Publisher.Practice))),
+                Must(plan.Publisher.Contact.Phone)
+            ),
+            Order(
+                May(words.Say("emergency-press", ("call", plan.Emergency.Call))),
+                May(words.Say("call-coach", ("coach", plan.Publisher.Coach)))
+            ),
+            Order(May(words.Say("all-signs")), May(words.Say("letter")))
         );
     }
 }

@@ -25,6 +25,7 @@ public static class LinkNames
         {
             yield return (session.Path, session.Name);
             yield return (session.Path, words.Say("guide-start"));
+            yield return (session.Path, words.Say("print"));
             yield return (session.Path + "#" + PageId.Lead, words.Say("guide-start"));
             yield return (session.Path, words.Say("print"));
             yield return (session.Path + "#" + PageId.Print, words.Say("print"));
@@ -47,6 +48,7 @@ public static class LinkNames
             yield return ("#" + PageId.Cautions, plan.Words.Say("kind-" + Kebab.Of(kind.ToString())));
         foreach (var use in plan.Sessions.SelectMany(s => s.Uses))
             yield return ("#" + PageId.Exercise(use.Letter), $"{use.Letter} {use.Title}");
+        yield return ("#" + PageId.Letter, plan.Words.Say("letter"));
         yield return ("#" + PageId.Watch, plan.Words.Say("stop-signs-link"));
         yield return (PagePath.Home + "#" + PageId.Watch, plan.Words.Say("stop-signs-link"));
     }

@@ -7,8 +7,11 @@ namespace Gradus.Planning;
 public static class PageWording
 {
     /// <summary>What a page says whole, head and foot too; null where the plan has no such page.</summary>
-    public static Wording? Of(Plan plan, string path) =>
-        Content(plan, path) is { } content ? AnyOrder([.. Head(plan), Past(plan), content, Back(plan), .. Foot(plan)]) : null;
+    /// <param name="inOne">Whether it stands in one file with all others.</param>
+    public static Wording? Of(Plan plan, string path, bool inOne) =>
+        Content(plan, path, inOne) is { } content
+            ? AnyOrder([.. Head(plan), Past(plan), content, Back(plan), .. Foot(plan)])
+            : null;
 
     /// <summary>What may stand in its title; a page that holds all others has that of the whole. Null where the plan has no such
     /// page.</summary>
@@ -28,7 +31,7 @@ public static class PageWording
                 ?? "",
         };
 
-    private static Wording? Content(Plan plan, string path)
+    private static Wording? Content(Plan plan, string path, bool inOne)
     {
         if (path == PagePath.Home)
             return HomeWording.Of(plan);
@@ -38,7 +41,9 @@ public static class PageWording
             return WeeksWording.Of(plan);
         if (plan.Sessions.FirstOrDefault(s => s.Path == path) is { } session)
             return SessionWording.Of(plan, session);
-        return plan.Exercises.FirstOrDefault(e => e.Path == path) is { } exercise ? ExerciseWording.Of(plan, exercise) : null;
+        return plan.Exercises.FirstOrDefault(e => e.Path == path) is { } exercise
+            ? ExerciseWording.Of(plan, exercise, inOne)
+            : null;
     }
 
     /// <summary>What may stand where only somebody who hears the page gets it: the names of parts, and what pictures

@@ -46,13 +46,9 @@ internal static class SessionWording
         Order(
             May(words.Say("weeks-table")),
             May(words.Say("effort-note")),
-            Must(words.Say("weeks-column")),
-            Order(session.AllWeeks.Select(w => Must(FormattableString.Invariant($"{w}")))),
-            Order(session.Uses.Select(u => Order(Must(u.Letter), Must(u.Title), Order(u.Rows.Select(r => Row(session, u, r))))))
+            TableWording.Weeks(session, words),
+            Order(session.Uses.Select(u => Order(Must(u.Letter), Must(u.Title), TableWording.Rows(session, u))))
         );
-
-    private static Wording Row(PlannedSession session, PlannedUse use, PlannedRow row) =>
-        Order(session.Cells(row).Select(c => Must(c.Said, "", use.Exercise)).Prepend(Must(row.What)));
 
     private static Wording Steps(PlannedSession session, Words words) =>
         Order(

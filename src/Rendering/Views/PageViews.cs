@@ -119,17 +119,24 @@ internal static class PageViews
             ProseHtml.Of(exercise.Text.Do, 3, here, plan.Words),
             ProseHtml.Of(exercise.Text.More, 2, here, plan.Words),
             Cautions(plan, exercise.Path, [exercise.Id], here),
-            [
-                .. exercise.Uses.Select(u => new ExerciseUseView(
-                    new(plan.Sessions[u.Session - 1].Path, u.SessionName),
-                    u.Sides,
-                    u.Notes,
-                    u.MoveOn,
-                    Doses(u, plan.Words)
-                )),
-            ],
+            [.. exercise.Uses.Select(u => Use(plan.Sessions[u.Session - 1], u, plan.Words))],
             [.. Version(exercise.Easier, "easier-version", plan), .. Version(exercise.Harder, "harder-version", plan)]
         );
+
+    private static ExerciseUseView Use(PlannedSession session, PlannedUse use, Words words) =>
+        new(
+            new(session.Path, use.SessionName),
+            use.Sides,
+            use.Notes,
+            use.MoveOn,
+            [.. session.AllWeeks.Select(Number)],
+            Rows(session, use),
+            Doses(use, words)
+        );
+
+    /// <summary>What each week asks.</summary>
+    internal static Series<RowView> Rows(PlannedSession session, PlannedUse use) =>
+        [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))];
 
     private static IEnumerable<LinkView> Version(ExerciseId? id, string key, Plan plan) =>
         id is null ? [] : [new(plan.Exercise(id).Path, plan.Words.Say(key, ("exercise", plan.Exercise(id).Title)))];
@@ -198,7 +205,6 @@ internal static class PageViews
             .. use.Doses.Select(d => new DoseView(
                 WeekData.Numbers(d.Weeks),
                 words.Weeks(d.Weeks),
-                d.Words,
                 d.Change,
                 TimeView.Of(d.Seconds, d.About, words)
             )),

@@ -42,7 +42,7 @@ internal static class SessionViews
             ProseHtml.Of(use.Text.SetUp, 4, here, plan.Words),
             ProseHtml.Of(use.Text.Do, 4, here, plan.Words),
             ProseHtml.Of(use.Text.More, 3, here, plan.Words),
-            [.. use.Rows.Select(r => new RowView(r.What, [.. session.Cells(r).Select(c => new CellView(c.Weeks, c.Said))]))]
+            PageViews.Rows(session, use)
         );
 
     private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>

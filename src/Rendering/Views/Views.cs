@@ -189,7 +189,7 @@ internal sealed record PictureView(string Label, Html Picture);
 
 /// <param name="In">The numbers of the weeks, for a script.</param>
 /// <param name="Change">What is other than before.</param>
-internal sealed record DoseView(string In, string Weeks, string Words, string Change, TimeView Time);
+internal sealed record DoseView(string In, string Weeks, string Change, TimeView Time);
 
 /// <param name="Pictures">Start and end, as far as it has pictures of them.</param>
 /// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
@@ -214,5 +214,7 @@ internal sealed record ExerciseUseView(
     string Sides,
     Series<string> Notes,
     Series<string> MoveOn,
+    Series<string> WeekNumbers,
+    Series<RowView> Rows,
     Series<DoseView> Doses
 );

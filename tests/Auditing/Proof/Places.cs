@@ -71,13 +71,9 @@ internal static class Places
         spot => spot.Saying(spot.Plan.Publisher.Scope.Lines().Append(spot.Plan.Words.Say("not-medical")))
     );
 
-    public static readonly Place DoseSaid = new("dose of an exercise", Exercise, spot =>
-        spot.All("tr[data-weeks] > td, section.dose td, h2 ~ p").Where(e => SaysDose(spot, e))
-    );
+    public static readonly Place DoseSaid = new("dose of an exercise", Exercise, spot => spot.All("td"));
 
-    public static readonly Place DoseInSession = new("dose of a session", Session, spot =>
-        spot.All("tbody[data-doses] td").Where(e => e.TextContent.Any(char.IsAsciiDigit))
-    );
+    public static readonly Place DoseInSession = Place.Of("dose of a session", Session, "[data-doses] td");
 
     public static readonly Place Totals = new("total", Session, spot =>
         spot.All("section time").Where(t => t.Closest("li") is null && t.ParentElement!.NextElementSibling is { LocalName: "ol" })
@@ -143,10 +139,4 @@ internal static class Places
             .Plan.Sessions.Where(s => s.Path == spot.Path)
             .SelectMany(s => s.Uses.Select(u => u.Text))
             .Concat(spot.Plan.Exercises.Where(e => e.Path == spot.Path).Select(e => e.Text));
-
-    private static bool SaysDose(Spot spot, IElement element) =>
-        spot
-            .Plan.Exercises.SelectMany(e => e.Uses)
-            .SelectMany(u => u.Doses)
-            .Any(d => d.Words.Length > 0 && Spacing.Collapse(element.TextContent).Contains(d.Words, StringComparison.Ordinal));
 }

@@ -12,8 +12,8 @@ public sealed class PlanWordsAlteredTests
     private const string First = "<h2>Week 1, from Monday 7 December 2026</h2>";
     private const string Second = "<h2>Week 2, from Monday 14 December 2026</h2>";
     private const string Between = "\n" + Days + "2½ min</time></p>\n<p>about <time datetime=\"PT300S\">5 min</time></p>\n";
-    private const string Held30 = "2 sets: hold 30 seconds. On left leg, your rear leg. Rest 20 seconds between sets.";
-    private const string Held45 = "2 sets: hold 45 seconds. On left leg, your rear leg. Rest 20 seconds between sets.";
+    private const string Held = "<td>30 s</td><td>45 s</td>";
+    private const string Columns = "<th>1</th><th>2</th>";
 
     public static readonly Series<PlantedFault> Faults =
     [
@@ -24,24 +24,29 @@ public sealed class PlanWordsAlteredTests
         Plant("a change hidden", Stretch, Change, Change.Replace("<p>", "<p hidden>", StringComparison.Ordinal)),
         Plant("a change of which a part is hidden", Stretch, Change, "<p>+15 s <span hidden>a hold</span></p>"),
         Plant("a change that stands only as a comment", Stretch, Change, "<!-- +15 s a hold -->"),
+        Plant("a change before its week and not behind it", Stretch, "<p>Week 2</p>\n" + Change, Change + "<p>Week 2</p>") with
+        {
+            Rules = "text-not-planned",
+        },
+        Plant("another time in a dose", Stretch, Held, "<td>40 s</td><td>45 s</td>"),
+        Plant("the doses of two weeks swapped", Stretch, Held, "<td>45 s</td><td>30 s</td>"),
+        Plant("the dose of the second week in both", Stretch, Held, "<td>45 s</td><td>45 s</td>"),
+        Plant("one dose for both weeks", Stretch, Held, "<td>30 s</td>"),
+        Plant("a dose hidden", Stretch, Held, "<td>30 s</td><td hidden>45 s</td>"),
+        Plant("the weeks of the doses swapped", Stretch, Columns, "<th>2</th><th>1</th>"),
+        Plant("a week of the doses missing", Stretch, Columns, "<th>1</th>"),
+        Plant("another week above a dose", Stretch, Columns, "<th>1</th><th>3</th>"),
+        Plant("more sets", Press, "<th>Sets</th><td>2</td>", "<th>Sets</th><td>3</td>"),
+        Plant("another effort", Press, "<td>50%</td>", "<td>80%</td>"),
+        Plant("no rest", Press, "<tr><th>Rest between sets</th><td>30 s</td></tr>", ""),
+        Plant("sets called times", Press, "<th>Sets</th>", "<th>Times</th>"),
         Plant(
-            "a change before its week and not behind it",
-            Stretch,
-            "<p>Week 2: " + Held45 + "</p>\n" + Change,
-            Change + "<p>Week 2: " + Held45 + "</p>"
-        ),
-        Plant("another time in the words of a dose", Stretch, "hold 30 seconds. On left", "hold 40 seconds. On left"),
-        Plant("the dose of the second week in the first", Stretch, Held30, Held45),
-        Plant("more sets in words", Press, "2 sets: press", "3 sets: press"),
-        Plant("another effort in words", Press, "at 50 per cent of", "at 80 per cent of"),
-        Plant("no rest in words", Press, " Rest 30 seconds between sets.", ""),
-        Plant(
-            "the words of a dose removed",
+            "two rows swapped",
             Press,
-            "2 sets: press 10 seconds at 50 per cent of the hardest you could do. On left leg, your rear leg. Rest 30 "
-                + "seconds between sets.",
-            "see the session"
+            "<th>Effort</th><td>50%</td></tr>\n<tr><th>Rest between sets</th>",
+            "<th>Rest between sets</th><td>50%</td></tr>\n<tr><th>Effort</th>"
         ),
+        Plant("the doses removed", Press, "<tr><th>Press</th><td>10 s</td></tr>\n<tr><th>Effort</th><td>50%</td></tr>", ""),
         Plant("the beginning not said", Press, "<p>Starting point</p>", ""),
         Plant("a week without its first day", Weeks, Second, "<h2>Week 2</h2>"),
         Plant("another date of a week", Weeks, Second, Second.Replace("14", "15", StringComparison.Ordinal)),

@@ -15,17 +15,23 @@ public sealed class WeekMissingTests
         new("the heading of a week removed", Page, Heading, "", "week-missing"),
         new("another heading before it in its section", Page, Heading, "<h2>Soon</h2>" + Heading, "week-missing"),
         new("the list of a week not numbered", Page, Heading, Heading + "</section><section>", "week-missing"),
-        new("the weeks of a dose removed", Exercise, "<p>Weeks 1 and 2: ", "<p>", "week-missing"),
-        new("one of the weeks of a dose removed", Exercise, "<p>Weeks 1 and 2: ", "<p>Week 1: ", "week-missing"),
-        new("a week too many for a dose", Exercise, "<p>Weeks 1 and 2: ", "<p>Weeks 1 and 22: ", "week-missing"),
-        new("a week hidden", "exercise-wall-calf-stretch.html", "<p>Week 2: ", "<p><span hidden>Week 2</span>: ", "week-missing"),
-        new("two weeks of the same number", "exercise-wall-calf-stretch.html", "<p>Week 2: ", "<p>Week 1: ", "week-missing"),
+        new("the weeks of a dose removed", Exercise, "<p>Weeks 1 and 2</p>", "", "week-missing"),
+        new("one of the weeks of a dose removed", Exercise, "<p>Weeks 1 and 2</p>", "<p>Week 1</p>", "week-missing"),
+        new("a week too many for a dose", Exercise, "<p>Weeks 1 and 2</p>", "<p>Weeks 1 and 22</p>", "week-missing"),
+        new(
+            "a week hidden",
+            "exercise-wall-calf-stretch.html",
+            "<p>Week 2</p>",
+            "<p><span hidden>Week 2</span></p>",
+            "week-missing"
+        ),
+        new("two weeks of the same number", "exercise-wall-calf-stretch.html", "<p>Week 2</p>", "<p>Week 1</p>", "week-missing"),
     ];
 
     public static readonly Series<PlantedFault> Fine =
     [
-        new("the weeks in a line of their own", Exercise, "<p>Weeks 1 and 2: ", "<p>Weeks 1 and 2</p><p>", ""),
-        new("the weeks named twice", Exercise, "<p>Weeks 1 and 2: ", "<p>In Weeks 1 and 2.</p><p>Weeks 1 and 2: ", ""),
+        new("the weeks in one line with the change", Exercise, "<p>Weeks 1 and 2</p>\n<p>", "<p>Weeks 1 and 2: ", ""),
+        new("the weeks named twice", Exercise, "<p>Weeks 1 and 2</p>", "<p>In Weeks 1 and 2.</p><p>Weeks 1 and 2</p>", ""),
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
