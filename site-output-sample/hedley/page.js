@@ -352,7 +352,8 @@
     return card ? card.textContent : '';
   }
 
-  gradus.showDone = function () {
+  // lastWeek: what was to be done in the week before this one, session by session.
+  gradus.showDone = function (week, lastWeek) {
     const rows = gradus.log.rows();
     const language = document.documentElement.lang;
     for (const line of document.querySelectorAll('[data-first]')) line.hidden = rows.length > 0;
@@ -363,6 +364,12 @@
         const name = day.toLocaleDateString(language, { weekday: 'short' });
         return name + ' ' + (done.indexOf(gradus.isoOf(day)) >= 0 ? '●' : '–');
       }));
+    }
+    const asked = lastWeek.reduce(function (sum, need) { return sum + need.times; }, 0);
+    const kept = rows.filter(function (row) { return row.week === week - 1; }).length;
+    for (const line of document.querySelectorAll('[data-last-week]')) {
+      line.hidden = asked === 0;
+      line.textContent = line.textContent.split(':')[0] + ': ' + kept + '/' + asked;
     }
     for (const part of document.querySelectorAll('[data-list-done]')) {
       show(part, rows.slice(-most).reverse().map(function (row) {
@@ -385,6 +392,12 @@
 
   const course = gradus.courseOf(holder);
   const today = gradus.today();
+  const dueCards = all('[data-due]');
+  const insteadOf = {};
+  for (const one of all('[data-while-planned]')) {
+    insteadOf[Number(one.closest('[data-due]').getAttribute('data-due'))] = one.parentElement;
+  }
+  const cardList = dueCards.length > 0 ? dueCards[0].parentElement : null;
   let showAll = false;
   let chosenHere = null;
 
@@ -432,12 +445,13 @@
   }
 
   function sayWhatIsDue(now) {
-    const cards = all('[data-due]').map(function (card) {
+    const cards = dueCards.map(function (card) {
       const weeks = all('[data-weeks]', card).flatMap(weeksOf);
       const session = Number(card.getAttribute('data-due'));
       const due = now.why === 'early' ? null : dueIn(card);
       return {
         card: card,
+        instead: insteadOf[session] || null,
         session: session,
         inWeek: weeks.indexOf(now.week) >= 0,
         due: due,
@@ -460,11 +474,26 @@
     const isAnyOpen = cards.some(function (c) { return c.isOpen; });
     for (const line of all('[data-nothing-today]')) line.hidden = isToday || next === null || isAnyOpen;
 
-    // What is due comes first.
-    const due = cards
-      .filter(function (c) { return c.inWeek && c.due !== null && c.due === next; })
-      .map(function (c) { return c.card; });
-    if (due.length > 0) due[0].parentElement.prepend.apply(due[0].parentElement, due);
+    placeCards(cards, isToday ? 0 : next);
+  }
+
+  // What is due comes first, alone where there is room for the others, and for what may be done instead, below what to stop for.
+  function placeCards(cards, next) {
+    const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
+    const inWeek = cards.filter(function (c) { return c.inWeek; });
+    const open = inWeek.filter(function (c) { return c.isOpen; });
+    const first = due.length > 0 ? due : open.concat(inWeek).slice(0, 1);
+    const others = document.querySelector('[data-others]');
+    const below = others ? others.querySelector('[data-fill]') : null;
+    for (const c of cards) {
+      const isFirst = below === null || first.length === 0 || first.indexOf(c) >= 0;
+      (isFirst ? cardList : below).append(c.card);
+      if (c.instead === null) continue;
+      if (isFirst && below !== null && first.length > 0) below.before(c.instead);
+      else c.card.append(c.instead);
+    }
+    if (others) others.hidden = others.querySelector('[data-due], [data-while-planned]') === null;
+    else if (cardList) cardList.prepend.apply(cardList, first.map(function (c) { return c.card; }));
   }
 
   function showButtons() {
@@ -501,7 +530,7 @@
       choice.setAttribute('aria-pressed', String(week === now.week));
     }
     for (const line of all('[data-week-new]')) line.hidden = Number(line.getAttribute('data-week-new')) !== now.week;
-    gradus.showDone();
+    gradus.showDone(now.week, course.needs[now.week - 2] || []);
     for (const choice of all('[data-choose]')) choice.hidden = now.most < 2;
     gradus.fillWeek(now.week, showAll);
     showButtons();
@@ -556,6 +585,9 @@
   for (const line of all('[data-without-scripts]')) line.remove();
   for (const button of all('[data-print]')) button.hidden = false;
   show();
+
+  // The link on page one that prints a session's sheet leads to it.
+  if (window.location.hash === '#print') window.addEventListener('load', function () { window.print(); });
 })();
 
 // The words of a page with something filled in.

@@ -423,7 +423,7 @@
   gradus.spanOf = function (seconds, phrases) {
     const minutes = Math.floor(seconds / 60);
     const rest = seconds % 60;
-    if (minutes === 0 || (seconds < 120 && rest > 0)) return gradus.countedOf(phrases, 'seconds', seconds);
+    if (minutes === 0) return gradus.countedOf(phrases, 'seconds', seconds);
     if (rest === 0) return gradus.countedOf(phrases, 'minutes', minutes);
     return gradus.filled(phrases.minutesAndSecondsOther, {
       minutes: gradus.countedOf(phrases, 'minutes', minutes), seconds: gradus.countedOf(phrases, 'seconds', rest)
@@ -439,24 +439,57 @@
       && ['kind', 'exercise', 'side', 'set'].every(function (name) { return last[name] === step[name]; });
   };
 
-  function beginOf(guide, phrases) {
-    const at = guide.state.at;
-    const step = guide.steps[at];
-    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-    const isNext = gradus.isNextEffort(guide.steps, at);
-    const phrase = level === 0 ? phrases.stepBegins : isNext ? phrases.effortNext : phrases.effortBegins;
-    const time = gradus.spanOf(Math.ceil(guide.leftNow() / second), phrases);
-    return gradus.filled(phrase, { what: step.what, effort: phrases['effort' + level], time: time });
+  // How much of a step there is to do: as the coach counts it, or the time that is left of it.
+  function amountOf(guide, phrases) {
+    const step = guide.steps[guide.state.at];
+    const left = Math.ceil(guide.leftNow() / second);
+    if (left === step.seconds && step.breaths > 0) return gradus.countedOf(phrases, 'breaths', step.breaths);
+    if (left === step.seconds && step.reps > 0) return gradus.countedOf(phrases, 'repetitions', step.reps);
+    return gradus.spanOf(left, phrases);
   }
 
-  // One sentence for what was told at once, for somebody who hears the page; empty where there is nothing new.
+  function phraseOf(kind) {
+    return 'do' + kind.split('-').map(function (word) { return word[0].toUpperCase() + word.slice(1); }).join('');
+  }
+
+  // What is to be done now: "Press for 5 seconds, gentle".
+  gradus.toldOf = function (guide, phrases) {
+    const step = guide.steps[guide.state.at];
+    const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
+    const told = gradus.filled(phrases[phraseOf(step.kind)], { time: amountOf(guide, phrases) });
+    return level === 0 ? told : gradus.filled(phrases.doEffort, { do: told, effort: phrases['effort' + level] });
+  };
+
+  gradus.sideOf = function (step, phrases) {
+    return step.side === 'left' ? phrases.sideLeft : step.side === 'right' ? phrases.sideRight : '';
+  };
+
+  // What comes next: of the same exercise what is done, of another one which it is.
+  gradus.nextOf = function (steps, at, next, phrases) {
+    if (next < 0) return phrases.nextEnd;
+    const step = steps[next];
+    const side = step.side === '' ? '' : ', ' + phrases[step.side];
+    return gradus.filled(phrases.next, { what: step.exercise === steps[at].exercise ? step.words : step.title + side });
+  };
+
+  // For each step which exercise and side of the session it belongs to, counted from 1 without those that are left out.
+  gradus.blocksOf = function (steps, isOut) {
+    let number = 0;
+    let last = null;
+    return steps.map(function (step, i) {
+      if (isOut(i)) return number;
+      if (!last || last.exercise !== step.exercise || last.side !== step.side) number++;
+      last = step;
+      return number;
+    });
+  };
+
+  // One sentence for what was told at once; empty where there is nothing new. What to do stands elsewhere.
   gradus.sayingOf = function (events, guide, phrases) {
     const said = [];
     for (const event of events) {
       const step = guide.steps[event.at];
-      if (event.type === 'step') said.push(beginOf(guide, phrases));
-      if (event.type === 'wait') said.push(gradus.filled(phrases.waits, { what: step.what }));
-      if (['half', 'end', 'pause', 'go', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
+      if (['half', 'end', 'longer', 'slept', 'hurts'].indexOf(event.type) >= 0) said.push(phrases[event.type]);
       if (event.type === 'softer') {
         const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
         said.push(level === 0 ? phrases.softerPlain : gradus.filled(phrases.softer, { effort: phrases['effort' + level] }));
@@ -465,16 +498,19 @@
     return said.join(' ');
   };
 
-  // Speech: the exercise with its side, and one cue; on a ramp the effort alone.
+  // Speech: the side and the exercise where they are others than before, what to do, and to keep breathing; on a ramp the effort
+  // alone. "Left side. Chest turn. Hold for 8 slow breaths."
   gradus.spokenOf = function (guide, phrases) {
-    const step = guide.steps[guide.state.at];
+    const at = guide.state.at;
+    const step = guide.steps[at];
+    const last = guide.steps[at - 1];
     const level = gradus.effortOf(step, guide.state.softer[step.exercise]);
-    if (gradus.isNextEffort(guide.steps, guide.state.at)) return phrases['effort' + level] + '.';
-    const cue = !gradus.isWork(step) ? ''
-      : gradus.isContraction(step) ? phrases.keepBreathing
-      : gradus.isPaced(step) ? phrases.breatheSlowly
-      : level > 0 ? phrases['effort' + level] : '';
-    return cue ? step.what + '. ' + cue + '.' : step.what + '.';
+    if (gradus.isNextEffort(guide.steps, at)) return phrases['effort' + level] + '.';
+    const named = [gradus.sideOf(step, phrases), step.title];
+    const told = [gradus.toldOf(guide, phrases), gradus.isWork(step) && gradus.isContraction(step) ? phrases.keepBreathing : ''];
+    const isOther = !last || last.exercise !== step.exercise || last.side !== step.side;
+    const parts = guide.state.phase === 'waiting' ? named : isOther ? named.concat(told) : told;
+    return parts.filter(Boolean).map(function (part) { return part + '.'; }).join(' ');
   };
 })();
 
@@ -484,9 +520,9 @@
 
   const gradus = window.gradus = window.gradus || {};
 
-  // What it is, and why: full, time, time-none, ease, or no session and why not: ill, pain, no-easier.
-  // answers: pain 0 to 10, worse, ill, minutes (null for all), sore (places). versions: session, kind, seconds (null where it is
-  // not in this week), loads (the places that each exercise loads). limits: easeOff and stop.
+  // What it is, and why: full, ease, or no session and why not: ill, pain, no-easier.
+  // answers: pain 0 to 10, worse, ill, sore (places). versions: session, kind, seconds (null where it is not in this week), loads
+  // (the places that each exercise loads). limits: easeOff and stop.
   gradus.versionFor = function (answers, versions, here, limits) {
     const open = versions.filter(function (v) { return v.seconds !== null; });
     const own = open.find(function (v) { return v.session === here; });
@@ -494,7 +530,7 @@
     if (answers.pain > limits.stop) return { session: null, why: 'pain' };
     if (answers.pain > limits.easeOff || answers.worse) return easier(open, own, answers.sore || []);
     if (!own) return { session: null, why: 'no-easier' };
-    return answers.minutes === null ? { session: here, why: 'full' } : within(open, own, answers.minutes * 60);
+    return { session: here, why: 'full' };
   };
 
   function first(versions, own, kind) {
@@ -512,18 +548,6 @@
     const still = left.indexOf(own) < 0 ? null : own;
     const found = first(left, still, 'flare') || first(left, still, 'short');
     return found ? { session: found.session, why: 'ease' } : { session: null, why: 'no-easier' };
-  }
-
-  // The longest that fits; where none does, the shortest of all.
-  function within(versions, own, seconds) {
-    if (own.seconds <= seconds) return { session: own.session, why: 'full' };
-    const others = versions.filter(function (v) { return v.kind === 'short' || v.kind === ''; }).concat([own]);
-    const fitting = others
-      .filter(function (v) { return v.seconds <= seconds; })
-      .sort(function (a, b) { return b.seconds - a.seconds; });
-    if (fitting.length > 0) return { session: fitting[0].session, why: 'time' };
-    const least = others.slice().sort(function (a, b) { return a.seconds - b.seconds || a.session - b.session; })[0];
-    return { session: least.session, why: 'time-none' };
   }
 
   // What is asked before a session, as long as it is the same day: nothing twice.
@@ -589,8 +613,11 @@
     const named = parts.letter + ' ';
     const plain = said.replace(/[\u2068\u2069]/g, '');
     const detail = textOf(item).slice(said.length, -textOf(time).length).trim();
+    const title = textOf(article.querySelector('h2 a'));
+    const words = plain.indexOf(named) === 0 ? plain.slice(named.length) : plain;
     return {
       kind: parts.kind,
+      letter: parts.letter,
       exercise: article.getAttribute('data-about'),
       side: parts.side,
       percent: 'p' in parts ? parts.p : null,
@@ -600,7 +627,9 @@
       reps: parts.n || 0,
       load: parts.load,
       seconds: Number(/^PT(\d+)S$/.exec(time.getAttribute('datetime'))[1]),
-      what: textOf(article.querySelector('h2 a')) + ': ' + (plain.indexOf(named) === 0 ? plain.slice(named.length) : plain),
+      title: title,
+      words: words,
+      what: title + ': ' + words,
       detail: [detail, parts.load].filter(Boolean).join(', '),
       loads: (article.getAttribute('data-loads') || '').split(' ').filter(Boolean)
     };
@@ -648,11 +677,43 @@
     return gradus.checkSum(texts.concat([end ? end.getAttribute('data-good-until') : '']).join('\n'));
   };
 
+  function isOf(caution, letter) {
+    const belongs = caution.querySelector('.belongs');
+    return !belongs || belongs.textContent.split(/[^A-Z]+/).indexOf(letter) >= 0;
+  }
+
+  // Copies of the cautions of an exercise, kind by kind; one without letters is for all of them.
+  gradus.signsOf = function (root, letter) {
+    return all('.cautions .kind', root).map(function (kind) {
+      const copy = gradus.copyOf(kind);
+      for (const caution of all('.caution', copy)) if (!isOf(caution, letter)) caution.remove();
+      return copy;
+    }).filter(function (copy) { return copy.querySelector('.caution'); });
+  };
+
   // A sum of each caution that is shown: what is not done yet has signs that nobody has read.
   gradus.shownCautions = function (root) {
     return all('.cautions .caution', root)
       .filter(function (one) { return !one.closest('[hidden]'); })
       .map(function (one) { return gradus.checkSum(textOf(one)); });
+  };
+
+  function cautionsRead(ui) {
+    const read = (gradus.kept('read') || {})[ui.session];
+    return read && read.edition === ui.edition && Array.isArray(read.cautions) ? read.cautions : [];
+  }
+
+  // Whether everything that the page shows to mind today was read.
+  gradus.isRead = function (ui) {
+    const read = cautionsRead(ui);
+    return gradus.shownCautions(ui.root).every(function (sum) { return read.indexOf(sum) >= 0; });
+  };
+
+  // Who presses the button below the cautions has read them.
+  gradus.noteRead = function (ui) {
+    const read = Object.assign({}, gradus.kept('read'));
+    read[ui.session] = { edition: ui.edition, cautions: gradus.shownCautions(ui.root) };
+    gradus.keep('read', read);
   };
 
   gradus.sumOfExercise = function (root, exercise) {
@@ -857,6 +918,10 @@
     }
   };
 
+  gradus.touch = {
+    isThere: function () { return window.matchMedia('(pointer: coarse)').matches; }
+  };
+
   let isAwake = false;
   let lock = null;
 
@@ -975,7 +1040,7 @@
   gradus.showAlarm = show;
 })();
 
-// What comes before the start: go on where somebody was, the cautions, the questions, and what follows from the answers.
+// What comes before the start: go on where somebody was, the questions, and what follows from the answers.
 (function () {
   'use strict';
 
@@ -1023,41 +1088,41 @@
     ui.read();
     const run = kept('run');
     const isOfToday = gradus.isFresh(run, Date.now(), hours) && run.session === ui.session && run.edition === ui.edition;
-    if (isOfToday && ui.stepsIn(run.week)[run.snap.at]) {
-      ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: run.snap.at + 1, what: ui.stepsIn(run.week)[run.snap.at].what }));
+    const step = isOfToday ? ui.stepsIn(run.week)[run.snap.at] : null;
+    if (step) {
+      const isOut = function (i) { return run.snap.out.indexOf(ui.stepsIn(run.week)[i].exercise) >= 0; };
+      const number = gradus.blocksOf(ui.stepsIn(run.week), isOut)[run.snap.at];
+      ui.fill('at-step', gradus.filled(ui.phrases.atStep, { n: number, what: step.what }));
       ui.show('resume');
-    } else askToRead(ui);
+    } else ask(ui);
   };
 
-  function askToRead(ui) {
-    const read = (kept('read') || {})[ui.session];
-    const isRead = function (sum) { return read.cautions.indexOf(sum) >= 0; };
-    const isSame = read && read.edition === ui.edition && Array.isArray(read.cautions);
-    if (isSame && gradus.shownCautions(ui.root).every(isRead)) {
-      ask(ui);
+  // Who is sent to a session is led at once, or to the cautions first.
+  gradus.leadOrRead = function (ui) {
+    ui.read();
+    if (gradus.isRead(ui)) {
+      gradus.lead(ui);
       return;
     }
-    const cautions = ui.root.querySelector('.cautions');
-    const copy = gradus.copyOf(cautions);
-    copy.querySelector('h2').remove();
-    ui.part('cautions').replaceChildren(copy);
-    ui.show('cautions');
-  }
+    const note = ui.root.querySelector('[data-lead-unread]');
+    note.hidden = !(kept('read') || {})[ui.session];
+    window.location.replace('#' + (note.hidden ? ui.root.querySelector('.cautions h2') : note).id);
+  };
 
-  // One thing first: whether anything hurts, and what cannot wait.
+  // What cannot wait, and whether anything is other than usual: in one look, with one press.
   function ask(ui) {
     const answered = kept('today');
     if (gradus.isFresh(answered, Date.now(), hours) && answered.session === ui.session) {
       getReady(ui, answered.still || [], answered.sore || []);
       return;
     }
-    ui.show('pain');
+    ui.show('today');
   }
 
-  function askMore(ui, level, place) {
-    ui.pain = { level: level, place: place };
+  // isAny: whether something was true; otherwise only what is left over from last time is asked.
+  function askMore(ui, isAny) {
     const form = ui.form('questions');
-    const last = lastRow();
+    form.reset();
     const one = form.querySelector('[data-still]');
     for (const old of form.querySelectorAll('[data-still]')) if (old !== one) old.remove();
     stoppedBefore().forEach(function (stopped, i) {
@@ -1069,12 +1134,17 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(last);
-    const lengths = gradus.versionsOf(ui.dialog, ui.week)
-      .filter(function (v) { return v.seconds !== null && v.kind !== 'travel'; });
-    form.querySelector('[data-minutes]').hidden = lengths.length < 2;
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(lastRow());
+    for (const asked of form.querySelectorAll('[data-asked]')) asked.hidden = !isAny;
+    askWhere(form);
     form.querySelector('[data-missing]').textContent = '';
-    ui.show('questions');
+    if (form.querySelectorAll('fieldset:not([hidden])').length > 0) ui.show('questions');
+    else answer(ui);
+  }
+
+  // Where it hurts is asked as soon as somebody says that it does.
+  function askWhere(form) {
+    form.querySelector('[data-pain-where]').hidden = reply(form, 'pain') !== 'yes';
   }
 
   // Whether all is answered; what is not is named, and the keyboard is there.
@@ -1084,16 +1154,6 @@
     line.textContent = missing ? gradus.filled(ui.phrases.missing, { question: missing.question }) : '';
     if (missing) missing.field.focus();
     return missing === null;
-  }
-
-  function answerWhere(ui) {
-    const form = ui.form('where');
-    if (!isWhole(ui, form)) return;
-    const level = gradus.levelIn(form);
-    const place = gradus.placeIn(form);
-    form.reset();
-    if (gradus.isAlarming(place, level)) gradus.alarm(ui, 'chest');
-    else askMore(ui, level, level > 0 ? place : null);
   }
 
   function reply(form, name) {
@@ -1108,15 +1168,15 @@
         return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
       });
     };
-    const minutes = reply(form, 'minutes');
+    const hurts = reply(form, 'pain') === 'yes';
+    const level = hurts ? gradus.levelIn(form) : 0;
     return {
-      pain: ui.pain.level,
-      morning: reply(form, 'worse'),
+      pain: level,
+      morning: reply(form, 'worse') || 'no',
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
       isUncleared: !form.querySelector('[data-cleared]').hidden && reply(form, 'cleared') === 'no',
-      place: ui.pain.place,
-      minutes: minutes === 'all' || form.querySelector('[data-minutes]').hidden ? null : Number(minutes),
+      place: level > 0 ? gradus.placeIn(form) : null,
       still: stoppedBefore().filter(isStill)
     };
   }
@@ -1152,6 +1212,10 @@
     const form = ui.form('questions');
     if (!isWhole(ui, form)) return;
     const answers = answersIn(ui, form);
+    if (gradus.isAlarming(answers.place, answers.pain)) {
+      gradus.alarm(ui, 'chest');
+      return;
+    }
     noteMorning(answers);
     const limits = gradus.limitsOf();
     answers.sore = soreOf(ui, answers, limits);
@@ -1202,7 +1266,7 @@
     event.preventDefault();
     ui.close();
     window.location.hash = link.getAttribute('href');
-    gradus.guides[ui.next.session].lead();
+    gradus.leadOrRead(gradus.guides[ui.next.session]);
   }
 
   function getReady(ui, still, sore) {
@@ -1230,24 +1294,16 @@
     },
     afresh: function (ui) {
       keep('run', null);
-      askToRead(ui);
-    },
-    read: function (ui) {
-      const read = Object.assign({}, kept('read'));
-      read[ui.session] = { edition: ui.edition, cautions: gradus.shownCautions(ui.root) };
-      keep('read', read);
       ask(ui);
     },
     start: function (ui) {
       gradus.play(ui, null);
     },
-    'no-pain': function (ui) {
-      askMore(ui, 0, null);
+    none: function (ui) {
+      askMore(ui, false);
     },
-    pain: function (ui) {
-      ui.form('where').reset();
-      ui.form('where').querySelector('[data-missing]').textContent = '';
-      ui.show('where');
+    some: function (ui) {
+      askMore(ui, true);
     },
     'test-sound': function (ui) {
       const can = gradus.sound.wake();
@@ -1262,7 +1318,7 @@
     }
   };
   gradus.answerQuestions = answer;
-  gradus.answerWhere = answerWhere;
+  gradus.askWhere = askWhere;
   gradus.takeVersion = take;
 })();
 
@@ -1280,6 +1336,9 @@
     return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, shown);
   };
 
+  // What of an exercise's article stands beside a step that runs.
+  const beside = { pictures: '.pair', doing: 'ol' };
+
   function digitsOf(ms) {
     const seconds = Math.ceil(ms / 1000);
     return seconds < 100 ? String(seconds) : Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
@@ -1290,7 +1349,7 @@
     const phrases = ui.phrases;
     const learnt = Object.assign({}, gradus.kept('learnt'));
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
-    let shown = -1;
+    let shown = '';
     ui.guide = guide;
     if (!snap) guide.leaveOut(ui.leaveOut || []);
 
@@ -1349,46 +1408,73 @@
       const state = guide.state;
       const step = guide.steps[state.at];
       const level = gradus.effortOf(step, state.softer[step.exercise]);
-      const next = guide.nextAt();
       const picture = ui.dialog.querySelector('[data-picture]');
       picture.dataset.phase = state.phase;
       picture.dataset.kind = step.kind;
       picture.dataset.at = step.side;
-      ui.fill('what', step.what);
-      ui.fill('side', step.side === 'left' ? phrases.left : step.side === 'right' ? phrases.right : '');
+      ui.fill('what', step.title);
+      ui.fill('side', gradus.sideOf(step, phrases));
+      ui.fill('told', toldNow(step));
       const softer = state.softer[step.exercise] > 0;
       ui.fill('detail', !softer ? step.detail : level > 0 ? '' : [step.detail, phrases.softerPlain].filter(Boolean).join(' · '));
-      ui.fill('next', next < 0 ? phrases.nextEnd : gradus.filled(phrases.next, { what: guide.steps[next].what }));
-      ui.fill('halted', state.phase === 'paused' ? phrases.pause : '');
+      ui.fill('next', gradus.nextOf(guide.steps, state.at, guide.nextAt(), phrases));
       ui.part('effort').hidden = level === 0;
       ui.part('effort').dataset.level = String(level);
       Array.from(ui.part('effort').querySelectorAll('rect')).forEach(function (stair, i) {
         stair.setAttribute('class', i < level ? 'on' : 'off');
       });
-      ui.fill('effort-words', level > 0 ? phrases['effort' + level] : '');
+      ui.part('digits').hidden = state.phase === 'waiting';
       ui.part('keep-breathing').hidden = !gradus.isWork(step) || !gradus.isContraction(step);
-      ui.fill('place', gradus.filled(phrases.place, { n: state.at + 1, of: guide.steps.length }));
-      swap(state.phase === 'running');
+      const blocks = gradus.blocksOf(guide.steps, guide.isOut);
+      ui.fill('place', gradus.filled(phrases.place, { n: blocks[state.at], of: blocks[blocks.length - 1] }));
+      ui.part('more').hidden = state.phase !== 'paused';
+      showButton({ running: 'pause', waiting: 'in-place' }[state.phase] || 'go');
       drawHow(step);
     }
 
-    // One button stands where the other was, and has the keyboard if that one had it.
-    function swap(isRunning) {
-      const buttons = [ui.press('pause'), ui.press('go')];
-      const hadKeyboard = buttons.indexOf(document.activeElement) >= 0;
-      buttons[0].hidden = !isRunning;
-      buttons[1].hidden = isRunning;
-      if (hadKeyboard) buttons[isRunning ? 0 : 1].focus();
+    function toldNow(step) {
+      if (guide.state.phase === 'paused') return phrases.pause;
+      if (guide.state.phase !== 'waiting') return gradus.toldOf(guide, phrases);
+      return isLearnt(step.exercise) ? phrases.waits : phrases.learn;
     }
 
+    // One of three stands in the same place, and has the keyboard if another had it, or nothing has.
+    function showButton(name) {
+      const buttons = ['pause', 'go', 'in-place'].map(ui.press);
+      const button = ui.press(name);
+      const at = document.activeElement;
+      const takes = buttons.indexOf(at) >= 0 || !ui.panel('play').contains(at);
+      for (const one of buttons) one.hidden = one !== button;
+      if (takes) button.focus({ preventScroll: true });
+    }
+
+    // How it is done, to be read before it begins and whenever it stands still; the cautions in full where it is new.
     function drawHow(step) {
       const isNew = guide.state.phase === 'waiting' && !isLearnt(step.exercise);
       const article = gradus.articleOf(ui.root, step.exercise);
       ui.part('how').hidden = guide.state.phase === 'running' || !article;
-      ui.part('learn').hidden = !isNew;
-      if (article && shown !== step.exercise) ui.part('how-body').replaceChildren(gradus.copyOf(article));
+      ui.part('signs').hidden = !isNew;
+      if (article && shown !== step.exercise) {
+        for (const name of Object.keys(beside)) {
+          const copies = Array.from(article.querySelectorAll(beside[name]), gradus.copyOf);
+          ui.part(name).replaceChildren.apply(ui.part(name), copies);
+        }
+        ui.part('how-body').replaceChildren(gradus.copyOf(article));
+        ui.part('signs').replaceChildren.apply(ui.part('signs'), gradus.signsOf(ui.root, step.letter));
+      }
       shown = step.exercise;
       ui.part('how-details').open = isNew;
+      ui.dialog.scrollTop = 0;
+    }
+
+    // What it looks like and what to do stay beside it while it runs, as far as there is room; the buttons are not pushed off.
+    function fit() {
+      const parts = Object.keys(beside).map(ui.part);
+      for (const part of parts) part.hidden = true;
+      for (const part of parts) {
+        part.hidden = guide.state.phase !== 'running' || part.childNodes.length === 0;
+        part.hidden = part.hidden || ui.dialog.scrollHeight > ui.dialog.clientHeight;
+      }
     }
 
     // isNatural: the time went on, and the sounds with it; otherwise somebody pressed something.
@@ -1396,7 +1482,7 @@
       const events = guide.take();
       if (events.length > 0) {
         const saying = gradus.sayingOf(events, guide, phrases);
-        if (saying) ui.fill('said', saying);
+        if (ui.part('said').textContent !== saying) ui.fill('said', saying);
         const types = events.map(function (e) { return e.type; });
         if (!isNatural || types.indexOf('slept') >= 0 || gradus.sound.hasDrifted()) schedule();
         tell(types);
@@ -1404,10 +1490,11 @@
           leave();
           return;
         }
-        drawStep();
+        if (types.some(function (type) { return type !== 'half'; })) drawStep();
         save();
       }
       draw();
+      if (events.length > 0) fit();
     }
 
     function tell(types) {
@@ -1482,6 +1569,7 @@
     ui.actions = {
       pause: does(function () { guide.pause(); }),
       go: does(goOn),
+      'in-place': does(goOn),
       back: does(guide.back),
       forward: does(guide.forward),
       longer: does(guide.longer),
@@ -1734,7 +1822,8 @@
         settle();
         if (!dialog.open) dialog.showModal();
         dialog.scrollTop = 0;
-        ui.panel(name).querySelector('h2').focus();
+        ui.part('leave').hidden = name === 'play';
+        if (name !== 'play') ui.panel(name).querySelector('h2').focus();
       },
       tellLeftOut: function (panel, exercises) {
         const line = panel.querySelector('[data-fill="left-out"]');
@@ -1749,7 +1838,6 @@
         if (likes.wait === null) likes.wait = ui.week === 1;
         return likes;
       },
-      lead: function () { gradus.lead(ui); },
       close: function () {
         const wasHurt = !ui.panel('hurts').hidden;
         if (ui.actions.leave) ui.actions.leave();
@@ -1795,13 +1883,13 @@
     });
     dialog.addEventListener('change', function (event) {
       if (event.target.dataset.set) like(event.target);
+      if (event.target.name === 'pain') gradus.askWhere(event.target.form);
       if (event.target.closest('[data-form="hurts"]') && ui.mayEaseOff) {
         ui.panel('hurts').querySelector('[data-gently]').hidden = !ui.mayEaseOff();
       }
     });
     dialog.addEventListener('submit', function (event) {
       event.preventDefault();
-      if (event.target.dataset.form === 'where') gradus.answerWhere(ui);
       if (event.target.dataset.form === 'questions') gradus.answerQuestions(ui);
       if (event.target.dataset.form === 'log') gradus.keepAnswers(ui);
     });
@@ -1839,7 +1927,10 @@
     ui.read();
     past.hidden = !isPast();
     lead.hidden = isPast();
-    lead.querySelector('[data-lead-in]').hidden = ui.steps.length === 0;
+    const button = lead.querySelector('[data-lead-in]');
+    button.hidden = ui.steps.length === 0;
+    ui.unread = ui.unread || button.textContent;
+    button.textContent = gradus.isRead(ui) ? ui.phrases.leadAgain : ui.unread;
     lead.querySelector('[data-lead-none]').hidden = ui.steps.length > 0;
   }
 
@@ -1875,11 +1966,13 @@
   document.addEventListener('click', function (event) {
     const button = event.target.closest('[data-lead-in]');
     const ui = button ? Object.values(gradus.guides).find(function (one) { return one.root.contains(button); }) : null;
-    if (ui && !isPast() && !ui.dialog.open) ui.lead();
-    else for (const one of Object.values(gradus.guides)) if (!one.dialog.open) offer(one);
+    if (ui && !isPast() && !ui.dialog.open) {
+      gradus.noteRead(ui);
+      gradus.lead(ui);
+    } else for (const one of Object.values(gradus.guides)) if (!one.dialog.open) offer(one);
   });
 
   // Somebody was sent here from another session of the day.
   const sent = window.location.hash === '#lead' ? Object.values(gradus.guides)[0] : null;
-  if (sent && !isPast() && sent.steps.length > 0) sent.lead();
+  if (sent && !isPast() && sent.steps.length > 0) gradus.leadOrRead(sent);
 })();
