@@ -38,6 +38,9 @@ public static class PageClass
     /// <summary>The picture of a clip that plays, for paper.</summary>
     public const string Still = "still";
 
+    /// <summary>Start and end of an exercise, beside each other.</summary>
+    public const string Pair = "pair";
+
     /// <summary>What scripts say of a part: it is this week's; a time has more than three digits; a sheet is begun.</summary>
     public const string ThisWeek = "this-week";
     public const string Long = "long";
@@ -57,6 +60,7 @@ public static class PageClass
         Term,
         Said,
         Still,
+        Pair,
         ThisWeek,
         Long,
         Filled,

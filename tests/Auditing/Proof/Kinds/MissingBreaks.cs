@@ -22,6 +22,7 @@ internal static class MissingBreaks
         At("sides", new("before you start", Before, s => SideSaid.Find(s)), (_, e) => e.Remove()),
         .. new[] { Session, Exercise }.Select(pages => At("instruction", new("instruction", pages, s => Doing.Find(s)), Gone)),
         .. new[] { Session, Exercise }.Select(pages => At("set-up", new("set-up", pages, s => SetUp.Find(s)), Gone)),
+        At("dose", Places.At("exercise", Exercise, "tbody > tr:has(td)"), Gone),
         At("change", Places.At("exercise", Exercise, "li[data-weeks]"), Gone),
         At("dose", DoseSaid, Gone),
         At(

@@ -31,7 +31,7 @@ internal static partial class SideBreaks
         At("in the words of a step", Steps, (spot, e) => spot.Say(e, Swapped)),
         At("in the side of a step", Sided, Turn),
         At("both in a step", Sided, (spot, e) => spot.Say(e, Swapped) && Turn(spot, e)),
-        .. new[] { DoseSaid, DoseInSession }.Select(place => At("in a dose", place, (spot, e) => spot.Say(e, Swapped))),
+        At("in a dose", DoseSaid, (spot, e) => spot.Say(e, Swapped)),
         .. new[] { Session, Exercise }.Select(pages =>
             At("beside the title", Places.At(pages == Session ? "session" : "exercise", pages, ".side"), (spot, e) =>
                 spot.Say(e, Swapped)
