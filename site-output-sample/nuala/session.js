@@ -1105,8 +1105,9 @@
       return;
     }
     const note = ui.root.querySelector('[data-lead-unread]');
-    note.hidden = !(kept('read') || {})[ui.session];
-    window.location.replace('#' + (note.hidden ? ui.root.querySelector('.cautions h2') : note).id);
+    const isNew = note !== null && (kept('read') || {})[ui.session] !== undefined;
+    if (isNew) note.hidden = false;
+    window.location.replace('#' + (isNew ? note : ui.root.querySelector('.cautions h2')).id);
   };
 
   // What cannot wait, and whether anything is other than usual: in one look, with one press.

@@ -20,7 +20,7 @@ public sealed partial class FirstScreenTests(PublishedContent content, ITestOutp
         ["how long"] = ".now [data-due] .lengths",
         ["with what"] = ".now [data-due] .line .run",
         ["start"] = ".now a.start",
-        ["the sheet"] = ".now .sheet a",
+        ["the sheet"] = ".now .to-print a",
         ["which sign and which call"] = ".watch .emergency",
         ["numbers to press"] = ".calls",
         ["all signs"] = ".more a[href^='before']",

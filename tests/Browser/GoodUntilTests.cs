@@ -37,7 +37,7 @@ public sealed class GoodUntilTests(PublishedContent content)
             if (says)
                 Assert.StartsWith(Notice, await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
             Assert.Contains(
-                "These pages are good until Sunday 17 January 2027.",
+                "Use these pages until Sunday 17 January 2027.",
                 await page.Locator("footer").InnerTextAsync(),
                 StringComparison.Ordinal
             );

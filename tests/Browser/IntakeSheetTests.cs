@@ -132,8 +132,8 @@ public sealed class IntakeSheetTests(PublishedContent content, ITestOutputHelper
         await File.WriteAllTextAsync(
             sheet.Path,
             (await File.ReadAllTextAsync(sheet.Path, TestContext.Current.CancellationToken)).Replace(
-                "return NotAsked;",
-                "return 'no';",
+                "</script>",
+                ";0</script>",
                 StringComparison.Ordinal
             ),
             TestContext.Current.CancellationToken

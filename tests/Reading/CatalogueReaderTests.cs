@@ -75,10 +75,10 @@ public sealed class CatalogueReaderTests
     [InlineData("two: \"{n} דדבצצג\", ", "", 1, "'x' has no form 'two', which 'he' has for some numbers.")]
     public void A_word_or_a_form_that_is_missing_is_named(string said, string instead, int column, string message)
     {
-        var key = message.Contains("'x'", StringComparison.Ordinal) ? "sets" : "skip";
+        var key = message.Contains("'x'", StringComparison.Ordinal) ? "metres" : "skip";
         var line = Hebrew.Split('\n').Single(l => l.StartsWith(key + ": ", StringComparison.Ordinal));
         var shorter =
-            key == "sets"
+            key == "metres"
                 ? line[..line.IndexOf("two:", StringComparison.Ordinal)]
                     + line[line.IndexOf("other:", StringComparison.Ordinal)..]
                 : line.Replace(said, instead, StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public sealed class CatalogueReaderTests
             LittlePractice.Golden.With("words/he.yaml", Hebrew.Replace(line, shorter, StringComparison.Ordinal)).Findings()
         );
         Assert.Equal(
-            ("word-missing", column, message.Replace("'x'", "'sets'", StringComparison.Ordinal)),
+            ("word-missing", column, message.Replace("'x'", "'metres'", StringComparison.Ordinal)),
             (finding.Rule.Text, finding.At.Column, finding.Message)
         );
     }
@@ -94,15 +94,15 @@ public sealed class CatalogueReaderTests
     [Theory]
     [InlineData(
         "words/en.yaml",
-        "sets: { one: \"{n} set\", few: \"{n} sets\", other: \"{n} sets\" }\n",
+        "metres: { one: \"{n} metre\", few: \"{n} metres\", other: \"{n} metres\" }\n",
         "key-unknown",
         "'few' is no form of a phrase in 'en'."
     )]
     [InlineData(
         "words/en.yaml",
-        "sets: { one: \"{number} set\", other: \"{n} sets\" }\n",
+        "metres: { one: \"{number} metre\", other: \"{n} metres\" }\n",
         "value-wrong",
-        "'sets' must hold the same words in braces as before: '{n} sets'."
+        "'metres' must hold the same words in braces as before: '{n} metres'."
     )]
     [InlineData("words/english.yaml", "skip: Down\n", "file-name-wrong", "'english' is no language.")]
     [InlineData("words/eu.yaml", "language: { direction: up, decimal-mark: \",\" }\n", "value-wrong", "'up' is not a direction.")]

@@ -19,6 +19,8 @@ public sealed class OptionalEndsTests
     [InlineData("<p class=\"a\" id=\"b\">", "<p class=a id=b>")]
     [InlineData("<p>say class=\"a\"</p>", "<p>say class=\"a\"</p>")]
     [InlineData("<time datetime=\"PT5S\">5 s</time>", "<time datetime=PT5S>5 s</time>")]
+    [InlineData("<a href=\"#b-1\" title=\"a\">a</a>", "<a href=#b-1 title=\"a\">a</a>")]
+    [InlineData("<a href=\"b/\">a</a>", "<a href=\"b/\">a</a>")]
     [InlineData("<ul><li>a</li><link></ul>", "<ul><li>a</li><link></ul>")]
     public void Only_an_end_that_says_nothing_is_left_out(string html, string expected)
     {

@@ -46,14 +46,37 @@ public static class PageWording
             : null;
     }
 
+    /// <summary>What parts of a page may be called for somebody who hears it; any other word of the catalogue could say something
+    /// else of them.</summary>
+    private static readonly Series<string> PartNames =
+    [
+        "pages",
+        "today",
+        "before-you-start",
+        "your-weeks",
+        "which-side",
+        "watch-for",
+        "captions",
+        "guide",
+        "guide-resume",
+        "guide-today",
+        "guide-questions",
+        "guide-not-today",
+        "guide-other",
+        "guide-ready",
+        "guide-seconds-left",
+        "guide-progress",
+        "guide-stopped",
+        "guide-over",
+    ];
+
     /// <summary>What may stand where only somebody who hears the page gets it: the names of parts, and what pictures
     /// show.</summary>
     public static IReadOnlySet<string> Labels(Plan plan)
     {
         var words = plan.Words;
-        return words
-            .Keys.Select(words.Plain)
-            .OfType<string>()
+        return PartNames
+            .Select(key => words.Say(key))
             .Concat(plan.Sessions.SelectMany(s => s.Weeks.Select(w => ShareWords.Of(s, w, words))))
             .Concat(plan.Sessions.Select(s => s.Name))
             .Concat(plan.Exercises.Select(e => e.Title))

@@ -75,7 +75,7 @@ public static class SpokenByScripts
         foreach (var key in new[] { "seconds", "minutes", "minutes-and-seconds", "breaths", "repetitions" })
         foreach (var (form, said) in words.Forms(key))
             yield return ($"{key}-{form}", said);
-        foreach (var kind in new[] { "hold", "breathe", "press", "pull", "raise", "move", "carry", "pause", "rest" })
+        foreach (var kind in Enum.GetNames<StepKind>().Select(Kebab.Of).Where(k => !OfGuide.Any(p => p.Name == "do-" + k)))
             yield return ($"do-{kind}", words.Say($"guide-do-{kind}", ("time", "{time}")));
         yield return ("do-effort", words.Say("guide-do-effort", ("do", "{do}"), ("effort", "{effort}")));
         yield return ("next", words.Say("guide-next", ("what", "{what}")));

@@ -16,7 +16,7 @@ public sealed partial class CatalogueUseTests
         .. Enumerable.Range(1, 12).Select(m => $"month-{m}"),
         .. Enum.GetNames<DayOfWeek>().Select(d => "weekday-" + d.ToLowerInvariant()),
         .. Enum.GetNames<StepKind>().Select(k => "step-" + Kebab.Of(k)),
-        .. Enum.GetNames<Verb>().Select(v => "do-" + v.ToLowerInvariant()),
+        .. Enum.GetNames<StepKind>().Select(k => "guide-do-" + Kebab.Of(k)),
         .. Enum.GetNames<Stage>().Select(s => "stage-" + s.ToLowerInvariant()),
         .. Enum.GetNames<Position>().Select(p => "position-" + Kebab.Of(p)),
         .. Enum.GetNames<CautionKind>().Select(k => "kind-" + Kebab.Of(k)),

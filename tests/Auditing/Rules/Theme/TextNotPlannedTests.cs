@@ -22,13 +22,13 @@ public sealed class TextNotPlannedTests
             "<p>Mostly, these pages are exercise advice,",
             "plan-words-altered"
         ),
-        new(
-            "only for who hears the page",
+        .. new[] { "Not for you", "Skip", "Exercises" }.Select(said => new PlantedFault(
+            "only for who hears the page: " + said,
             Page,
             "<section class=\"cautions\">",
-            "<section class=\"cautions\" aria-label=\"Skip\">",
+            $"<section class=\"cautions\" aria-label=\"{said}\">",
             Rules()
-        ),
+        )),
         new("on page one", "index.html", "</body>", "<p>A hold</p></body>", Rules()),
     ];
 
