@@ -21,6 +21,13 @@ public sealed class FiguresByWeekTests
     [Theory, MemberData(nameof(All))]
     public void Another_one_is_found(PlantedFault fault) => fault.MustBeFound();
 
+    /// <summary>A cell that is wider or narrower moves every week behind it.</summary>
+    [Theory]
+    [InlineData("session-1.html")]
+    [InlineData("exercise-calf-press.html")]
+    public void A_cell_for_other_weeks_is_found(string page) =>
+        new PlantedFault("a cell for other weeks", page, "<td colspan=\"2\">", "<td>", "plan-words-altered").MustBeFound();
+
     private static PlantedFault Plant(string kind, string instead) =>
         new(kind, "session-1.html", Figure, instead, "week-told-wrong");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using AngleSharp.Dom;
 using Gradus.Domain;
@@ -136,6 +137,11 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
     {
         if (element.LocalName == "option")
             return element.GetAttribute("value") is { } value ? PageMark.Of(("value", value)) : null;
+        if (
+            element.LocalName == "td"
+            && int.TryParse(element.GetAttribute("colspan"), CultureInfo.InvariantCulture, out var columns)
+        )
+            return PageMark.Cell(columns);
         var marks = PageMark
             .Attributes.Where(element.HasAttribute)
             .Select(name => (name, element.GetAttribute(name) ?? ""))

@@ -47,5 +47,8 @@ public static class PageMark
         return string.Join(' ', said);
     }
 
+    /// <summary>Of a cell as wide as that many columns: whatever stands behind it in its row is moved by them.</summary>
+    public static string Cell(int columns) => columns > 1 ? Of(("colspan", FormattableString.Invariant($"{columns}"))) : "";
+
     private static string Bare(string name) => name.StartsWith("data-", StringComparison.Ordinal) ? name["data-".Length..] : name;
 }

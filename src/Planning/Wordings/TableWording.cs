@@ -13,6 +13,8 @@ internal static class TableWording
     /// <summary>A row for each thing that is counted.</summary>
     public static Wording Rows(PlannedSession session, PlannedUse use) =>
         Order(
-            use.Rows.Select(row => Order(session.Cells(row).Select(c => Must(c.Said, "", use.Exercise)).Prepend(Must(row.What))))
+            use.Rows.Select(row =>
+                Order(session.Cells(row).Select(c => Must(c.Said, PageMark.Cell(c.Weeks), use.Exercise)).Prepend(Must(row.What)))
+            )
         );
 }

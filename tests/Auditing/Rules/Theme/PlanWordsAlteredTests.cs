@@ -36,17 +36,22 @@ public sealed class PlanWordsAlteredTests
         Plant("the weeks of the doses swapped", Stretch, Columns, "<th>2</th><th>1</th>"),
         Plant("a week of the doses missing", Stretch, Columns, "<th>1</th>"),
         Plant("another week above a dose", Stretch, Columns, "<th>1</th><th>3</th>"),
-        Plant("more sets", Press, "<th>Sets</th><td>2</td>", "<th>Sets</th><td>3</td>"),
-        Plant("another effort", Press, "<td>50%</td>", "<td>80%</td>"),
-        Plant("no rest", Press, "<tr><th>Rest between sets</th><td>30 s</td></tr>", ""),
+        Plant("more sets", Press, "<th>Sets</th><td colspan=\"2\">2</td>", "<th>Sets</th><td colspan=\"2\">3</td>"),
+        Plant("another effort", Press, "<td colspan=\"2\">50%</td>", "<td colspan=\"2\">80%</td>"),
+        Plant("no rest", Press, "<tr><th>Rest between sets</th><td colspan=\"2\">30 s</td></tr>", ""),
         Plant("sets called times", Press, "<th>Sets</th>", "<th>Times</th>"),
         Plant(
             "two rows swapped",
             Press,
-            "<th>Effort</th><td>50%</td></tr>\n<tr><th>Rest between sets</th>",
-            "<th>Rest between sets</th><td>50%</td></tr>\n<tr><th>Effort</th>"
+            "<th>Effort</th><td colspan=\"2\">50%</td></tr>\n<tr><th>Rest between sets</th>",
+            "<th>Rest between sets</th><td colspan=\"2\">50%</td></tr>\n<tr><th>Effort</th>"
         ),
-        Plant("the doses removed", Press, "<tr><th>Press</th><td>10 s</td></tr>\n<tr><th>Effort</th><td>50%</td></tr>", ""),
+        Plant(
+            "the doses removed",
+            Press,
+            "<tr><th>Press</th><td colspan=\"2\">10 s</td></tr>\n<tr><th>Effort</th><td colspan=\"2\">50%</td></tr>",
+            ""
+        ),
         Plant("the beginning not said", Press, "<p>Starting point</p>", ""),
         Plant("a week without its first day", Weeks, Second, "<h2>Week 2</h2>"),
         Plant("another date of a week", Weeks, Second, Second.Replace("14", "15", StringComparison.Ordinal)),
