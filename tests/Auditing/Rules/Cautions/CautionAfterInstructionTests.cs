@@ -19,8 +19,8 @@ public sealed class CautionAfterInstructionTests
         Moved("behind a step", "<ol><li>A get ready, left leg</li></ol>"),
         Moved(
             "behind a dose",
-            "<table><tr><th>Weeks</th><th>1</th><th>2</th></tr><tr><th>A Wall calf stretch</th></tr><tr><th>Sets</th><td colspan=\"2\">2</td>"
-                + "</tr></table>"
+            "<table><tr><th>Weeks</th><th>1</th><th>2</th></tr><tr><th>A Wall calf stretch</th></tr><tr><th>Sets</th>"
+                + "<td colspan=\"2\">2</td></tr></table>"
         ),
         Moved("behind an instruction that is only printed", "<p class=\"on-paper\">Sink forward until the calf is tight.</p>"),
         Moved("behind an instruction for where no scripts run", "<noscript>Let go slowly.</noscript>"),
