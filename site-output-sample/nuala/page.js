@@ -606,6 +606,18 @@
     const phrase = phrases[name + form[0].toUpperCase() + form.slice(1)] || phrases[name + 'Other'];
     return gradus.filled(phrase, Object.assign({ n: n }, fills));
   };
+
+  // The time of day, so many milliseconds from now.
+  gradus.hourIn = function (ms) {
+    const shown = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' };
+    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, shown);
+  };
+
+  // What is left of a step: seconds, or minutes and seconds.
+  gradus.digitsOf = function (ms) {
+    const seconds = Math.ceil(ms / 1000);
+    return seconds < 100 ? String(seconds) : Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
+  };
 })();
 
 // What was done, as a file that a spreadsheet opens. It knows no page.

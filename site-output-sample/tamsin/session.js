@@ -726,7 +726,7 @@
     for (const one of [copy].concat(all('[id], [aria-labelledby], [data-weeks]', copy))) {
       for (const name of ['id', 'aria-labelledby', 'data-weeks', 'data-about']) one.removeAttribute(name);
     }
-    for (const link of all('a', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
+    for (const link of all('a:not([href^="tel:"])', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
     return copy;
   };
 
@@ -1331,19 +1331,8 @@
 
   gradus.clock = function () { return window.performance.now(); };
 
-  // The time of day, so many milliseconds from now.
-  gradus.hourIn = function (ms) {
-    const shown = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' };
-    return new Date(Date.now() + ms).toLocaleTimeString(document.documentElement.lang, shown);
-  };
-
   // What of an exercise's article stands beside a step that runs.
-  const beside = { pictures: '.pair', doing: 'ol' };
-
-  function digitsOf(ms) {
-    const seconds = Math.ceil(ms / 1000);
-    return seconds < 100 ? String(seconds) : Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
-  }
+  const beside = { cue: '.side', pictures: '.pair', doing: 'ol' };
 
   // snap: where somebody was; null for the beginning.
   gradus.play = function (ui, snap) {
@@ -1352,6 +1341,8 @@
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
     ui.guide = guide;
+    ui.mustAsk = false;
+    ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
     if (!snap) guide.leaveOut(ui.leaveOut || []);
 
     function isLearnt(exercise) {
@@ -1392,8 +1383,8 @@
         const part = ui.part(name);
         if (part.textContent !== text) part.textContent = text;
       };
-      set('digits', digitsOf(left));
-      ui.part('digits').classList.toggle('long', digitsOf(left).length > 3);
+      set('digits', gradus.digitsOf(left));
+      ui.part('digits').classList.toggle('long', gradus.digitsOf(left).length > 3);
       ui.part('progress').value = guide.msInAll() > 0 ? 1 - guide.msLeft() / guide.msInAll() : 0;
       set('ends', gradus.filled(phrases.endsAt, { time: gradus.hourIn(guide.msLeft()) }));
       const breath = state.phase === 'running' ? gradus.breathAt(guide.steps[state.at], guide.lengthNow() - left) : null;
@@ -1455,6 +1446,7 @@
       const article = gradus.articleOf(ui.root, step.exercise);
       ui.part('how').hidden = guide.state.phase === 'running' || !article;
       ui.part('signs').hidden = !isNew;
+      ui.part('way-out').hidden = !isNew;
       if (article && shown !== step.exercise) {
         for (const name of Object.keys(beside)) {
           const copies = Array.from(article.querySelectorAll(beside[name]), gradus.copyOf);
@@ -1540,12 +1532,15 @@
         const form = ui.form('hurts');
         const place = gradus.placeIn(form);
         const level = gradus.levelIn(form);
+        const isSharp = form.querySelector('[value="sharp"]').checked;
         form.reset();
         if (gradus.isAlarming(place, level)) {
           gradus.alarm(ui, 'chest');
           return;
         }
-        then(place, level);
+        ui.mustAsk = ui.mustAsk || isSharp || level > gradus.limitsOf().stop;
+        if (level > gradus.limitsOf().stop) guide.endSession(place, level);
+        else then(place, level);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
         follow(false);
       };
@@ -1582,7 +1577,10 @@
         showHurts();
       },
       'ease-off': afterHurt(function (place, level) { guide.easeOff(place, level); }),
-      'end-exercise': afterHurt(function (place, level) { guide.endExercise(place, level); }),
+      'end-exercise': afterHurt(function (place, level) {
+        guide.endExercise(place, level);
+        ui.tellLeftOut(ui.panel('play'), guide.state.out);
+      }),
       'end-session': afterHurt(function (place, level) { guide.endSession(place, level); }),
       abandon: does(guide.abandon),
       'end-here': does(function () { guide.endSession(null); }),
@@ -1762,6 +1760,7 @@
     fillPain(form, ui.row);
     ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
+    ui.part('ask-first').hidden = !ui.mustAsk;
     ui.fill('kept', keptSaying(ui));
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
     if (ui.row.alarm) gradus.showAlarm(ui, isKept);

@@ -23,8 +23,9 @@ public static partial class OptionalEnds
 
     /// <summary>In a tag of ours: a text has no quotation mark that is not escaped.</summary>
     [GeneratedRegex(
-        "(?<=<[a-z][^<>]* (?:class|colspan|data-(?:about|act|alarm|do|dose|doses|fill|panel|say)|datetime|height|href|id|name"
-            + "|role|rowspan|scope|tabindex|type|value|width|x|y)=)\"([#A-Za-z0-9.-]+)\"",
+        "(?<=<[a-z][^<>]* (?:aria-pressed|class|colspan|data-(?:about|act|alarm|choose-week|do|done|dose|doses|fill|guide|kind"
+            + "|later|log|panel|say|version|week-now|weeks|why)|datetime|height|href|id|name|role|rowspan|scope|tabindex|type"
+            + "|value|width|x|y)=)\"([#A-Za-z0-9.-]+)\"",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Quotes();

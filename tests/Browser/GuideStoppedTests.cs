@@ -39,6 +39,34 @@ public sealed class GuideStoppedTests(PublishedContent content)
         );
     }
 
+    /// <summary>Sharp, or above the bound of the practice: the coach is asked before the next session, and above it nothing goes
+    /// on.</summary>
+    [Theory]
+    [InlineData("7", "dull", true, true)]
+    [InlineData("7", "sharp", true, true)]
+    [InlineData("2", "sharp", false, true)]
+    [InlineData("3", "dull", false, false)]
+    public async Task Who_has_a_sharp_or_a_great_pain_is_told_to_ask_first(string level, string feel, bool isOver, bool mustAsk)
+    {
+        await using var context = await GuidedPage.ContextAsync(content);
+        var page = await GuidedPage.Open(content, context, "session-1.html");
+        await page.Begin();
+        await page.Press("hurts");
+        await page.Say(level, feel, "wrist");
+        await page.Press("end-exercise");
+        Assert.Equal(isOver, await page.Heading() == "That is all for today");
+        if (!isOver)
+        {
+            Assert.Equal(
+                "Left out today: Side-lying chest turn.",
+                await page.Dialog.Locator("[data-panel='play'] [data-fill='left-out']").InnerTextAsync()
+            );
+            await page.PlayOn(40);
+        }
+
+        Assert.Equal(mustAsk, await page.Dialog.Locator("[data-fill='ask-first']").IsVisibleAsync());
+    }
+
     /// <summary>The hold of 80 seconds goes on with what is left of it, and counts when it is over.</summary>
     [Fact]
     public async Task To_go_on_more_gently_goes_on_with_the_same_side()

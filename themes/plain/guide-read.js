@@ -167,7 +167,7 @@
     for (const one of [copy].concat(all('[id], [aria-labelledby], [data-weeks]', copy))) {
       for (const name of ['id', 'aria-labelledby', 'data-weeks', 'data-about']) one.removeAttribute(name);
     }
-    for (const link of all('a', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
+    for (const link of all('a:not([href^="tel:"])', copy)) link.replaceWith.apply(link, Array.from(link.childNodes));
     return copy;
   };
 

@@ -38,6 +38,9 @@ public static class PageClass
     /// <summary>The picture of a clip that plays, for paper.</summary>
     public const string Still = "still";
 
+    /// <summary>On which side an exercise is done.</summary>
+    public const string Side = "side";
+
     /// <summary>Start and end of an exercise, beside each other.</summary>
     public const string Pair = "pair";
 
@@ -60,6 +63,7 @@ public static class PageClass
         Term,
         Said,
         Still,
+        Side,
         Pair,
         ThisWeek,
         Long,

@@ -17,7 +17,7 @@ internal static class GuideWording
     {
         var words = plan.Words;
         return AnyOrder(
-            WholeOrNot(Before(plan, session), Ready(words), Play(words), Hurts(plan), Alarm(plan), End(words), Close(words)),
+            WholeOrNot(Before(plan, session), Ready(words), Play(words), Hurts(plan), Alarm(plan), End(plan), Close(words)),
             // Where all pages are one, the first session's guide leads through the others too.
             Versions(plan, session, "")
         );
@@ -114,6 +114,7 @@ internal static class GuideWording
         Panel("play", words.Say("guide"), panel =>
             [
                 May(words.Say("keep-breathing"), panel),
+                Close(words),
                 May(words.Say("guide-how"), panel),
                 Act("pause", words.Say("guide-pause")),
                 Act("go", words.Say("guide-go-on")),
@@ -161,9 +162,14 @@ internal static class GuideWording
         );
     }
 
-    private static Wording End(Words words) =>
-        Panel("end", words.Say("guide-over"), panel =>
+    private static Wording End(Plan plan)
+    {
+        var words = plan.Words;
+        return Panel("end", words.Say("guide-over"), panel =>
             [
+                Must(words.Say("guide-not-today-doctor"), panel),
+                Must(words.Say("guide-ask-first", ("coach", plan.Publisher.Coach)), panel),
+                Must(plan.Publisher.Contact.Phone, panel),
                 Must(words.Say("guide-how-was-it"), panel),
                 Must(words.Say("log-effort"), panel),
                 Numbers(words, panel),
@@ -179,6 +185,7 @@ internal static class GuideWording
                 WeeksWording.LogTools(words, panel),
             ]
         );
+    }
 
     private static Wording Close(Words words) => Act("close", words.Say("guide-close"));
 
