@@ -100,7 +100,7 @@ public sealed class GuideTests(PublishedContent content, ITestOutputHelper outpu
         await page.PlayOn(40);
         Assert.Equal(
             "Left out today: Side-lying chest turn.",
-            await page.Dialog.Locator("[data-panel='end'] .note").InnerTextAsync()
+            await page.Dialog.Locator("[data-panel='end'] [data-fill='left-out']").InnerTextAsync()
         );
 
         var next = await GuidedPage.Open(content, context, "session-2.html", "2026-12-16T10:00:00");
