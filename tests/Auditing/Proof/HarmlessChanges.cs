@@ -64,9 +64,9 @@ internal static partial class HarmlessChanges
         // Arranged otherwise.
         At("part at the end", Movable, (spot, e) =>
         {
-            // Where all pages are one, each closes with a link back, which belongs to the frame.
-            if (spot.First(".back") is { } back)
-                back.Before(e);
+            // What leads to the other pages closes each, and where all are one a link back: both belong to the frame.
+            if (spot.First(".back, main > nav.pages") is { } last)
+                last.Before(e);
             else
                 Content(spot).Append(e);
         }),
@@ -88,7 +88,6 @@ internal static partial class HarmlessChanges
             e.Remove()
         ),
         At("attributes in another order", Sections.Where("section", s => s.Attributes.Length > 1), Reorder),
-        At("attributes in another order", Steps, Reorder),
         At("attributes in another order", Guide, Reorder),
     ];
 

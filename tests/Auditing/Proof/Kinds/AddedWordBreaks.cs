@@ -80,7 +80,7 @@ internal static class AddedWordBreaks
     {
         var said = spot.Chance.Of([
             spot.Plan.Words.Say("no-equipment"),
-            spot.Plan.Words.Say("guide-why-time"),
+            spot.Plan.Words.Say("guide-why-ease"),
             spot.Plan.Words.Say("session-noted"),
             spot.Plan.Words.Say("nothing-this-week"),
             spot.Plan.Words.Say("guide-answered"),
