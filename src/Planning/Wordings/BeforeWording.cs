@@ -14,8 +14,7 @@ internal static class BeforeWording
             Sides(plan),
             CautionWording.Of(plan, PagePath.BeforeYouStart, plan.Exercises.Select(e => e.Id)),
             Order(
-                May(words.Say("help")),
-                May(Prose.PlainOf(plan.Emergency.Sentence)),
+                WholeOrNot(Must(words.Say("help")), Must(Prose.PlainOf(plan.Emergency.Sentence))),
                 May(words.Say("coach-contact")),
                 May(plan.Publisher.Coach),
                 May(plan.Publisher.Contact.Phone),
