@@ -22,14 +22,14 @@ internal static class Places
     public static readonly Place Note = Place.Of(
         "who must leave it out",
         Moves,
-        ".cautions .not-with dd, .cautions > h3:last-of-type + p"
+        ".cautions .not-with h4, .cautions > h3:last-of-type + p"
     );
 
-    public static readonly Place Told = Place.Of("condition", Moves, ".cautions .not-with dt, .cautions > h3:last-of-type");
+    public static readonly Place Told = Place.Of("condition", Moves, ".cautions .not-with .run li, .cautions > h3:last-of-type");
 
     public static readonly Place PainRule = Place.Of("pain rule", Moves, ".cautions .pain-rule li");
 
-    public static readonly Place Again = Place.Of("caution beside an exercise", Session, ".again p");
+    public static readonly Place Again = Place.Of("caution beside an exercise", Session, ".again");
 
     public static readonly Place Cautions = Place.Of("cautions", Moves, ".cautions");
 

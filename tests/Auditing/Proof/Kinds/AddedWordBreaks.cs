@@ -33,7 +33,7 @@ internal static class AddedWordBreaks
         .. AtEach("list item", [PainRule, Steps, Stops], (spot, e) => spot.After(e, $"<li>{Text(spot)}</li>")),
         At("heading", Cautions, (spot, e) => spot.Before(e, $"<h2>{Text(spot)}</h2>")),
         At("heading", Title, (spot, e) => spot.Before(e, $"<h4>{Text(spot)}</h4>")),
-        At("cell", Places.At("dose table", Does, "tr[data-weeks]"), (spot, e) => spot.Inside(e, $"<td>{Text(spot)}</td>")),
+        At("cell", Places.At("dose table", Does, "tbody > tr:has(td)"), (spot, e) => spot.Inside(e, $"<td>{Text(spot)}</td>")),
         At("term and explanation", Told, (spot, e) => spot.Before(e, $"<dt>You</dt><dd>{Text(spot)}</dd>")),
         At("caption", Cautions, (spot, e) => spot.After(e, $"<table><caption>{Text(spot)}</caption><tr><td></td></tr></table>")),
         At("legend", InGuide("fieldset"), (spot, e) => e.Prepend(spot.Raw($"<legend>{Text(spot)}</legend>"))),

@@ -65,7 +65,9 @@ internal static partial class CautionWordBreaks
             spot.Say(e, text => text.Contains(':') ? text[..(text.IndexOf(':') + 1)] + " Something else" : text)
         ),
         At("condition changed", Told, (spot, e) => spot.Say(e, text => LongWord().Replace(text, "other", 1))),
-        At("leave out becomes do", Note, (spot, e) => spot.Say(e, ("do not do", "do"), ("check with", "you need not ask"))),
+        At("leave out becomes do", Note, (spot, e) =>
+            spot.Say(e, ("Leave out with", "Do with"), ("Ask a doctor first with", "No need to ask with"))
+        ),
         At("kind of sign changed", Kind, (spot, e) => spot.Say(e, _ => "Good to know")),
         At("quoted as an opinion", Body, (spot, e) => spot.Say(e, text => "Some say: " + text)),
         At("first word changed again beside the steps", Again, (spot, e) =>

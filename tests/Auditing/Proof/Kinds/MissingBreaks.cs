@@ -13,7 +13,7 @@ internal static class MissingBreaks
         .. Each("caution", (".cautions .caution", Session), (".cautions .caution", Exercise), (".cautions .caution", Before)),
         At("caution's body", Body, (_, e) => e.Remove()),
         .. Each("all cautions", (".cautions", Session), (".cautions", Exercise), (".cautions", Before)),
-        .. Each("who must leave it out", (".not-with dd", Session), (".not-with", Exercise), (".not-with dt", Before)),
+        .. Each("who must leave it out", (".not-with .run li", Session), (".not-with", Exercise), (".not-with h4", Before)),
         .. Each("pain rule", (".pain-rule", Session), (".pain-rule li", Session)),
         At("emergency", Emergency, (_, e) => e.Remove()),
         At("scope", Scope, (_, e) => e.Remove()),
@@ -42,7 +42,7 @@ internal static class MissingBreaks
         ),
         .. Each("terms", (".terms", Session), (".terms dd", Any)),
         .. Each("answers about health", (".answers dd", Before), (".answers", Before)),
-        .. Each("what you need", (".equipment", Session), (".equipment li", Session)),
+        .. Each("what you need", ("main > .run", Session), ("main > .run li", Session)),
     ];
 
     private static void Gone(Spot spot, IElement element) => element.Remove();

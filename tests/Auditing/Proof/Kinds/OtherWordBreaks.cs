@@ -44,7 +44,7 @@ internal static partial class OtherWordBreaks
         Worded("explanation of a word changed", Places.At("terms", Any, ".terms dd")),
         Worded("letter changed", new("home", Home, s => s.Saying(AddedWordBreaks.Letter(s)))),
         Worded("step changed", Steps),
-        At("effort changed", Steps, (spot, e) => spot.Say(e, text => Percent().Replace(text, "95 per cent"))),
+        At("effort changed", Steps, (spot, e) => spot.Say(e, text => Percent().Replace(text, "95%"))),
         Worded("stop sign of home changed", Stops),
     ];
 
@@ -57,6 +57,6 @@ internal static partial class OtherWordBreaks
     [GeneratedRegex(@"\b\d+\b")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"\d+ per cent")]
+    [GeneratedRegex(@"\d+%")]
     private static partial Regex Percent();
 }

@@ -31,7 +31,6 @@ internal static partial class SideBreaks
         At("in the words of a step", Steps, (spot, e) => spot.Say(e, Swapped)),
         At("in the side of a step", Sided, Turn),
         At("both in a step", Sided, (spot, e) => spot.Say(e, Swapped) && Turn(spot, e)),
-        At("in a dose", DoseSaid, (spot, e) => spot.Say(e, Swapped)),
         .. new[] { Session, Exercise }.Select(pages =>
             At("beside the title", Places.At(pages == Session ? "session" : "exercise", pages, ".side"), (spot, e) =>
                 spot.Say(e, Swapped)
@@ -55,7 +54,7 @@ internal static partial class SideBreaks
             new("home", Home, s =>
                 s.All("p")
                     .Where(p =>
-                        p.Closest("section, body") is not null && p.TextContent.Contains("leg is your", StringComparison.Ordinal)
+                        p.Closest("section, body") is not null && p.TextContent.Contains("front leg", StringComparison.Ordinal)
                     )
             ),
             (spot, e) => spot.Say(e, Swapped)
