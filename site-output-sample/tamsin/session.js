@@ -90,7 +90,7 @@
     let isHalfSaid = false;
     const it = {
       at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [],
-      felt: null
+      felt: null, ask: false
     };
 
     function lengthOf(i) {
@@ -310,13 +310,13 @@
       snapshot: function () {
         return JSON.parse(JSON.stringify({
           at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did,
-          stopped: it.stopped, felt: it.felt, hurt: it.phase === 'hurt'
+          stopped: it.stopped, felt: it.felt, ask: it.ask, hurt: it.phase === 'hurt'
         }));
       },
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
         if (it.phase !== 'ready' || !Number.isInteger(kept.at) || kept.at < 0 || kept.at >= steps.length) return false;
-        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt']) if (kept[what]) it[what] = kept[what];
+        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt', 'ask']) if (kept[what]) it[what] = kept[what];
         const at = isOut(kept.at) ? after(kept.at) : kept.at;
         if (at < 0) return false;
         stand(at, kept.hurt === true ? 'hurt' : 'waiting');
@@ -1341,7 +1341,6 @@
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
     ui.guide = guide;
-    ui.mustAsk = false;
     ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
     if (!snap) guide.leaveOut(ui.leaveOut || []);
 
@@ -1538,7 +1537,7 @@
           gradus.alarm(ui, 'chest');
           return;
         }
-        ui.mustAsk = ui.mustAsk || isSharp || level > gradus.limitsOf().stop;
+        guide.state.ask = guide.state.ask || isSharp || level > gradus.limitsOf().stop;
         if (level > gradus.limitsOf().stop) guide.endSession(place, level);
         else then(place, level);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
@@ -1760,7 +1759,7 @@
     fillPain(form, ui.row);
     ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
-    ui.part('ask-first').hidden = !ui.mustAsk;
+    ui.part('ask-first').hidden = !guide.state.ask;
     ui.fill('kept', keptSaying(ui));
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
     if (ui.row.alarm) gradus.showAlarm(ui, isKept);

@@ -61,6 +61,11 @@ public sealed class GuideStoppedTests(PublishedContent content)
                 "Left out today: Side-lying chest turn.",
                 await page.Dialog.Locator("[data-panel='play'] [data-fill='left-out']").InnerTextAsync()
             );
+
+            // It is not forgotten when the page is closed and opened again.
+            await page.Page.ReloadAsync();
+            await page.Lead();
+            await page.Press("resume");
             await page.PlayOn(40);
         }
 

@@ -136,7 +136,7 @@
     fillPain(form, ui.row);
     ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
-    ui.part('ask-first').hidden = !ui.mustAsk;
+    ui.part('ask-first').hidden = !guide.state.ask;
     ui.fill('kept', keptSaying(ui));
     for (const tools of ui.panel('end').querySelectorAll('[data-log-tools]')) tools.hidden = false;
     if (ui.row.alarm) gradus.showAlarm(ui, isKept);

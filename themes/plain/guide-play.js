@@ -16,7 +16,6 @@
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
     ui.guide = guide;
-    ui.mustAsk = false;
     ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
     if (!snap) guide.leaveOut(ui.leaveOut || []);
 
@@ -213,7 +212,7 @@
           gradus.alarm(ui, 'chest');
           return;
         }
-        ui.mustAsk = ui.mustAsk || isSharp || level > gradus.limitsOf().stop;
+        guide.state.ask = guide.state.ask || isSharp || level > gradus.limitsOf().stop;
         if (level > gradus.limitsOf().stop) guide.endSession(place, level);
         else then(place, level);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');

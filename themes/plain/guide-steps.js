@@ -38,7 +38,7 @@
     let isHalfSaid = false;
     const it = {
       at: 0, phase: 'ready', left: 0, ends: 0, wait: options.wait === true, extra: {}, softer: {}, out: [], did: {}, stopped: [],
-      felt: null
+      felt: null, ask: false
     };
 
     function lengthOf(i) {
@@ -258,13 +258,13 @@
       snapshot: function () {
         return JSON.parse(JSON.stringify({
           at: it.at, left: leftNow(), wait: it.wait, extra: it.extra, softer: it.softer, out: it.out, did: it.did,
-          stopped: it.stopped, felt: it.felt, hurt: it.phase === 'hurt'
+          stopped: it.stopped, felt: it.felt, ask: it.ask, hurt: it.phase === 'hurt'
         }));
       },
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
         if (it.phase !== 'ready' || !Number.isInteger(kept.at) || kept.at < 0 || kept.at >= steps.length) return false;
-        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt']) if (kept[what]) it[what] = kept[what];
+        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt', 'ask']) if (kept[what]) it[what] = kept[what];
         const at = isOut(kept.at) ? after(kept.at) : kept.at;
         if (at < 0) return false;
         stand(at, kept.hurt === true ? 'hurt' : 'waiting');
