@@ -316,7 +316,8 @@
       // At the beginning of the step that it was at, and only when somebody says so. Where it hurt, that comes first.
       restore: function (kept) {
         if (it.phase !== 'ready' || !Number.isInteger(kept.at) || kept.at < 0 || kept.at >= steps.length) return false;
-        for (const what of ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt', 'ask']) if (kept[what]) it[what] = kept[what];
+        const parts = ['wait', 'extra', 'softer', 'out', 'did', 'stopped', 'felt', 'ask'];
+        for (const what of parts) if (kept[what]) it[what] = kept[what];
         const at = isOut(kept.at) ? after(kept.at) : kept.at;
         if (at < 0) return false;
         stand(at, kept.hurt === true ? 'hurt' : 'waiting');
