@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Rendering;
 
-/// <summary>What a page may leave out, because every byte of it is carried in a message: the end tags of paragraphs, list items,
+/// <summary>What a session's page and the one file may leave out, because every byte of them is carried in a message: the end tags of paragraphs, list items,
 /// rows and cells where what follows says it as well (HTML Standard, 13.1.2.4), the quotation marks round what is one plain word
 /// (13.1.2.3), and lines with nothing on them.</summary>
 public static partial class OptionalEnds
@@ -23,9 +23,9 @@ public static partial class OptionalEnds
 
     /// <summary>In a tag of ours: a text has no quotation mark that is not escaped.</summary>
     [GeneratedRegex(
-        "(?<=<[a-z][^<>]* (?:aria-pressed|class|colspan|data-(?:about|act|alarm|choose-week|do|done|dose|doses|fill|guide|kind"
-            + "|later|log|panel|say|version|week-now|weeks|why)|datetime|height|href|id|name|role|rowspan|scope|tabindex|type"
-            + "|value|width|x|y)=)\"([#A-Za-z0-9.-]+)\"",
+        "(?<=<[a-z][^<>]* (?:aria-(?:labelledby|pressed)|class|colspan|data-(?:about|act|alarm|choose-week|do|done|dose|doses"
+            + "|fill|guide|kind|later|log|panel|say|version|week-now|weeks|why)|datetime|height|href|id|name|role|rowspan|scope"
+            + "|tabindex|type|value|width|x|y)=)\"([#A-Za-z0-9.-]+)\"",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Quotes();

@@ -10,6 +10,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     internal const string AllPagesTemplate = PagePath.AllPages;
 
     private const string PageTemplate = "page.html",
+        SessionTemplate = "session.html",
         GuideTemplate = "guide.html";
     private const string Style = "look.css",
         GuideStyle = "guide.css",
@@ -81,9 +82,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         var view = new AllPagesView(
             style.Markup,
             scripts.Select(s => s.Markup).ToSeries(),
-            Contents(inOne, shared, At, "-")
-                .Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) })
-                .ToSeries()
+            Contents(inOne, shared, At, "-").ToSeries()
         );
         return Filled(shared, AllPagesTemplate, ("file", view), ("path", PagePath.AllPages), ("here", ""));
 
@@ -130,7 +129,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         );
         yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => WeekViews.Of(shown));
         foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
-            yield return Of(session.Path, session.Name, "session.html", "session", here => SessionViews.Of(shown, view, here));
+            yield return Of(session.Path, session.Name, SessionTemplate, "session", here => SessionViews.Of(shown, view, here));
         foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))
             yield return Of(exercise.Path, exercise.Title, "exercise.html", "exercise", here =>
                 PageViews.Exercise(shown, view, here)
@@ -149,7 +148,13 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
                 ("terms", terms),
                 ("whole", IsFirstOfAll(path, behind))
             );
-            return new(path, PageId.Page(path), name, title, new(html));
+            return new(
+                path,
+                PageId.Page(path),
+                name,
+                title,
+                new(template == SessionTemplate || behind.Length > 0 ? OptionalEnds.LeftOut(html) : html)
+            );
         }
     }
 

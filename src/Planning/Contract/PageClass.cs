@@ -14,6 +14,9 @@ public static class PageClass
     public const string Caution = "caution";
     public const string Belongs = "belongs";
 
+    /// <summary>Of the kinds, the conditions, each followed by the letters of its exercises.</summary>
+    public const string NotWith = "not-with";
+
     /// <summary>The exercises of a session with their letters.</summary>
     public const string Index = "index";
 
@@ -55,6 +58,7 @@ public static class PageClass
         Kind,
         Caution,
         Belongs,
+        NotWith,
         Index,
         Exercise,
         Weeks,

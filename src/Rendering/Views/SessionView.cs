@@ -59,4 +59,5 @@ internal sealed record CellView(int Weeks, string Said);
 internal sealed record WeeksView(string Id, string In, string Heading, TimeView Total, Series<StepView> Steps);
 
 /// <param name="Data">What the script that leads through the session reads.</param>
-internal sealed record StepView(string Data, string Words, string Detail, TimeView Time);
+/// <param name="IsWork">Neither a rest nor a change from one thing to the next.</param>
+internal sealed record StepView(string Data, bool IsWork, string Words, string Detail, TimeView Time);

@@ -51,7 +51,15 @@ internal static class SessionViews
             WeekData.Numbers(weeks.Weeks),
             weeks.Heading,
             TimeView.Of(weeks.Total, weeks.About, words),
-            [.. weeks.Steps.Select(s => new StepView(s.Data(), s.Words, s.Detail, TimeView.Of(s.Seconds, false, words)))]
+            [
+                .. weeks.Steps.Select(s => new StepView(
+                    s.Data(),
+                    s.Kind.Use() is TimeUse.Work,
+                    s.Words,
+                    s.Detail,
+                    TimeView.Of(s.Seconds, false, words)
+                )),
+            ]
         );
 
     /// <summary>A session before play has two rows a week, for as long as nobody knows how often that is.</summary>
