@@ -89,7 +89,7 @@ public sealed class WeekOnPageTests(PublishedContent content)
                 offered++;
 
                 // With the steps come what is done in them and the signs.
-                foreach (var part in new[] { "article.exercise", ".cautions .caution" })
+                foreach (var part in new[] { "article.exercise", ".cautions .caution", ".not-with li" })
                     Assert.Equal(await page.Locator(part).CountAsync(), await page.Locator($"{part}:visible").CountAsync());
             }
 
