@@ -275,12 +275,20 @@
     }
   }
 
-  // Every exercise of a sign that is not done yet has a letter of its own.
+  // Every exercise of a sign or condition that is not done yet has a letter of its own.
   function showSigns(root, away) {
+    const isAway = function (said) {
+      const letters = said.split(/[^A-Z]+/).filter(Boolean);
+      return letters.length > 0 && letters.every(function (letter) { return away.indexOf(letter) >= 0; });
+    };
+    for (const condition of all('.cautions .not-with li', root)) {
+      const letters = /\(([A-Z, ]+)\)$/.exec(condition.textContent.trim());
+      condition.hidden = letters !== null && isAway(letters[1]);
+    }
     for (const sign of all('.cautions .caution', root)) {
-      const belongs = sign.querySelector('.belongs');
-      const letters = belongs ? belongs.textContent.split(/[^A-Z]+/).filter(Boolean) : [];
-      sign.hidden = letters.length > 0 && letters.every(function (letter) { return away.indexOf(letter) >= 0; });
+      const [belongs, conditions] = [sign.querySelector('.belongs'), all('li', sign)];
+      sign.hidden = belongs ? isAway(belongs.textContent)
+        : conditions.length > 0 && conditions.every(function (condition) { return condition.hidden; });
     }
     for (const kind of all('.cautions .kind', root)) {
       const signs = all('.caution', kind);
