@@ -5,11 +5,14 @@ namespace Gradus.Planning;
 /// <summary>What one exercise of a session loads, on the client's own sides.</summary>
 internal static class PlacesLoaded
 {
-    /// <summary>"ankle-rock=ankle:left,ankle:right". A step without a side loads both.</summary>
+    /// <summary>"ankle-rock=ankle,knee:left". A step without a side loads both; what both sides load needs no side.</summary>
     public static string Of(PlannedUse use, Series<PlannedWeeks> weeks)
     {
         Side?[] sides = [.. weeks.SelectMany(w => w.Steps).Where(s => s.Exercise == use.Exercise).Select(s => s.Side).Distinct()];
-        var places = use.Loads.SelectMany(load => Placed(load.Split(':'), sides)).Distinct(StringComparer.Ordinal);
+        var places = use
+            .Loads.SelectMany(load => Placed(load.Split(':'), sides))
+            .GroupBy(place => place.Split(':')[0], StringComparer.Ordinal)
+            .Select(region => region.Distinct(StringComparer.Ordinal).Count() == 1 ? region.First() : region.Key);
         return $"{use.Exercise}={string.Join(',', places)}";
     }
 

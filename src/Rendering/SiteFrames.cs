@@ -10,7 +10,6 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
     internal const string AllPagesTemplate = PagePath.AllPages;
 
     private const string PageTemplate = "page.html",
-        SessionTemplate = "session.html",
         GuideTemplate = "guide.html";
     private const string Style = "look.css",
         GuideStyle = "guide.css",
@@ -129,7 +128,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         );
         yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => WeekViews.Of(shown));
         foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
-            yield return Of(session.Path, session.Name, SessionTemplate, "session", here => SessionViews.Of(shown, view, here));
+            yield return Of(session.Path, session.Name, "session.html", "session", here => SessionViews.Of(shown, view, here));
         foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))
             yield return Of(exercise.Path, exercise.Title, "exercise.html", "exercise", here =>
                 PageViews.Exercise(shown, view, here)
@@ -148,13 +147,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
                 ("terms", terms),
                 ("whole", IsFirstOfAll(path, behind))
             );
-            return new(
-                path,
-                PageId.Page(path),
-                name,
-                title,
-                new(template == SessionTemplate || behind.Length > 0 ? OptionalEnds.LeftOut(html) : html)
-            );
+            return new(path, PageId.Page(path), name, title, new(behind.Length > 0 ? OptionalEnds.LeftOut(html) : html));
         }
     }
 
