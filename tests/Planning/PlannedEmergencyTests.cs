@@ -52,15 +52,14 @@ public sealed class PlannedEmergencyTests
     public void A_session_says_what_each_of_its_exercises_loads_on_the_clients_own_sides()
     {
         var plan = Club
-            .Empty.Exercise("sway", "hold 30 s, on left", "loads: [hip, lower-back]")
-            .Exercise("brace", "hold 20 s, each side", "loads: [wrist]")
+            .Empty.Exercise("sway", "hold 30 s, each side", "loads: [hip, lower-back]")
+            .Exercise("brace", "hold 20 s, on left", "loads: [wrist]")
             .Member("ansel", ["- use: sway\n- use: brace"])
             .Plan("ansel");
         var loads = plan.Sessions[0].LoadedPlaces().Split(' ').OrderDescending(StringComparer.Ordinal).ToArray();
         Assert.Equal(["sway", "brace"], loads.Select(l => l.Split('=')[0]));
-        Assert.Contains("wrist:left", loads[1], StringComparison.Ordinal);
-        Assert.Contains("wrist:right", loads[1], StringComparison.Ordinal);
-        Assert.Contains("hip:left", loads[0], StringComparison.Ordinal);
+        Assert.Contains("wrist:left", loads[1].Split('=')[1].Split(','));
+        Assert.Contains("hip", loads[0].Split('=')[1].Split(','));
         Assert.Contains(",lower-back", loads[0], StringComparison.Ordinal);
     }
 

@@ -43,7 +43,7 @@ public sealed class ThemeWithoutCautionsTests
         ),
         new("the titles left out", "cautions.html", "<h4>{{ caution.title }}</h4>", "", "caution-altered"),
         new("the texts left out", "cautions.html", "{{ caution.body }}", "", "caution-altered"),
-        new("the exercises left out", "cautions.html", "<p class=\"belongs\">{{ caution.exercises }}</p>", "", "caution-altered"),
+        new("the exercises left out", "cautions.html", "<p class=belongs>{{ caution.exercises }}", "", "caution-altered"),
         new("the kind left out", "cautions.html", "{{ group.heading }}", "", "caution-altered"),
         new(
             "who must leave it out, left out",
@@ -62,15 +62,15 @@ public sealed class ThemeWithoutCautionsTests
         new(
             "hidden from a screen reader",
             "cautions.html",
-            "<div class=\"caution\">",
-            "<div class=\"caution\" aria-hidden=\"true\">",
+            "<div class=caution>",
+            "<div class=caution aria-hidden=\"true\">",
             "caution-hidden"
         ),
         new(
             "folded away",
             "cautions.html",
-            "<div class=\"caution\">",
-            "<div class=\"caution\"><details><summary>More</summary>",
+            "<div class=caution>",
+            "<div class=caution><details><summary>More</summary>",
             "caution-hidden"
         ),
         new(
@@ -95,7 +95,7 @@ public sealed class ThemeWithoutCautionsTests
             ".cautions { color: transparent; }",
             "style-not-known"
         ),
-        new("in a comment", "cautions.html", "<div class=\"caution\">", "<div class=\"caution\"><!--", "page-without-cautions"),
+        new("in a comment", "cautions.html", "<div class=caution>", "<div class=caution><!--", "page-without-cautions"),
         new(
             "written by a script",
             "cautions.html",
