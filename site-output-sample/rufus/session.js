@@ -610,10 +610,11 @@
     const parts = partsOf(item.getAttribute('data-step'));
     const article = all('[data-about]', root).find(function (one) { return letterOf(one) === parts.letter; });
     const time = item.querySelector('time');
-    const said = textOf(item.querySelector('b'));
+    const [whole, work] = [textOf(item).slice(0, -textOf(time).length).trim(), item.querySelector('b')];
+    const said = work ? textOf(work) : whole;
     const named = parts.letter + ' ';
     const plain = said.replace(/[\u2068\u2069]/g, '');
-    const detail = textOf(item).slice(said.length, -textOf(time).length).trim();
+    const detail = whole.slice(said.length).trim();
     const title = textOf(article.querySelector('h2 a'));
     const words = plain.indexOf(named) === 0 ? plain.slice(named.length) : plain;
     return {

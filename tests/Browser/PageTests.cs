@@ -91,7 +91,7 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
                 """
                 () => {
                   const all = (selector, what) => document.querySelectorAll(selector).forEach(what);
-                  all('[data-weeks], [data-while-planned], [data-go], article, .cautions .caution, .cautions .kind, .index li', one => one.hidden = false);
+                  all('[data-weeks], [data-while-planned], [data-go], article, .cautions .caution, .cautions .kind, .not-with li, .index li', one => one.hidden = false);
                   all('[data-say], [data-week-now], [data-why], [data-nothing-today], [data-week-new], [data-later], [data-days-done], [data-list-done], .choose, button, [role=status], [data-log-page], .on-screen, p.on-paper, [data-others] > h2, dialog', one => one.remove());
                   all('.on-paper', one => one.classList.remove('on-paper'));
                   all('[data-dose]', one => one.replaceChildren());

@@ -44,12 +44,13 @@ internal sealed record Listed(
             steps: [...part.querySelectorAll('ol.steps > li')].map(item => {
               const { letter, ...parts } = partsOf(item.getAttribute('data-step'));
               const article = articleOf(letter);
-              const [said, time] = [text(item.querySelector('b')), item.querySelector('time')];
+              const [work, time] = [item.querySelector('b'), item.querySelector('time')];
               const copy = item.cloneNode(true);
               copy.querySelectorAll('b, time').forEach(one => one.remove());
+              const said = text(work ?? copy);
               return {
                 ...parts, exercise: article?.dataset.about ?? '', time: time.getAttribute('datetime'),
-                what: said.replace(new RegExp(`^${letter} `), `${article ? text(article.querySelector('h2 a')) : ''}: `), detail: text(copy)
+                what: said.replace(new RegExp(`^${letter} `), `${article ? text(article.querySelector('h2 a')) : ''}: `), detail: work ? text(copy) : ''
               };
             })
           })));
