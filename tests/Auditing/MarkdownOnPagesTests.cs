@@ -99,7 +99,8 @@ public sealed class MarkdownOnPagesTests
     {
         var files = Practices.Single(p => p.Name == practice).Files;
         var text = Encoding.UTF8.GetString(files.Single(f => f.Key == file).Value);
-        var said = practice == "little" ? Constructs : LongProof.Cases(Constructs);
+        var at = Files.ToList().FindIndex(f => f.Data == (practice, file));
+        var said = Constructs.Where((_, i) => LongProof.Whole || i % (practice == "little" ? 4 : 10) == at % 4);
         Assert.Equal("", string.Join('\n', said.Select(s => Wrong(files, file, text, s)).Where(w => w.Length > 0)));
     }
 

@@ -1,6 +1,7 @@
 using Gradus.CommandLine;
 using Gradus.Domain;
 using Gradus.Reading;
+using Gradus.Tests.House;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
@@ -13,10 +14,22 @@ public sealed class FindingPageTests(PublishedContent content) : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Theory]
-    [InlineData(ColorScheme.Light, 320)]
+    [InlineData(
+        ColorScheme.Light,
+        320,
+        Skip = LongProof.Only,
+        SkipUnless = nameof(LongProof.Whole),
+        SkipType = typeof(LongProof)
+    )]
     [InlineData(ColorScheme.Dark, 320)]
     [InlineData(ColorScheme.Light, 1280)]
-    [InlineData(ColorScheme.Dark, 1280)]
+    [InlineData(
+        ColorScheme.Dark,
+        1280,
+        Skip = LongProof.Only,
+        SkipUnless = nameof(LongProof.Whole),
+        SkipType = typeof(LongProof)
+    )]
     public async Task It_opens_offline_without_request_trouble_or_barrier(ColorScheme scheme, int width)
     {
         var path = Written();

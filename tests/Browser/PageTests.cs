@@ -14,7 +14,15 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
 
     [Theory]
     [InlineData(ColorScheme.Light, ForcedColors.None, 1280, 1.0)]
-    [InlineData(ColorScheme.Dark, ForcedColors.None, 1280, 1.0)]
+    [InlineData(
+        ColorScheme.Dark,
+        ForcedColors.None,
+        1280,
+        1.0,
+        Skip = LongProof.Only,
+        SkipUnless = nameof(LongProof.Whole),
+        SkipType = typeof(LongProof)
+    )]
     [InlineData(ColorScheme.Dark, ForcedColors.Active, 768, 1.0)]
     [InlineData(ColorScheme.Light, ForcedColors.None, 320, 1.0)]
     [InlineData(ColorScheme.Dark, ForcedColors.None, 320, 2.0)]

@@ -31,8 +31,8 @@ public sealed class TurnedPictureTests(PublishedContent content) : IDisposable
 
     [Theory]
     [InlineData("jpg", "folder")]
-    [InlineData("png", "folder")]
-    [InlineData("webp", "folder")]
+    [InlineData("png", "folder", Skip = LongProof.Only, SkipUnless = nameof(LongProof.Whole), SkipType = typeof(LongProof))]
+    [InlineData("webp", "folder", Skip = LongProof.Only, SkipUnless = nameof(LongProof.Whole), SkipType = typeof(LongProof))]
     [InlineData("jpg", "file")]
     public async Task A_photograph_is_shown_upright_and_at_its_size(string format, string form)
     {

@@ -11,6 +11,9 @@ internal static class LongProof
         Environment.GetEnvironmentVariable("GRADUS_LONG") == "1"
         && AssemblyLoadContext.GetLoadContext(typeof(LongProof).Assembly) == AssemblyLoadContext.Default;
 
+    /// <summary>Why a row is left out of <c>tests/run</c>: another one looks at the same in another dress.</summary>
+    public const string Only = "Under tests/run --long only.";
+
     public static int Cases(int whole) => Whole ? whole : whole / 10;
 
     /// <summary>All of them, or those that count most.</summary>
