@@ -32,7 +32,7 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
         from use in training.Uses
         where use.Weeks.Count > 0
         from range in practice.Of(use.Exercise.Id).Needs
-        let motion = practice.Measures.First(m => m.Motion.Name == range.Motion).Motion
+        let motion = practice.MeasureOf(range.Motion).Motion
         from side in motion.IsPaired ? use.Sides.Order().Select(s => (Side?)s) : [null]
         let reading = Judged(client, motion, side, range.Mode, today)
         select new NeededSide(
