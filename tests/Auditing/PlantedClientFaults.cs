@@ -147,8 +147,9 @@ internal static class PlantedClientFaults
         return
         [
             Stretch + $"- stage: gain\n+ stage: gain\n+ needs: {{ {motion}: 10 }}",
-            "clients/tess/readings.csv\n- 2026-11-20,lying ankle dorsiflexion,left,passive,9,deg,inclinometer\n+ "
-                + "2026-11-20,lying ankle dorsiflexion,left,passive,10,deg,tape\n+ 2026-11-20,cervical flexion,,active,10,deg,tape",
+            "clients/tess/readings.csv\n- 2026-11-20,lying ankle dorsiflexion,left,passive,9,deg,inclinometer\n"
+                + "+ 2026-11-20,lying ankle dorsiflexion,left,passive,10,deg,tape\n"
+                + "+ 2026-11-20,cervical flexion,,active,10,deg,tape",
             $"clients/bram/readings.csv\n{string.Join("\n+ ", readings.Prepend(Columns))}",
         ];
     }

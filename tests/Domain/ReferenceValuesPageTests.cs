@@ -69,7 +69,8 @@ public sealed partial class ReferenceValuesPageTests
             Measures.SelectMany(
                 m => m.Errors,
                 (m, e) =>
-                    $"| {m.Motion.Name} | {Number(e.Value)} | {RangeErrorText.ConditionsOf(e)} | {e.Note} | {e.Source} | {e.Mark} |"
+                    $"| {m.Motion.Name} | {Number(e.Value)} | {RangeErrorText.ConditionsOf(e)} | "
+                    + $"{e.Note} | {e.Source} | {e.Mark} |"
             ),
             row => Assert.Contains(row, Lines)
         );
