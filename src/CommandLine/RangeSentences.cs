@@ -26,7 +26,7 @@ internal static class RangeSentences
 
     public static string Comparisons(int comparisons) =>
         comparisons == 0
-            ? "Nothing here can be judged by an error."
+            ? "No change and no difference of sides here can be judged by an error."
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"Of {comparisons} {(comparisons == 1 ? "comparison" : "comparisons")} about one in twenty goes beyond its "

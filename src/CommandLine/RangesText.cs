@@ -121,7 +121,6 @@ internal static class RangesText
         from series in ranges.Series
         where !series.Changes.Any(c => c.Error is not null)
         from error in series.Measure.Errors
-        orderby series.Key.Motion.Name, error.Serves
         select $"{series.Key.Motion.Name}: {RangeSentences.Value(error.Value, series.Key.Motion)}, "
             + $"{RangeErrorText.ConditionsOf(error)}; {error.Note}; {error.Source}";
 

@@ -21,7 +21,8 @@ public sealed record OwnError(int Pairs, decimal Sum, decimal SumOfSquares, int 
     /// them.</summary>
     public bool IsSystematic => Sum * Sum * (Pairs - 1) > 4 * ((Pairs * SumOfSquares) - (Sum * Sum));
 
-    public bool IsUsable => Pairs >= PairsNeeded && !IsSystematic;
+    /// <summary>Nothing is measured without error: pairs that never differ are rounded too coarsely to show it.</summary>
+    public bool IsUsable => Pairs >= PairsNeeded && SumOfSquares > 0 && !IsSystematic;
 
     /// <summary>Of MDC95 = 2.771859 · SEM · f(n).</summary>
     public decimal Square => ChangePerSem * ChangePerSem * SumOfSquares / (2 * Pairs) * Allowance * Allowance;
