@@ -65,6 +65,8 @@ internal static class RangeErrorText
         return source + computed;
     }
 
+    public static string WordOf(RaterRelation raters) => raters == RaterRelation.One ? "one rater" : "two raters";
+
     public static string WordOf(RangeMode mode) => mode == RangeMode.Active ? "active" : "passive";
 
     private static string TriesHere(int trials) =>

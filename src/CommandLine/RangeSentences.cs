@@ -4,8 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
-/// <summary>What may be said of measured ranges, to the coach. What must never be said is not sayable here: no per cent, no cause,
-/// no ranking, no change below the error.</summary>
+/// <summary>What may be said of measured ranges, to the coach. What must never be said cannot be said here: no per cent, no
+/// cause, no ranking, no change below the error.</summary>
 internal static class RangeSentences
 {
     public const string NoError = "no published error for this measure; the numbers stand side by side and are not judged";

@@ -7,8 +7,8 @@ namespace Gradus.CommandLine;
 /// <summary>The measured ranges for other programs: <c>{"clients": [{"client", "today", "comparisons", "veryMobile", "series":
 /// [{"motion", "side", "mode", "instrument", "unit", "baseline", "latest", "sinceBaseline", "sinceBefore", "sudden",
 /// "afterTraining"}], "demands", "sides", "neverMeasured", "due"}]}</c>. A change has from, to, difference, margin, word (gain,
-/// more, not-shown, less, not-judged) and the error with its conditions; side is left, right or null, unit deg or cm; margins have
-/// five decimals.</summary>
+/// more, not-shown, less, not-judged) and the error with its conditions; side is left, right or null, unit deg or cm; margins
+/// have five decimals.</summary>
 internal static class RangesJson
 {
     private static readonly JsonSerializerOptions Indented = new()

@@ -66,7 +66,7 @@ internal static class RangesText
         if (series.Latest is { } latest && latest != series.Baseline)
             yield return $"latest {RangeSentences.Value(latest.Value, motion)} on {RangeSentences.DaysOf(latest)}";
         foreach (var reading in series.Read.AfterTraining)
-            yield return $"{RangeSentences.Value(reading.Value, motion)} on {reading.Date.Iso()}, soon after training, not judged";
+            yield return $"{RangeSentences.Value(reading.Value, motion)} on {reading.Date.Iso()}, after training, not judged";
     }
 
     private static void Part(TextWriter to, string title, IEnumerable<string> lines)
@@ -116,7 +116,7 @@ internal static class RangesText
             }
         );
 
-    /// <summary>"thoracic rotation: 5.6°, level not stated, active, …": for a measure that has readings without an error.</summary>
+    /// <summary>"thoracic rotation: 5.6°, level not stated, active, …": where readings have no error.</summary>
     private static IEnumerable<string> Unfit(ClientRanges ranges) =>
         from series in ranges.Series
         where !series.Changes.Any(c => c.Error is not null)
@@ -125,7 +125,7 @@ internal static class RangesText
             + $"{RangeErrorText.ConditionsOf(error)}; {error.Note}; {error.Source}";
 
     private static string Own(SeriesKey key, RaterRelation raters, OwnError own) =>
-        $"This practice's own error of {RangeSentences.NameOf(key)}, {(raters == RaterRelation.One ? "one rater" : "two raters")}: "
+        $"This practice's own error of {RangeSentences.NameOf(key)}, {RangeErrorText.WordOf(raters)}: "
         + (
             own.IsUsable ? $"{RangeSentences.Error(Roots.Of(own.Square), key.Motion)}, from {Pairs(own)}."
             : own.Pairs < OwnError.PairsNeeded ? $"{Pairs(own)} so far; {Number(OwnError.PairsNeeded)} are needed."

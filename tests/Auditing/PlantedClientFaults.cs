@@ -66,7 +66,7 @@ internal static class PlantedClientFaults
                 ),
                 new(
                     "enough only after today",
-                    "error range-below-need",
+                    "error range-below-need, warning reading-in-future",
                     Needing(
                         Ankle,
                         "2026-11-21,lying ankle dorsiflexion,left,passive,9,deg,tape",
@@ -86,7 +86,7 @@ internal static class PlantedClientFaults
                 ),
                 new(
                     "measured after today alone",
-                    "note need-unmeasured",
+                    "note need-unmeasured, warning reading-in-future",
                     Needing(
                         Ankle,
                         "2026-11-21,lying ankle dorsiflexion,left,passive,12,deg,tape",

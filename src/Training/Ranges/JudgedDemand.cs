@@ -37,6 +37,10 @@ public sealed record JudgedDemand(
     /// <summary>Whether the range is short of it, beyond the error.</summary>
     public bool IsShort => Open is null && Mark?.Word == MarkWord.Short;
 
+    /// <summary>The same before anything was measured: what is asked of whom.</summary>
+    public static Series<JudgedDemand> Of(Practice practice, Training training) =>
+        Of(practice, training, [], DateOnly.MaxValue).ToSeries();
+
     internal static IEnumerable<JudgedDemand> Of(
         Practice practice,
         Training training,

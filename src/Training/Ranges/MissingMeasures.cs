@@ -25,10 +25,9 @@ public sealed record NeverMeasured(Series<Measure> Ways, Side? Side, JudgedDeman
             from worked in work
             let ways = practice.WaysToMeasure(worked.Motion).ToSeries()
             where ways.Count > 0
-            from side in worked.Motion.IsPaired && worked.Side is null ? Sides.Each : [worked.Side]
-            where !IsRead(ways, side)
-            where !demanded.Any(d => d.Side == side && ways.Contains(d.Ways[0]))
-            select new NeverMeasured(ways, side, null, true);
+            where !IsRead(ways, worked.Side)
+            where !demanded.Any(d => d.Side == worked.Side && ways.Contains(d.Ways[0]))
+            select new NeverMeasured(ways, worked.Side, null, true);
         return demanded.Concat(trained.DistinctBy(t => (t.Ways, t.Side)));
 
         bool IsRead(Series<Measure> ways, Side? side) =>

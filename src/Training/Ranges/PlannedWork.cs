@@ -4,7 +4,7 @@ namespace Gradus.Trainings;
 
 /// <summary>What the programme's own sessions do for each motion and side in each week. Planned counts as done until a log says
 /// otherwise.</summary>
-/// <param name="Side">Null where the dose has no sides, which works both.</param>
+/// <param name="Side">Null where the motion has no left and right.</param>
 public sealed record PlannedWork(Motion Motion, Side? Side, Stage Stage, int Week, DateOnly From, DateOnly Until)
 {
     public static Series<PlannedWork> Of(Client client, Training training) =>
@@ -12,10 +12,10 @@ public sealed record PlannedWork(Motion Motion, Side? Side, Stage Stage, int Wee
             from use in training.Uses
             where use.Session <= client.Programme.Sessions.Count
             from week in use.Weeks
-            from side in week.BySide
+            from side in use.Exercise.Trains.IsPaired ? week.Dose.Sides.All.Select(s => (Side?)s) : [null]
             select new PlannedWork(
                 use.Exercise.Trains,
-                side.Side,
+                side,
                 use.Exercise.Stage,
                 week.Week,
                 client.Programme.FirstDayOf(week.Week),
@@ -26,6 +26,5 @@ public sealed record PlannedWork(Motion Motion, Side? Side, Stage Stage, int Wee
             .ToSeries();
 
     /// <summary>Whether it works what that measure measures, on that side.</summary>
-    public bool Works(Measure measure, Side? side) =>
-        Motion.Name == measure.Trained && (Side is null || side is null || Side == side);
+    public bool Works(Measure measure, Side? side) => Motion.Name == measure.Trained && Side == side;
 }

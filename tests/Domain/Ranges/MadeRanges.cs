@@ -5,7 +5,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Domain;
 
-/// <summary>A practice with made readings: as text for the product, and beside it what its second implementation is told.</summary>
+/// <summary>A practice with made readings: as text for the product, and what its second implementation is told.</summary>
 internal sealed record MadeRanges(LittlePractice Practice, SecondClient[] Clients, DateOnly Today)
 {
     public const int ClientsInOne = 8;

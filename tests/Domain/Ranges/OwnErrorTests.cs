@@ -5,8 +5,8 @@ namespace Gradus.Tests.Domain;
 public sealed class OwnErrorTests
 {
     /// <summary>Weir JP 2005, J Strength Cond Res 19(1):231-40, data set A; its mean square error of 57.107143 takes the mean
-    /// difference out, the formula for pairs leaves it in: SEM 7.556927 there, 7.331439 here, both computed; the published minimal
-    /// difference of the first is 20.946732.</summary>
+    /// difference out, the formula for pairs leaves it in: SEM 7.556927 there, 7.331439 here, both computed; the published
+    /// minimal difference of the first is 20.946732.</summary>
     [Fact]
     public void The_data_of_Weir_give_the_error_of_the_formula()
     {
