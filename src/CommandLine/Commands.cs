@@ -31,6 +31,7 @@ internal sealed class Commands
         root.Subcommands.Add(AuditCommand.Words(forms));
         root.Subcommands.Add(ScreenCommand.Words());
         root.Subcommands.Add(LoadCommand.Words());
+        root.Subcommands.Add(RangesCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
         root.Subcommands.Add(ExplainCommand.Words());

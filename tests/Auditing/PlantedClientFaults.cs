@@ -6,7 +6,7 @@ namespace Gradus.Tests.Auditing;
 /// <summary>Faults planted in what a client has, measures and answers.</summary>
 internal static class PlantedClientFaults
 {
-    public const string Ankle = "ankle dorsiflexion";
+    public const string Ankle = "lying ankle dorsiflexion";
 
     public static readonly (string Family, Series<PlantedSourceFault> Faults)[] Families =
     [
@@ -40,8 +40,8 @@ internal static class PlantedClientFaults
                     "error range-below-need",
                     Needing(
                         Ankle,
-                        "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape",
-                        "2026-11-21,ankle dorsiflexion,right,passive,9.9,deg,tape"
+                        "2026-11-21,lying ankle dorsiflexion,left,passive,12,deg,tape",
+                        "2026-11-21,lying ankle dorsiflexion,right,passive,9.9,deg,tape"
                     )
                 ),
                 new(
@@ -49,9 +49,9 @@ internal static class PlantedClientFaults
                     "error range-below-need",
                     Needing(
                         Ankle,
-                        "2026-11-28,ankle dorsiflexion,left,active,9,deg,tape",
-                        "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape",
-                        "2026-11-21,ankle dorsiflexion,right,passive,12,deg,tape"
+                        "2026-11-28,lying ankle dorsiflexion,left,active,9,deg,tape",
+                        "2026-11-21,lying ankle dorsiflexion,left,passive,12,deg,tape",
+                        "2026-11-21,lying ankle dorsiflexion,right,passive,12,deg,tape"
                     )
                 ),
                 new(
@@ -59,19 +59,19 @@ internal static class PlantedClientFaults
                     "error range-below-need",
                     Needing(
                         Ankle,
-                        "2026-11-21,ankle dorsiflexion,left,active,9,deg,tape",
-                        "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape",
-                        "2026-11-21,ankle dorsiflexion,right,passive,12,deg,tape"
+                        "2026-11-21,lying ankle dorsiflexion,left,active,9,deg,tape",
+                        "2026-11-21,lying ankle dorsiflexion,left,passive,12,deg,tape",
+                        "2026-11-21,lying ankle dorsiflexion,right,passive,12,deg,tape"
                     )
                 ),
                 new(
                     "enough only after today",
-                    "error range-below-need",
+                    "error range-below-need, warning reading-in-future",
                     Needing(
                         Ankle,
-                        "2026-11-21,ankle dorsiflexion,left,passive,9,deg,tape",
-                        "2199-12-31,ankle dorsiflexion,left,passive,12,deg,tape",
-                        "2026-11-21,ankle dorsiflexion,right,passive,12,deg,tape"
+                        "2026-11-21,lying ankle dorsiflexion,left,passive,9,deg,tape",
+                        "2199-12-31,lying ankle dorsiflexion,left,passive,12,deg,tape",
+                        "2026-11-21,lying ankle dorsiflexion,right,passive,12,deg,tape"
                     )
                 ),
                 new(
@@ -82,15 +82,15 @@ internal static class PlantedClientFaults
                 new(
                     "one side not measured",
                     "note need-unmeasured",
-                    Needing(Ankle, "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape")
+                    Needing(Ankle, "2026-11-21,lying ankle dorsiflexion,left,passive,12,deg,tape")
                 ),
                 new(
                     "measured after today alone",
-                    "note need-unmeasured",
+                    "note need-unmeasured, warning reading-in-future",
                     Needing(
                         Ankle,
-                        "2026-11-21,ankle dorsiflexion,left,passive,12,deg,tape",
-                        "2199-12-31,ankle dorsiflexion,right,passive,12,deg,tape"
+                        "2026-11-21,lying ankle dorsiflexion,left,passive,12,deg,tape",
+                        "2199-12-31,lying ankle dorsiflexion,right,passive,12,deg,tape"
                     )
                 ),
                 new("never measured", "note need-unmeasured", Needing(Ankle)),
@@ -147,8 +147,9 @@ internal static class PlantedClientFaults
         return
         [
             Stretch + $"- stage: gain\n+ stage: gain\n+ needs: {{ {motion}: 10 }}",
-            "clients/tess/readings.csv\n- 2026-11-20,ankle dorsiflexion,left,passive,9,deg,inclinometer\n+ "
-                + "2026-11-20,ankle dorsiflexion,left,passive,10,deg,tape\n+ 2026-11-20,cervical flexion,,active,10,deg,tape",
+            "clients/tess/readings.csv\n- 2026-11-20,lying ankle dorsiflexion,left,passive,9,deg,inclinometer\n"
+                + "+ 2026-11-20,lying ankle dorsiflexion,left,passive,10,deg,tape\n"
+                + "+ 2026-11-20,cervical flexion,,active,10,deg,tape",
             $"clients/bram/readings.csv\n{string.Join("\n+ ", readings.Prepend(Columns))}",
         ];
     }

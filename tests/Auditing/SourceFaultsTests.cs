@@ -31,9 +31,9 @@ public sealed class SourceFaultsTests(ITestOutputHelper output)
             "",
             Needing(
                 Ankle,
-                "2026-11-21,ankle dorsiflexion,left,passive,10,deg,tape",
-                "2026-11-21,ankle dorsiflexion,right,passive,10.5,deg,tape",
-                "2026-11-07,ankle dorsiflexion,right,passive,6,deg,tape"
+                "2026-11-21,lying ankle dorsiflexion,left,passive,10,deg,tape",
+                "2026-11-21,lying ankle dorsiflexion,right,passive,10.5,deg,tape",
+                "2026-11-07,lying ankle dorsiflexion,right,passive,6,deg,tape"
             )
         ),
         new(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
+using Gradus.CommandLine;
 using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Tests.House;
@@ -67,7 +68,9 @@ public sealed partial class ReferenceValuesPageTests
         Assert.All(
             Measures.SelectMany(
                 m => m.Errors,
-                (m, e) => $"| {m.Motion.Name} | {Number(e.Value)} | {e.Of} | {e.Source} | {e.Mark} |"
+                (m, e) =>
+                    $"| {m.Motion.Name} | {Number(e.Value)} | {RangeErrorText.ConditionsOf(e)} | "
+                    + $"{e.Note} | {e.Source} | {e.Mark} |"
             ),
             row => Assert.Contains(row, Lines)
         );
@@ -92,12 +95,12 @@ public sealed partial class ReferenceValuesPageTests
         Assert.True(marked > 20);
     }
 
+    private static Practice Content { get; } =
+        PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice
+        ?? throw new InvalidOperationException("The demonstration cannot be read.");
+
     private static Measure[] Measures { get; } =
-    [
-        .. (PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice?.Measures ?? []).Where(m =>
-            m.Motion.Unit != MotionUnit.None
-        ),
-    ];
+    [.. Content.Measures.Where(m => m.Motion.Unit != MotionUnit.None && Content.WaysToMeasure(m.Motion).Contains(m))];
 
     private static bool HasRow(DoseReference figure) =>
         Lines

@@ -87,7 +87,7 @@ public sealed class ExerciseFaultTests
         Write one of: head-low, weight-on-hands, trunk-end-range, balance, jumping, mid-range, worn-load, sits-on-heels.
 
         exercises/calf-sway.md
-        - needs: { knee flexion: 90, ankle dorsiflexion: 4.5 }
+        - needs: { knee flexion: 90, lying ankle dorsiflexion: 4.5 }
         + needs: knee flexion 90
         exercises/calf-sway.md:9:8 value-wrong «k»
         Here should stand the keys of needs, but there is a text.
@@ -108,14 +108,14 @@ public sealed class ExerciseFaultTests
         Write digits only, with a point before decimals and no zero in front: 15 or 4.5.
 
         exercises/calf-sway.md
-        - { knee flexion: 90, ankle dorsiflexion: 4.5 }
+        - { knee flexion: 90, lying ankle dorsiflexion: 4.5 }
         + { knee flexion: "2,5" }
         exercises/calf-sway.md:9:24 value-wrong «"2,5"»
         '2,5' is no number for 'knee flexion'.
         Write digits only, with a point before decimals and no zero in front: 15 or 4.5.
 
         exercises/calf-sway.md
-        - { knee flexion: 90, ankle dorsiflexion: 4.5 }
+        - { knee flexion: 90, lying ankle dorsiflexion: 4.5 }
         + { knee flexion: 2,5 }
         exercises/calf-sway.md:9:26 value-wrong «5»
         The comma before '5' begins a new key here.

@@ -69,7 +69,7 @@ public sealed class ExerciseReaderTests
         var exercise = LittlePractice
             .Golden.Edit(Path, "stage: gain", "stage: gain                  # prepare · gain · strengthen · control · load")
             .Edit(Path, "position: standing", "position: standing           # where it is done")
-            .Edit(Path, "ankle dorsiflexion: 4.5 }", "ankle dorsiflexion: 4.5 }  # the only range that blocks")
+            .Edit(Path, "lying ankle dorsiflexion: 4.5 }", "lying ankle dorsiflexion: 4.5 }  # the only range that blocks")
             .Read()
             .Find(new ExerciseId("calf-sway"));
         Assert.Equal((Stage.Gain, Position.Standing), (exercise?.Stage, exercise?.Position));
@@ -82,7 +82,7 @@ public sealed class ExerciseReaderTests
     [Fact]
     public void The_ranges_it_needs_are_bound() =>
         Assert.Equal(
-            [new("knee flexion", null, 90m, new(Path, 9, 10)), new("ankle dorsiflexion", null, 4.5m, new(Path, 9, 28))],
+            [new("knee flexion", null, 90m, new(Path, 9, 10)), new("lying ankle dorsiflexion", null, 4.5m, new(Path, 9, 28))],
             Exercise.Needs
         );
 

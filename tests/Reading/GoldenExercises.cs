@@ -33,7 +33,7 @@ internal static class GoldenExercises
             equipment: [wall, step]
             loads: [ankle, other knee]
             dose: 2-3 x hold 30-60 s, rest 20 s, each side
-            needs: { knee flexion: 90, ankle dorsiflexion: 4.5 }
+            needs: { knee flexion: 90, lying ankle dorsiflexion: 4.5 }
             # As far as the client's own range goes.
             signs: [calf-pull, sharp-stab]
             not-with: [calf-strain]

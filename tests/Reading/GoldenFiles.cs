@@ -63,8 +63,9 @@ internal static class GoldenFiles
               rear leg: left
             demands:
               - position: recovery
-                motion: ankle dorsiflexion
+                motion: lying ankle dorsiflexion
                 side: rear leg
+                mode: passive
                 at-least: 12.5
                 because: The heel stays down while you come back on guard.
               - position: salute

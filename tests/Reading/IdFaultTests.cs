@@ -33,7 +33,7 @@ public sealed class IdFaultTests
         sports/epee.yaml
         - motion: thoracic rotation
         + motion: thoracic rotaton
-        sports/epee.yaml:15:13 id-unknown «thoracic rotaton»
+        sports/epee.yaml:16:13 id-unknown «thoracic rotaton»
         There is no motion 'thoracic rotaton' in this practice.
         Did you mean 'thoracic rotation'?
 

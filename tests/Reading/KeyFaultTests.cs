@@ -69,7 +69,7 @@ public sealed class KeyFaultTests
         sports/epee.yaml
         -     at-least: 30⏎
         +
-        sports/epee.yaml:14:5 key-missing «p»
+        sports/epee.yaml:15:5 key-missing «p»
         'at-least' is missing: a demand needs it.
         Add a line 'at-least:' with its value.
 

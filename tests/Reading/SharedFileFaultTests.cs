@@ -55,7 +55,7 @@ public sealed class SharedFileFaultTests
         sports/epee.yaml
         - at-least: 12.5
         + at-least: twelve
-        sports/epee.yaml:12:15 value-wrong «twelve»
+        sports/epee.yaml:13:15 value-wrong «twelve»
         'twelve' is no number for 'at-least'.
         Write digits only, with a point before decimals and no zero in front: 15 or 4.5.
 

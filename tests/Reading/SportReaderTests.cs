@@ -35,13 +35,14 @@ public sealed class SportReaderTests
             [
                 new(
                     "recovery",
-                    "ankle dorsiflexion",
+                    "lying ankle dorsiflexion",
                     "rear leg",
+                    RangeMode.Passive,
                     12.5m,
                     "The heel stays down while you come back on guard.",
                     new(Path, 9, 5)
                 ),
-                new("salute", "thoracic rotation", null, 30m, "The chest turns to the opponent.", new(Path, 14, 5)),
+                new("salute", "thoracic rotation", null, null, 30m, "The chest turns to the opponent.", new(Path, 15, 5)),
             ],
             Sport.Demands
         );

@@ -10,8 +10,7 @@ namespace Gradus.Auditing.Sources;
 /// <param name="IsOld">Whether that reading is too old to build on.</param>
 internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Side? Side, RangeReading? Reading, bool IsOld)
 {
-    /// <summary>How many days a reading is good for; common practice, no source.</summary>
-    public const int ReadingsLast = 180;
+    public const int ReadingsLast = RangeMark.ReadingsLast;
 
     /// <summary>A range that is too small was too small however long ago; one that was enough is unmeasured once it is
     /// old.</summary>
@@ -20,11 +19,10 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
     public bool IsUnmeasured => Reading is null || (!IsBelow && IsOld);
 
     /// <summary>As a reading of the motion is called: "right ankle dorsiflexion".</summary>
-    public string Name => Side is { } side ? $"{side.Word()} {Motion.Name}" : Motion.Name;
+    public string Name => MeasureTexts.NameOf(Motion, Side);
 
     /// <summary>"90 deg", as readings.csv has it.</summary>
-    public string InUnit(decimal value) =>
-        FormattableString.Invariant($"{value} {(Motion.Unit == MotionUnit.Centimetres ? "cm" : "deg")}");
+    public string InUnit(decimal value) => MeasureTexts.InUnit(value, Motion);
 
     /// <summary>All of them, in the order of the uses. A use that is done in no week needs nothing.</summary>
     /// <param name="today">A reading of a later day does not count yet.</param>
@@ -32,7 +30,7 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
         from use in training.Uses
         where use.Weeks.Count > 0
         from range in practice.Of(use.Exercise.Id).Needs
-        let motion = practice.Measures.First(m => m.Motion.Name == range.Motion).Motion
+        let motion = practice.MeasureOf(range.Motion).Motion
         from side in motion.IsPaired ? use.Sides.Order().Select(s => (Side?)s) : [null]
         let reading = Judged(client, motion, side, range.Mode, today)
         select new NeededSide(
@@ -41,7 +39,7 @@ internal sealed record NeededSide(Use Use, NeededRange Range, Motion Motion, Sid
             motion,
             side,
             reading,
-            reading is not null && reading.Date.AddDays(ReadingsLast) < Judging(client.Programme, today)
+            reading is not null && RangeMark.IsOld(reading.Date, Judging(client.Programme, today))
         );
 
     /// <summary>Today, as far as it is a day of the programme.</summary>

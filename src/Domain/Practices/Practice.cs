@@ -34,8 +34,26 @@ public sealed record Practice(
         StringComparer.Ordinal
     );
 
+    private readonly Lazy<OwnErrors> ownErrors = new(() =>
+        OwnErrors.Of(Clients.Select(c => (c.Programme, RangeSeries.Of(c.Readings, DateOnly.MaxValue))))
+    );
+
     // Every plan begins with the practice in its client's language, so each language is made once.
     private readonly ConcurrentDictionary<string, Practice> inLanguages = new(StringComparer.Ordinal);
+
+    /// <summary>What its own readings say about its error of measuring.</summary>
+    public OwnErrors OwnErrors => ownErrors.Value;
+
+    /// <summary>How a range is measured that a reading, a demand or a need names.</summary>
+    /// <exception cref="InvalidOperationException">There is no such motion.</exception>
+    public Measure MeasureOf(string motion) => Measures.First(m => m.Motion.Name == motion);
+
+    /// <summary>Every way to measure a motion that an exercise trains; none where it is not measured.</summary>
+    public IEnumerable<Measure> WaysToMeasure(Motion trained)
+    {
+        var ways = Measures.Where(m => m.Of == trained.Name).ToArray();
+        return ways.Length > 0 || trained.Unit == MotionUnit.None ? ways : Measures.Where(m => m.Motion.Name == trained.Name);
+    }
 
     /// <summary>The easier or harder version of an exercise; null where it has none, or it could not be read.</summary>
     public Exercise? VersionOf(Exercise exercise, ExerciseVersion version) =>

@@ -24,5 +24,15 @@ public sealed record Role(string Name, string Shown, Side RightHanded, Limb Limb
 
 /// <summary>The range a position of the sport needs.</summary>
 /// <param name="Side">A role of the sport, left, right, or null for either.</param>
+/// <param name="Motion">By the name of the way in which it is measured.</param>
+/// <param name="Mode">Whose reading counts; null where nobody has said it, and then nothing is judged.</param>
 /// <param name="AtLeast">In the motion's unit.</param>
-public sealed record Demand(string Position, string Motion, string? Side, decimal AtLeast, string Because, Location At);
+public sealed record Demand(
+    string Position,
+    string Motion,
+    string? Side,
+    RangeMode? Mode,
+    decimal AtLeast,
+    string Because,
+    Location At
+);

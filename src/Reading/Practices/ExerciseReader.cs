@@ -113,7 +113,7 @@ internal static class ExerciseReader
             {
                 var (motion, mode) = MovedBy(e.Key);
                 return (
-                    Motion: known.MotionOf(needs.SourceFile, new(motion, e.KeyAt)),
+                    Motion: known.MeasureOf(needs.SourceFile, new(motion, e.KeyAt))?.Motion,
                     Mode: mode,
                     Range: Values.Number(needs.SourceFile, e.Key, e.Value),
                     e.KeyAt

@@ -49,12 +49,46 @@ internal sealed record KnownIds(
         Known(sheet, name is null ? [] : [name], Sports, "sport", "Write sports/{0}.yaml", id => new SportId(id))
             .FirstOrDefault();
 
+    /// <summary>What an exercise trains or a clinician limits: a motion of a joint, not one of several ways to measure
+    /// it.</summary>
     public Motion? MotionOf(SourceFile sheet, Mention<string>? name)
+    {
+        if (Known(sheet, name) is not { Of: { } of } way)
+            return name is null ? null : Measures.GetValueOrDefault(name.Value)?.Motion;
+        sheet.Fault(
+            Faults.ValueWrong,
+            name?.At ?? sheet.Whole,
+            $"{Quote.Of(way.Motion.Name)} is a way to measure {of}.",
+            $"Write {of}: what is trained is the motion, however it is measured.",
+            way.Motion.Name.Length
+        );
+        return null;
+    }
+
+    /// <summary>What is read, demanded or needed: a motion in the one way in which it is measured.</summary>
+    public Measure? MeasureOf(SourceFile sheet, Mention<string>? name)
+    {
+        if (name is null || Known(sheet, name) is not { } measure)
+            return null;
+        var ways = Measures.Values.Where(m => m.Of == measure.Motion.Name).Select(m => m.Motion.Name).ToArray();
+        if (ways.Length == 0)
+            return measure;
+        sheet.Fault(
+            Faults.ValueWrong,
+            name.At,
+            $"{Quote.Of(name.Value)} is measured in {ways.Length} ways that do not compare.",
+            $"Write which one: {string.Join(", ", ways.Order(StringComparer.Ordinal))}.",
+            name.Value.Length
+        );
+        return null;
+    }
+
+    private Measure? Known(SourceFile sheet, Mention<string>? name)
     {
         if (name is null)
             return null;
         if (Measures.TryGetValue(name.Value, out var measure))
-            return measure.Motion;
+            return measure;
         SayUnknown(
             sheet,
             name,

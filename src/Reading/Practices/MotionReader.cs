@@ -54,19 +54,19 @@ internal static class MotionReader
         var limb = fields.NeedChoice("limb", Limbs);
         var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? true;
         var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
-        var how = fields.Text("how");
-        var errors = fields.Groups("errors", "an error").Select(ErrorIn).OfType<MeasuringError>().ToSeries();
+        var (of, how) = (fields.Text("of"), fields.Text("how"));
+        var span = SpanIn(fields, unit);
+        var errors = fields.Groups("errors", "an error").Select(ErrorReader.Read).OfType<MeasuringError>().ToSeries();
         var references = fields.Groups("references", "a reference value").Select(ReferenceIn).OfType<ReferenceValue>().ToSeries();
         fields.Done();
-        return name is null || limb is null ? null : new(new(name, paired, limb.Value, unit), how, errors, references);
+        return name is null || limb is null ? null : new(new(name, paired, limb.Value, unit), of, how, span, errors, references);
     }
 
-    private static MeasuringError? ErrorIn(Fields fields)
+    private static PlausibleSpan SpanIn(Fields fields, MotionUnit unit)
     {
-        var value = Values.Number(fields.SourceFile, "mdc", fields.Need("mdc"));
-        var (of, source, mark) = (fields.NeedText("of"), fields.NeedText("source"), fields.NeedText("mark"));
-        fields.Done();
-        return value is null || of is null || source is null || mark is null ? null : new(value.Value, of, source, mark);
+        if (fields.Take("span") is not YamlNode.Listing { Items: [YamlNode.Text least, YamlNode.Text most] })
+            return PlausibleSpan.Of(unit);
+        return new(Values.SignedOf(least) ?? 0, Values.SignedOf(most) ?? 0);
     }
 
     private static ReferenceValue? ReferenceIn(Fields fields)
@@ -109,8 +109,10 @@ internal static class MotionReader
             ? null
             : new(
                 new(name.Value, paired, LimbOf(name.Value), unit),
+                null,
                 how,
-                error is null ? [] : [new(error.Value, Source, Source, Source)],
+                PlausibleSpan.Of(unit),
+                error is null ? [] : [MeasuringError.OfPractice(error.Value, Source)],
                 reference is null ? [] : [new(reference.Value, Source, Source, Source)]
             );
     }

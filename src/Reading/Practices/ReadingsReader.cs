@@ -4,47 +4,50 @@ using nietras.SeparatedValues;
 namespace Gradus.Reading;
 
 /// <summary><c>readings.csv</c>: measured ranges, one a line. They are read strictly, and judged elsewhere.</summary>
-internal sealed class ReadingsReader(SourceFile sheet, KnownIds known)
+internal sealed class ReadingsReader
 {
-    private static readonly string[] Columns = ["date", "motion", "side", "mode", "value", "unit", "instrument"];
+    /// <summary>Who moved the joint.</summary>
+    public static readonly (string Word, RangeMode Mode)[] Modes = [("active", RangeMode.Active), ("passive", RangeMode.Passive)];
+
+    private static readonly (string, bool)[] Times = [("rest", false), ("training", true)];
+
+    private readonly SourceFile sheet;
+    private readonly KnownIds known;
+    private readonly ReadingColumns columns;
+
+    private ReadingsReader(SourceFile sheet, KnownIds known, ReadingColumns columns)
+    {
+        this.sheet = sheet;
+        this.known = known;
+        this.columns = columns;
+    }
 
     /// <summary>In the order of the file.</summary>
     public static Series<RangeReading> Read(SourceFile sheet, KnownIds known) =>
-        new ReadingsReader(sheet, known).All().ToSeries();
+        ReadingColumns.In(sheet) is { } columns ? new ReadingsReader(sheet, known, columns).All().ToSeries() : [];
 
     private List<RangeReading> All()
     {
         var readings = new List<RangeReading>();
-        if (string.Join(',', Columns) is var header && sheet.Line(1).TrimEnd() != header)
-        {
-            sheet.Fault(
-                Faults.ValueWrong,
-                sheet.At(1, 1),
-                "The first line does not name the columns of readings.",
-                $"Make it: {header}",
-                int.MaxValue
-            );
-            return readings;
-        }
-
         using var rows = Sep.New(',').Reader(o => o with { Unescape = true, DisableColCountCheck = true }).FromText(sheet.Text);
         foreach (var row in rows)
         {
             if (row.Span.IsWhiteSpace())
                 continue;
-            if (row.ColCount != Columns.Length)
+            var start = sheet.At(row.LineNumberFrom, 1);
+            if (row.ColCount != columns.Count)
             {
                 sheet.Fault(
                     Faults.ValueWrong,
-                    sheet.At(row.LineNumberFrom, 1),
-                    $"This line has {row.ColCount} columns; a reading has {Columns.Length}.",
-                    $"Write {string.Join(", ", Columns)}, with commas between them.",
+                    start,
+                    $"This line has {row.ColCount} columns; a reading has {columns.Count}.",
+                    $"Write {columns.Names}, with commas between them and a point before decimals.",
                     int.MaxValue
                 );
                 continue;
             }
 
-            var cells = new Cell[row.ColCount];
+            var cells = new ReadingCell[row.ColCount];
             var column = 1;
             for (var i = 0; i < cells.Length; i++)
             {
@@ -53,60 +56,107 @@ internal sealed class ReadingsReader(SourceFile sheet, KnownIds known)
                 column += text.Length + 1;
             }
 
-            if (One(cells) is { } reading)
+            if (One(cells, start) is { } reading)
                 readings.Add(reading);
         }
 
         return readings;
     }
 
-    private RangeReading? One(Cell[] cells)
+    private RangeReading? One(ReadingCell[] row, Location at)
     {
-        var date = Values.DayOf(cells[0].Text);
+        var day = columns.Of(row, "date");
+        var date = Values.DayOf(day.Text);
         if (date is null)
             Values.SayNoDate(
                 sheet,
-                cells[0].Text,
-                cells[0].At,
-                $"{Quote.Of(cells[0].Text)} is no date.",
+                day.Text,
+                day.At,
+                $"{Quote.Of(day.Text)} is no date.",
                 "Write year, month and day with hyphens, as 2026-12-07."
             );
-        var motion = known.MotionOf(sheet, new(cells[1].Text, cells[1].At));
-        var mode = Choice<RangeMode>(cells[3], ("active", RangeMode.Active), ("passive", RangeMode.Passive));
-        var value = Number(cells[4]);
-        if (cells[6].Text.Length == 0)
-            sheet.Fault(Faults.ValueWrong, cells[6].At, "The instrument is missing.", "Write what measured it, as inclinometer.");
-        if (motion is null)
+        var motion = columns.Of(row, "motion");
+        var measure = known.MeasureOf(sheet, new(motion.Text, motion.At));
+        var mode = Choice(columns.Of(row, "mode"), Modes);
+        var value = Number(columns.Of(row, "value"));
+        var instrument = columns.Of(row, "instrument");
+        if (instrument.Text.Length == 0)
+            sheet.Fault(
+                Faults.ValueWrong,
+                instrument.At,
+                "The instrument is missing.",
+                "Write what measured it, as inclinometer."
+            );
+        var trials = TrialsIn(row);
+        var after = columns.Find(row, "after") is { Text.Length: > 0 } told ? Choice(told, Times) : false;
+        if (measure is null)
             return null;
-        var side = SideIn(cells[2], motion, out var wrong);
-        var unit = motion.Unit switch
+        var side = SideIn(columns.Of(row, "side"), measure.Motion, out var wrong);
+        var isInUnit = IsInUnit(columns.Of(row, "unit"), measure.Motion, motion);
+        if (isInUnit && value is { } number && !measure.Span.Holds(number))
         {
-            MotionUnit.Degrees => "deg",
-            MotionUnit.Centimetres => "cm",
-            _ => "",
-        };
-        if (unit.Length == 0)
-            sheet.Fault(
-                Faults.ValueWrong,
-                cells[1].At,
-                $"{Quote.Of(motion.Name)} is not measured: its unit is none.",
-                "Take the line out, or give the motion a unit in motions.yaml.",
-                cells[1].Text.Length
-            );
-        else if (cells[5].Text != unit)
-            sheet.Fault(
-                Faults.ValueWrong,
-                cells[5].At,
-                $"{Quote.Of(motion.Name)} is measured in {unit}, but here is {Quote.Of(cells[5].Text)}.",
-                $"Write {unit}, and the value in it.",
-                cells[5].Text.Length
-            );
-        if (date is null || mode is null || value is null || wrong || cells[5].Text != unit || cells[6].Text.Length == 0)
+            SayImpossible(columns.Of(row, "value"), number, measure);
             return null;
-        return new(date.Value, motion, side, mode.Value, value.Value, cells[6].Text, cells[0].At);
+        }
+
+        return
+            date is null
+            || mode is null
+            || value is null
+            || trials is null
+            || after is null
+            || wrong
+            || !isInUnit
+            || instrument.Text.Length == 0
+            ? null
+            : new(date.Value, measure.Motion, side, mode.Value, value.Value, instrument.Text, at)
+            {
+                By = columns.Find(row, "by") is { Text.Length: > 0 } by ? by.Text : null,
+                Trials = trials.Value,
+                IsAfterTraining = after.Value,
+            };
     }
 
-    private Side? SideIn(Cell cell, Motion motion, out bool wrong)
+    /// <summary>A slip of the pen satisfies what an exercise needs as well as a true reading does, so it goes no
+    /// further.</summary>
+    private void SayImpossible(ReadingCell cell, decimal value, Measure measure) =>
+        sheet.Fault(
+            Faults.ValueWrong,
+            cell.At,
+            FormattableString.Invariant(
+                $"{value} {ReadingColumns.UnitOf(measure.Motion)} of {measure.Motion.Name} cannot be: nobody is outside "
+            ) + FormattableString.Invariant($"{measure.Span.Least} to {measure.Span.Most}."),
+            "Look up what was read and write that, or take the line out.",
+            cell.Text.Length
+        );
+
+    private bool IsInUnit(ReadingCell cell, Motion motion, ReadingCell named)
+    {
+        if (ReadingColumns.UnitOf(motion) is not { } unit)
+        {
+            sheet.Fault(
+                Faults.ValueWrong,
+                named.At,
+                $"{Quote.Of(motion.Name)} is not measured: its unit is none.",
+                "Take the line out, or give the motion a unit in motions.yaml.",
+                named.Text.Length
+            );
+            return false;
+        }
+
+        if (cell.Text == unit)
+            return true;
+        sheet.Fault(
+            Faults.ValueWrong,
+            cell.At,
+            $"{Quote.Of(motion.Name)} is measured in {unit}, but here is {Quote.Of(cell.Text)}.",
+            $"Write {unit}, and the value in it{(unit == "cm" ? ": an inch is 2.54 cm" : "")}.",
+            cell.Text.Length
+        );
+        return false;
+    }
+
+    private Side? SideIn(ReadingCell cell, Motion motion, out bool wrong)
     {
         wrong = false;
         if (!motion.IsPaired)
@@ -124,12 +174,12 @@ internal sealed class ReadingsReader(SourceFile sheet, KnownIds known)
             return null;
         }
 
-        var side = Choice<Side>(cell, ("left", Side.Left), ("right", Side.Right));
+        var side = Choice(cell, [("left", Side.Left), ("right", Side.Right)]);
         wrong = side is null;
         return side;
     }
 
-    private T? Choice<T>(Cell cell, params (string Word, T Value)[] words)
+    private T? Choice<T>(ReadingCell cell, (string Word, T Value)[] words)
         where T : struct
     {
         foreach (var (word, value) in words)
@@ -145,19 +195,33 @@ internal sealed class ReadingsReader(SourceFile sheet, KnownIds known)
         return null;
     }
 
-    private decimal? Number(Cell cell)
+    private decimal? Number(ReadingCell cell)
     {
-        if (Values.NumberOf(new YamlNode.Text(cell.Text, true, cell.At, cell.At)) is { } number)
+        if (Values.SignedOf(new YamlNode.Text(cell.Text, true, cell.At, cell.At)) is { } number)
             return number;
         sheet.Fault(
             Faults.ValueWrong,
             cell.At,
             $"{Quote.Of(cell.Text)} is no number.",
-            "Write digits only, with a point before decimals and no zero in front: 15 or 4.5.",
+            "Write digits only, with a point before decimals and no zero in front: 15 or 4.5; -5 where it stays below zero.",
             Math.Max(1, cell.Text.Length)
         );
         return null;
     }
 
-    private sealed record Cell(string Text, Location At);
+    private int? TrialsIn(ReadingCell[] row)
+    {
+        if (columns.Find(row, "trials") is not { Text.Length: > 0 } cell)
+            return 1;
+        if (Values.NumberOf(new(cell.Text, true, cell.At, cell.At)) is >= 1 and <= 10 and var n && n == decimal.Truncate(n))
+            return (int)n;
+        sheet.Fault(
+            Faults.ValueWrong,
+            cell.At,
+            $"{Quote.Of(cell.Text)} is no number of tries.",
+            "Write a whole number from 1 to 10: of how many tries the value is the mean.",
+            cell.Text.Length
+        );
+        return null;
+    }
 }

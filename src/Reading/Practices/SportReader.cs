@@ -101,7 +101,7 @@ internal static class SportReader
     private static Demand? DemandIn(Fields fields, Series<Role> roles, KnownIds known)
     {
         var position = fields.NeedText("position");
-        var motion = known.MotionOf(fields.SourceFile, fields.NeedMention("motion"));
+        var motion = known.MeasureOf(fields.SourceFile, fields.NeedMention("motion"))?.Motion;
         var side = fields.Mention("side") is { } named ? named with { Value = named.Value.ToLowerInvariant() } : null;
         if (side is not null && side.Value is not ("left" or "right") && roles.All(r => r.Name != side.Value))
         {
@@ -114,11 +114,12 @@ internal static class SportReader
             );
         }
 
+        var mode = fields.Choice("mode", ReadingsReader.Modes);
         var atLeast = Values.Number(fields.SourceFile, "at-least", fields.Need("at-least"));
         var because = fields.NeedText("because");
         fields.Done();
         return position is null || motion is null || atLeast is null || because is null
             ? null
-            : new(position, motion.Name, side?.Value, atLeast.Value, because, fields.At);
+            : new(position, motion.Name, side?.Value, mode, atLeast.Value, because, fields.At);
     }
 }

@@ -143,6 +143,10 @@ internal static partial class Values
     public static decimal? NumberOf(YamlNode.Text text) =>
         text.IsPlain && NumberShape().IsMatch(text.Value) ? decimal.Parse(text.Value, CultureInfo.InvariantCulture) : null;
 
+    /// <summary>The same, with a minus before it where it is below nothing.</summary>
+    public static decimal? SignedOf(YamlNode.Text text) =>
+        text.Value.StartsWith('-') ? -NumberOf(text with { Value = text.Value[1..] }) : NumberOf(text);
+
     public static DateOnly? Date(SourceFile sheet, string key, YamlNode? node)
     {
         if (Text(sheet, key, node) is not { } text)

@@ -30,8 +30,9 @@ internal static class MadeCard
           rear leg: left
         demands:
           - position: lunge
-            motion: ankle dorsiflexion
+            motion: lying ankle dorsiflexion
             side: rear leg
+            mode: passive
             at-least: 15
             because: Without it the heel lifts early and the push behind the lunge is lost.
 

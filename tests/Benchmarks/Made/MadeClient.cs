@@ -188,7 +188,7 @@ internal static class MadeClient
     private static string Readings(Draws draws)
     {
         var text = new StringBuilder("date,motion,side,mode,value,unit,instrument\n");
-        foreach (var motion in new[] { "ankle dorsiflexion", "hip external rotation", "shoulder external rotation" })
+        foreach (var motion in new[] { "lying ankle dorsiflexion", "hip external rotation", "shoulder external rotation" })
         foreach (var side in new[] { "left", "right" })
             text.Append($"2026-11-20,{motion},{side},passive,{draws.From(12, 48)},deg,inclinometer\n");
         return text.ToString();

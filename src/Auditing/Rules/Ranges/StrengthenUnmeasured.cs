@@ -10,8 +10,8 @@ public sealed class StrengthenUnmeasured : ICountingRule
         from trained in Trained.Of(client, training)
         where
             trained.Stage == Stage.Strengthen
-            && trained.Motion.Unit != MotionUnit.None
-            && !client.Readings.Any(r => r.Motion.Name == trained.Motion.Name && r.Side == trained.Side)
+            && practice.WaysToMeasure(trained.Motion).ToArray() is { Length: > 0 } ways
+            && !client.Readings.Any(r => ways.Any(w => w.Motion == r.Motion) && r.Side == trained.Side)
         group trained by trained.Motion into motion
         let use = motion.First().Use
         select this.Found(
