@@ -97,6 +97,7 @@ public static class RuleBook
         new UnexplainedTerm(),
         new CalendarAgainstPlan(),
         new BarDrawnWrong(),
+        new RangeToldWrong(),
         new PageUnplanned(),
         new FileUnplanned(),
         new MetadataHandedOver(),

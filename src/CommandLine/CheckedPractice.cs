@@ -99,7 +99,13 @@ internal sealed class CheckedPractice
 
     /// <summary>The plan of a client whom <see cref="Ready"/> gave.</summary>
     public Plan PlanOf(Client client) =>
-        Plan.For(TrainingOf(client), Texts.Of(Practice ?? throw new InvalidOperationException("There is no practice."), client));
+        Practice is { } practice
+            ? Plan.For(
+                TrainingOf(client),
+                Texts.Of(practice, client),
+                ClientRanges.ForPages(practice, client, TrainingOf(client))
+            )
+            : throw new InvalidOperationException("There is no practice.");
 
     /// <summary>What is found of the theme that the sites are made with.</summary>
     public void Judge(Theme theme) => Findings.AddRange(RuleBook.Judge(theme.Seen));

@@ -123,7 +123,7 @@ internal static class RangeSentences
         string.Create(CultureInfo.InvariantCulture, $"{value:0.#}{(motion.Unit == MotionUnit.Centimetres ? " cm" : "°")}");
 
     /// <summary>Rounded up to what a reading has: a difference that is printed below it is below it.</summary>
-    public static string Error(decimal margin, Motion motion) => Value(Math.Ceiling(margin * 10) / 10, motion);
+    public static string Error(decimal margin, Motion motion) => Value(RangeRounding.Error(margin), motion);
 
     private static string Amount(decimal difference, Motion motion) => Value(Math.Abs(difference), motion);
 
@@ -131,10 +131,7 @@ internal static class RangeSentences
 
     /// <summary>Outwards, to whole degrees or millimetres.</summary>
     private static string Low(decimal value, Motion motion) =>
-        motion.Unit == MotionUnit.Centimetres
-            ? string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(value * 10) / 10:0.#}")
-            : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(value):0}");
+        RangeRounding.Low(value, motion.Unit).ToString("0.#", CultureInfo.InvariantCulture);
 
-    private static string High(decimal value, Motion motion) =>
-        motion.Unit == MotionUnit.Centimetres ? Value(Math.Ceiling(value * 10) / 10, motion) : Value(Math.Ceiling(value), motion);
+    private static string High(decimal value, Motion motion) => Value(RangeRounding.High(value, motion.Unit), motion);
 }

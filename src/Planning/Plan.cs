@@ -14,6 +14,7 @@ namespace Gradus.Planning;
 /// <param name="Concerns">The conditions that some exercise asks about, what was answered with yes first.</param>
 /// <param name="Asked">The day on which the client was asked about them, as a sentence.</param>
 /// <param name="PainRule">How much pain is all right, now and on the next morning.</param>
+/// <param name="Progress">What was measured; null where nothing was.</param>
 /// <param name="Pictures">Every picture that some text of the plan shows, by its path in the practice.</param>
 /// <param name="Clips">Every clip, under its path in the site; their stills are among the pictures.</param>
 public sealed record Plan(
@@ -36,6 +37,7 @@ public sealed record Plan(
     Series<PlannedConcern> Concerns,
     string Asked,
     PlannedNote PainRule,
+    PlannedProgress? Progress,
     Series<Picture> Pictures,
     Series<Clip> Clips
 )
@@ -43,7 +45,8 @@ public sealed record Plan(
     /// <summary>Puts the words of one client's site to what is asked of them.</summary>
     /// <exception cref="ArgumentException">The training has refusals, or a text that it needs could not be read; check the
     /// practice first.</exception>
-    public static Plan For(Training training, Texts texts) => GlossaryMarks.Of(PlanWords.Of(training, texts), texts.Glossary);
+    public static Plan For(Training training, Texts texts, ClientRanges ranges) =>
+        GlossaryMarks.Of(PlanWords.Of(training, texts, ranges), texts.Glossary);
 
     /// <summary>The words that a page has to explain, in the order in which its coach-written text has them.</summary>
     public Series<Inline.Term> TermsOn(string path) =>

@@ -8,7 +8,7 @@ internal static class PlanWords
 {
     private const int Letters = 26;
 
-    public static Plan Of(Training training, Texts texts)
+    public static Plan Of(Training training, Texts texts, ClientRanges ranges)
     {
         var (client, words, card) = (texts.Client, texts.Words, texts.Card);
         if (training.Refusals is [var refusal, ..])
@@ -38,6 +38,7 @@ internal static class PlanWords
             concerns,
             ConcernWords.Asked(concerns, texts),
             ConcernWords.PainRule(training.Rules, texts),
+            ProgressWords.Of(ranges, texts),
             filled.Pictures,
             filled.Clips
         );

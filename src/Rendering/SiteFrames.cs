@@ -127,6 +127,10 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
             PageViews.Before(shown, here)
         );
         yield return Of(PagePath.Weeks, words.Say("your-weeks"), PagePath.Weeks, "weeks", _ => WeekViews.Of(shown));
+        if (shown.Progress is { } progress)
+            yield return Of(PagePath.Progress, words.Say("progress"), PagePath.Progress, "progress", _ =>
+                ProgressViews.Of(progress)
+            );
         foreach (var (session, view) in plan.Sessions.Zip(shown.Sessions))
             yield return Of(session.Path, session.Name, "session.html", "session", here => SessionViews.Of(shown, view, here));
         foreach (var (exercise, view) in plan.Exercises.Zip(shown.Exercises))

@@ -22,7 +22,13 @@ internal static class TorturePractice
         var practice = PracticeReader.Read(SourceFolder.Of(Files()), findings).Practice;
         if (practice is null || findings.Any(f => f.Level == Level.Error))
             throw new InvalidOperationException(string.Join('\n', findings.Select(f => $"{f.At} {f.Message}")));
-        return practice.Clients.Select(client => Plan.For(Training.Of(practice, client), Texts.Of(practice, client))).ToSeries();
+        return practice
+            .Clients.Select(client =>
+            {
+                var training = Training.Of(practice, client);
+                return Plan.For(training, Texts.Of(practice, client), ClientRanges.ForPages(practice, client, training));
+            })
+            .ToSeries();
     }
 
     /// <summary>The client's site with that theme; null and a finding where the theme cannot be filled.</summary>

@@ -50,7 +50,9 @@ internal static class Publishing
     )
     {
         laps.Time(Stages.Blocking, () => findings.Block(client.Id, reach) ? null : practice.Find(client.Id));
-        var plan = laps.Time(Stages.Planning, () => Plan.For(training, Texts.Of(practice, client)));
+        var plan = laps.Time(Stages.Planning, () =>
+            Plan.For(training, Texts.Of(practice, client), ClientRanges.ForPages(practice, client, training))
+        );
         var site = laps.Time(Stages.Rendering, () => SiteRenderer.Render(plan, theme, findings))
             ?? throw new InvalidOperationException($"No site for {client.Id}.");
         laps.Time(Stages.Auditing, () => Added(findings, RuleBook.Audit(plan, site, run)));

@@ -24,9 +24,12 @@ internal static class SameSites
             .AsParallel()
             .WithDegreeOfParallelism(4)
             .Select(client =>
-                SiteRenderer.Render(Plan.For(Training.Of(practice, client), Texts.Of(practice, client)), theme, new Findings())
-                ?? throw new InvalidOperationException("Nothing was rendered.")
-            )
+            {
+                var training = Training.Of(practice, client);
+                var ranges = ClientRanges.ForPages(practice, client, training);
+                return SiteRenderer.Render(Plan.For(training, Texts.Of(practice, client), ranges), theme, new Findings())
+                    ?? throw new InvalidOperationException("Nothing was rendered.");
+            })
             .Select(PublishedClient.Of)
             .ToArray();
         Expect(

@@ -7,8 +7,11 @@ namespace Gradus.Tests.Planning;
 /// <summary>What a command makes of a practice before it renders: trainings and plans.</summary>
 internal static class Planned
 {
-    public static Plan For(Practice practice, Client client) =>
-        Plan.For(Training.Of(practice, client), Texts.Of(practice, client));
+    public static Plan For(Practice practice, Client client)
+    {
+        var training = Training.Of(practice, client);
+        return Plan.For(training, Texts.Of(practice, client), ClientRanges.ForPages(practice, client, training));
+    }
 
     public static IReadOnlyDictionary<ClientId, Training> Trainings(Practice practice) =>
         practice.Clients.ToDictionary(c => c.Id, c => Training.Of(practice, c));

@@ -102,6 +102,10 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
             ? number.Low.ToString(CultureInfo.InvariantCulture)
             : Say("range", ("low", number.Low), ("high", number.High));
 
+    /// <summary>"9.5", "9,5": at most one decimal.</summary>
+    public string Decimal(decimal number) =>
+        number.ToString("0.#", CultureInfo.InvariantCulture).Replace(".", Say("decimal-point"), StringComparison.Ordinal);
+
     /// <summary>"Monday 7 December 2026", "Montag, 7. Dezember 2026".</summary>
     public string Date(DateOnly date) =>
         Say(

@@ -10,6 +10,10 @@ public static class PagePath
     public const string Home = "index.html";
     public const string BeforeYouStart = "before-you-start.html";
     public const string Weeks = "weeks.html";
+
+    /// <summary>What was measured; only where something was.</summary>
+    public const string Progress = "progress.html";
+
     public const string Calendar = "calendar.ics";
 
     /// <summary>Every other page in one that needs no other file.</summary>

@@ -54,6 +54,7 @@ internal static class HomeWording
                 Order(May(words.Date(plan.Programme.Start)), May(words.Say("to")), May(words.Date(plan.Programme.End)))
             ),
             May(words.Say("your-weeks")),
+            plan.Progress is null ? Order() : May(words.Say("progress")),
         ];
     }
 

@@ -20,6 +20,8 @@ public static class LinkNames
         yield return (PagePath.BeforeYouStart, words.Say("before-you-start"));
         yield return (PagePath.BeforeYouStart, words.Say("all-signs"));
         yield return (PagePath.Weeks, words.Say("your-weeks"));
+        if (plan.Progress is not null)
+            yield return (PagePath.Progress, words.Say("progress"));
         yield return (PagePath.Calendar, words.Say("calendar"));
         foreach (var session in plan.Sessions)
         {

@@ -26,6 +26,7 @@ public static class PageWording
             PagePath.Home => plan.Programme.Title,
             PagePath.BeforeYouStart => plan.Words.Say("before-you-start"),
             PagePath.Weeks => plan.Words.Say("your-weeks"),
+            PagePath.Progress => plan.Words.Say("progress"),
             _ => plan.Sessions.FirstOrDefault(s => s.Path == path)?.Name
                 ?? plan.Exercises.FirstOrDefault(e => e.Path == path)?.Title
                 ?? "",
@@ -39,6 +40,8 @@ public static class PageWording
             return BeforeWording.Of(plan);
         if (path == PagePath.Weeks)
             return WeeksWording.Of(plan);
+        if (path == PagePath.Progress)
+            return plan.Progress is { } progress ? ProgressWording.Of(progress, plan.Words) : null;
         if (plan.Sessions.FirstOrDefault(s => s.Path == path) is { } session)
             return SessionWording.Of(plan, session);
         return plan.Exercises.FirstOrDefault(e => e.Path == path) is { } exercise
@@ -54,6 +57,7 @@ public static class PageWording
         "today",
         "before-you-start",
         "your-weeks",
+        "progress",
         "which-side",
         "watch-for",
         "captions",
@@ -78,6 +82,7 @@ public static class PageWording
         return PartNames
             .Select(key => words.Say(key))
             .Concat(plan.Sessions.SelectMany(s => s.Weeks.Select(w => ShareWords.Of(s, w, words))))
+            .Concat(plan.Progress?.Pictures.Select(p => p.Sentence) ?? [])
             .Concat(plan.Sessions.Select(s => s.Name))
             .Concat(plan.Exercises.Select(e => e.Title))
             .Concat(Pictured(plan))
@@ -108,7 +113,12 @@ public static class PageWording
             May(words.Say("site-of", ("name", plan.ClientName))),
             May(words.Say("stop-signs-link")),
             May(words.Say("home")),
-            Order(May(words.Say("home")), May(words.Say("before-you-start")), May(words.Say("your-weeks"))),
+            Order(
+                May(words.Say("home")),
+                May(words.Say("before-you-start")),
+                May(words.Say("your-weeks")),
+                plan.Progress is null ? Order() : May(words.Say("progress"))
+            ),
         ];
     }
 

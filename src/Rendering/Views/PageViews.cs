@@ -31,6 +31,7 @@ internal static class PageViews
                 new(at(PagePath.Home), plan.Words.Say("home")),
                 new(at(PagePath.BeforeYouStart), plan.Words.Say("before-you-start")),
                 new(at(PagePath.Weeks), plan.Words.Say("your-weeks")),
+                .. plan.Progress is null ? [] : new[] { new LinkView(at(PagePath.Progress), plan.Words.Say("progress")) },
             ],
             plan.Course.Attributes().Select(a => new AttributeView(a.Name, a.Value)).ToSeries(),
             plan.Weeks.Select(w => WeekNow(w.Number, plan)).ToSeries(),
@@ -63,6 +64,7 @@ internal static class PageViews
         new(
             at(PagePath.BeforeYouStart),
             at(PagePath.Weeks),
+            plan.Progress is null ? "" : at(PagePath.Progress),
             plan.Cautions.Where(c => c.Kind == CautionKind.Stop).Select(c => c.Title).ToSeries(),
             plan.Programme.Title,
             plan.Words.Say("weeks-count", ("n", plan.Programme.Weeks)),

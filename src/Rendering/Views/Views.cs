@@ -76,10 +76,12 @@ internal sealed record DateView(string Iso, string Words)
 
 /// <param name="Before">Where the page to be read first is.</param>
 /// <param name="Weeks">Where the page of the weeks is.</param>
+/// <param name="Progress">Where the page of what was measured is; empty where there is none.</param>
 /// <param name="Stops">The signs to stop for, by their titles.</param>
 internal sealed record HomeView(
     string Before,
     string Weeks,
+    string Progress,
     Series<string> Stops,
     string Title,
     string Length,
@@ -146,7 +148,7 @@ internal sealed record SharesView(
     Series<BarView> Bar
 );
 
-/// <param name="Kind">work, rest or moving.</param>
+/// <param name="Kind">work, rest or moving; of a measured range error, mark or read.</param>
 /// <param name="From">Where it begins, in units of a picture 1000 wide, to a tenth.</param>
 internal sealed record BarView(string Kind, string From, string Width);
 

@@ -9,6 +9,8 @@ namespace Gradus.Trainings;
 /// <param name="Sudden">Less, beyond the error, from a day to the next within the latest occasion, where their mean would hide
 /// it; null where there is none.</param>
 /// <param name="Line">Through three occasions or more; null where there are fewer.</param>
+/// <param name="HalfWidths">Of each occasion by itself, half the width of what it may truly have been; null where there is no
+/// error for it.</param>
 public sealed record MeasuredSeries(
     RangeSeries Read,
     Measure Measure,
@@ -16,7 +18,8 @@ public sealed record MeasuredSeries(
     RangeChange? SinceBaseline,
     RangeChange? SinceBefore,
     RangeChange? Sudden,
-    RangeLine? Line
+    RangeLine? Line,
+    Series<decimal?> HalfWidths
 )
 {
     public SeriesKey Key => Read.Key;
@@ -39,7 +42,7 @@ public sealed record MeasuredSeries(
         var measure = practice.MeasureOf(read.Key.Motion.Name);
         var baseline = read.BaselineFor(programme.Start);
         if (read.Latest is not { } latest)
-            return new(read, measure, null, null, null, null, null);
+            return new(read, measure, null, null, null, null, null, []);
         var before = read.Occasions.Count > 1 ? read.Occasions[^2] : null;
         return new(
             read,
@@ -48,7 +51,8 @@ public sealed record MeasuredSeries(
             baseline is null || baseline == latest ? null : Beside(baseline),
             before is null || before == baseline && baseline != latest ? null : Beside(before),
             SuddenIn(latest),
-            read.Occasions.Count < 3 ? null : RangeLine.Of(read.Occasions, ErrorOf(read.Days))
+            read.Occasions.Count < 3 ? null : RangeLine.Of(read.Occasions, ErrorOf(read.Days)),
+            read.Occasions.Select(o => ErrorOf(o.Days)?.HalfWidth(o.Days.Count)).ToSeries()
         );
 
         RangeChange Beside(Occasion from) =>

@@ -11,6 +11,7 @@ public sealed class PageUnplanned : ISiteRule
             .Sessions.Select(s => s.Path)
             .Concat(plan.Exercises.Select(e => e.Path))
             .Concat([PagePath.Home, PagePath.BeforeYouStart, PagePath.Weeks])
+            .Concat(plan.Progress is null ? [] : [PagePath.Progress])
             .ToHashSet(StringComparer.Ordinal);
         // One page holds them all where somebody may have put one into it twice.
         return site
