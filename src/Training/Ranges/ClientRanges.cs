@@ -30,8 +30,8 @@ public sealed record ClientRanges(
         + Sides.Count(s => s.Latest.Word != SidesWord.NotJudged)
         + Sides.Count(s => s.Change?.IsShown is not null);
 
-    /// <summary>As the client's pages tell it, which are the same on any day: as of the day on which the programme begins, or of the
-    /// last reading if that is later.</summary>
+    /// <summary>As the client's pages tell it, which are the same on any day: as of the day on which the programme begins, or of
+    /// the last reading if that is later.</summary>
     public static ClientRanges ForPages(Practice practice, Client client, Training training) =>
         Of(practice, client, training, client.Readings.Select(r => r.Date).Append(client.Programme.Start).Max());
 

@@ -30,17 +30,19 @@ public sealed class RangeToldWrong : ISiteRule
                 "Show one for each reading that has one, in the order of the plan, and none beside."
             );
         foreach (var (bar, (range, reading, scale, picture)) in drawn.Zip(planned))
-            if (bar.Label != Spacing.Collapse(picture.Sentence) || Fault(bar, scale, picture) is not null)
+            if (Fault(bar, scale, picture) is { } fault)
                 yield return this.Wrong(
                     plan,
                     bar.At,
-                    $"In the picture of '{range.Name}' on {reading.Day}, {Fault(bar, scale, picture) ?? "another sentence stands"}.",
+                    $"In the picture of '{range.Name}' on {reading.Day}, {fault}.",
                     "Draw the error first, then what the sport asks and last what was read, each where it lies on the scale."
                 );
     }
 
     private static string? Fault(BarSeen bar, RangeScale scale, RangePicture picture)
     {
+        if (bar.Label != Spacing.Collapse(picture.Sentence))
+            return "another sentence stands";
         if (bar.Length is not { } length || length <= 0)
             return "there is no size";
         if (bar.Parts.Count != scale.Marks.Count + 2)
