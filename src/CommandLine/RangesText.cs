@@ -26,6 +26,8 @@ internal static class RangesText
         to.WriteLine(
             $"{client.Name}: measured until {ranges.Today.Iso()}; {client.Programme.Title}, from {client.Programme.Start.Iso()}"
         );
+        if (client.Programme.Retest is { } retest)
+            to.WriteLine($"To be measured again {When(retest)}.");
         to.WriteLine(RangeSentences.Comparisons(ranges.Comparisons));
         if (ranges.IsVeryMobile)
             to.WriteLine(RangeSentences.NotTheAim);
@@ -102,6 +104,9 @@ internal static class RangesText
             yield return $"  {RangeSentences.Of(change, motion)}";
     }
 
+    private static string When(Retest retest) =>
+        retest.From == retest.Until ? $"on {retest.From.Iso()}" : $"from {retest.From.Iso()} to {retest.Until.Iso()}";
+
     private static string Never(NeverMeasured never) =>
         $"{string.Join(" or ", never.Ways.Select(w => w.Motion.Name))}{RangeSentences.SideOf(never.Side)}: "
         + (never.Demand is { } d ? $"demanded in {d.Demand.Position}{(never.IsTrained ? ", and trained" : "")}" : "trained");
@@ -112,6 +117,7 @@ internal static class RangesText
             due.Why switch
             {
                 DueWhy.Old => string.Create(CultureInfo.InvariantCulture, $"more than {RangeMark.ReadingsLast} days ago"),
+                DueWhy.Retest => "and the day to measure it again is past",
                 DueWhy.ProgrammeOver => "and the programme that works on it is over",
             }
         );
