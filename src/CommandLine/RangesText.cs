@@ -54,6 +54,8 @@ internal static class RangesText
             to.WriteLine($"    since the baseline: {RangeSentences.Of(since, motion)}");
         if (series.SinceBefore is { } before)
             to.WriteLine($"    since the time before: {RangeSentences.Of(before, motion)}");
+        if (series.Line is { } line)
+            to.WriteLine($"    {RangeSentences.Of(line, series.Read)}");
         foreach (
             var source in series.Changes.Select(c => c.Error).OfType<ErrorInUse>().Select(RangeErrorText.SourceOf).Distinct()
         )
