@@ -39,6 +39,7 @@ internal static class RangesText
             to.WriteLine("  " + RangeSentences.NoCause);
         Part(to, "What the sport asks", ranges.Demands.Select(d => $"{NameOf(practice, d)}: {RangeSentences.Of(d)}"));
         Part(to, "Left and right", ranges.Sides.SelectMany(Sides));
+        Part(to, "Errors used for demands and sides", Used(ranges).Distinct());
         Part(to, "Never measured", ranges.Never.Select(Never));
         Part(to, "To be measured again", ranges.Due.Select(Due));
         to.WriteLine();
@@ -105,6 +106,14 @@ internal static class RangesText
         if (sides.Change is { } change)
             yield return $"  {RangeSentences.Of(change, motion)}";
     }
+
+    private static IEnumerable<string> Used(ClientRanges ranges) =>
+        ranges
+            .Demands.Where(d => d.Open is null)
+            .Select(d => (d.Measure.Motion.Name, d.Mark?.Error))
+            .Concat(ranges.Sides.Select(s => (s.Measure.Motion.Name, s.Latest.Error)))
+            .Where(used => used.Error is not null)
+            .Select(used => $"{used.Name}: {(used.Error is { } error ? RangeErrorText.SourceOf(error) : "")}");
 
     private static string When(Retest retest) =>
         retest.From == retest.Until ? $"on {retest.From.Iso()}" : $"from {retest.From.Iso()} to {retest.Until.Iso()}";
