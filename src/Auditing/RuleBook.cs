@@ -72,6 +72,7 @@ public static class RuleBook
         new DemandUnmeasured(),
         new DemandWithoutWork(),
         new WorkWithoutDemand(),
+        new RetestMissing(),
         new TooManyCautions(),
         new ProgrammeOver(),
         new CautionUnused(),

@@ -60,6 +60,23 @@ internal static class RangeSentences
         };
     }
 
+    /// <summary>Of three occasions or more, up to the last of them and not beyond it.</summary>
+    public static string Of(RangeLine line, RangeSeries read)
+    {
+        var (motion, occasions) = (read.Key.Motion, read.Occasions);
+        var said = string.Create(
+            CultureInfo.InvariantCulture,
+            $"along a straight line through {occasions.Count} occasions from {occasions[0].First.Iso()} to "
+                + $"{occasions[^1].Last.Iso()}: {Direction(line.Change, Amount(line.Change, motion))}"
+        );
+        return line.Margin switch
+        {
+            null => $"{said}; {NoErrorBriefly}.",
+            { } margin when Math.Abs(line.Change) >= margin => $"{said}, beyond the error of {Error(margin, motion)}.",
+            { } margin => $"{said}; a difference below {Error(margin, motion)} is within the error.",
+        };
+    }
+
     public static string Of(JudgedDemand demand)
     {
         var motion = demand.Measure.Motion;

@@ -6,9 +6,9 @@ namespace Gradus.CommandLine;
 
 /// <summary>The measured ranges for other programs: <c>{"clients": [{"client", "today", "comparisons", "veryMobile", "series":
 /// [{"motion", "side", "mode", "instrument", "unit", "baseline", "latest", "sinceBaseline", "sinceBefore", "sudden",
-/// "afterTraining"}], "demands", "sides", "neverMeasured", "due"}]}</c>. A change has from, to, difference, margin, word (gain,
-/// more, not-shown, less, not-judged) and the error with its conditions; side is left, right or null, unit deg or cm; margins
-/// have five decimals.</summary>
+/// "line", "afterTraining"}], "demands", "sides", "neverMeasured", "due"}]}</c>. A change has from, to, difference, margin, word
+/// (gain, more, not-shown, less, not-judged) and the error with its conditions; side is left, right or null, unit deg or cm;
+/// margins have five decimals.</summary>
 internal static class RangesJson
 {
     private static readonly JsonSerializerOptions Indented = new()
@@ -40,6 +40,7 @@ internal static class RangesJson
                 SinceBaseline = Change(s.SinceBaseline),
                 SinceBefore = Change(s.SinceBefore),
                 Sudden = Change(s.Sudden),
+                Line = s.Line is { } line ? new { line.Change, line.Margin } : null,
                 AfterTraining = s.Read.AfterTraining.Select(r => new { Date = r.Date.Iso(), r.Value }),
             }),
             Demands = ranges.Demands.Select(d => new

@@ -26,6 +26,8 @@ internal static class RangesText
         to.WriteLine(
             $"{client.Name}: measured until {ranges.Today.Iso()}; {client.Programme.Title}, from {client.Programme.Start.Iso()}"
         );
+        if (client.Programme.Retest is { } retest)
+            to.WriteLine($"To be measured again {When(retest)}.");
         to.WriteLine(RangeSentences.Comparisons(ranges.Comparisons));
         if (ranges.IsVeryMobile)
             to.WriteLine(RangeSentences.NotTheAim);
@@ -37,6 +39,7 @@ internal static class RangesText
             to.WriteLine("  " + RangeSentences.NoCause);
         Part(to, "What the sport asks", ranges.Demands.Select(d => $"{NameOf(practice, d)}: {RangeSentences.Of(d)}"));
         Part(to, "Left and right", ranges.Sides.SelectMany(Sides));
+        Part(to, "Errors used for demands and sides", Used(ranges).Distinct());
         Part(to, "Never measured", ranges.Never.Select(Never));
         Part(to, "To be measured again", ranges.Due.Select(Due));
         to.WriteLine();
@@ -52,6 +55,8 @@ internal static class RangesText
             to.WriteLine($"    since the baseline: {RangeSentences.Of(since, motion)}");
         if (series.SinceBefore is { } before)
             to.WriteLine($"    since the time before: {RangeSentences.Of(before, motion)}");
+        if (series.Line is { } line)
+            to.WriteLine($"    {RangeSentences.Of(line, series.Read)}");
         foreach (
             var source in series.Changes.Select(c => c.Error).OfType<ErrorInUse>().Select(RangeErrorText.SourceOf).Distinct()
         )
@@ -102,6 +107,17 @@ internal static class RangesText
             yield return $"  {RangeSentences.Of(change, motion)}";
     }
 
+    private static IEnumerable<string> Used(ClientRanges ranges) =>
+        ranges
+            .Demands.Where(d => d.Open is null)
+            .Select(d => (d.Measure.Motion.Name, d.Mark?.Error))
+            .Concat(ranges.Sides.Select(s => (s.Measure.Motion.Name, s.Latest.Error)))
+            .Where(used => used.Error is not null)
+            .Select(used => $"{used.Name}: {(used.Error is { } error ? RangeErrorText.SourceOf(error) : "")}");
+
+    private static string When(Retest retest) =>
+        retest.From == retest.Until ? $"on {retest.From.Iso()}" : $"from {retest.From.Iso()} to {retest.Until.Iso()}";
+
     private static string Never(NeverMeasured never) =>
         $"{string.Join(" or ", never.Ways.Select(w => w.Motion.Name))}{RangeSentences.SideOf(never.Side)}: "
         + (never.Demand is { } d ? $"demanded in {d.Demand.Position}{(never.IsTrained ? ", and trained" : "")}" : "trained");
@@ -112,6 +128,7 @@ internal static class RangesText
             due.Why switch
             {
                 DueWhy.Old => string.Create(CultureInfo.InvariantCulture, $"more than {RangeMark.ReadingsLast} days ago"),
+                DueWhy.Retest => "and the day to measure it again is past",
                 DueWhy.ProgrammeOver => "and the programme that works on it is over",
             }
         );

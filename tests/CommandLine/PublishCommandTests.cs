@@ -17,7 +17,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         var answer = published.Answer;
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
-        Assert.Contains("\n6 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("\n7 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
         Assert.Equal(
             ["hedley", "maud", "nuala", "rufus", "tamsin"],
             Directory.GetDirectories(published.Read()).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)

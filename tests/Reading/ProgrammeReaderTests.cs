@@ -13,6 +13,7 @@ public sealed class ProgrammeReaderTests
     {
         Assert.Equal(("A lower guard", new DateOnly(2027, 1, 4), 6), (Programme.Title, Programme.Start, Programme.Weeks));
         Assert.Equal([3, 5], Programme.Lighter);
+        Assert.Null(Programme.Retest);
         Assert.Equal(["Ansel, keep the sway slow."], Programme.Letter.Lines());
         Assert.Equal(
             new ExerciseId("calf-sway"),
@@ -20,6 +21,25 @@ public sealed class ProgrammeReaderTests
         );
         Assert.Equal(Location.Whole(Path), Programme.At);
     }
+
+    [Theory]
+    [InlineData("2027-02-17", "2027-02-17 2027-02-17")]
+    [InlineData("6", "2027-02-08 2027-02-14")]
+    public void The_time_to_measure_again_is_a_day_or_a_week(string written, string days)
+    {
+        var retest = Again(written).Client("ansel").Programme.Retest;
+        Assert.Equal(days, $"{retest?.From:yyyy-MM-dd} {retest?.Until:yyyy-MM-dd}");
+    }
+
+    [Theory]
+    [InlineData("7", "'7' is no day and no week of the programme.")]
+    [InlineData("soon", "'soon' is no day and no week of the programme.")]
+    [InlineData("2027-01-04", "'2027-01-04' is not behind the first day of the programme.")]
+    public void Another_time_to_measure_again_is_refused(string written, string message) =>
+        Assert.Equal(message, Assert.Single(Again(written).Findings()).Message);
+
+    private static LittlePractice Again(string written) =>
+        LittlePractice.Golden.Edit(Path, "weeks: 6\n", $"weeks: 6\nretest: {written}\n");
 
     /// <summary>dose-line.md, What a week asks: week w is the seven days from start + 7(w − 1).</summary>
     [Fact]

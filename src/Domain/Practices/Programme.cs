@@ -20,6 +20,9 @@ public sealed record Programme(
     Location At
 )
 {
+    /// <summary>When the ranges are measured again; null where nobody has said it.</summary>
+    public Retest? Retest { get; init; }
+
     /// <summary>Every session there is a page for, in the order of their numbers: the coach's own, those that the client may
     /// choose instead, and the short version of each whose uses are marked to be kept.</summary>
     public Series<ProgrammeSession> AllSessions =>
@@ -37,6 +40,11 @@ public sealed record Programme(
 
     public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
 }
+
+/// <summary>When ranges are measured again: a day, or a week of the programme.</summary>
+/// <param name="From">The first day.</param>
+/// <param name="Until">The last day.</param>
+public sealed record Retest(DateOnly From, DateOnly Until);
 
 public sealed record StageCheck(Stage Stage, Series<string> Conditions);
 

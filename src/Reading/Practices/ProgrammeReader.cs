@@ -17,6 +17,7 @@ internal static class ProgrammeReader
         var span = weeks ?? WeeksLimit;
         var lighterAt = fields.Take("lighter")?.At ?? sheet.Whole;
         var lighter = LighterIn(fields, span);
+        var retest = RetestIn(fields, start, span);
         var moveOn = MoveOnIn(fields).ToSeries();
         var uses = new UseReader(span, known, settings);
         var sessions = fields
@@ -47,7 +48,44 @@ internal static class ProgrammeReader
         );
         return title is null || start is null || weeks is null
             ? null
-            : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole);
+            : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole)
+            {
+                Retest = retest,
+            };
+    }
+
+    /// <summary>A day after the first one, or the number of a week.</summary>
+    private static Retest? RetestIn(Fields fields, DateOnly? start, int weeks)
+    {
+        if (fields.Mention("retest") is not { } written || start is not { } first)
+            return null;
+        if (Values.DayOf(written.Value) is { } day)
+        {
+            if (day > first)
+                return new(day, day);
+            fields.SourceFile.Fault(
+                Faults.ValueWrong,
+                written.At,
+                $"{Quote.Of(written.Value)} is not behind the first day of the programme.",
+                "Write a later day, or the number of a week.",
+                written.Value.Length
+            );
+            return null;
+        }
+
+        if (
+            Values.NumberOf(new(written.Value, true, written.At, written.At)) is { } week
+            && Enumerable.Range(1, weeks).Any(w => w == week)
+        )
+            return new(first.AddDays(7 * ((int)week - 1)), first.AddDays((7 * (int)week) - 1));
+        fields.SourceFile.Fault(
+            Faults.ValueWrong,
+            written.At,
+            $"{Quote.Of(written.Value)} is no day and no week of the programme.",
+            $"Write a day, as 2026-12-07, or the number of a week from 1 to {weeks}.",
+            written.Value.Length
+        );
+        return null;
     }
 
     /// <summary>For each stage that is named, when to go on from it.</summary>

@@ -35,12 +35,15 @@ public sealed record ClientRanges(
     public static ClientRanges ForPages(Practice practice, Client client, Training training) =>
         Of(practice, client, training, client.Readings.Select(r => r.Date).Append(client.Programme.Start).Max());
 
+    /// <summary>Whether a client answered yes to very mobile joints.</summary>
+    public static bool AreVeryMobile(Client client) => client.AnswerTo(VeryMobile)?.Reply is Reply.Yes;
+
     /// <param name="training">The client's own.</param>
     /// <param name="today">A reading of a later day does not count yet.</param>
     public static ClientRanges Of(Practice practice, Client client, Training training, DateOnly today)
     {
         var work = PlannedWork.Of(client, training);
-        var isVeryMobile = client.AnswerTo(VeryMobile)?.Reply is Reply.Yes;
+        var isVeryMobile = AreVeryMobile(client);
         var series = RangeSeries
             .Of(client.Readings, today)
             .Select(s => MeasuredSeries.Of(practice, client.Programme, work, s, !isVeryMobile))

@@ -38,6 +38,9 @@ public sealed record NeverMeasured(Series<Measure> Ways, Side? Side, JudgedDeman
 /// <summary>Why something ought to be measured again.</summary>
 public enum DueWhy
 {
+    /// <summary>The day or week in which it was to be measured again is over, and nothing was read in it or later.</summary>
+    Retest,
+
     /// <summary>The programme that works on it is over, and nothing was read in its last week or later.</summary>
     ProgrammeOver,
 
@@ -57,9 +60,19 @@ public sealed record DueMeasure(SeriesKey Key, Measure Measure, Occasion Latest,
         from series in measured
         let latest = series.Latest
         where latest is not null
-        let isOver = today > programme.End
+        let isTrained = work.Any(w => w.Works(series.Measure, series.Key.Side))
+        let isMissed = isTrained && programme.Retest is { } retest && today > retest.Until && latest.Last < retest.From
+        let isOver = isTrained
+            && programme.Retest is null
+            && today > programme.End
             && latest.Last < programme.FirstDayOf(programme.Weeks)
-            && work.Any(w => w.Works(series.Measure, series.Key.Side))
-        where isOver || RangeMark.IsOld(latest.Last, today)
-        select new DueMeasure(series.Key, series.Measure, latest, isOver ? DueWhy.ProgrammeOver : DueWhy.Old);
+        where isMissed || isOver || RangeMark.IsOld(latest.Last, today)
+        select new DueMeasure(
+            series.Key,
+            series.Measure,
+            latest,
+            isMissed ? DueWhy.Retest
+                : isOver ? DueWhy.ProgrammeOver
+                : DueWhy.Old
+        );
 }

@@ -7,7 +7,7 @@ namespace Gradus.Auditing;
 public sealed class DemandUnmeasured : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
-        from judged in ClientRanges.Of(practice, client, training, today).Demands
+        from judged in ClientRanges.Of(practice, client, training, today) is { Series.Count: > 0 } ranges ? ranges.Demands : []
         where judged.Open == DemandOpen.NotMeasured
         let name = MeasureTexts.NameOf(judged.Measure.Motion, judged.Side)
         select this.Found(
