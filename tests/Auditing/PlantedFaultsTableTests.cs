@@ -17,6 +17,7 @@ public sealed class PlantedFaultsTableTests(ITestOutputHelper output)
         ("time and words", TimeAgainstTextTests.Faults),
         ("words of the plan", PlanWordsAlteredTests.Faults),
         ("bars", BarDrawnWrongTests.Faults),
+        ("measured ranges", RangeToldWrongTests.Faults),
         ("sides", SideNamedWrongTests.Faults),
         ("stances", StanceMissingTests.Faults),
         ("steps", StepAlteredTests.Faults),

@@ -20,9 +20,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     [Fact]
     public void Nothing_is_found_but_that_html_in_texts_is_shown_as_text_and_hard_to_read()
     {
-        Assert.Empty(
-            Harmless.Findings.Where(f => f.Level != Level.Note).Select(f => $"{f.At} {f.Rule} {f.Message}")
-        );
+        Assert.Empty(Harmless.Findings.Where(f => f.Level != Level.Note).Select(f => $"{f.At} {f.Rule} {f.Message}"));
         Assert.Equal(
             "",
             string.Join(
