@@ -82,7 +82,7 @@ public sealed class PageTests(PublishedContent content, ITestOutputHelper output
             $"{opened} pages, {scheme}, forced colours {forced}, {width} px wide, text {textSize:P0}: no request but "
                 + "their own files, no console message, no axe violation, no sideways scrolling"
         );
-        Assert.Equal(6, opened);
+        Assert.Equal(7, opened);
     }
 
     /// <summary>Every line that scripts let stand, or may show later, but those by which they say which week it is.</summary>
