@@ -50,6 +50,12 @@ internal static class RangeErrorText
                     CultureInfo.InvariantCulture,
                     $"this practice's own, from {own.Pairs} pairs of readings; {raters}"
                 )
+            : error.Home is { } home
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"provisional: the client's own scatter over {home.Days} days at home, at least 2 cm; common practice, no "
+                        + $"source"
+                )
             : error.Published is { } published ? $"{published.Source}; {ConditionsOf(published)}; {published.Note}"
             : "";
         var computed =

@@ -39,7 +39,10 @@ internal static class RangeSentences
 
     public static string SideOf(Side? side) => side is { } one ? $", {one.Word()}" : "";
 
-    public static string Of(RangeChange change, Motion motion)
+    public static string Of(RangeChange change, Motion motion) =>
+        (change.Error?.Home is null ? "" : "provisional, measured at home: ") + Judged(change, motion);
+
+    private static string Judged(RangeChange change, Motion motion)
     {
         var from = $"than on {DaysOf(change.From)}";
         var amount = Amount(change.Difference, motion);

@@ -123,7 +123,10 @@ internal sealed class ProgressWords(ClientRanges ranges, Texts texts)
             yield return words.Say("range-once");
     }
 
-    private string Change(RangeChange change, MotionUnit unit)
+    private string Change(RangeChange change, MotionUnit unit) =>
+        change.Error?.Home is null ? Judged(change, unit) : words.Say("range-provisional", ("said", Judged(change, unit)));
+
+    private string Judged(RangeChange change, MotionUnit unit)
     {
         var (date, to) = (Days(change.From), Value(change.To.Value, unit));
         var amount = Value(Math.Abs(change.Difference), unit);

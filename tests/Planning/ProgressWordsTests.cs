@@ -100,6 +100,24 @@ public sealed partial class ProgressWordsTests
         Assert.Null(range.Readings[^1].Picture);
     }
 
+    /// <summary>8, 8.5 and 9 cm at home: SD 0.5, so 2.4 cm count.</summary>
+    [Fact]
+    public void What_a_client_measured_at_home_is_provisional() =>
+        Assert.Equal(
+            "A gain: 3.5 cm more than on 28 December 2026 to 2 January 2027, mean of 3 days. The error of this measure is "
+                + "2.4 cm, so the true change lies somewhere between 1.1 cm and 5.9 cm. This is provisional: you measured at "
+                + "home, and the error comes from your own days before the programme.",
+            Assert
+                .Single(
+                    Progress(
+                        "2026-12-28 8, 2026-12-30 8.5, 2027-01-02 9, 2027-01-20 12",
+                        "knee to wall,left,active",
+                        "cm,tape at home"
+                    ).Ranges
+                )
+                .Sentences[0]
+        );
+
     [Fact]
     public void Where_nothing_was_measured_there_is_no_page() => Assert.Null(PlanOf(Practice).Progress);
 
@@ -131,12 +149,16 @@ public sealed partial class ProgressWordsTests
             .. progress.Numbers.SelectMany(n => n.Asked.Append(n.Way).Concat(n.Readings.Select(one => one.Value))),
         ];
 
-    private static PlannedProgress Progress(string readings, string what = "lunge ankle dorsiflexion,left,active")
+    private static PlannedProgress Progress(
+        string readings,
+        string what = "lunge ankle dorsiflexion,left,active",
+        string with = "deg,inclinometer"
+    )
     {
         var lines = readings
             .Split(", ")
             .Select(r => r.Split(' '))
-            .Select(r => $"{r[0]},{what},{r[1]},deg,inclinometer,oq,1,{(r.Length > 2 ? r[2] : "")}\n");
+            .Select(r => $"{r[0]},{what},{r[1]},{with},oq,1,{(r.Length > 2 ? r[2] : "")}\n");
         return Assert.IsType<PlannedProgress>(
             PlanOf(Practice.With("clients/ada/readings.csv", Header + string.Concat(lines))).Progress
         );

@@ -8,6 +8,13 @@ namespace Gradus.Domain;
 /// larger.</param>
 public sealed record ErrorInUse(decimal Square, MeasuringError? Published, OwnError? Own, RaterRelation Raters, int Trials)
 {
+    /// <summary>Null unless it is a client's own, from home. It counts as it stands, between means too.</summary>
+    public HomeError? Home { get; private init; }
+
+    /// <param name="days">All days that are compared.</param>
+    public static ErrorInUse Of(HomeError home, IEnumerable<DayValue> days) =>
+        new(home.Square, null, null, RaterRelation.One, days.Min(d => d.Trials)) { Home = home };
+
     /// <summary>Between two single days.</summary>
     public decimal Change => Roots.Of(Square);
 
@@ -22,10 +29,10 @@ public sealed record ErrorInUse(decimal Square, MeasuringError? Published, OwnEr
     public bool IsComputed => Own is not null || IsForFewerTrials || Published?.Level == ErrorLevel.Ninety;
 
     /// <summary>Between the means of so many days: MDC95 · √((1/n₁ + 1/n₂)/2).</summary>
-    public decimal ChangeBetween(int from, int to) => Roots.Of(Square * (from + to) / (2 * from * to));
+    public decimal ChangeBetween(int from, int to) => Home is null ? Roots.Of(Square * (from + to) / (2 * from * to)) : Change;
 
     /// <summary>Half the width of one reading, or of the mean of several days: MDC95/√2 = 1.96 · SEM, divided by √n.</summary>
-    public decimal HalfWidth(int days) => Roots.Of(Square / (2 * days));
+    public decimal HalfWidth(int days) => Roots.Of(Square / (2 * (Home is null ? days : 1)));
 
     /// <summary>Of the change of the difference of two sides, the errors of the sides taken as independent: √2 · MDC95.</summary>
     public decimal ChangeOfSides => Roots.Of(Square * 2);

@@ -22,11 +22,14 @@ public static class Instruments
 {
     /// <summary>Null where the words name none, or the client measured alone: no published error was found for that.</summary>
     public static InstrumentClass? ClassOf(string instrument) =>
-        Names(instrument, "at home") ? null
+        IsAtHome(instrument) ? null
         : Names(instrument, "goniometer") ? InstrumentClass.Goniometer
         : Names(instrument, "inclinometer") || Names(instrument, "phone") ? InstrumentClass.Inclinometer
         : Names(instrument, "tape") ? InstrumentClass.Tape
         : null;
+
+    /// <summary>Whether the client measured alone.</summary>
+    public static bool IsAtHome(string instrument) => Names(instrument, "at home");
 
     private static bool Names(string instrument, string word) => instrument.Contains(word, StringComparison.OrdinalIgnoreCase);
 }

@@ -70,6 +70,8 @@ public sealed record MeasuredSeries(
             return change.Word == ChangeWord.Less ? change : null;
         }
 
-        ErrorInUse? ErrorOf(IEnumerable<DayValue> days) => ErrorInUse.For(measure, read.Key, days, practice.OwnErrors);
+        ErrorInUse? ErrorOf(IEnumerable<DayValue> days) =>
+            ErrorInUse.For(measure, read.Key, days, practice.OwnErrors)
+            ?? (HomeError.Of(read.Key, baseline, programme.Start) is { } home ? ErrorInUse.Of(home, days) : null);
     }
 }

@@ -11,6 +11,8 @@ internal static class Readings
 
     private static readonly DateOnly First = new(2027, 1, 1);
 
+    public static decimal Number(string written) => decimal.Parse(written, System.Globalization.CultureInfo.InvariantCulture);
+
     public static DateOnly Day(int day) => First.AddDays(day);
 
     /// <param name="days">The day, counted from any first one, and the value.</param>
