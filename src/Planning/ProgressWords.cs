@@ -15,7 +15,10 @@ internal sealed class ProgressWords(ClientRanges ranges, Texts texts)
 
     private PlannedProgress All()
     {
-        var judged = ranges.Series.Where(s => s.HalfWidths.Any(h => h is not null)).ToArray();
+        var judged = ranges
+            .Series.Where(s => s.HalfWidths.Any(h => h is not null))
+            .OrderByDescending(s => s.Changes.Any(c => c.Word != ChangeWord.NotJudged))
+            .ToArray();
         var sides = ranges.Sides.Select(SidesOf).OfType<string>().ToArray();
         return new(
             Notes(judged).ToSeries(),

@@ -23,7 +23,8 @@ internal sealed record ReadingView(string Day, string Value, string Sentence, Se
 internal static class ProgressViews
 {
     private const int Length = 1000,
-        Line = 8;
+        Thin = 4,
+        Thick = 10;
 
     public static ProgressView Of(PlannedProgress progress) =>
         new(
@@ -36,19 +37,20 @@ internal static class ProgressViews
     private static Series<ReadingView> Readings(Series<PlannedReading> readings, RangeScale? scale) =>
         [.. readings.Select(r => new ReadingView(r.Day, r.Value, r.Picture?.Sentence ?? "", Bars(scale, r)))];
 
-    /// <summary>First the error, then what the sport asks, and over both what was read.</summary>
+    /// <summary>First the error, then what the sport asks, and over both what was read; told apart by width, on paper
+    /// too.</summary>
     private static Series<BarView> Bars(RangeScale? scale, PlannedReading reading) =>
         scale is null || reading.Picture is not { } picture
             ? []
             :
             [
                 Bar("error", scale.Place(picture.Low) * Length, scale.Place(picture.High) * Length),
-                .. scale.Marks.Select(m => At("mark", scale.Place(m))),
-                At("read", scale.Place(picture.Value)),
+                .. scale.Marks.Select(m => At("mark", scale.Place(m), Thin)),
+                At("read", scale.Place(picture.Value), Thick),
             ];
 
-    private static BarView At(string kind, decimal place) =>
-        Bar(kind, (place * Length) - (Line / 2m), (place * Length) + (Line / 2m));
+    private static BarView At(string kind, decimal place, int width) =>
+        Bar(kind, (place * Length) - (width / 2m), (place * Length) + (width / 2m));
 
     private static BarView Bar(string kind, decimal from, decimal to) => new(kind, Tenth(from), Tenth(to - from));
 

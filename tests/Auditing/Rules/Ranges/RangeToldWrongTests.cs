@@ -10,7 +10,7 @@ public sealed class RangeToldWrongTests
     private const string Page = "progress.html";
     private const string Open = "<svg viewBox=\"0 0 1000 40\" role=\"img\" aria-label=\"somewhere between 130° and 150°\">";
     private const string Error = "<rect x=\"166.7\" y=\"0\" width=\"666.7\" height=\"40\"></rect>";
-    private const string Read = "<rect x=\"496\" y=\"0\" width=\"8\" height=\"40\"></rect>";
+    private const string Read = "<rect x=\"495\" y=\"0\" width=\"10\" height=\"40\"></rect>";
     private const string Whole = Open + Error + Read + "</svg>";
 
     public static readonly Series<PlantedFault> Faults =
@@ -18,8 +18,8 @@ public sealed class RangeToldWrongTests
         Plant("the error half as wide", Error, Replaced(Error, "666.7", "333.3")),
         Plant("the error three in a thousand short", Error, Replaced(Error, "666.7", "663.7")),
         Plant("the error in another place", Error, Replaced(Error, "166.7", "100")),
-        Plant("what was read in another place", Read, Replaced(Read, "496", "700")),
-        Plant("what was read three in a thousand further", Read, Replaced(Read, "496", "499")),
+        Plant("what was read in another place", Read, Replaced(Read, "495", "700")),
+        Plant("what was read three in a thousand further", Read, Replaced(Read, "495", "498")),
         Plant("what was read as a wide bar", Read, "<rect x=\"400\" y=\"0\" width=\"200\" height=\"40\"></rect>"),
         Plant("what was read missing", Read, ""),
         Plant("what was read hidden", Read, Replaced(Read, "<rect", "<rect hidden")),
