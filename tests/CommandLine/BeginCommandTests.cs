@@ -16,7 +16,7 @@ public sealed class BeginCommandTests : IDisposable
     {
         Assert.Equal(0, Gradus.Run("begin", Practice, "--today", today).Status);
         var answer = Gradus.Run("publish", Practice, "--to", Path.Combine(folder, "site"), "--today", today);
-        Assert.StartsWith("No problems found.\nperrin: 12 pages, ", answer.Output, StringComparison.Ordinal);
+        Assert.StartsWith("No problems found.\nperrin: 13 pages, ", answer.Output, StringComparison.Ordinal);
         Assert.Equal(0, answer.Status);
     }
 

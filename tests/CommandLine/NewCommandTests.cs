@@ -124,7 +124,7 @@ public sealed class NewCommandTests : IDisposable
 
         var site = Path.Combine(folder, "site");
         Assert.Contains(
-            "ada-wren: NOT published.\nperrin: 12 pages",
+            "ada-wren: NOT published.\nperrin: 13 pages",
             Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output,
             StringComparison.Ordinal
         );

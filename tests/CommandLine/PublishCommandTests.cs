@@ -17,7 +17,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         var answer = published.Answer;
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
-        Assert.Contains("\n7 notes.\nhedley: 14 pages, ", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("\n7 notes.\nhedley: 15 pages, ", answer.Output, StringComparison.Ordinal);
         Assert.Equal(
             ["hedley", "maud", "nuala", "rufus", "tamsin"],
             Directory.GetDirectories(published.Read()).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)
@@ -51,7 +51,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         Assert.Equal(1, answer.Status);
         Assert.Contains("contraindicated-exercise  [rufus]", answer.Output, StringComparison.Ordinal);
         Assert.Matches(@"rufus: NOT published; the site of \d{4}-\d\d-\d\d is still there: tell the client\.", answer.Output);
-        Assert.Contains("maud: 16 pages", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("maud: 17 pages", answer.Output, StringComparison.Ordinal);
     }
 
     [Fact]

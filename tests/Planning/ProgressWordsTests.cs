@@ -39,17 +39,18 @@ public sealed partial class ProgressWordsTests
     [Theory]
     [InlineData(
         "2026-12-30 30, 2027-01-20 35",
-        "A gain: 5° more than on 30 December 2026. The error of this measure is 4.7°, so the true change lies somewhere between 0° "
-            + "and 10°."
+        "A gain: 5° more than on 30 December 2026. The error of this measure is 4.7°, so the true change lies somewhere between "
+            + "0° and 10°."
     )]
     [InlineData(
         "2026-12-30 30, 2027-01-10 34.7",
-        "4.7° more than on 30 December 2026. The error of this measure is 4.7°, so the true change lies somewhere between 0° and "
-            + "10°."
+        "4.7° more than on 30 December 2026. The error of this measure is 4.7°, so the true change lies somewhere between 0° "
+            + "and 10°."
     )]
     [InlineData(
         "2026-12-30 30, 2027-01-20 34.6",
-        "From 30° on 30 December 2026 to 34.6°: no change that this measure can show. A difference below 4.7° is within its error."
+        "From 30° on 30 December 2026 to 34.6°: no change that this measure can show. A difference below 4.7° is within its "
+            + "error."
     )]
     [InlineData(
         "2026-12-30 30, 2027-01-20 25",
@@ -116,7 +117,8 @@ public sealed partial class ProgressWordsTests
     }
 
     [GeneratedRegex(
-        "progress|improv|better|worse|%|per cent|because of|best|normal|deficit|imbalanc|asymmetr|rank|average|should be|lost|risk",
+        "progress|improv|better|worse|%|per cent|because of|best|normal|deficit|imbalanc|asymmetr|rank|average|should be|lost"
+            + "|risk",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex NeverSaid();

@@ -2,9 +2,9 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>In the little practice a shoulder was read once at 140 degrees. Two raters' MDC90 of 8 degrees for the mean of two tries
-/// (Kolber 2011, Physiother Theory Pract 27:176-84) makes 9.53 degrees either way for one try: 130 to 150, on a scale from 125 to
-/// 155.</summary>
+/// <summary>In the little practice a shoulder was read once at 140 degrees. Two raters' MDC90 of 8 degrees for the mean of two
+/// tries (Kolber 2011, Physiother Theory Pract 27:176-84) makes 9.53 degrees either way for one try: 130 to 150, on a scale from
+/// 125 to 155.</summary>
 public sealed class RangeToldWrongTests
 {
     private const string Page = "progress.html";
