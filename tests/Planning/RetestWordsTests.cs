@@ -2,7 +2,8 @@ using Gradus.Planning;
 
 namespace Gradus.Tests.Planning;
 
-/// <summary>When a client is measured again: four weeks from Monday 4 January 2027, in which an ankle and a chest are gained.</summary>
+/// <summary>When a client is measured again: four weeks from Monday 4 January 2027 that gain range of an ankle and the
+/// chest.</summary>
 public sealed class RetestWordsTests
 {
     private const string Measured = " What is measured: ankle dorsiflexion; thoracic rotation.";
@@ -43,7 +44,10 @@ public sealed class RetestWordsTests
         var plan = Edited(
             Practice
                 .Edit("exercises/chest-turn.md", "stage: gain", "stage: control")
-                .With("motions.yaml", "- name: trunk steadiness\n  region: trunk\n  unit: none\n")
+                .With(
+                    "motions.yaml",
+                    "- id: trunk-steadiness\n  name: trunk steadiness\n  unit: none\n  paired: no\n  how: Stay still.\n"
+                )
                 .Edit("exercises/calf-hold-again.md", "trains: ankle dorsiflexion", "trains: trunk steadiness"),
             "3"
         );
