@@ -15,6 +15,7 @@ namespace Gradus.Planning;
 /// <param name="Asked">The day on which the client was asked about them, as a sentence.</param>
 /// <param name="PainRule">How much pain is all right, now and on the next morning.</param>
 /// <param name="Progress">What was measured; null where nothing was.</param>
+/// <param name="Retest">Null where nobody has said when it is measured again.</param>
 /// <param name="Pictures">Every picture that some text of the plan shows, by its path in the practice.</param>
 /// <param name="Clips">Every clip, under its path in the site; their stills are among the pictures.</param>
 public sealed record Plan(
@@ -38,6 +39,7 @@ public sealed record Plan(
     string Asked,
     PlannedNote PainRule,
     PlannedProgress? Progress,
+    PlannedRetest? Retest,
     Series<Picture> Pictures,
     Series<Clip> Clips
 )
@@ -69,6 +71,10 @@ public sealed record Plan(
     /// Those with nothing to do are left out.</summary>
     public Series<PlannedSession> VersionsOf(PlannedSession session) =>
         Sessions.Where(s => (s.InsteadOf ?? s.Number) == (session.InsteadOf ?? session.Number) && s.Weeks.Count > 0).ToSeries();
+
+    /// <summary>What is said in that week of measuring again, or behind the last week where that is null; null where it is
+    /// nothing.</summary>
+    public string? RetestIn(int? week) => Retest is { } retest && retest.Week == week ? retest.Sentence : null;
 
     public PlannedExercise Exercise(ExerciseId id) => Exercises.First(e => e.Id == id);
 
@@ -265,10 +271,11 @@ public sealed record PlannedWeeks(Series<int> Weeks, string Heading, Series<Step
     public TimeShares Shares => TimeShares.Of(Steps);
 }
 
-/// <summary>One session on one fixed day.</summary>
+/// <summary>One session on one fixed day, or the day of measuring again.</summary>
 /// <param name="Uid">The same as long as it is the same session of the same week, whatever its day and hour; made of ids, and
 /// nobody's name can be read from it.</param>
 /// <param name="Title">Says nothing of what is trained, or why.</param>
 /// <param name="Note">How long it takes, and which page of the site it is on.</param>
-/// <param name="Start">In UTC; null where the client has no hour, so that the session belongs to the whole day.</param>
+/// <param name="Start">In UTC; null where there is no hour, so that it belongs to the whole day.</param>
+/// <param name="Length">Zero where it is not known.</param>
 public sealed record PlannedDate(string Uid, string Title, string Note, DateOnly Date, DateTime? Start, Seconds Length);

@@ -17,6 +17,7 @@ internal static class PlanWords
         var filled = new FilledTexts(texts, training.Exercises.Select(e => e.Id).ToHashSet());
         var sessions = training.Sessions.Select(s => Session(s, training.Uses, texts, filled)).ToSeries();
         var pages = sessions.Select(s => s.Path).ToArray();
+        var retest = RetestWords.Of(client.Programme, ranges, texts);
         var concerns = ConcernWords.Of(training, texts);
         return new(
             training.Client,
@@ -31,7 +32,7 @@ internal static class PlanWords
             HealthWords.Of(training, texts),
             sessions,
             training.Weeks.Select(w => WeekWords.Of(w, texts)).ToSeries(),
-            training.Dates.Select(d => DateWords.Of(training.Client, d, pages, words)).ToSeries(),
+            DateWords.Of(training, pages, retest, words),
             training.Exercises.Select(e => ExerciseOf(e, training, sessions, texts, filled)).ToSeries(),
             Cautions(training, texts, filled),
             ConcernWords.Restrictions(texts),
@@ -39,6 +40,7 @@ internal static class PlanWords
             ConcernWords.Asked(concerns, texts),
             ConcernWords.PainRule(training.Rules, texts),
             ProgressWords.Of(ranges, texts),
+            retest,
             filled.Pictures,
             filled.Clips
         );

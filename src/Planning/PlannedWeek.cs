@@ -26,3 +26,9 @@ public sealed record PlannedWeekSession(
     Seconds Seconds,
     bool About
 );
+
+/// <summary>When the ranges are measured again.</summary>
+/// <param name="Sentence">Who measures, when, and what.</param>
+/// <param name="Week">The week it falls into; null where it comes behind the last one.</param>
+/// <param name="Day">Null where any day of that week will do.</param>
+public sealed record PlannedRetest(string Sentence, int? Week, DateOnly? Day);

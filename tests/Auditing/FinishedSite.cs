@@ -42,7 +42,8 @@ internal static class FinishedSite
     /// <summary>The site with one text in one file replaced wherever it stands; it must stand there.</summary>
     public static Site With(string path, string said, string instead) => With(Site, path, said, instead);
 
-    private static Site With(Site site, string path, string said, string instead)
+    /// <inheritdoc cref="With(string, string, string)"/>
+    public static Site With(Site site, string path, string said, string instead)
     {
         var pages = site.Pages.Select(p => p.Path == path ? p with { Html = Replaced(p.Html) } : p);
         var assets = site.Assets.Select(a =>
@@ -55,6 +56,14 @@ internal static class FinishedSite
             Assert.Contains(said, text, StringComparison.Ordinal);
             return text.Replace(said, instead, StringComparison.Ordinal);
         }
+    }
+
+    /// <summary>Tess's plan and site where every file is as <paramref name="edit"/> makes it.</summary>
+    public static (Plan Plan, Site Site) Edited(Func<string, string> edit)
+    {
+        var practice = ReadPractice(edit);
+        var plan = Planned.For(practice, practice.Find(new ClientId("tess"))!);
+        return (plan, Rendered(plan));
     }
 
     public static Site And(this Site site, string path, string text) =>

@@ -82,7 +82,8 @@ public sealed class CalendarTests(PublishedContent content, ITestOutputHelper ou
                 .Range(0, 42)
                 .Select(first.AddDays)
                 .Where(d => d.DayOfWeek is DayOfWeek.Monday or DayOfWeek.Thursday or DayOfWeek.Saturday);
-            Assert.Equal(days.Select(day => Start(day, zone, rufus.Hour)), sessions.Select(s => s.Start));
+            var trained = sessions.Where(s => s.Title != "Measured again");
+            Assert.Equal(days.Select(day => Start(day, zone, rufus.Hour)), trained.Select(s => s.Start));
         }
         finally
         {

@@ -38,6 +38,10 @@ public sealed record Programme(
 
     public DateOnly FirstDayOf(int week) => Start.AddDays(7 * (week - 1));
 
+    /// <summary>The week, from 1, that has that day; more than there are for a day behind the last.</summary>
+    /// <param name="day">Not before the first day.</param>
+    public int WeekOf(DateOnly day) => ((day.DayNumber - Start.DayNumber) / 7) + 1;
+
     public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
 }
 

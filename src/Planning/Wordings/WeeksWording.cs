@@ -15,7 +15,11 @@ internal static class WeeksWording
                 May(words.Say("weeks-note")),
                 May(words.Say("minutes-you-have", ("n", plan.Programme.Minutes)))
             ),
-            Order(plan.Weeks.Select(w => Week(w, words)).Prepend(May(words.Say("week-by-week")))),
+            Order(
+                plan.Weeks.Select(w => Week(w, Retest(plan, w.Number), words))
+                    .Prepend(May(words.Say("week-by-week")))
+                    .Append(Retest(plan, null))
+            ),
             Order(
                 plan.Programme.MoveOn.Select(c => Order(c.Conditions.Select(t => Must(t)).Prepend(Must(c.Heading))))
                     .Prepend(plan.Programme.MoveOn.Count > 0 ? May(words.Say("move-on")) : Order())
@@ -25,7 +29,9 @@ internal static class WeeksWording
         );
     }
 
-    private static Wording Week(PlannedWeek week, Words words) =>
+    private static Wording Retest(Plan plan, int? week) => plan.RetestIn(week) is { } said ? Must(said) : Order();
+
+    private static Wording Week(PlannedWeek week, Wording retest, Words words) =>
         Order(
             Must(week.Heading),
             Order(
@@ -36,7 +42,8 @@ internal static class WeeksWording
             week.Sessions.Count > 0
                 ? Order(May(words.Say("week-total")), PageWording.Roughly(week.Total, words))
                 : May(words.Say("nothing-this-week")),
-            week.Sessions.Any(s => s.Times is null) ? May(words.Say("on-top")) : Order()
+            week.Sessions.Any(s => s.Times is null) ? May(words.Say("on-top")) : Order(),
+            retest
         );
 
     private static Wording Shares(Plan plan)

@@ -115,22 +115,26 @@ internal sealed record SessionCardView(
 /// <param name="Weeks">Their numbers, for a script.</param>
 internal sealed record LengthView(string Weeks, string Heading, TimeView Time);
 
+/// <param name="Retest">When the ranges are measured again, where that is behind the last week; else empty.</param>
 internal sealed record ProgrammeWeeksView(
     string Minutes,
     Series<WeekView> Weeks,
+    string Retest,
     Series<SharesView> Shares,
     Series<CheckView> MoveOn
 );
 
 /// <param name="Total">Of the sessions that have their number of times.</param>
 /// <param name="More">Whether some sessions come on top, as often as the client plays.</param>
+/// <param name="Retest">When the ranges are measured again, where that is in this week; else empty.</param>
 internal sealed record WeekView(
     string Id,
     string Number,
     string Heading,
     Series<WeekSessionView> Sessions,
     TimeView Total,
-    bool More
+    bool More,
+    string Retest
 );
 
 internal sealed record WeekSessionView(LinkView Session, string When, TimeView Once);

@@ -13,6 +13,7 @@ internal static class WeekViews
         new(
             plan.Words.Say("minutes-you-have", ("n", plan.Programme.Minutes)),
             [.. plan.Weeks.Select(w => Week(plan, w))],
+            plan.RetestIn(null) ?? "",
             [.. plan.Sessions.SelectMany(s => s.Weeks.Select(w => Shares(plan, s, w)))],
             [.. plan.Programme.MoveOn.Select(c => new CheckView(c.Heading, c.Conditions))]
         );
@@ -30,7 +31,8 @@ internal static class WeekViews
                 )),
             ],
             TimeView.Roughly(week.Total, plan.Words),
-            week.Sessions.Any(s => s.Times is null)
+            week.Sessions.Any(s => s.Times is null),
+            plan.RetestIn(week.Number) ?? ""
         );
 
     private static SharesView Shares(Plan plan, PlannedSession session, PlannedWeeks weeks)

@@ -9,6 +9,8 @@ namespace Gradus.Trainings;
 /// <param name="Sides">Each measure that was read on both sides on one occasion.</param>
 /// <param name="Never">What is demanded or trained and has no reading.</param>
 /// <param name="Due">What ought to be measured again.</param>
+/// <param name="Gained">The motions that the programme's own sessions gain range of, and that can be measured, in the order of
+/// the sessions; none where more range is not the aim.</param>
 /// <param name="IsVeryMobile">Whether the client answered yes to very mobile joints: more range is not the aim then.</param>
 public sealed record ClientRanges(
     ClientId Client,
@@ -18,6 +20,7 @@ public sealed record ClientRanges(
     Series<ComparedSides> Sides,
     Series<NeverMeasured> Never,
     Series<DueMeasure> Due,
+    Series<Motion> Gained,
     bool IsVeryMobile
 )
 {
@@ -57,6 +60,7 @@ public sealed record ClientRanges(
             ComparedSides.Of(practice, client.Programme, series).ToSeries(),
             NeverMeasured.Of(practice, work, series, demands).ToSeries(),
             DueMeasure.Of(client.Programme, work, series, today).ToSeries(),
+            isVeryMobile ? [] : PlannedWork.Gained(work, practice).ToSeries(),
             isVeryMobile
         );
     }

@@ -25,6 +25,10 @@ public sealed record PlannedWork(Motion Motion, Side? Side, Stage Stage, int Wee
             .Distinct()
             .ToSeries();
 
+    /// <summary>The motions that are gained and can be measured, each once.</summary>
+    internal static IEnumerable<Motion> Gained(Series<PlannedWork> work, Practice practice) =>
+        work.Where(w => w.Stage == Stage.Gain && practice.WaysToMeasure(w.Motion).Any()).Select(w => w.Motion).Distinct();
+
     /// <summary>Whether it works what that measure measures, on that side.</summary>
     public bool Works(Measure measure, Side? side) => Motion.Name == measure.Trained && Side == side;
 }

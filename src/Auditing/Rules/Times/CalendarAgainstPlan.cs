@@ -19,7 +19,7 @@ public sealed class CalendarAgainstPlan : ISiteRule
                 yield return this.Wrong(
                     plan,
                     Location.Whole(PagePath.Calendar),
-                    "The calendar is missing, and the programme has sessions on fixed days.",
+                    "The calendar is missing, and the plan has fixed days.",
                     "Hand the site over with its calendar."
                 );
             yield break;
@@ -31,7 +31,7 @@ public sealed class CalendarAgainstPlan : ISiteRule
                 plan,
                 Location.Whole(file.Path),
                 $"Sessions in the calendar: {calendar.Events.Count}; in the plan: {plan.Dates.Count}.",
-                "Write one for each session on a fixed day."
+                "Write one for each session on a fixed day, and the day of measuring again."
             );
         if (
             calendar.Around.FirstOrDefault(l =>
