@@ -20,7 +20,7 @@ public sealed class OtherBrowserTests(PublishedContent content, ITestOutputHelpe
             "open-in-firefox.mjs",
             new("/usr/bin/firefox-esr", [.. content.PagesOfEveryKind()])
         );
-        Assert.Equal(6, seen.Length);
+        Assert.Equal(7, seen.Length);
         foreach (var page in seen)
         {
             var folder = "file://" + Path.GetDirectoryName(page.Path) + "/";
