@@ -73,6 +73,7 @@ public static class RuleBook
         new DemandWithoutWork(),
         new WorkWithoutDemand(),
         new RetestMissing(),
+        new RangeNumberMissing(),
         new TooManyCautions(),
         new ProgrammeOver(),
         new CautionUnused(),

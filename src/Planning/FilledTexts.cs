@@ -5,7 +5,7 @@ namespace Gradus.Planning;
 
 /// <summary>Coach-written text → text for one client: placeholders filled, links kept only where the client has the
 /// page.</summary>
-internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
+internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages, Stances stances, ClientRanges ranges)
 {
     private readonly Words words = texts.Words;
 
@@ -122,6 +122,7 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages)
                 EmergencyWords.NumberFor(texts),
                 placeholder.At
             ),
+            Inline.RangeFigure figure => new Inline.Plain(RangeWords.Of(figure, stances, ranges, words)),
             Inline.ExerciseLink link when !pages.Contains(link.Exercise) => new Inline.Plain(Prose.PlainOf(link.Text)),
             Inline.Picture picture => Shown(picture.Path) is { Count: > 0 } sizes
                 ? picture with

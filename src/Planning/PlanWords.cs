@@ -14,7 +14,7 @@ internal static class PlanWords
         if (training.Refusals is [var refusal, ..])
             throw new ArgumentException($"Nothing can be planned: {refusal}.", nameof(training));
         var emergency = EmergencyWords.Of(texts);
-        var filled = new FilledTexts(texts, training.Exercises.Select(e => e.Id).ToHashSet());
+        var filled = new FilledTexts(texts, training.Exercises.Select(e => e.Id).ToHashSet(), training.Stances, ranges);
         var sessions = training.Sessions.Select(s => Session(s, training.Uses, texts, filled)).ToSeries();
         var pages = sessions.Select(s => s.Path).ToArray();
         var retest = RetestWords.Of(client.Programme, ranges, texts);

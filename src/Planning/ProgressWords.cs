@@ -221,16 +221,7 @@ internal sealed class ProgressWords(ClientRanges ranges, Texts texts)
     private string Between(string value, RangePicture? picture) =>
         picture is null ? value : words.Say("range-read", ("value", value), ("between", picture.Sentence));
 
-    private string Value(decimal value, MotionUnit unit) =>
-        words.Say(unit == MotionUnit.Centimetres ? "centimetres" : "degrees", ("n", words.Decimal(value)));
+    private string Value(decimal value, MotionUnit unit) => RangeWords.Value(value, unit, words);
 
-    private string Days(Occasion occasion) =>
-        occasion.Days.Count == 1
-            ? words.PlainDate(occasion.First)
-            : words.Say(
-                "range-days",
-                ("from", words.PlainDate(occasion.First)),
-                ("to", words.PlainDate(occasion.Last)),
-                ("n", occasion.Days.Count)
-            );
+    private string Days(Occasion occasion) => RangeWords.Days(occasion, words);
 }

@@ -5,6 +5,79 @@ public sealed class ProseFaultTests
     private const string Table = """
         exercises/calf-brace.md
         - Push for {press}.
+        + Push to {reading: lying ankel dorsiflexion left}.
+        exercises/calf-brace.md:11:19 id-unknown «lying ankel dorsiflexion»
+        There is no motion 'lying ankel dorsiflexion' in this practice.
+        Did you mean 'lying ankle dorsiflexion'?
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {reading: ankle dorsiflexion left}.
+        exercises/calf-brace.md:11:19 value-wrong «ankle dorsiflexion»
+        'ankle dorsiflexion' is measured in 3 ways that do not compare.
+        Write which one: knee to wall, lunge ankle dorsiflexion, lying ankle dorsiflexion.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {demand: thoracic rotation}.
+        exercises/calf-brace.md:11:9 value-wrong «{demand: thoracic rotation}»
+        This does not say which side of thoracic rotation.
+        Write left, right, or what the sport calls that side, behind the motion.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {demand: thoracolumbar flexion left}.
+        exercises/calf-brace.md:11:9 value-wrong «{demand: thoracolumbar flexion left}»
+        'thoracolumbar flexion' has no left and right.
+        Take 'left' out.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {readings: thoracic rotation left}.
+        exercises/calf-brace.md:11:9 brace-in-text «{readings: thoracic rotation left}»
+        '{readings: thoracic rotation left}' is not filled in as it is written.
+        Write {reading: hip extension left}: the motion, then left, right or what the sport calls that side.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {Reading: thoracic rotation left}.
+        exercises/calf-brace.md:11:9 brace-in-text «{Reading: thoracic rotation left}»
+        '{Reading: thoracic rotation left}' is not filled in as it is written.
+        Write {reading: hip extension left}: the motion, then left, right or what the sport calls that side.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {reading:}.
+        exercises/calf-brace.md:11:9 brace-in-text «{reading:}»
+        '{reading:}' is not filled in as it is written.
+        Write {reading: hip extension left}: the motion, then left, right or what the sport calls that side.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {reading: thoracic⏎rotation left}.
+        exercises/calf-brace.md:11:9 brace-in-text «{»
+        This brace stands alone, and a brace is never shown on a page.
+        Write round brackets: in a text, braces hold only what is filled in from the dose.
+        exercises/calf-brace.md:12:14 brace-in-text «}»
+        This brace stands alone, and a brace is never shown on a page.
+        Write round brackets: in a text, braces hold only what is filled in from the dose.
+
+        exercises/calf-brace.md
+        - Push for {press}.
+        + Push to {reading: 30 deg left}.
+        exercises/calf-brace.md:11:9 brace-in-text «{reading: 30 deg left}»
+        '{reading: 30 deg left}' is not filled in as it is written.
+        Write {reading: hip extension left}: the motion, then left, right or what the sport calls that side.
+
+        cautions/sharp-stab.md
+        - End the exercise.
+        + End it at {reading: thoracic rotation left}.
+        cautions/sharp-stab.md:5:11 brace-in-text «{reading: thoracic rotation left}»
+        '{reading: thoracic rotation left}' stands for nothing here.
+        Say it in a letter or in an exercise's own text: only there it is filled in for each client.
+
+        exercises/calf-brace.md
+        - Push for {press}.
         + Push <b>hard</b> for {press}.
         exercises/calf-brace.md:11:6 warning html-in-text «<b>»
         This is HTML; the page shows it as the text it is.

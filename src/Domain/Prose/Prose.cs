@@ -83,6 +83,8 @@ public sealed record Prose(Series<Block> Blocks)
                 plain.Append(term.Words);
             else if (inline is Inline.Placeholder placeholder)
                 plain.Append('{').Append(placeholder.Name).Append('}');
+            else if (inline is Inline.RangeFigure range)
+                plain.Append(range.Written);
             else if (inline is Inline.Emphasis emphasis)
                 Append(emphasis.Text, plain);
             else if (inline is Inline.Link link)
@@ -117,6 +119,12 @@ public abstract record Inline
     /// <param name="Words">Over all weeks: "30 to 45 seconds".</param>
     /// <param name="ByWeek">In each week that has the dose.</param>
     public sealed record Figure(string Words, Series<SaidInWeeks> ByWeek) : Inline;
+
+    /// <summary>A number of a client's own that stands in braces: what was read last, or what the sport asks.</summary>
+    /// <param name="Motion">In the one way in which it is measured.</param>
+    /// <param name="Side">Left, right, or what a sport calls one; null where the motion has none.</param>
+    /// <param name="Written">As the coach has it, with its braces.</param>
+    public sealed record RangeFigure(RangeFigureKind Kind, Motion Motion, string? Side, string Written, Location At) : Inline;
 
     public sealed record Emphasis(bool Strong, Series<Inline> Text) : Inline;
 
@@ -158,4 +166,13 @@ public abstract record Inline
 
     /// <summary>A word in braces that stands for a number of the dose in force.</summary>
     public sealed record Placeholder(string Name, Location At) : Inline;
+}
+
+public enum RangeFigureKind
+{
+    /// <summary>The latest occasion, with its date.</summary>
+    Reading,
+
+    /// <summary>The most that any of the client's sports asks.</summary>
+    Demand,
 }

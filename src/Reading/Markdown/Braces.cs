@@ -19,16 +19,20 @@ internal static partial class Braces
     [GeneratedRegex(@"^\{[a-z]+\}\z", RegexOptions.CultureInvariant)]
     private static partial Regex Placeholder();
 
-    public static void Find(SourceFile sheet, int firstLine, LaidOut text, MarkdownDocument document, bool placeholders)
+    public static void Find(SourceFile sheet, int firstLine, LaidOut text, MarkdownDocument document, ProseRules rules)
     {
         foreach (Match match in Shape().Matches(text.Shown))
         {
+            var placeholders = rules.Placeholders;
             var isPlain = string.CompareOrdinal(text.Letters, match.Index, match.Value, 0, match.Length) == 0;
             var name = match.Value.Trim('{', '}');
             if (isPlain && Placeholder().IsMatch(match.Value) && (placeholders || name == EmergencyNumber.Placeholder))
                 continue;
+            if (isPlain && rules.Ranges is not null && RangeFigures.Is(match.Value))
+                continue;
             var (line, column) = text.Place(match.Index);
-            var (message, help) = Said(match.Value, name, isPlain, placeholders);
+            var (message, help) = RangeFigures.Said(match.Value, isPlain && rules.Ranges is not null)
+                ?? Said(match.Value, name, isPlain, placeholders);
             sheet.Fault(Faults.BraceInText, sheet.At(firstLine + line, column), message, help, match.Length);
         }
 

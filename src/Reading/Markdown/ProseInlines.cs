@@ -9,7 +9,7 @@ namespace Gradus.Reading;
 /// <summary>The running text of a paragraph, heading or list item.</summary>
 internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, ProseRules rules)
 {
-    [GeneratedRegex(@"\{([a-z]+)\}", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\{([a-z]+)(: ?[a-z][^{}\n]*)?\}", RegexOptions.CultureInvariant)]
     private static partial Regex PlaceholderShape();
 
     public Series<Inline> Of(ContainerInline? container) => container is null ? [] : container.SelectMany(Each).ToSeries();
@@ -70,11 +70,13 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         foreach (Match match in PlaceholderShape().Matches(text))
         {
             var name = match.Groups[1].Value;
-            if (!rules.Placeholders && name != EmergencyNumber.Placeholder)
+            var range = RangeFigures.Is(match.Value) ? rules.Ranges : null;
+            if (range is null && (match.Groups[2].Success || !rules.Placeholders && name != EmergencyNumber.Placeholder))
                 continue;
             if (match.Index > at)
                 inlines.Add(new Inline.Plain(text[at..match.Index]));
-            inlines.Add(new Inline.Placeholder(name, Place(literal, match.Index)));
+            var place = Place(literal, match.Index);
+            inlines.Add(range is null ? new Inline.Placeholder(name, place) : RangeFigures.Of(sheet, match.Value, place, range));
             at = match.Index + match.Length;
         }
 

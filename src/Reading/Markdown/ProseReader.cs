@@ -33,7 +33,7 @@ internal sealed class ProseReader
             return Refused("Lists, quotes or emphasis are nested too deep in this text.");
         var text = LaidOut.Of(markdown, document);
         MarkdownSigns.Find(sheet, firstLine, text);
-        Braces.Find(sheet, firstLine, text, document, rules.Placeholders);
+        Braces.Find(sheet, firstLine, text, document, rules);
         var reader = new ProseReader(sheet, firstLine, rules);
         return new(document.SelectMany(reader.Blocks).ToSeries());
 
@@ -106,6 +106,9 @@ internal sealed class ProseReader
 /// <param name="Media">Where pictures and clips are found.</param>
 internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exercises, MediaFiles Media)
 {
+    /// <summary>The motions that a reading or a demand in braces may name; null where neither may stand.</summary>
+    public KnownIds? Ranges { get; init; }
+
     /// <summary>Whether a clip may stand in it: it shows how something is done, so it stands where the exercise's cautions stand
     /// before it.</summary>
     public bool Clips => Placeholders;

@@ -151,7 +151,12 @@ internal static class ExerciseReader
     /// other stays together in order.</summary>
     public static ExerciseText TextOf(SourceFile sheet, Headed headed, KnownIds known)
     {
-        var body = ProseReader.Read(sheet, headed.Body, headed.BodyLine, new(Placeholders: true, known.Exercises, known.Media));
+        var body = ProseReader.Read(
+            sheet,
+            headed.Body,
+            headed.BodyLine,
+            new(Placeholders: true, known.Exercises, known.Media) { Ranges = known }
+        );
         var parts = new Dictionary<string, List<Block>>
         {
             ["why"] = [],

@@ -44,7 +44,7 @@ internal static class ProgrammeReader
             sheet,
             headed.Body,
             headed.BodyLine,
-            new(Placeholders: false, known.Exercises, known.Media)
+            new(Placeholders: false, known.Exercises, known.Media) { Ranges = known }
         );
         return title is null || start is null || weeks is null
             ? null
