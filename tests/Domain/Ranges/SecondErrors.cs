@@ -75,6 +75,18 @@ internal sealed partial class SecondRanges
         return fit.Length == 0 ? null : fit.Aggregate((a, b) => a.Over * b.Under >= b.Over * a.Under ? a : b);
     }
 
+    /// <summary>2.771859 · SD · 1.7 of the days at home before the start, three at least; never below 2 cm.</summary>
+    private static Fraction? Home(string[] parts, List<DayOf>? baseline, int start)
+    {
+        int[] tenths = [.. (baseline ?? []).Where(d => d.Day <= start).Select(d => d.Tenths)];
+        if (parts[0] != "knee to wall" || !parts[3].Contains("at home", StringComparison.Ordinal) || tenths.Length < 3)
+            return null;
+        var (n, sum) = (tenths.Length, new BigInteger(tenths.Sum()));
+        var scatter = (n * tenths.Aggregate(BigInteger.Zero, (all, t) => all + ((BigInteger)t * t))) - (sum * sum);
+        var square = new Fraction(22204448 * scatter, new BigInteger(100_000_000) * n * (n - 1));
+        return square.Over < 4 * square.Under ? new(4, 1) : square;
+    }
+
     private Fraction More(int there, int here) =>
         here < there && slip != RangeSlip.TriesDoNotMatter ? new(there, here) : new(1, 1);
 

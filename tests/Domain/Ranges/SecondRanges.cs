@@ -59,10 +59,11 @@ internal sealed partial class SecondRanges(RangeSlip slip = RangeSlip.None)
                 RangeSlip.BaselineIsTheLatest => occasions.LastOrDefault(),
                 _ => occasions.LastOrDefault(o => o[0].Day <= start),
             };
-            var since = before is null || before == latest ? "none" : Word(client, parts, before, latest, own);
+            var home = Home(parts, occasions.LastOrDefault(o => o[0].Day <= start), start);
+            var since = before is null || before == latest ? "none" : Word(client, parts, before, latest, own, home);
             var last = occasions.Count < 2 ? null : occasions[^2];
-            var other = last is null || last == before ? "none" : Word(client, parts, last, latest, own);
-            var sudden = latest.Count > 1 && Word(client, parts, [latest[^2]], [latest[^1]], own) == "Less" ? "sudden" : "";
+            var other = last is null || last == before ? "none" : Word(client, parts, last, latest, own, home);
+            var sudden = latest.Count > 1 && Word(client, parts, [latest[^2]], [latest[^1]], own, home) == "Less" ? "sudden" : "";
             yield return $"{key}: {(before is null ? "none" : Mean(before))} {Mean(latest)} {since} {other} {sudden}".TrimEnd();
         }
 
@@ -148,13 +149,14 @@ internal sealed partial class SecondRanges(RangeSlip slip = RangeSlip.None)
         string[] parts,
         List<DayOf> from,
         List<DayOf> to,
-        Dictionary<string, List<(int, int)>> own
+        Dictionary<string, List<(int, int)>> own,
+        Fraction? home
     )
     {
-        if (Error(parts, [.. from, .. to], own, false) is not { } square)
-            return "NotJudged";
         var (n, m) = slip == RangeSlip.DaysDoNotMatter ? (1, 1) : (from.Count, to.Count);
-        var error = square * new Fraction(n + m, 2 * n * m);
+        var square = Error(parts, [.. from, .. to], own, false);
+        if ((square is null ? home : square * new Fraction(n + m, 2 * n * m)) is not { } error)
+            return "NotJudged";
         var difference = Mean(to) - Mean(from);
         var apart = to[0].Day - from[^1].Day;
         var isBeyond = error.IsReachedBy(difference);
