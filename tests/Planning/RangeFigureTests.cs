@@ -2,7 +2,7 @@ using Gradus.Auditing;
 
 namespace Gradus.Tests.Planning;
 
-/// <summary>practice-format.md, Exercises: what was read and what the sport asks, in a letter and in an exercise's text.</summary>
+/// <summary>practice-format.md, Exercises: what was read and what the sport asks, in letters and exercises.</summary>
 public sealed class RangeFigureTests
 {
     private const string Header = "date,motion,side,mode,value,unit,instrument,by,trials,after\n";
@@ -81,6 +81,20 @@ public sealed class RangeFigureTests
         var german = Written("{reading: lunge ankle dorsiflexion left}")
             .Edit("clients/ada/client.yaml", "language: en", "language: de");
         Assert.Equal(["It is 33,5° am 1. Dezember 2026."], german.Plan("ada").Programme.Letter.Lines());
+    }
+
+    /// <summary>What the client reads is judged, whatever the coach's own text has.</summary>
+    [Theory]
+    [InlineData("knee to wall right", "Bis -1,5 cm am 1. Dezember 2026.", "")]
+    [InlineData("knee to wall left", null, "Ada Wherry's left knee to wall was never measured.")]
+    public void A_translation_is_filled_and_judged_too(string named, string? said, string found)
+    {
+        var german = Practice
+            .Edit("clients/ada/client.yaml", "language: en", "language: de")
+            .With("exercises/calf-hold.de.md", $"---\ntitle: Wade\n---\n## Do\nBis {{reading: {named}}}.");
+        Assert.StartsWith(found, string.Concat(Found(german)), StringComparison.Ordinal);
+        if (said is not null)
+            Assert.Equal([said], german.Plan("ada").Sessions[0].Uses[0].Text.Do.Lines());
     }
 
     [Theory]

@@ -114,6 +114,25 @@ public sealed class ExerciseReaderTests
         Assert.Equal((new ExerciseId("heel-sink"), new Location(Path, 25, 8)), (link.Exercise, link.At));
     }
 
+    [Theory]
+    [InlineData("{reading: thoracic rotation left}", RangeFigureKind.Reading, "thoracic rotation", "left")]
+    [InlineData("{demand: hip extension rear leg}", RangeFigureKind.Demand, "hip extension", "rear leg")]
+    [InlineData("{reading:lying ankle  dorsiflexion right}", RangeFigureKind.Reading, "lying ankle dorsiflexion", "right")]
+    [InlineData("{demand: thoracolumbar flexion}", RangeFigureKind.Demand, "thoracolumbar flexion", null)]
+    public void A_reading_or_a_demand_in_braces_has_its_motion_and_side(
+        string written,
+        RangeFigureKind kind,
+        string motion,
+        string? side
+    )
+    {
+        var read = LittlePractice.Golden.Edit(Path, "Stand at a wall.", $"Stand at {written}.").Read();
+        var text = read.Exercises.Single(e => e.Id == Exercise.Id).Text.SetUp;
+        var figure = Assert.Single(text.Inlines().OfType<Inline.RangeFigure>());
+        Assert.Equal((kind, motion, side, written), (figure.Kind, figure.Motion.Name, figure.Side, figure.Written));
+        Assert.Equal([$"Stand at {written.Replace("  ", " ", StringComparison.Ordinal)}."], text.Lines());
+    }
+
     [Fact]
     public void Braces_around_anything_but_small_letters_are_found()
     {

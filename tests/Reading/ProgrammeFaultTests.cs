@@ -11,6 +11,20 @@ public sealed class ProgrammeFaultTests
         Look at the month, and at how many days it has.
 
         clients/ansel/programme.md
+        - slow.
+        + slow at {reading: hip extention rear leg}.
+        clients/ansel/programme.md:33:72 id-unknown «hip extention»
+        There is no motion 'hip extention' in this practice.
+        Did you mean 'hip extension'?
+
+        clients/ansel/programme.md
+        - slow.
+        + slow at {hold}.
+        clients/ansel/programme.md:33:62 brace-in-text «{hold}»
+        '{hold}' stands for nothing here.
+        Say it without braces: only an exercise's own text is filled in from the dose.
+
+        clients/ansel/programme.md
         - start: 2027-01-04
         + start: 9999-12-01
         clients/ansel/programme.md:3:8 value-wrong «9999-12-01»
