@@ -172,7 +172,7 @@ public sealed class ProseHtmlTests
             typeof(Block).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)
         );
         Assert.Equal(
-            ["Clip", "Emphasis", "ExerciseLink", "Figure", "Link", "Picture", "Placeholder", "Plain", "Term"],
+            ["Clip", "Emphasis", "ExerciseLink", "Figure", "Link", "Picture", "Placeholder", "Plain", "RangeFigure", "Term"],
             typeof(Inline).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)
         );
     }
