@@ -2,9 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Gradus.Rendering;
 
-/// <summary>What the one file may leave out, because every byte of it is carried in a message: the end
-/// tags of paragraphs, list items, rows and cells where what follows says it as well (HTML Standard, 13.1.2.4), the quotation
-/// marks round what is one plain word (13.1.2.3), and lines with nothing on them.</summary>
+/// <summary>What the one file may leave out, because every byte of it is carried in a message: the end tags of paragraphs, list
+/// items, rows and cells where what follows says it as well (HTML Standard, 13.1.2.4), the quotation marks round what is one
+/// plain word (13.1.2.3), and lines with nothing on them.</summary>
 public static partial class OptionalEnds
 {
     public static string LeftOut(string html) => Blank().Replace(Quotes().Replace(Ends().Replace(html, ""), "$1"), "\n");

@@ -81,7 +81,9 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         var view = new AllPagesView(
             style.Markup,
             scripts.Select(s => s.Markup).ToSeries(),
-            Contents(inOne, shared, At, "-").ToSeries()
+            Contents(inOne, shared, At, "-")
+                .Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) })
+                .ToSeries()
         );
         return Filled(shared, AllPagesTemplate, ("file", view), ("path", PagePath.AllPages), ("here", ""));
 
@@ -151,7 +153,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
                 ("terms", terms),
                 ("whole", IsFirstOfAll(path, behind))
             );
-            return new(path, PageId.Page(path), name, title, new(behind.Length > 0 ? OptionalEnds.LeftOut(html) : html));
+            return new(path, PageId.Page(path), name, title, new(html));
         }
     }
 

@@ -20,19 +20,22 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     [Fact]
     public void Nothing_is_found_but_that_html_in_texts_is_shown_as_text_and_hard_to_read()
     {
-        Assert.Empty(Harmless.Findings.Where(f => f.Level != Level.Note).Select(f => $"{f.At} {f.Rule} {f.Message}"));
+        Assert.Empty(Harmless.Findings.Where(f => !IsOfTheProgramme(f)).Select(f => $"{f.At} {f.Rule} {f.Message}"));
         Assert.Equal(
             "",
             string.Join(
                 "\n",
                 Hostile
-                    .Findings.Where(f => f.Rule.Text is not ("html-in-text" or "reading-too-hard") && f.Level != Level.Note)
+                    .Findings.Where(f => f.Rule.Text is not ("html-in-text" or "reading-too-hard") && !IsOfTheProgramme(f))
                     .Select(f => $"{f.At} {f.Rule} {f.Message[..Math.Min(300, f.Message.Length)]}")
             )
         );
         Assert.All(Hostile.Findings, f => Assert.Equal(f.Rule.Text == "html-in-text" ? Level.Warning : Level.Note, f.Level));
         Assert.NotEmpty(Hostile.Findings);
     }
+
+    /// <summary>Two notes about its two weeks and its sport, which no text changes.</summary>
+    private static bool IsOfTheProgramme(Finding found) => found.Rule.Text is "growth-unfinished" or "work-without-demand";
 
     [Fact]
     public void It_adds_no_element_and_no_attribute_to_any_page()

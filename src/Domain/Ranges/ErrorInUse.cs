@@ -2,8 +2,8 @@ namespace Gradus.Domain;
 
 /// <summary>The error that a comparison is judged by, with where it comes from. Roots are taken last, once.</summary>
 /// <param name="Square">Of the smallest change between two single days that is more than the error, at 95 per cent.</param>
-/// <param name="Published">Null where it is the practice's own.</param>
-/// <param name="Own">Null where it is published.</param>
+/// <param name="Published">Null where it is the practice's or the client's own.</param>
+/// <param name="Own">The practice's; null where it is another.</param>
 /// <param name="Trials">The fewest tries of the days that are compared. Fewer than the error was found with make it
 /// larger.</param>
 public sealed record ErrorInUse(decimal Square, MeasuringError? Published, OwnError? Own, RaterRelation Raters, int Trials)

@@ -16,7 +16,12 @@ public sealed class TranslationMissingTests
     public void An_english_reader_s_pages_carry_the_english_texts_and_none_of_the_german()
     {
         var (published, findings) = Published(GermanClub.Translated);
-        Assert.Empty(findings.InOrder().Where(f => f.Level != Level.Note).Select(f => $"{f.At} {f.Rule} {f.Message}"));
+        Assert.Empty(
+            findings
+                .InOrder()
+                .Where(f => f.Rule.Text is not ("growth-unfinished" or "demand-unmeasured"))
+                .Select(f => $"{f.At} {f.Rule} {f.Message}")
+        );
         Assert.Equal(Both, string.Join(' ', published.Select(s => s.Client)));
         var odile = published[1].Pages.ToArray();
         Assert.All(odile, page =>
