@@ -29,6 +29,9 @@ public sealed record Client(
     Location At
 )
 {
+    /// <summary>What came back, in the order of <c>log.csv</c>; the last of those that tell of the same session counts.</summary>
+    public Series<LogEntry> Log { get; init; } = [];
+
     /// <summary>What the client said, or what follows from it: of the age from when they were born; and pain in the chest,
     /// however little, is a sign of the heart.</summary>
     public Answer? AnswerTo(ConditionId condition)
