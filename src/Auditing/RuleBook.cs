@@ -18,6 +18,7 @@ public static class RuleBook
         new ExerciseWithoutStopSign(),
         new ExerciseWithoutExpectSign(),
         new ExerciseWithoutContraindication(),
+        new MeasureUnguarded(),
         new YouthWithoutSign(),
         new PropertyWithoutCaution(),
         new TranslationMissing(),

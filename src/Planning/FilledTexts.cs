@@ -41,7 +41,8 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages, S
             Filled(exercise, [use]),
             Doses(use, limb).ToSeries(),
             DoseRows.Of(use, limb, exercise.Cue, texts).ToSeries(),
-            UseLoads.Written(use)
+            UseLoads.Written(use),
+            exercise.Measure is null ? "" : HomeTest.Unit
         );
     }
 

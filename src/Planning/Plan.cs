@@ -50,6 +50,9 @@ public sealed record Plan(
     public static Plan For(Training training, Texts texts, ClientRanges ranges) =>
         GlossaryMarks.Of(PlanWords.Of(training, texts, ranges), texts.Glossary);
 
+    /// <summary>Whether the client measures something alone.</summary>
+    public bool Measures => Sessions.Any(s => s.Uses.Any(u => u.Unit.Length > 0));
+
     /// <summary>The words that a page has to explain, in the order in which its coach-written text has them.</summary>
     public Series<Inline.Term> TermsOn(string path) =>
         TextsOn(path).SelectMany(p => p.Inlines()).OfType<Inline.Term>().DistinctBy(t => t.Number).ToSeries();

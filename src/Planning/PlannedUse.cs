@@ -12,6 +12,7 @@ namespace Gradus.Planning;
 /// nothing.</param>
 /// <param name="Text">Filled with the ranges over the weeks of this use.</param>
 /// <param name="Rows">What each week asks, a row for each thing that is counted.</param>
+/// <param name="Unit">Of what the client measures in it, as "cm"; empty where nothing is measured.</param>
 /// <param name="Loads">What it loads, the joint that it trains first: "ankle:work" on the side at work, "knee:other" on the
 /// opposite one, "lower-back" where there are no sides.</param>
 public sealed record PlannedUse(
@@ -26,7 +27,8 @@ public sealed record PlannedUse(
     ExerciseText Text,
     Series<PlannedDose> Doses,
     Series<PlannedRow> Rows,
-    Series<string> Loads
+    Series<string> Loads,
+    string Unit
 )
 {
     /// <summary>The weeks in which it is done, in rising order.</summary>

@@ -9,12 +9,14 @@ internal static class GuideScripts
     private static readonly string[] Files =
     [
         "phrases.js",
+        "log-cells.js",
         "log-file.js",
         "log-message.js",
         "guide-loads.js",
         "guide-steps.js",
         "guide-cues.js",
         "guide-choice.js",
+        "guide-watch.js",
     ];
 
     /// <summary>One timed piece, as a page's script reads it.</summary>

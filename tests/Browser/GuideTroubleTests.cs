@@ -28,8 +28,8 @@ public sealed class GuideTroubleTests(PublishedContent content)
         await page.Dialog.Locator("[data-log='message']:visible").ClickAsync();
         Assert.Matches(
             "^Mon 14 Dec, week 1, Ankles and hips, short: ([0-9]+) of \\1 steps\\. Effort –, pain –\\.\n"
-                + "gradus 2026-12-14; edition [0-9a-f]{8}; week 1; session 5; done; "
-                + "steps \\1 of \\1; pain not said; sum [0-9a-f]{8}$",
+                + "gradus 2026-12-14 [0-9:]{5}; edition [0-9a-f]{8}; course [0-9a-f]{16}; week 1; session 5; kind short; done; "
+                + "steps \\1 of \\1; minutes [0-9.]+; pain-before 0; sets .*; sum [0-9a-f]{8}$",
             await page.Dialog.Locator("[data-log-text]").InputValueAsync()
         );
         Assert.Empty(page.Troubles);

@@ -10,7 +10,7 @@ namespace Gradus.Tests.Browser;
 /// formula.</summary>
 public sealed class LogFileTests
 {
-    /// <summary>The first line of every saved log.</summary>
+    /// <summary>The first line of every log that was saved before December 2026.</summary>
     private const string Columns =
         "date,session,week,exercise,sets,repetitions,load,effort,pain,where,side,stopped,note,worse-next-morning";
 

@@ -54,7 +54,13 @@ const kinds = {
   },
   join: ({ text, other }) => gradus.writeLog(gradus.joinLogs(gradus.readLog(text).rows, gradus.readLog(other).rows)),
   sum: ({ text }) => gradus.checkSum(text),
-  message: ({ row, phrases }) => gradus.messageOf(row, phrases),
+  message: ({ row, phrases }) => gradus.messageOf(Array.isArray(row) ? row : [row], phrases),
+  // still: [whether nothing runs, at which minute] again and again; then the minute of the end.
+  watch: ({ kept, still, end }) => {
+    const watch = gradus.watchOf(kept, 0);
+    for (const [isStill, at] of still) watch.be(isStill, at * 60000);
+    return watch.minutes(end * 60000);
+  },
   fresh: ({ kept, now, hours }) => String(gradus.isFresh(kept, now, hours)),
 };
 function answersTo({ scripts, cases }) {

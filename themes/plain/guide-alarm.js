@@ -9,21 +9,28 @@
     ui.show('alarm');
   }
 
-  // What a row says of it; as a column of its own it stands in the file too, and is found again in one that was opened.
+  // What every row begins with. time: when the session began, in milliseconds after 1970.
+  gradus.rowAbout = function (ui, time) {
+    const own = gradus.versionsOf(ui.dialog, ui.week).find(function (version) { return version.session === ui.session; });
+    return {
+      day: gradus.isoOf(new Date(time)), start: gradus.clockOf(time), week: ui.week, session: ui.session,
+      kind: own && own.kind ? own.kind : 'full', edition: ui.edition, course: gradus.log.course
+    };
+  };
+
   gradus.alarmIn = function (reason) {
-    return { done: false, alarm: reason, more: [['alarm', reason]] };
+    return { done: false, alarm: reason };
   };
 
   gradus.hadAlarm = function (row) {
-    return row !== null && (row.more || []).some(function (pair) { return pair[0] === 'alarm'; });
+    return row !== null && Boolean(row.alarm);
   };
 
   // Before the start there is no session yet, so there is one that was stopped.
   function note(ui, reason) {
     gradus.keep('run', null);
     gradus.keep('today', null);
-    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
-    ui.row = Object.assign(about, gradus.alarmIn(reason), { exercises: [] });
+    ui.row = Object.assign(gradus.rowAbout(ui, Date.now()), gradus.alarmIn(reason), { exercises: [] });
     return gradus.log.add(ui.row);
   }
 

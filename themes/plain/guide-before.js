@@ -17,14 +17,9 @@
     return what in here ? here[what] : gradus.log.kept(what);
   }
 
-  function lastRow() {
-    const rows = gradus.log.all();
-    return rows.length > 0 ? rows[rows.length - 1] : null;
-  }
-
   // The exercises that were stopped last time, whichever session it was.
   function stoppedBefore() {
-    const row = lastRow();
+    const row = gradus.log.last();
     return row && Array.isArray(row.exercises) ? row.exercises.filter(function (one) { return one.stopped; }) : [];
   }
 
@@ -93,7 +88,7 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(lastRow());
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(gradus.log.last());
     for (const asked of form.querySelectorAll('[data-asked]')) asked.hidden = !isAny;
     askWhere(form);
     form.querySelector('[data-missing]').textContent = '';
@@ -101,9 +96,10 @@
     else answer(ui);
   }
 
-  // Where it hurts is asked as soon as somebody says that it does.
+  // Where it hurts is asked as soon as somebody says that it does, or did on that morning.
   function askWhere(form) {
     form.querySelector('[data-pain-where]').hidden = reply(form, 'pain') !== 'yes';
+    form.querySelector('[data-worse-where]').hidden = reply(form, 'worse') !== 'yes';
   }
 
   // Whether all is answered; what is not is named, and the keyboard is there.
@@ -128,31 +124,39 @@
       });
     };
     const hurts = reply(form, 'pain') === 'yes';
-    const level = hurts ? gradus.levelIn(form) : 0;
+    const now = form.querySelector('[data-pain-where]');
+    const then = form.querySelector('[data-worse-where]');
+    const level = hurts ? gradus.levelIn(now) : 0;
     return {
       pain: level,
+      after: then.hidden ? null : painIn(then),
       morning: reply(form, 'worse') || 'no',
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
       isUncleared: !form.querySelector('[data-cleared]').hidden && reply(form, 'cleared') === 'no',
-      place: level > 0 ? gradus.placeIn(form) : null,
+      place: level > 0 ? gradus.placeIn(now) : null,
       still: stoppedBefore().filter(isStill)
     };
   }
 
+  function painIn(part) {
+    return Object.assign({ level: gradus.levelIn(part) }, gradus.placeIn(part));
+  }
+
   // What is spared today: where it hurts more than a little, and what was worse the morning after.
   function soreOf(ui, answers, limits) {
-    const row = lastRow();
+    const row = gradus.log.last();
     const now = answers.place && (answers.pain > limits.easeOff || answers.worse) ? [answers.place] : [];
-    const then = answers.worse && row && row.where ? [{ where: row.where, side: row.side || '' }] : [];
+    const after = answers.after && answers.after.where ? answers.after : row;
+    const then = answers.worse && after && after.where ? [{ where: after.where, side: after.side || '' }] : [];
     const stopped = answers.worse ? stoppedBefore().flatMap(function (one) { return placesThen(ui, one); }) : [];
     return now.concat(then, stopped);
   }
 
   function noteMorning(answers) {
-    const row = lastRow();
+    const row = gradus.log.last();
     if (!row || row.day >= gradus.today() || row.morning || answers.morning === 'first') return;
-    gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
+    gradus.log.change(Object.assign({}, row, { morning: answers.morning }, answers.after ? { after: answers.after } : {}));
   }
 
   // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore.
@@ -162,10 +166,18 @@
       .concat(gradus.loadingAny(ui.steps, sore));
   }
 
+  // Which reason of the log each of those is that keep somebody from training.
+  const reasons = { alarm: 'health', ill: 'ill', pain: 'pain', 'no-easier': 'pain' };
+
   function notToday(ui, why) {
+    gradus.noteSkip(ui, reasons[why]);
+    gradus.showNotToday(ui, why);
+  }
+
+  gradus.showNotToday = function (ui, why) {
     sayWhy(ui.panel('not-today'), why);
     ui.show('not-today');
-  }
+  };
 
   function answer(ui) {
     const form = ui.form('questions');
@@ -191,15 +203,21 @@
     const found = gradus.versionFor(answers, versions, ui.session, limits);
     if (found.session === null) notToday(ui, found.why);
     else if (found.session === ui.session) {
-      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: answers.sore });
+      keep('today', todayOf(ui.session, answers));
       getReady(ui, answers.still, answers.sore);
     } else offer(ui, found, answers, versions.find(function (v) { return v.session === found.session; }));
+  }
+
+  // What was answered before a session, as it is kept.
+  function todayOf(session, answers) {
+    const pain = Object.assign({ level: answers.pain }, answers.place);
+    return { time: Date.now(), session: session, still: answers.still, sore: answers.sore, pain: pain };
   }
 
   function offer(ui, found, answers, version) {
     const panel = ui.panel('other');
     sayWhy(panel, found.why);
-    ui.next = { session: found.session, still: answers.still, sore: answers.sore };
+    ui.next = todayOf(found.session, answers);
     for (const item of panel.querySelectorAll('[data-version]')) {
       item.hidden = Number(item.dataset.version) !== found.session;
       if (item.hidden) continue;
@@ -217,7 +235,7 @@
 
   // What hurts is left out of the other session too.
   function take(ui, event, link) {
-    keep('today', { time: Date.now(), session: ui.next.session, still: ui.next.still, sore: ui.next.sore });
+    keep('today', ui.next);
     if (link.getAttribute('href')[0] !== '#') {
       link.hash = 'lead';
       return;
@@ -249,7 +267,7 @@
       ui.week = run.week;
       ui.steps = ui.stepsIn(run.week);
       ui.still = (kept('today') || {}).still || [];
-      gradus.play(ui, run.snap);
+      gradus.play(ui, run);
     },
     afresh: function (ui) {
       keep('run', null);

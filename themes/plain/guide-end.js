@@ -9,10 +9,10 @@
       .filter(function (one) { return gradus.isWork(one.step) && (!exercise || one.step.exercise === exercise); });
   }
 
-  // A set is done when all of its steps are, those of the other side among them.
-  function setsOf(guide, exercise) {
+  // A set is done when all of its steps are.
+  function setsOf(work) {
     const sets = {};
-    for (const one of workOf(guide, exercise)) {
+    for (const one of work) {
       const name = String(one.step.set);
       sets[name] = sets[name] !== false && one.did;
     }
@@ -24,23 +24,38 @@
     return part;
   }
 
-  function exercisesOf(guide) {
-    const names = Array.from(new Set(guide.steps.map(function (step) { return step.exercise; })));
-    return names.map(function (exercise) {
-      const work = workOf(guide, exercise);
-      const stop = guide.state.stopped.find(function (one) { return one.exercise === exercise; });
+  // Left and right have doses of their own, so each has a line; what both do together belongs to either.
+  function sidesOf(work) {
+    const sides = ['left', 'right'].filter(function (side) {
+      return work.some(function (one) { return one.step.side === side; });
+    });
+    return sides.length > 0 ? sides : [''];
+  }
+
+  function exerciseOf(guide, exercise) {
+    const work = workOf(guide, exercise);
+    const stop = guide.state.stopped.find(function (one) { return one.exercise === exercise; });
+    const sides = sidesOf(work);
+    return sides.map(function (side, i) {
+      const own = work.filter(function (one) { return one.step.side === side || one.step.side === ''; });
+      const isStopped = stop && (stop.side === side || (i === 0 && sides.indexOf(stop.side) < 0));
       const row = without({
         exercise: exercise,
-        repetitions: work.reduce(function (most, one) { return one.did ? Math.max(most, one.step.reps) : most; }, 0),
-        load: work.length > 0 ? work[0].step.load : '',
-        where: stop && stop.said ? stop.places[0].where : '',
-        side: stop ? (stop.said ? stop.places[0].side : stop.side) : '',
-        stopped: stop ? true : undefined,
-        places: stop ? stop.places : undefined
+        side: side,
+        repetitions: own.reduce(function (most, one) { return one.did ? Math.max(most, one.step.reps) : most; }, 0),
+        load: own.length > 0 ? own[0].step.load : '',
+        stopped: isStopped ? true : undefined,
+        feel: isStopped ? stop.feel : '',
+        places: isStopped ? stop.places : undefined
       });
-      row.sets = setsOf(guide, exercise);
+      row.sets = setsOf(own);
       return row;
     });
+  }
+
+  function exercisesOf(guide) {
+    const names = Array.from(new Set(guide.steps.map(function (step) { return step.exercise; })));
+    return names.flatMap(function (exercise) { return exerciseOf(guide, exercise); });
   }
 
   // What still hurts is asked again next time, whether or not it is an exercise of this session.
@@ -56,17 +71,26 @@
   // practice, no source.
   const leastShare = 1 / 3;
 
+  // What it was like where it was worst: what a clinician should see first.
+  function worstFeel(stopped) {
+    const feels = stopped.map(function (one) { return one.feel; }).filter(Boolean);
+    return feels.find(gradus.isForToday) || feels.find(gradus.isForCoach) || feels[0] || '';
+  }
+
   // A session that was ended early, or of which next to nothing was done, is none for the weeks.
   function rowOf(ui, guide) {
     const work = workOf(guide, '');
     const did = work.filter(function (one) { return one.did; }).length;
     const isDone = guide.state.phase === 'done' && did > 0 && did >= work.length * leastShare;
     const exercises = withStill(exercisesOf(guide), ui.still || []);
-    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
+    const about = Object.assign(gradus.rowAbout(ui, ui.watch.start()), { minutes: ui.watch.minutes(Date.now()) });
     const felt = guide.state.felt;
     const pain = felt ? without({ pain: felt.level || undefined, where: felt.where, side: felt.side }) : {};
+    if (ui.before) about.before = ui.before;
     const alarm = ui.alarm ? gradus.alarmIn(ui.alarm) : {};
-    return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, { exercises: exercises });
+    const feel = worstFeel(guide.state.stopped);
+    const ended = isDone || feel === '' ? {} : { feel: feel };
+    return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, ended, { exercises: exercises });
   }
 
   function keptSaying(ui) {
@@ -82,20 +106,25 @@
   function withAnswers(row, form) {
     const place = gradus.placeIn(form);
     const note = form.querySelector('[data-note]').value.trim();
-    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: note });
+    const said = without({
+      where: place ? place.where : '', side: place ? place.side : '', placed: place ? gradus.placeWords(form) : '', note: note,
+      feel: form.querySelector('[data-stopped-for]').value
+    });
     const effort = numberOr(form.querySelector('[data-effort]'));
     const pain = numberOr(form.querySelector('[data-level]'));
     if (effort !== undefined) said.effort = effort;
     if (pain !== undefined) said.pain = pain;
     const exercises = row.exercises.map(function (one) {
-      const fields = form.querySelector('[data-exercise="' + one.exercise + '"]');
+      const fields = form.querySelector('[data-exercise="' + partOf(one) + '"]');
       if (!fields) return one;
+      const measured = gradus.measuredIn(form, one);
       const changed = Object.assign({}, one, {
         sets: numberOr(fields.querySelector('[data-sets]')),
         repetitions: numberOr(fields.querySelector('[data-repetitions]')),
-        load: fields.querySelector('[data-load]').value.trim()
+        load: fields.querySelector('[data-load]').value.trim(),
+        measured: measured.length > 0 ? measured : undefined
       });
-      for (const name of ['sets', 'repetitions', 'load']) {
+      for (const name of ['sets', 'repetitions', 'load', 'measured']) {
         if (changed[name] === undefined || changed[name] === '') delete changed[name];
       }
       return changed;
@@ -103,14 +132,24 @@
     return Object.assign({}, row, said, { exercises: exercises });
   }
 
+  function partOf(one) {
+    return one.exercise + ' ' + (one.side || '');
+  }
+
+  // "Ankle press: left side"
+  gradus.nameOfPart = function (ui, one) {
+    const side = one.side ? gradus.sideOf(one, ui.phrases) : '';
+    return [gradus.titleOf(ui.root, one.exercise), side].filter(Boolean).join(': ');
+  };
+
   function fillExercises(ui, form, row) {
     const first = form.querySelector('[data-exercise]');
     for (const old of form.querySelectorAll('[data-exercise]')) if (old !== first) old.remove();
     for (const one of row.exercises.slice().reverse()) {
       const fields = first.cloneNode(true);
       fields.hidden = false;
-      fields.setAttribute('data-exercise', one.exercise);
-      fields.querySelector('legend').textContent = gradus.titleOf(ui.root, one.exercise);
+      fields.setAttribute('data-exercise', partOf(one));
+      fields.querySelector('legend').textContent = gradus.nameOfPart(ui, one);
       fields.querySelector('[data-sets]').value = one.sets === undefined ? '' : one.sets;
       fields.querySelector('[data-repetitions]').value = one.repetitions === undefined ? '' : one.repetitions;
       fields.querySelector('[data-load]').value = one.load || '';
@@ -134,6 +173,9 @@
     ui.alarm = null;
     fillExercises(ui, form, ui.row);
     fillPain(form, ui.row);
+    gradus.fillMeasures(ui, form, ui.row);
+    form.querySelector('[data-stopped-early]').hidden = guide.state.phase === 'done' || guide.state.stopped.length > 0;
+    ui.part('see-today').hidden = !gradus.isForToday(ui.row.feel || '');
     ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
     ui.part('ask-first').hidden = !guide.state.ask;
@@ -158,6 +200,6 @@
     }
     const tools = ui.panel('end').querySelector('[data-log-tools]');
     const text = tools.querySelector('[data-log-text]');
-    if (text.value) text.value = gradus.messageOf(ui.row, tools.dataset);
+    if (text.value) text.value = gradus.messageOf([ui.row], tools.dataset);
   };
 })();

@@ -92,10 +92,11 @@
       else if (act === 'alarm') gradus.alarm(ui, button.dataset.alarm);
       else if (act !== null && ui.actions[act]) ui.actions[act]();
       else if (act !== null && gradus.beforeActions[act]) gradus.beforeActions[act](ui);
+      else if (act !== null && gradus.skipActions[act]) gradus.skipActions[act](ui, button);
     });
     dialog.addEventListener('change', function (event) {
       if (event.target.dataset.set) like(event.target);
-      if (event.target.name === 'pain') gradus.askWhere(event.target.form);
+      if (event.target.name === 'pain' || event.target.name === 'worse') gradus.askWhere(event.target.form);
       if (event.target.closest('[data-form="hurts"]') && ui.mayEaseOff) {
         ui.panel('hurts').querySelector('[data-gently]').hidden = !ui.mayEaseOff();
       }
@@ -167,8 +168,20 @@
     dialog.querySelector('[data-versions]').replaceWith(own);
   }
 
+  // What is chosen from again and again stands once.
+  function fillLists(dialog) {
+    for (const name of ['[data-where]', '[data-level]']) {
+      const [first, ...others] = dialog.querySelectorAll(name);
+      for (const list of others) {
+        if (list.options.length > 1) continue;
+        for (const option of Array.from(first.options).slice(1)) list.append(option.cloneNode(true));
+      }
+    }
+  }
+
   for (const dialog of document.querySelectorAll('dialog[data-guide]')) {
     complete(dialog);
+    fillLists(dialog);
     if (typeof dialog.showModal !== 'function' || !gradus.weekNow) continue;
     const ui = guideIn(dialog);
     gradus.guides[ui.session] = ui;

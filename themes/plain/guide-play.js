@@ -9,15 +9,16 @@
   // What of an exercise's article stands beside a step that runs.
   const beside = { cue: '.side', pictures: '.pair', doing: 'ol' };
 
-  // snap: where somebody was; null for the beginning.
-  gradus.play = function (ui, snap) {
+  // run: where somebody was; null for the beginning.
+  gradus.play = function (ui, run) {
     const phrases = ui.phrases;
+    const watch = ui.watch = gradus.watchOf(run ? run.watch : null, Date.now());
     const learnt = Object.assign({}, gradus.kept('learnt'));
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
     ui.guide = guide;
     ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
-    if (!snap) guide.leaveOut(ui.leaveOut || []);
+    if (!run) guide.leaveOut(ui.leaveOut || []);
 
     function isLearnt(exercise) {
       return learnt[exercise] === gradus.sumOfExercise(ui.root, exercise);
@@ -40,7 +41,8 @@
 
     function save() {
       if (['done', 'ended', 'ready'].indexOf(guide.state.phase) >= 0) return;
-      gradus.keep('run', { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition, snap: guide.snapshot() });
+      const about = { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition };
+      gradus.keep('run', Object.assign(about, { snap: guide.snapshot(), watch: watch.snapshot(Date.now()) }));
     }
 
     // Milliseconds until the digits, the breath or the step are others.
@@ -148,6 +150,7 @@
     function follow(isNatural) {
       const events = guide.take();
       if (events.length > 0) {
+        watch.be(guide.state.phase !== 'running', Date.now());
         const saying = gradus.sayingOf(events, guide, phrases);
         if (ui.part('said').textContent !== saying) ui.fill('said', saying);
         const types = events.map(function (e) { return e.type; });
@@ -178,6 +181,7 @@
       gradus.ticker.stop();
       gradus.awake.release();
       if (guide.state.phase === 'ended') gradus.sound.cut();
+      ui.before = (gradus.kept('today') || {}).pain;
       gradus.keep('run', null);
       gradus.keep('today', null);
       ui.actions = {};
@@ -203,32 +207,23 @@
 
     function afterHurt(then) {
       return function () {
-        const form = ui.form('hurts');
-        const place = gradus.placeIn(form);
-        const level = gradus.levelIn(form);
-        const isSharp = form.querySelector('[value="sharp"]').checked;
-        form.reset();
+        const hurt = gradus.hurtIn(ui.form('hurts'));
+        const [place, level, feel] = [hurt.place, hurt.level, hurt.feel];
+        ui.form('hurts').reset();
         if (gradus.isAlarming(place, level)) {
           gradus.alarm(ui, 'chest');
           return;
         }
-        guide.state.ask = guide.state.ask || isSharp || level > gradus.limitsOf().stop;
-        if (level > gradus.limitsOf().stop) guide.endSession(place, level);
-        else then(place, level);
+        const isOver = level > gradus.limitsOf().stop || gradus.isForToday(feel);
+        guide.state.ask = guide.state.ask || isOver || gradus.isForCoach(feel);
+        if (isOver) guide.endSession(place, level, feel);
+        else then(place, level, feel);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
         follow(false);
       };
     }
 
-    // Only with a dull pain of which the practice says that it is little; in any other there are two safer ways.
-    ui.mayEaseOff = function () {
-      const form = ui.form('hurts');
-      const level = gradus.levelIn(form);
-      const place = gradus.placeIn(form);
-      const feel = form.querySelector('[name="feel"]:checked');
-      return level !== null && level <= gradus.limitsOf().easeOff && place !== null && !gradus.isAlarming(place, level)
-        && feel !== null && feel.value === 'dull';
-    };
+    ui.mayEaseOff = function () { return gradus.mayEaseOff(gradus.hurtIn(ui.form('hurts'))); };
 
     function showHurts() {
       ui.form('hurts').reset();
@@ -250,12 +245,12 @@
         follow(false);
         showHurts();
       },
-      'ease-off': afterHurt(function (place, level) { guide.easeOff(place, level); }),
-      'end-exercise': afterHurt(function (place, level) {
-        guide.endExercise(place, level);
+      'ease-off': afterHurt(guide.easeOff),
+      'end-exercise': afterHurt(function (place, level, feel) {
+        guide.endExercise(place, level, feel);
         ui.tellLeftOut(ui.panel('play'), guide.state.out);
       }),
-      'end-session': afterHurt(function (place, level) { guide.endSession(place, level); }),
+      'end-session': afterHurt(guide.endSession),
       abandon: does(guide.abandon),
       'end-here': does(function () { guide.endSession(null); }),
       toggle: function () {
@@ -285,7 +280,7 @@
     gradus.sound.whenChanged(function () { if (gradus.sound.isRunning() && guide.state.phase === 'running') schedule(); });
     gradus.awake.keep();
     ui.show('play');
-    if (!snap || !guide.restore(snap)) guide.start();
+    if (!run || !guide.restore(run.snap)) guide.start();
     gradus.ticker.start(function () {
       guide.tick();
       follow(true);

@@ -196,6 +196,13 @@
     return null;
   };
 
+  // "knee, left", in the words of the page.
+  gradus.placeWords = function (part) {
+    const names = gradus.placeIn(part).side ? ['[data-where]', '[data-side]'] : ['[data-where]'];
+    const fields = names.map(function (name) { return part.querySelector(name); });
+    return fields.map(function (field) { return textOf(field.selectedOptions[0]); }).join(', ');
+  };
+
   // What is written where somebody says where it hurts; null where nothing is.
   gradus.placeIn = function (part) {
     const where = part.querySelector('[data-where]');

@@ -207,17 +207,17 @@
         tell('softer');
       },
       // place, level: null where nobody says which. Gives what is left out.
-      endExercise: function (place, level) {
+      endExercise: function (place, level, likeness) {
         if (it.phase !== 'hurt') return [];
         const out = gradus.leftOutBy(steps, steps[it.at].exercise, gradus.hurtsAt(steps[it.at], place));
-        note(place, level);
+        note(place, level, likeness);
         guide.leaveOut(out);
         resumeAt(after(it.at));
         return out;
       },
-      endSession: function (place, level) {
+      endSession: function (place, level, likeness) {
         guide.tick();
-        if (it.phase === 'hurt') note(place, level);
+        if (it.phase === 'hurt') note(place, level, likeness);
         if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
       },
       // At once, with nothing noted of the exercise: it was not the cause.
@@ -281,11 +281,11 @@
       it.felt = { level: level, where: place ? place.where : '', side: place ? place.side : '' };
     }
 
-    function note(place, level) {
+    function note(place, level, likeness) {
       feel(place, level);
       const step = steps[it.at];
       const places = gradus.hurtsAt(step, place);
-      it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places });
+      it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places, feel: likeness || '' });
     }
 
     function resumeAt(i) {

@@ -27,37 +27,68 @@
   // A log that was opened from a file says no steps.
   function howOf(row, phrases) {
     const steps = row.of === undefined ? [] : [gradus.countedOf(phrases, 'steps', row.of, { done: row.did, of: row.of })];
+    if (row.skip) return phrases.toldSkipped;
     const end = row.alarm ? [phrases.toldAlarm] : row.done === false ? [phrases.toldStopped] : [];
     return steps.concat(end).join(' ') || phrases.toldDone;
+  }
+
+  // "2 (knee, left)": the place in the words in which it was chosen, as far as they are known.
+  function painOf(row) {
+    return row.pain === undefined ? notSaid : row.pain + (row.pain > 0 && row.placed ? ' (' + row.placed + ')' : '');
   }
 
   function lineForPeopleOf(row, phrases) {
     return gradus.filled(phrases.told, {
       day: dayOf(row, phrases), week: row.week, session: nameOf(row, phrases), how: howOf(row, phrases),
-      effort: row.effort === undefined ? notSaid : row.effort, pain: row.pain === undefined ? notSaid : row.pain
+      effort: row.effort === undefined ? notSaid : row.effort,
+      pain: painOf(row)
     });
   }
 
-  // The line that a program checks. Whoever reads old messages reads it: it stays as it is, to the letter.
-  function machineLineOf(row) {
-    const where = row.where ? ', ' + [row.side, row.where].filter(Boolean).join(' ') : '';
-    const hurts = row.pain > 0 ? row.pain + ' of 10' + where : row.pain === 0 ? 'none' : 'not said';
-    const stopped = (row.exercises || [])
-      .filter(function (one) { return one.stopped; })
-      .map(function (one) { return one.exercise; });
-    const parts = [
-      'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
-      row.done === false ? 'stopped' : 'done'
-    ].concat(
-      row.of === undefined ? [] : ['steps ' + row.did + ' of ' + row.of],
-      row.alarm ? ['alarm ' + row.alarm] : [],
-      ['pain ' + hurts],
-      stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
-    const text = parts.join('; ');
-    return text + '; sum ' + gradus.checkSum(text);
+  // A part says nothing that would end it.
+  function plain(text) {
+    return String(text).replace(/[;\r\n]+/g, ',').trim();
   }
 
-  gradus.messageOf = function (row, phrases) {
-    return lineForPeopleOf(row, phrases) + '\n' + machineLineOf(row);
+  function outcomeOf(row) {
+    if (row.skip) return 'not today ' + row.skip;
+    return row.done === false ? 'stopped' + (row.feel ? ' ' + row.feel : '') : 'done';
+  }
+
+  // "ankle-rock left 2, ankle-rock right 2, plank 1": what of each exercise and side the row has under that name.
+  function eachOf(row, what) {
+    return (row.exercises || [])
+      .map(function (one) { return [one.exercise, one.side, what(one)]; })
+      .filter(function (parts) { return parts[2] !== undefined && parts[2] !== ''; })
+      .map(function (parts) { return parts.filter(function (part) { return part !== '' && part !== undefined; }).join(' '); })
+      .join(', ');
+  }
+
+  function leftOutOf(row) {
+    return (row.exercises || []).filter(function (one) { return one.stopped; })
+      .map(function (one) { return [one.exercise, one.feel, gradus.painText((one.places || [])[0])].filter(Boolean).join(' '); })
+      .join(', ');
+  }
+
+  // The line that a program checks (src/Reading/Logs/log-format.md): what was not said is left out.
+  gradus.machineLineOf = function (row) {
+    const hurt = row.pain !== undefined || row.where ? { level: row.pain, where: row.where, side: row.side } : null;
+    const named = [
+      ['edition', row.edition], ['course', row.course], ['week', row.week], ['session', row.session], ['kind', row.kind],
+      ['', outcomeOf(row)], ['steps', row.of === undefined ? '' : row.did + ' of ' + row.of], ['minutes', row.minutes],
+      ['effort', row.effort], ['pain-before', gradus.painText(row.before)], ['pain-during', gradus.painText(hurt)],
+      ['pain-morning', gradus.painText(row.after)], ['worse', row.morning === 'first' ? '' : row.morning],
+      ['alarm', row.alarm], ['sets', eachOf(row, function (one) { return one.sets; })], ['left out', leftOutOf(row)],
+      ['measured', eachOf(row, function (one) { return one.measured ? one.measured.join(' ') : ''; })], ['note', row.note]
+    ].filter(function (part) { return part[1] !== undefined && part[1] !== null && part[1] !== ''; });
+    const parts = named.map(function (part) { return (part[0] + ' ' + plain(part[1])).trim(); });
+    const text = ['gradus ' + [row.day, row.start].filter(Boolean).join(' ')].concat(parts).join('; ');
+    return text + '; sum ' + gradus.checkSum(text);
+  };
+
+  // Told of the last row; the lines for a program of the one before it too, which knows by now how the morning after was.
+  gradus.messageOf = function (rows, phrases) {
+    const told = rows.slice(-2);
+    return [lineForPeopleOf(told[told.length - 1], phrases)].concat(told.map(gradus.machineLineOf)).join('\n');
   };
 })();

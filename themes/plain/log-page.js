@@ -62,7 +62,7 @@
       const rows = rowsFor(button);
       const tools = button.closest('[data-log-tools]');
       const text = tools.querySelector('[data-log-text]');
-      text.value = rows.length > 0 ? gradus.messageOf(rows[rows.length - 1], tools.dataset) : '';
+      text.value = rows.length > 0 ? gradus.messageOf(rows, tools.dataset) : '';
       tools.querySelector('[data-log-message]').hidden = false;
       text.focus();
       text.select();

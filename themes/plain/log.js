@@ -43,6 +43,16 @@
     return gradus.isoOf(new Date());
   };
 
+  // "18:05", so many milliseconds after 1970.
+  gradus.clockOf = function (time) {
+    const moment = new Date(time);
+    return twoDigits(moment.getHours()) + ':' + twoDigits(moment.getMinutes());
+  };
+
+  function isBegun(row) {
+    return !row.skip;
+  }
+
   function counts(row) {
     return row.done !== false;
   }
@@ -53,6 +63,10 @@
       const kept = read('log');
       return Array.isArray(kept) ? kept.filter(isRow) : [];
     },
+    // The last one that was begun, or stopped before it was; null where there is none.
+    last: function () {
+      return gradus.log.all().filter(isBegun).pop() || null;
+    },
     // Those that the weeks go on from: a session that was ended early is done again.
     rows: function () {
       return gradus.log.all().filter(counts);
@@ -60,9 +74,11 @@
     add: function (row) {
       return write('log', gradus.log.all().concat([row]));
     },
-    // The last one as it is now.
+    // The last one that was begun as it is now.
     change: function (row) {
-      return write('log', gradus.log.all().slice(0, -1).concat([row]));
+      const kept = gradus.log.all();
+      const at = kept.map(isBegun).lastIndexOf(true);
+      return write('log', kept.slice(0, Math.max(at, 0)).concat([row], kept.slice(at + 1)));
     },
     replace: function (rows) {
       return write('log', rows);
@@ -72,6 +88,8 @@
       const last = kept.map(counts).lastIndexOf(true);
       return write('log', kept.filter(function (row, i) { return i !== last; }));
     },
+    // By what whoever receives a log finds whose it is.
+    course: course ? course.getAttribute('data-course') : '',
     // Whatever else is kept for this programme: how somebody likes to be led, and what was read.
     kept: read,
     keep: write,

@@ -23,6 +23,9 @@ public sealed record Exercise(
     /// <summary>Null where the side says enough.</summary>
     public SideCue? Cue { get; init; }
 
+    /// <summary>What the client measures in it; null where nothing is measured.</summary>
+    public Mention<string>? Measure { get; init; }
+
     public ExerciseId Id => Drill.Id;
 
     public Motion Trains => Drill.Trains;

@@ -120,6 +120,7 @@ public static class PageData
     public static readonly Series<string> OfScripts =
     [
         "data-act",
+        "data-again",
         "data-alarm",
         "data-alarm-noted",
         "data-all-weeks",
@@ -174,6 +175,8 @@ public static class PageData
         "data-log-text",
         "data-log-tools",
         "data-longer",
+        "data-measure",
+        "data-measured",
         "data-missing",
         "data-name",
         "data-next-end",
@@ -207,12 +210,17 @@ public static class PageData
         "data-side-left",
         "data-side-right",
         "data-sided",
+        "data-skip",
+        "data-skipped",
         "data-slept",
         "data-softer-plain",
         "data-sound-on",
         "data-sound-starts",
         "data-still",
+        "data-stopped-early",
+        "data-stopped-for",
         "data-take",
+        "data-try",
         "data-undo",
         "data-unless",
         "data-unread",
@@ -225,6 +233,7 @@ public static class PageData
         "data-while-planned",
         "data-why",
         "data-wiped",
+        "data-worse-where",
         "data-without-scripts",
     ];
 }

@@ -11,6 +11,7 @@ public static class PageMark
     [
         "data-act",
         "data-alarm",
+        "data-skip",
         "data-because",
         "data-panel",
         "data-say",

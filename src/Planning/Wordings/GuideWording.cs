@@ -13,6 +13,9 @@ internal static class GuideWording
     /// <summary>Signs that lead straight to the emergency number, each with the end of its key.</summary>
     private static readonly string[] Flags = ["chest", "breath", "faint", "weakness", "speech", "sight", "headache", "saddle"];
 
+    /// <summary>Why somebody does not train today, as the log has it and as the key ends.</summary>
+    private static readonly string[] Reasons = ["ill", "pain", "health", "time", "other"];
+
     public static Wording Of(Plan plan, PlannedSession session)
     {
         var words = plan.Words;
@@ -38,7 +41,11 @@ internal static class GuideWording
                     Must(words.Say("guide-today-ill", ("date", words.PlainDate(plan.Health.Answered))), panel),
                     Act("none", words.Say("guide-today-none")),
                     Act("some", words.Say("guide-today-some")),
+                    Act("skip", words.Say("guide-skip")),
                 ]
+            ),
+            Panel("skip", words.Say("guide-skip-why"), _ =>
+                [.. Reasons.Select(why => Must(words.Say("guide-skip-" + why), PageMark.Of(("act", "skip-for"), ("skip", why))))]
             ),
             Panel("questions", words.Say("guide-questions"), panel => Questions(plan, panel)),
             Panel("not-today", words.Say("guide-not-today"), panel => NotToday(plan, panel)),
@@ -61,11 +68,14 @@ internal static class GuideWording
             Must(words.Say("guide-pain-now"), panel),
             YesOrNo("pain"),
             Must(words.Say("guide-where-pain"), panel),
-            Where(words, panel),
-            Level(words, panel),
+            Where(words, panel, isAgain: false),
+            Level(words, panel, isAgain: false),
             Must(words.Say("guide-worse"), panel),
             YesOrNo("worse"),
             Answer("worse", "first", words.Say("guide-worse-first")),
+            Must(words.Say("guide-where-worse"), panel),
+            Where(words, panel),
+            Level(words, panel),
             Must(words.Say("guide-ill", ("date", words.PlainDate(plan.Health.Answered))), panel),
             YesOrNo("ill"),
             Must(words.Say("guide-still"), panel),
@@ -86,6 +96,7 @@ internal static class GuideWording
             Because("alarm", words.Say("guide-why-alarm")),
             Because("ill", words.Say("guide-why-ill")),
             Because("pain", words.Say("guide-why-pain")),
+            Because("rest", words.Say("guide-why-rest")),
             Because("no-easier", words.Say("guide-why-no-easier")),
             Must(words.Say("guide-not-today-doctor"), panel),
             Must(plan.Emergency.Sentence, panel),
@@ -143,6 +154,11 @@ internal static class GuideWording
                 Must(words.Say("guide-feel"), panel),
                 Answer("feel", "dull", words.Say("guide-feel-dull")),
                 Answer("feel", "sharp", words.Say("guide-feel-sharp")),
+                Answer("feel", "numb", words.Say("guide-feel-numb")),
+                Answer("feel", "giving-way", words.Say("guide-feel-giving-way")),
+                Answer("feel", "snap", words.Say("guide-feel-snap")),
+                Answer("feel", "swollen", words.Say("guide-feel-swollen")),
+                Answer("feel", "no-weight", words.Say("guide-feel-no-weight")),
                 Act("end-exercise", words.Say("guide-end-exercise")),
                 Act("end-session", words.Say("guide-end-session")),
                 Act("ease-off", words.Say("guide-ease-off", ("n", plan.Course.EaseOffAbove))),
@@ -167,15 +183,21 @@ internal static class GuideWording
         var words = plan.Words;
         return Panel("end", words.Say("guide-over"), panel =>
             [
+                Must(words.Say("guide-see-today"), panel),
                 Must(words.Say("guide-not-today-doctor"), panel),
                 Must(words.Say("guide-ask-first", ("coach", plan.Publisher.Coach)), panel),
                 Must(plan.Publisher.Contact.Phone, panel),
                 Must(words.Say("guide-how-was-it"), panel),
                 Must(words.Say("log-effort"), panel),
-                Numbers(words, panel),
+                Efforts(words),
                 Level(words, panel),
                 Where(words, panel),
+                May(words.Say("guide-why-stopped"), panel),
+                Chosen("", words.Say("intake-choose")),
+                Chosen("tired", words.Say("guide-stopped-tired")),
+                Chosen("time", words.Say("guide-stopped-time")),
                 May(words.Say("guide-note"), panel),
+                plan.Measures ? Measured(plan, panel) : Order(),
                 May(words.Say("guide-by-exercise"), panel),
                 May(words.Say("guide-exercise"), panel),
                 May(words.Say("guide-sets"), panel),
@@ -184,6 +206,25 @@ internal static class GuideWording
                 Must(words.Say("guide-keep"), panel),
                 WeeksWording.LogTools(words, panel),
             ]
+        );
+    }
+
+    private static Wording Efforts(Words words) =>
+        Order(
+            EffortWords
+                .All(words)
+                .Select(e => Chosen(e.Number.ToString(CultureInfo.InvariantCulture), e.Said))
+                .Prepend(Chosen("", words.Say("intake-choose")))
+        );
+
+    private static Wording Measured(Plan plan, string panel)
+    {
+        var words = plan.Words;
+        return Order(
+            Must(words.Say("guide-measured"), panel),
+            Must(MeasureWords.Note(plan), panel),
+            Order(MeasureWords.Tries(words).Select(said => Must(said, panel))),
+            Must(words.Say("guide-measure-again"), panel)
         );
     }
 
@@ -200,11 +241,12 @@ internal static class GuideWording
         );
     }
 
-    private static Wording Where(Words words, string panel) =>
+    /// <param name="isAgain">Whether the list stood before: a script puts it into each that is empty.</param>
+    private static Wording Where(Words words, string panel, bool isAgain = true) =>
         Order(
             Must(words.Say("intake-where"), panel),
             Chosen("", words.Say("intake-choose")),
-            Order(Region.All.Select(r => Chosen(Kebab.OfWords(r.Name), words.Say("region-" + Kebab.OfWords(r.Name))))),
+            Listed(Region.All.Select(r => Chosen(Kebab.OfWords(r.Name), words.Say("region-" + Kebab.OfWords(r.Name)))), isAgain),
             Must(words.Say("intake-which-side"), panel),
             Chosen("", words.Say("intake-choose")),
             Chosen("left", words.Say("left")),
@@ -212,16 +254,15 @@ internal static class GuideWording
             Chosen("both", words.Say("both-sides"))
         );
 
-    private static Wording Level(Words words, string panel) =>
-        Order(Must(words.Say("guide-pain-level"), panel), Numbers(words, panel));
-
-    private static Wording Numbers(Words words, string panel) =>
+    private static Wording Level(Words words, string panel, bool isAgain = true) =>
         Order(
-            Enumerable
-                .Range(0, Most + 1)
-                .Select(n => Must(n.ToString(CultureInfo.InvariantCulture), panel))
-                .Prepend(Chosen("", words.Say("intake-choose")))
+            Must(words.Say("guide-pain-level"), panel),
+            Chosen("", words.Say("intake-choose")),
+            Listed(Enumerable.Range(0, Most + 1).Select(n => Must(n.ToString(CultureInfo.InvariantCulture), panel)), isAgain)
         );
+
+    private static Wording Listed(IEnumerable<Wording> choices, bool isAgain) =>
+        isAgain ? WholeOrNot([.. choices]) : Order(choices);
 
     private static Wording Versions(Plan plan, PlannedSession session, string panel) =>
         Order(plan.VersionsOf(session).Select(s => May(s.Name, panel)));

@@ -67,6 +67,7 @@ public static class PageWording
         "guide-questions",
         "guide-not-today",
         "guide-other",
+        "guide-skip-why",
         "guide-ready",
         "guide-seconds-left",
         "guide-progress",

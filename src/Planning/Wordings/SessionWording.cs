@@ -90,5 +90,9 @@ internal static class SessionWording
                 .Prepend(May(words.Say("weeks-column")))
                 .Prepend(May(words.Say("log-note")))
                 .Prepend(May(words.Say("log-heading")))
+                .Append(Order(session.Uses.Where(u => u.Unit.Length > 0).Select(u => Measured(u, words))))
         );
+
+    private static Wording Measured(PlannedUse use, Words words) =>
+        Order(May(MeasureWords.OnPaper(use, words)), May(words.Say("log-date")), May(words.Say("left")), May(words.Say("right")));
 }

@@ -42,6 +42,7 @@ public static class SpokenByScripts
         ("not-counted-lost", "session-not-counted-lost"),
         ("alarm-noted", "guide-alarm-noted"),
         ("softer-plain", "guide-softer-plain"),
+        ("skipped", "guide-skipped"),
     ];
 
     private static readonly Series<(string Name, string Key)> OfLog =
@@ -116,6 +117,7 @@ public static class SpokenByScripts
         yield return ("told-done", words.Say("log-told-done"));
         yield return ("told-stopped", words.Say("log-told-stopped"));
         yield return ("told-alarm", words.Say("log-told-alarm"));
+        yield return ("told-skipped", words.Say("log-told-skipped"));
         yield return ("told-session", words.Say("log-told-session", ("number", "{number}")));
         yield return (
             "titles",

@@ -51,6 +51,7 @@ internal static class WeeksWording
         var words = plan.Words;
         return Order(
             plan.Sessions.SelectMany(s => s.Weeks.Select(w => Share(s, w, words)))
+                .Prepend(Order(May(words.Say("work")), May(words.Say("rest")), May(words.Say("moving")), May(words.Say("all"))))
                 .Prepend(May(words.Say("moving")))
                 .Prepend(May(words.Say("rest")))
                 .Prepend(May(words.Say("work")))

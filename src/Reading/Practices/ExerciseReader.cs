@@ -13,6 +13,7 @@ internal static class ExerciseReader
         var stage = fields.NeedChoice("stage", ExerciseWords.Stages);
         var position = fields.NeedChoice("position", ExerciseWords.Positions);
         var cue = CueIn(fields, trains, position);
+        var measure = MeasureIn(fields);
         var equipment = fields.Texts("equipment");
         var written = ExerciseWords.LoadsOf(sheet, fields.Texts("loads"));
         var dose = DoseReader.Read(sheet, "dose", fields.Need("dose"), settings);
@@ -55,7 +56,25 @@ internal static class ExerciseReader
         )
         {
             Cue = cue,
+            Measure = measure,
         };
+    }
+
+    /// <summary>One measure alone: of others it is not known what a client's own reading says.</summary>
+    private static Mention<string>? MeasureIn(Fields fields)
+    {
+        if (fields.Mention("measure") is not { } written)
+            return null;
+        if (written.Value == HomeTest.Offered)
+            return written;
+        fields.SourceFile.Fault(
+            Faults.ValueWrong,
+            written.At,
+            $"{Quote.Of(written.Value)} is nothing that a client measures alone.",
+            $"Write 'measure: {HomeTest.Offered}', or take it out and measure it yourself.",
+            written.Value.Length
+        );
+        return null;
     }
 
     /// <summary>Only where one leg stands in front of the other or kneels beside it.</summary>

@@ -11,6 +11,9 @@ namespace Gradus.Rendering;
 /// <param name="EaseOff">The last way on where it hurts.</param>
 /// <param name="AfterAlarm">What must be before the next session.</param>
 /// <param name="AskFirst">Whom to ask on a day without training.</param>
+/// <param name="Efforts">How hard it was, to choose from.</param>
+/// <param name="Tries">What stands beside each number that is measured.</param>
+/// <param name="MeasureNote">How to measure; empty where no exercise of the programme measures anything.</param>
 internal sealed record GuideView(
     Series<AttributeView> Phrases,
     Series<VersionView> Versions,
@@ -19,8 +22,14 @@ internal sealed record GuideView(
     string TodayIll,
     string EaseOff,
     string AfterAlarm,
-    string AskFirst
+    string AskFirst,
+    Series<EffortView> Efforts,
+    string MeasureNote,
+    Series<string> Tries
 );
+
+/// <param name="Words">What so much effort is like; the number alone where it stands between two that say it.</param>
+internal sealed record EffortView(string Number, string Words);
 
 /// <param name="Kind">short, travel or flare; empty for the session of the programme.</param>
 /// <param name="Lengths">Its seconds in each week, for a script: "1=610 2=727".</param>

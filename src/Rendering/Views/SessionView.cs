@@ -27,6 +27,8 @@ internal sealed record GridWeekView(string Number, int Times);
 /// <param name="Later">From which week it is done; empty where that is the first of the session.</param>
 /// <param name="Signs">The names of its cautions, kind by kind.</param>
 /// <param name="Rows">What each week asks.</param>
+/// <param name="OnPaper">What stands above the lines for it.</param>
+/// <param name="Unit">Of what is measured in it; empty where nothing is.</param>
 /// <param name="Pictures">Start and end, as far as the exercise has pictures of them.</param>
 internal sealed record UseView(
     string Id,
@@ -45,7 +47,9 @@ internal sealed record UseView(
     Html SetUp,
     Html Doing,
     Html More,
-    Series<RowView> Rows
+    Series<RowView> Rows,
+    string Unit,
+    string OnPaper
 );
 
 internal sealed record SignNamesView(string Kind, string Heading, string Names);

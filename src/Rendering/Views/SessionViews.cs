@@ -42,7 +42,9 @@ internal static class SessionViews
             ProseHtml.Of(use.Text.SetUp, 4, here, plan.Words),
             ProseHtml.Of(use.Text.Do, 4, here, plan.Words),
             ProseHtml.Of(use.Text.More, 3, here, plan.Words),
-            PageViews.Rows(session, use)
+            PageViews.Rows(session, use),
+            use.Unit,
+            use.Unit.Length > 0 ? MeasureWords.OnPaper(use, plan.Words) : ""
         );
 
     private static WeeksView Weeks(PlannedWeeks weeks, Words words) =>
