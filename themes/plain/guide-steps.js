@@ -284,8 +284,8 @@
     function note(place, level, likeness) {
       feel(place, level);
       const step = steps[it.at];
-      const places = gradus.hurtsAt(step, place);
-      it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places, feel: likeness || '' });
+      const where = { side: step.side || '', said: place !== null, places: gradus.hurtsAt(step, place) };
+      it.stopped.push(Object.assign({ exercise: step.exercise, feel: likeness || '' }, where));
     }
 
     function resumeAt(i) {
