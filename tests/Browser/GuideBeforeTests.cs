@@ -96,13 +96,14 @@ public sealed class GuideBeforeTests(PublishedContent content)
         await page.Press("some");
         var form = page.Dialog.Locator("[data-form='questions']");
         await Missing("Does anything hurt right now?");
-        Assert.False(await form.Locator("[data-where]").IsVisibleAsync());
+        var now = form.Locator("[data-pain-where]");
+        Assert.False(await now.Locator("[data-where]").IsVisibleAsync());
         await form.Locator("[name='pain'][value='yes']").CheckAsync();
         await Missing("Where");
         Assert.True(await page.Page.EvaluateAsync<bool>("document.activeElement.matches('[data-where]')"));
-        await form.Locator("[data-where]").SelectOptionAsync("knee");
-        await form.Locator("[data-level]").SelectOptionAsync("1");
-        await form.Locator("[data-side]").SelectOptionAsync("left");
+        await now.Locator("[data-where]").SelectOptionAsync("knee");
+        await now.Locator("[data-level]").SelectOptionAsync("1");
+        await now.Locator("[data-side]").SelectOptionAsync("left");
         await Missing("Was any pain worse the morning after your last session?");
         Assert.Equal("Which?", await page.Heading());
 

@@ -143,9 +143,10 @@ internal sealed class GuidedPage
             await form.Locator($"[name='pain'][value='{(pain == "0" ? "no" : "yes")}']").CheckAsync();
             if (pain != "0")
             {
-                await form.Locator("[data-level]").SelectOptionAsync(pain);
-                await form.Locator("[data-where]").SelectOptionAsync(where);
-                await form.Locator("[data-side]").SelectOptionAsync(side);
+                var now = form.Locator("[data-pain-where]");
+                await now.Locator("[data-level]").SelectOptionAsync(pain);
+                await now.Locator("[data-where]").SelectOptionAsync(where);
+                await now.Locator("[data-side]").SelectOptionAsync(side);
             }
 
             await form.Locator($"[name='worse'][value='{worse}']").CheckAsync();

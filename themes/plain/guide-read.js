@@ -183,12 +183,14 @@
     return level === '' ? null : Number(level);
   };
 
-  // The first question of a form that is not answered, with the field that answers it; null where none is left.
+  // The first question of a form that is not answered, with the field that answers it; null where none is left. How bad the
+  // morning after was may be left open: that it was worse is enough to do less today.
   gradus.missingIn = function (form) {
     for (const part of form.querySelectorAll('fieldset:not([hidden])')) {
       const choices = part.querySelectorAll('input[type="radio"]');
       const isOpen = choices.length > 0 && !part.querySelector('input:checked');
       if (isOpen) return { question: textOf(part.querySelector('legend')), field: choices[0] };
+      if (part.hasAttribute('data-worse-where')) continue;
       for (const field of part.querySelectorAll('[data-where], [data-level]')) {
         if (field.value === '') return { question: textOf(field.closest('label').firstChild), field: field };
       }
