@@ -259,17 +259,17 @@
         tell('softer');
       },
       // place, level: null where nobody says which. Gives what is left out.
-      endExercise: function (place, level) {
+      endExercise: function (place, level, likeness) {
         if (it.phase !== 'hurt') return [];
         const out = gradus.leftOutBy(steps, steps[it.at].exercise, gradus.hurtsAt(steps[it.at], place));
-        note(place, level);
+        note(place, level, likeness);
         guide.leaveOut(out);
         resumeAt(after(it.at));
         return out;
       },
-      endSession: function (place, level) {
+      endSession: function (place, level, likeness) {
         guide.tick();
-        if (it.phase === 'hurt') note(place, level);
+        if (it.phase === 'hurt') note(place, level, likeness);
         if (it.phase !== 'done' && it.phase !== 'ended') finish(true);
       },
       // At once, with nothing noted of the exercise: it was not the cause.
@@ -333,11 +333,11 @@
       it.felt = { level: level, where: place ? place.where : '', side: place ? place.side : '' };
     }
 
-    function note(place, level) {
+    function note(place, level, likeness) {
       feel(place, level);
       const step = steps[it.at];
-      const places = gradus.hurtsAt(step, place);
-      it.stopped.push({ exercise: step.exercise, side: step.side || '', said: place !== null, places: places });
+      const where = { side: step.side || '', said: place !== null, places: gradus.hurtsAt(step, place) };
+      it.stopped.push(Object.assign({ exercise: step.exercise, feel: likeness || '' }, where));
     }
 
     function resumeAt(i) {
@@ -743,17 +743,26 @@
     return level === '' ? null : Number(level);
   };
 
-  // The first question of a form that is not answered, with the field that answers it; null where none is left.
+  // The first question of a form that is not answered, with the field that answers it; null where none is left. How bad the
+  // morning after was may be left open: that it was worse is enough to do less today.
   gradus.missingIn = function (form) {
     for (const part of form.querySelectorAll('fieldset:not([hidden])')) {
       const choices = part.querySelectorAll('input[type="radio"]');
       const isOpen = choices.length > 0 && !part.querySelector('input:checked');
       if (isOpen) return { question: textOf(part.querySelector('legend')), field: choices[0] };
+      if (part.hasAttribute('data-worse-where')) continue;
       for (const field of part.querySelectorAll('[data-where], [data-level]')) {
         if (field.value === '') return { question: textOf(field.closest('label').firstChild), field: field };
       }
     }
     return null;
+  };
+
+  // "knee, left", in the words of the page.
+  gradus.placeWords = function (part) {
+    const names = gradus.placeIn(part).side ? ['[data-where]', '[data-side]'] : ['[data-where]'];
+    const fields = names.map(function (name) { return part.querySelector(name); });
+    return fields.map(function (field) { return textOf(field.selectedOptions[0]); }).join(', ');
   };
 
   // What is written where somebody says where it hurts; null where nothing is.
@@ -763,6 +772,67 @@
     if (where.value === '') return null;
     const isOneSide = where.selectedOptions[0].hasAttribute('data-sided') && side.value !== 'both';
     return { where: where.value, side: isOneSide ? side.value : '' };
+  };
+})();
+
+// What somebody says where it hurts, and what follows from it. It knows the form alone.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+
+  // place: where and the side, null where nobody says; level: 0 to 10 or null; feel: what it is like, empty where nobody says.
+  gradus.hurtIn = function (form) {
+    const chosen = form.querySelector('[name="feel"]:checked');
+    return { place: gradus.placeIn(form), level: gradus.levelIn(form), feel: chosen ? chosen.value : '' };
+  };
+
+  // Only with a dull pain of which the practice says that it is little; in any other there are two safer ways.
+  gradus.mayEaseOff = function (hurt) {
+    return hurt.level !== null && hurt.level <= gradus.limitsOf().easeOff && hurt.place !== null && hurt.feel === 'dull'
+      && !gradus.isAlarming(hurt.place, hurt.level);
+  };
+
+  // What a clinician should see on the same day.
+  gradus.isForToday = function (feel) {
+    return ['numb', 'snap', 'swollen', 'no-weight'].indexOf(feel) >= 0;
+  };
+
+  // What the coach is asked about before the next session.
+  gradus.isForCoach = function (feel) {
+    return gradus.isForToday(feel) || feel === 'sharp' || feel === 'giving-way';
+  };
+})();
+
+// How long a session took, as its load is reckoned: from start to end, without the pauses of more than five minutes. It knows no
+// page.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+  const minute = 60000;
+  const longPause = 5 * minute;
+
+  // now: milliseconds of the device's clock, which goes on while the page is closed. kept: what snapshot gave; null at the start.
+  gradus.watchOf = function (kept, now) {
+    const it = Object.assign({ start: now, lost: 0, still: null }, kept);
+
+    function lostUntil(moment) {
+      const still = it.still === null ? 0 : moment - it.still;
+      return it.lost + (still > longPause ? still : 0);
+    }
+
+    return {
+      start: function () { return it.start; },
+      // Whether nothing runs from now on.
+      be: function (isStill, moment) {
+        if (isStill === (it.still !== null)) return;
+        it.lost = lostUntil(moment);
+        it.still = isStill ? moment : null;
+      },
+      minutes: function (moment) { return Math.max(Math.round((moment - it.start - lostUntil(moment)) / minute * 2) / 2, 0); },
+      snapshot: function (moment) { return Object.assign({}, it, { still: it.still === null ? moment : it.still }); }
+    };
   };
 })();
 
@@ -1013,21 +1083,28 @@
     ui.show('alarm');
   }
 
-  // What a row says of it; as a column of its own it stands in the file too, and is found again in one that was opened.
+  // What every row begins with. time: when the session began, in milliseconds after 1970.
+  gradus.rowAbout = function (ui, time) {
+    const own = gradus.versionsOf(ui.dialog, ui.week).find(function (version) { return version.session === ui.session; });
+    return {
+      day: gradus.isoOf(new Date(time)), start: gradus.clockOf(time), week: ui.week, session: ui.session,
+      kind: own && own.kind ? own.kind : 'full', edition: ui.edition, course: gradus.log.course
+    };
+  };
+
   gradus.alarmIn = function (reason) {
-    return { done: false, alarm: reason, more: [['alarm', reason]] };
+    return { done: false, alarm: reason };
   };
 
   gradus.hadAlarm = function (row) {
-    return row !== null && (row.more || []).some(function (pair) { return pair[0] === 'alarm'; });
+    return row !== null && Boolean(row.alarm);
   };
 
   // Before the start there is no session yet, so there is one that was stopped.
   function note(ui, reason) {
     gradus.keep('run', null);
     gradus.keep('today', null);
-    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
-    ui.row = Object.assign(about, gradus.alarmIn(reason), { exercises: [] });
+    ui.row = Object.assign(gradus.rowAbout(ui, Date.now()), gradus.alarmIn(reason), { exercises: [] });
     return gradus.log.add(ui.row);
   }
 
@@ -1061,14 +1138,9 @@
     return what in here ? here[what] : gradus.log.kept(what);
   }
 
-  function lastRow() {
-    const rows = gradus.log.all();
-    return rows.length > 0 ? rows[rows.length - 1] : null;
-  }
-
   // The exercises that were stopped last time, whichever session it was.
   function stoppedBefore() {
-    const row = lastRow();
+    const row = gradus.log.last();
     return row && Array.isArray(row.exercises) ? row.exercises.filter(function (one) { return one.stopped; }) : [];
   }
 
@@ -1137,7 +1209,7 @@
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
       one.after(again);
     });
-    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(lastRow());
+    form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(gradus.log.last());
     for (const asked of form.querySelectorAll('[data-asked]')) asked.hidden = !isAny;
     askWhere(form);
     form.querySelector('[data-missing]').textContent = '';
@@ -1145,9 +1217,10 @@
     else answer(ui);
   }
 
-  // Where it hurts is asked as soon as somebody says that it does.
+  // Where it hurts is asked as soon as somebody says that it does, or did on that morning.
   function askWhere(form) {
     form.querySelector('[data-pain-where]').hidden = reply(form, 'pain') !== 'yes';
+    form.querySelector('[data-worse-where]').hidden = reply(form, 'worse') !== 'yes';
   }
 
   // Whether all is answered; what is not is named, and the keyboard is there.
@@ -1172,31 +1245,39 @@
       });
     };
     const hurts = reply(form, 'pain') === 'yes';
-    const level = hurts ? gradus.levelIn(form) : 0;
+    const now = form.querySelector('[data-pain-where]');
+    const then = form.querySelector('[data-worse-where]');
+    const level = hurts ? gradus.levelIn(now) : 0;
     return {
       pain: level,
+      after: then.hidden ? null : painIn(then),
       morning: reply(form, 'worse') || 'no',
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
       isUncleared: !form.querySelector('[data-cleared]').hidden && reply(form, 'cleared') === 'no',
-      place: level > 0 ? gradus.placeIn(form) : null,
+      place: level > 0 ? gradus.placeIn(now) : null,
       still: stoppedBefore().filter(isStill)
     };
   }
 
+  function painIn(part) {
+    return Object.assign({ level: gradus.levelIn(part) }, gradus.placeIn(part));
+  }
+
   // What is spared today: where it hurts more than a little, and what was worse the morning after.
   function soreOf(ui, answers, limits) {
-    const row = lastRow();
+    const row = gradus.log.last();
     const now = answers.place && (answers.pain > limits.easeOff || answers.worse) ? [answers.place] : [];
-    const then = answers.worse && row && row.where ? [{ where: row.where, side: row.side || '' }] : [];
+    const after = answers.after && answers.after.where ? answers.after : row;
+    const then = answers.worse && after && after.where ? [{ where: after.where, side: after.side || '' }] : [];
     const stopped = answers.worse ? stoppedBefore().flatMap(function (one) { return placesThen(ui, one); }) : [];
     return now.concat(then, stopped);
   }
 
   function noteMorning(answers) {
-    const row = lastRow();
+    const row = gradus.log.last();
     if (!row || row.day >= gradus.today() || row.morning || answers.morning === 'first') return;
-    gradus.log.change(Object.assign({}, row, { morning: answers.morning }));
+    gradus.log.change(Object.assign({}, row, { morning: answers.morning }, answers.after ? { after: answers.after } : {}));
   }
 
   // What still hurts, and what loads the same place, is left out today. So is what loads a place that is sore.
@@ -1206,10 +1287,18 @@
       .concat(gradus.loadingAny(ui.steps, sore));
   }
 
+  // Which reason of the log each of those is that keep somebody from training.
+  const reasons = { alarm: 'health', ill: 'ill', pain: 'pain', 'no-easier': 'pain' };
+
   function notToday(ui, why) {
+    gradus.noteSkip(ui, reasons[why]);
+    gradus.showNotToday(ui, why);
+  }
+
+  gradus.showNotToday = function (ui, why) {
     sayWhy(ui.panel('not-today'), why);
     ui.show('not-today');
-  }
+  };
 
   function answer(ui) {
     const form = ui.form('questions');
@@ -1235,15 +1324,21 @@
     const found = gradus.versionFor(answers, versions, ui.session, limits);
     if (found.session === null) notToday(ui, found.why);
     else if (found.session === ui.session) {
-      keep('today', { time: Date.now(), session: ui.session, still: answers.still, sore: answers.sore });
+      keep('today', todayOf(ui.session, answers));
       getReady(ui, answers.still, answers.sore);
     } else offer(ui, found, answers, versions.find(function (v) { return v.session === found.session; }));
+  }
+
+  // What was answered before a session, as it is kept.
+  function todayOf(session, answers) {
+    const pain = Object.assign({ level: answers.pain }, answers.place);
+    return { time: Date.now(), session: session, still: answers.still, sore: answers.sore, pain: pain };
   }
 
   function offer(ui, found, answers, version) {
     const panel = ui.panel('other');
     sayWhy(panel, found.why);
-    ui.next = { session: found.session, still: answers.still, sore: answers.sore };
+    ui.next = todayOf(found.session, answers);
     for (const item of panel.querySelectorAll('[data-version]')) {
       item.hidden = Number(item.dataset.version) !== found.session;
       if (item.hidden) continue;
@@ -1261,7 +1356,7 @@
 
   // What hurts is left out of the other session too.
   function take(ui, event, link) {
-    keep('today', { time: Date.now(), session: ui.next.session, still: ui.next.still, sore: ui.next.sore });
+    keep('today', ui.next);
     if (link.getAttribute('href')[0] !== '#') {
       link.hash = 'lead';
       return;
@@ -1293,7 +1388,7 @@
       ui.week = run.week;
       ui.steps = ui.stepsIn(run.week);
       ui.still = (kept('today') || {}).still || [];
-      gradus.play(ui, run.snap);
+      gradus.play(ui, run);
     },
     afresh: function (ui) {
       keep('run', null);
@@ -1325,6 +1420,37 @@
   gradus.takeVersion = take;
 })();
 
+// A day on which the pages were opened and no session was begun: it leaves a line in the log, so that the coach does not see
+// silence. Whoever is ill or hurt is told what to do.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+
+  // Once a day and session: what was said last counts. reason: ill, pain, health, time or other.
+  gradus.noteSkip = function (ui, reason) {
+    const row = Object.assign(gradus.rowAbout(ui, Date.now()), { done: false, skip: reason });
+    const kept = gradus.log.all();
+    const last = kept[kept.length - 1];
+    const isAgain = last && last.skip && last.day === row.day && last.session === row.session;
+    ui.row = row;
+    return gradus.log.replace((isAgain ? kept.slice(0, -1) : kept).concat([row]));
+  };
+
+  gradus.skipActions = {
+    skip: function (ui) {
+      ui.fill('skipped', '');
+      ui.show('skip');
+    },
+    'skip-for': function (ui, button) {
+      const reason = button.dataset.skip;
+      const isKept = gradus.noteSkip(ui, reason);
+      if (reason === 'time' || reason === 'other') ui.fill('skipped', isKept ? ui.phrases.skipped : ui.phrases.notKept);
+      else gradus.showNotToday(ui, reason === 'pain' ? 'rest' : 'ill');
+    }
+  };
+})();
+
 // Draws the session while it runs, and passes on what somebody presses.
 (function () {
   'use strict';
@@ -1336,15 +1462,16 @@
   // What of an exercise's article stands beside a step that runs.
   const beside = { cue: '.side', pictures: '.pair', doing: 'ol' };
 
-  // snap: where somebody was; null for the beginning.
-  gradus.play = function (ui, snap) {
+  // run: where somebody was; null for the beginning.
+  gradus.play = function (ui, run) {
     const phrases = ui.phrases;
+    const watch = ui.watch = gradus.watchOf(run ? run.watch : null, Date.now());
     const learnt = Object.assign({}, gradus.kept('learnt'));
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
     ui.guide = guide;
     ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
-    if (!snap) guide.leaveOut(ui.leaveOut || []);
+    if (!run) guide.leaveOut(ui.leaveOut || []);
 
     function isLearnt(exercise) {
       return learnt[exercise] === gradus.sumOfExercise(ui.root, exercise);
@@ -1367,7 +1494,8 @@
 
     function save() {
       if (['done', 'ended', 'ready'].indexOf(guide.state.phase) >= 0) return;
-      gradus.keep('run', { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition, snap: guide.snapshot() });
+      const about = { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition };
+      gradus.keep('run', Object.assign(about, { snap: guide.snapshot(), watch: watch.snapshot(Date.now()) }));
     }
 
     // Milliseconds until the digits, the breath or the step are others.
@@ -1475,6 +1603,7 @@
     function follow(isNatural) {
       const events = guide.take();
       if (events.length > 0) {
+        watch.be(guide.state.phase !== 'running', Date.now());
         const saying = gradus.sayingOf(events, guide, phrases);
         if (ui.part('said').textContent !== saying) ui.fill('said', saying);
         const types = events.map(function (e) { return e.type; });
@@ -1505,6 +1634,7 @@
       gradus.ticker.stop();
       gradus.awake.release();
       if (guide.state.phase === 'ended') gradus.sound.cut();
+      ui.before = (gradus.kept('today') || {}).pain;
       gradus.keep('run', null);
       gradus.keep('today', null);
       ui.actions = {};
@@ -1530,32 +1660,23 @@
 
     function afterHurt(then) {
       return function () {
-        const form = ui.form('hurts');
-        const place = gradus.placeIn(form);
-        const level = gradus.levelIn(form);
-        const isSharp = form.querySelector('[value="sharp"]').checked;
-        form.reset();
+        const hurt = gradus.hurtIn(ui.form('hurts'));
+        const [place, level, feel] = [hurt.place, hurt.level, hurt.feel];
+        ui.form('hurts').reset();
         if (gradus.isAlarming(place, level)) {
           gradus.alarm(ui, 'chest');
           return;
         }
-        guide.state.ask = guide.state.ask || isSharp || level > gradus.limitsOf().stop;
-        if (level > gradus.limitsOf().stop) guide.endSession(place, level);
-        else then(place, level);
+        const isOver = level > gradus.limitsOf().stop || gradus.isForToday(feel);
+        guide.state.ask = guide.state.ask || isOver || gradus.isForCoach(feel);
+        if (isOver) guide.endSession(place, level, feel);
+        else then(place, level, feel);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
         follow(false);
       };
     }
 
-    // Only with a dull pain of which the practice says that it is little; in any other there are two safer ways.
-    ui.mayEaseOff = function () {
-      const form = ui.form('hurts');
-      const level = gradus.levelIn(form);
-      const place = gradus.placeIn(form);
-      const feel = form.querySelector('[name="feel"]:checked');
-      return level !== null && level <= gradus.limitsOf().easeOff && place !== null && !gradus.isAlarming(place, level)
-        && feel !== null && feel.value === 'dull';
-    };
+    ui.mayEaseOff = function () { return gradus.mayEaseOff(gradus.hurtIn(ui.form('hurts'))); };
 
     function showHurts() {
       ui.form('hurts').reset();
@@ -1577,12 +1698,12 @@
         follow(false);
         showHurts();
       },
-      'ease-off': afterHurt(function (place, level) { guide.easeOff(place, level); }),
-      'end-exercise': afterHurt(function (place, level) {
-        guide.endExercise(place, level);
+      'ease-off': afterHurt(guide.easeOff),
+      'end-exercise': afterHurt(function (place, level, feel) {
+        guide.endExercise(place, level, feel);
         ui.tellLeftOut(ui.panel('play'), guide.state.out);
       }),
-      'end-session': afterHurt(function (place, level) { guide.endSession(place, level); }),
+      'end-session': afterHurt(guide.endSession),
       abandon: does(guide.abandon),
       'end-here': does(function () { guide.endSession(null); }),
       toggle: function () {
@@ -1612,7 +1733,7 @@
     gradus.sound.whenChanged(function () { if (gradus.sound.isRunning() && guide.state.phase === 'running') schedule(); });
     gradus.awake.keep();
     ui.show('play');
-    if (!snap || !guide.restore(snap)) guide.start();
+    if (!run || !guide.restore(run.snap)) guide.start();
     gradus.ticker.start(function () {
       guide.tick();
       follow(true);
@@ -1620,6 +1741,50 @@
     });
     follow(false);
     if (guide.state.phase === 'hurt') showHurts();
+  };
+})();
+
+// A self-test: three numbers a side, asked at the end of a session. They are kept in the log and judged by nobody here, but
+// three that lie far apart are measured again.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus;
+  const farApart = 1.5;
+
+  function numbersIn(fields) {
+    return Array.from(fields.querySelectorAll('[data-try]'))
+      .filter(function (field) { return field.value !== '' && field.validity.valid; })
+      .map(function (field) { return Number(field.value); });
+  }
+
+  function again(event) {
+    const fields = event.target.closest('[data-measured]');
+    if (!fields) return;
+    const numbers = numbersIn(fields);
+    fields.querySelector('[data-again]').hidden = numbers.length < 3 || Math.max(...numbers) - Math.min(...numbers) <= farApart;
+  }
+
+  // A group of fields for each exercise of the row that measures something, and each side.
+  gradus.fillMeasures = function (ui, form, row) {
+    const [first, ...others] = form.querySelectorAll('[data-measured]');
+    for (const old of others) old.remove();
+    if (!first) return;
+    for (const one of row.exercises.slice().reverse()) {
+      const article = gradus.articleOf(ui.root, one.exercise);
+      if (!article || !article.hasAttribute('data-measure')) continue;
+      const fields = first.cloneNode(true);
+      fields.hidden = false;
+      fields.setAttribute('data-measured', one.exercise + ' ' + one.side);
+      fields.querySelector('legend').textContent = gradus.nameOfPart(ui, one) + ' (' + article.getAttribute('data-measure') + ')';
+      fields.addEventListener('input', again);
+      first.after(fields);
+    }
+  };
+
+  gradus.measuredIn = function (form, one) {
+    const fields = form.querySelector('[data-measured="' + one.exercise + ' ' + one.side + '"]');
+    return fields ? numbersIn(fields) : [];
   };
 })();
 
@@ -1634,10 +1799,10 @@
       .filter(function (one) { return gradus.isWork(one.step) && (!exercise || one.step.exercise === exercise); });
   }
 
-  // A set is done when all of its steps are, those of the other side among them.
-  function setsOf(guide, exercise) {
+  // A set is done when all of its steps are.
+  function setsOf(work) {
     const sets = {};
-    for (const one of workOf(guide, exercise)) {
+    for (const one of work) {
       const name = String(one.step.set);
       sets[name] = sets[name] !== false && one.did;
     }
@@ -1649,23 +1814,38 @@
     return part;
   }
 
-  function exercisesOf(guide) {
-    const names = Array.from(new Set(guide.steps.map(function (step) { return step.exercise; })));
-    return names.map(function (exercise) {
-      const work = workOf(guide, exercise);
-      const stop = guide.state.stopped.find(function (one) { return one.exercise === exercise; });
+  // Left and right have doses of their own, so each has a line; what both do together belongs to either.
+  function sidesOf(work) {
+    const sides = ['left', 'right'].filter(function (side) {
+      return work.some(function (one) { return one.step.side === side; });
+    });
+    return sides.length > 0 ? sides : [''];
+  }
+
+  function exerciseOf(guide, exercise) {
+    const work = workOf(guide, exercise);
+    const stop = guide.state.stopped.find(function (one) { return one.exercise === exercise; });
+    const sides = sidesOf(work);
+    return sides.map(function (side, i) {
+      const own = work.filter(function (one) { return one.step.side === side || one.step.side === ''; });
+      const isStopped = stop && (stop.side === side || (i === 0 && sides.indexOf(stop.side) < 0));
       const row = without({
         exercise: exercise,
-        repetitions: work.reduce(function (most, one) { return one.did ? Math.max(most, one.step.reps) : most; }, 0),
-        load: work.length > 0 ? work[0].step.load : '',
-        where: stop && stop.said ? stop.places[0].where : '',
-        side: stop ? (stop.said ? stop.places[0].side : stop.side) : '',
-        stopped: stop ? true : undefined,
-        places: stop ? stop.places : undefined
+        side: side,
+        repetitions: own.reduce(function (most, one) { return one.did ? Math.max(most, one.step.reps) : most; }, 0),
+        load: own.length > 0 ? own[0].step.load : '',
+        stopped: isStopped ? true : undefined,
+        feel: isStopped ? stop.feel : '',
+        places: isStopped ? stop.places : undefined
       });
-      row.sets = setsOf(guide, exercise);
+      row.sets = setsOf(own);
       return row;
     });
+  }
+
+  function exercisesOf(guide) {
+    const names = Array.from(new Set(guide.steps.map(function (step) { return step.exercise; })));
+    return names.flatMap(function (exercise) { return exerciseOf(guide, exercise); });
   }
 
   // What still hurts is asked again next time, whether or not it is an exercise of this session.
@@ -1681,17 +1861,26 @@
   // practice, no source.
   const leastShare = 1 / 3;
 
+  // What it was like where it was worst: what a clinician should see first.
+  function worstFeel(stopped) {
+    const feels = stopped.map(function (one) { return one.feel; }).filter(Boolean);
+    return feels.find(gradus.isForToday) || feels.find(gradus.isForCoach) || feels[0] || '';
+  }
+
   // A session that was ended early, or of which next to nothing was done, is none for the weeks.
   function rowOf(ui, guide) {
     const work = workOf(guide, '');
     const did = work.filter(function (one) { return one.did; }).length;
     const isDone = guide.state.phase === 'done' && did > 0 && did >= work.length * leastShare;
     const exercises = withStill(exercisesOf(guide), ui.still || []);
-    const about = { day: gradus.today(), week: ui.week, session: ui.session, edition: ui.edition };
+    const about = Object.assign(gradus.rowAbout(ui, ui.watch.start()), { minutes: ui.watch.minutes(Date.now()) });
     const felt = guide.state.felt;
     const pain = felt ? without({ pain: felt.level || undefined, where: felt.where, side: felt.side }) : {};
+    if (ui.before) about.before = ui.before;
     const alarm = ui.alarm ? gradus.alarmIn(ui.alarm) : {};
-    return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, { exercises: exercises });
+    const feel = worstFeel(guide.state.stopped);
+    const ended = isDone || feel === '' ? {} : { feel: feel };
+    return Object.assign(about, { done: isDone, did: did, of: work.length }, pain, alarm, ended, { exercises: exercises });
   }
 
   function keptSaying(ui) {
@@ -1707,20 +1896,25 @@
   function withAnswers(row, form) {
     const place = gradus.placeIn(form);
     const note = form.querySelector('[data-note]').value.trim();
-    const said = without({ where: place ? place.where : '', side: place ? place.side : '', note: note });
+    const said = without({
+      where: place ? place.where : '', side: place ? place.side : '', placed: place ? gradus.placeWords(form) : '', note: note,
+      feel: form.querySelector('[data-stopped-for]').value
+    });
     const effort = numberOr(form.querySelector('[data-effort]'));
     const pain = numberOr(form.querySelector('[data-level]'));
     if (effort !== undefined) said.effort = effort;
     if (pain !== undefined) said.pain = pain;
     const exercises = row.exercises.map(function (one) {
-      const fields = form.querySelector('[data-exercise="' + one.exercise + '"]');
+      const fields = form.querySelector('[data-exercise="' + partOf(one) + '"]');
       if (!fields) return one;
+      const measured = gradus.measuredIn(form, one);
       const changed = Object.assign({}, one, {
         sets: numberOr(fields.querySelector('[data-sets]')),
         repetitions: numberOr(fields.querySelector('[data-repetitions]')),
-        load: fields.querySelector('[data-load]').value.trim()
+        load: fields.querySelector('[data-load]').value.trim(),
+        measured: measured.length > 0 ? measured : undefined
       });
-      for (const name of ['sets', 'repetitions', 'load']) {
+      for (const name of ['sets', 'repetitions', 'load', 'measured']) {
         if (changed[name] === undefined || changed[name] === '') delete changed[name];
       }
       return changed;
@@ -1728,14 +1922,24 @@
     return Object.assign({}, row, said, { exercises: exercises });
   }
 
+  function partOf(one) {
+    return one.exercise + ' ' + (one.side || '');
+  }
+
+  // "Ankle press: left side"
+  gradus.nameOfPart = function (ui, one) {
+    const side = one.side ? gradus.sideOf(one, ui.phrases) : '';
+    return [gradus.titleOf(ui.root, one.exercise), side].filter(Boolean).join(': ');
+  };
+
   function fillExercises(ui, form, row) {
     const first = form.querySelector('[data-exercise]');
     for (const old of form.querySelectorAll('[data-exercise]')) if (old !== first) old.remove();
     for (const one of row.exercises.slice().reverse()) {
       const fields = first.cloneNode(true);
       fields.hidden = false;
-      fields.setAttribute('data-exercise', one.exercise);
-      fields.querySelector('legend').textContent = gradus.titleOf(ui.root, one.exercise);
+      fields.setAttribute('data-exercise', partOf(one));
+      fields.querySelector('legend').textContent = gradus.nameOfPart(ui, one);
       fields.querySelector('[data-sets]').value = one.sets === undefined ? '' : one.sets;
       fields.querySelector('[data-repetitions]').value = one.repetitions === undefined ? '' : one.repetitions;
       fields.querySelector('[data-load]').value = one.load || '';
@@ -1759,6 +1963,9 @@
     ui.alarm = null;
     fillExercises(ui, form, ui.row);
     fillPain(form, ui.row);
+    gradus.fillMeasures(ui, form, ui.row);
+    form.querySelector('[data-stopped-early]').hidden = guide.state.phase === 'done' || guide.state.stopped.length > 0;
+    ui.part('see-today').hidden = !gradus.isForToday(ui.row.feel || '');
     ui.fill('did', gradus.countedOf(ui.phrases, 'did', ui.row.of, { done: ui.row.did, of: ui.row.of }));
     ui.tellLeftOut(ui.panel('end'), guide.state.out);
     ui.part('ask-first').hidden = !guide.state.ask;
@@ -1783,7 +1990,7 @@
     }
     const tools = ui.panel('end').querySelector('[data-log-tools]');
     const text = tools.querySelector('[data-log-text]');
-    if (text.value) text.value = gradus.messageOf(ui.row, tools.dataset);
+    if (text.value) text.value = gradus.messageOf([ui.row], tools.dataset);
   };
 })();
 
@@ -1881,10 +2088,11 @@
       else if (act === 'alarm') gradus.alarm(ui, button.dataset.alarm);
       else if (act !== null && ui.actions[act]) ui.actions[act]();
       else if (act !== null && gradus.beforeActions[act]) gradus.beforeActions[act](ui);
+      else if (act !== null && gradus.skipActions[act]) gradus.skipActions[act](ui, button);
     });
     dialog.addEventListener('change', function (event) {
       if (event.target.dataset.set) like(event.target);
-      if (event.target.name === 'pain') gradus.askWhere(event.target.form);
+      if (event.target.name === 'pain' || event.target.name === 'worse') gradus.askWhere(event.target.form);
       if (event.target.closest('[data-form="hurts"]') && ui.mayEaseOff) {
         ui.panel('hurts').querySelector('[data-gently]').hidden = !ui.mayEaseOff();
       }
@@ -1956,8 +2164,20 @@
     dialog.querySelector('[data-versions]').replaceWith(own);
   }
 
+  // What is chosen from again and again stands once.
+  function fillLists(dialog) {
+    for (const name of ['[data-where]', '[data-level]']) {
+      const [first, ...others] = dialog.querySelectorAll(name);
+      for (const list of others) {
+        if (list.options.length > 1) continue;
+        for (const option of Array.from(first.options).slice(1)) list.append(option.cloneNode(true));
+      }
+    }
+  }
+
   for (const dialog of document.querySelectorAll('dialog[data-guide]')) {
     complete(dialog);
+    fillLists(dialog);
     if (typeof dialog.showModal !== 'function' || !gradus.weekNow) continue;
     const ui = guideIn(dialog);
     gradus.guides[ui.session] = ui;

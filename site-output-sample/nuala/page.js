@@ -64,6 +64,16 @@
     return gradus.isoOf(new Date());
   };
 
+  // "18:05", so many milliseconds after 1970.
+  gradus.clockOf = function (time) {
+    const moment = new Date(time);
+    return twoDigits(moment.getHours()) + ':' + twoDigits(moment.getMinutes());
+  };
+
+  function isBegun(row) {
+    return !row.skip;
+  }
+
   function counts(row) {
     return row.done !== false;
   }
@@ -74,6 +84,10 @@
       const kept = read('log');
       return Array.isArray(kept) ? kept.filter(isRow) : [];
     },
+    // The last one that was begun, or stopped before it was; null where there is none.
+    last: function () {
+      return gradus.log.all().filter(isBegun).pop() || null;
+    },
     // Those that the weeks go on from: a session that was ended early is done again.
     rows: function () {
       return gradus.log.all().filter(counts);
@@ -81,9 +95,11 @@
     add: function (row) {
       return write('log', gradus.log.all().concat([row]));
     },
-    // The last one as it is now.
+    // The last one that was begun as it is now.
     change: function (row) {
-      return write('log', gradus.log.all().slice(0, -1).concat([row]));
+      const kept = gradus.log.all();
+      const at = kept.map(isBegun).lastIndexOf(true);
+      return write('log', kept.slice(0, Math.max(at, 0)).concat([row], kept.slice(at + 1)));
     },
     replace: function (rows) {
       return write('log', rows);
@@ -93,6 +109,8 @@
       const last = kept.map(counts).lastIndexOf(true);
       return write('log', kept.filter(function (row, i) { return i !== last; }));
     },
+    // By what whoever receives a log finds whose it is.
+    course: course ? course.getAttribute('data-course') : '',
     // Whatever else is kept for this programme: how somebody likes to be led, and what was read.
     kept: read,
     keep: write,
@@ -628,80 +646,28 @@
   };
 })();
 
-// What was done, as a file that a spreadsheet opens. It knows no page.
+// Lines of cells, as a spreadsheet writes and reads them (CSV, RFC 4180), and the sum of a text. It knows no log.
 //
-// The file is CSV (RFC 4180): a line for each session, with no exercise in it, and below it a line for each of its exercises.
-// Its columns: date (2026-12-07), session and week (numbers), exercise (as in the address of its page), sets and repetitions
-// done, load, effort and pain (0 to 10), where it hurts and on which side, stopped (yes: the line was ended early), note, and
-// whether it was worse the morning after (yes or no). Where a session was stopped for a sign that cannot wait, a column alarm
-// says which.
-// A cell that a spreadsheet would take for a formula has an apostrophe
-// before it.
-//
-// A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
-// stands in a cell, is kept as it is (more: pairs of a name and a text) and written again.
+// A cell that a spreadsheet would take for a formula has an apostrophe before it.
 (function () {
   'use strict';
 
   const gradus = window.gradus = window.gradus || {};
-  const columns = [
-    'date', 'session', 'week', 'exercise', 'sets', 'repetitions', 'load', 'effort', 'pain', 'where', 'side', 'stopped', 'note',
-    'worse-next-morning'
-  ];
-
-  // The numbers that a line may have: the least and the most.
-  const numbers = { sets: [0, 1000], repetitions: [0, 9999], effort: [0, 10], pain: [0, 10] };
   const formula = /^'*[=+\-@\t\r]/;
-  const separators = [',', ';', '\t'];
 
-  function cell(value) {
+  gradus.cell = function (value) {
     const text = value === undefined || value === null ? '' : String(value);
     const safe = formula.test(text) ? "'" + text : text;
     return /[",\r\n]/.test(safe) || safe !== text ? '"' + safe.replace(/"/g, '""') + '"' : safe;
-  }
+  };
 
   // What a cell says without the apostrophe that was put before it.
   function bare(text) {
     return text[0] === "'" && formula.test(text) ? text.slice(1) : text;
   }
 
-  function moreOf(part) {
-    return Array.isArray(part.more) ? part.more.filter(Array.isArray) : [];
-  }
-
-  // What an unknown column has to say of a line, or a cell of a known one that could not be read.
-  function keptIn(part, name) {
-    const pair = moreOf(part).find(function (one) { return one[0] === name; });
-    return pair ? pair[1] : '';
-  }
-
-  function lineOf(row, of, names) {
-    const known = {
-      date: row.day, session: row.session, week: row.week, exercise: of.exercise, sets: of.sets, repetitions: of.repetitions,
-      load: of.load, effort: of.effort, pain: of.pain, where: of.where, side: of.side, stopped: of.stopped ? 'yes' : '',
-      note: of.note, 'worse-next-morning': of.morning
-    };
-    return names.map(function (name) {
-      const value = columns.indexOf(name) < 0 ? '' : known[name];
-      return cell(value === undefined || value === null || value === '' ? keptIn(of, name) : value);
-    }).join(',');
-  }
-
-  // The line of the session, and one for each of its exercises.
-  function linesOf(row, names) {
-    const whole = Object.assign({}, row, { exercise: '', stopped: row.done === false });
-    return [lineOf(row, whole, names)].concat((row.exercises || []).map(function (one) { return lineOf(row, one, names); }));
-  }
-
-  gradus.writeLog = function (rows) {
-    const more = rows.flatMap(function (row) { return [row].concat(row.exercises || []).flatMap(moreOf); });
-    const names = Array.from(new Set(columns.concat(more.map(function (pair) { return pair[0]; }))));
-    const lines = rows.flatMap(function (row) { return linesOf(row, names); });
-    return [names.map(cell).join(',')].concat(lines).join('\r\n') + '\r\n';
-  };
-
   // The cells of each line.
-  function cellsOf(text, separator) {
+  gradus.cellsOf = function (text, separator) {
     const lines = [];
     let line = [];
     let at = text.charCodeAt(0) === 0xfeff ? 1 : 0;
@@ -726,7 +692,144 @@
       line = [];
     }
     return lines;
+  };
+
+  // CRC-32 (ISO 3309, as in zip files) of the text in UTF-8, eight hexadecimal digits. The sum of "123456789" is cbf43926.
+  gradus.checkSum = function (text) {
+    let sum = 0xffffffff;
+    for (const byte of unescape(encodeURIComponent(text))) {
+      sum ^= byte.charCodeAt(0);
+      for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
+    }
+    return ((sum ^ 0xffffffff) >>> 0).toString(16).padStart(8, '0');
+  };
+})();
+
+// What was done, as a file that a spreadsheet opens (CSV): a line for each session, with no exercise in it, and below it a line
+// for each of its exercises, or two where left and right were counted apart. It knows no page.
+//
+// A column is found by its name, wherever it stands; one that is missing is empty. What is not known here, a column or what
+// stands in a cell, is kept as it is (more: pairs of a name and a text) and written again.
+(function () {
+  'use strict';
+
+  const gradus = window.gradus = window.gradus || {};
+  const separators = [',', ';', '\t'];
+
+  function whole(least, most) {
+    return function (text) {
+      const number = /^\d{1,4}$/.test(text) ? Number(text) : null;
+      return number !== null && number >= least && number <= most ? number : undefined;
+    };
   }
+
+  function like(pattern) {
+    return function (text) { return pattern.test(text) ? text : undefined; };
+  }
+
+  function among(words) {
+    return function (text) { return words.indexOf(text) < 0 ? undefined : text; };
+  }
+
+  function decimal(text) {
+    return /^\d{1,4}(\.\d{1,2})?$/.test(text) ? Number(text) : undefined;
+  }
+
+  function measured(text) {
+    const numbers = text.split(' ').map(decimal);
+    return numbers.indexOf(undefined) < 0 ? numbers : undefined;
+  }
+
+  const reasons = ['sharp', 'dull', 'numb', 'giving-way', 'snap', 'swollen', 'no-weight', 'tired', 'time'];
+  const any = like(/[^]/);
+
+  // Each column: its name, what of a line's part it holds, and how that is read from a text; what cannot be read is undefined.
+  const ofSessions = [
+    ['start', 'start', like(/^([01]\d|2[0-3]):[0-5]\d$/)], ['kind', 'kind', among(['full', 'short', 'travel', 'flare'])],
+    ['edition', 'edition', any], ['course', 'course', any], ['steps-done', 'did', whole(0, 9999)],
+    ['steps-planned', 'of', whole(0, 9999)], ['minutes', 'minutes', decimal], ['effort', 'effort', whole(0, 10)],
+    ['pain-before', 'before', painIn], ['pain-during', 'during', painIn], ['pain-morning', 'after', painIn],
+    ['worse-next-morning', 'morning', any], ['stopped', 'stopped', yes], ['stopped-for', 'feel', among(reasons)],
+    ['not-today', 'skip', among(['ill', 'pain', 'health', 'time', 'other'])], ['alarm', 'alarm', any], ['note', 'note', any]
+  ];
+  const ofExercises = [
+    ['exercise', 'exercise', any], ['side', 'side', among(['left', 'right'])], ['sets', 'sets', whole(0, 1000)],
+    ['repetitions', 'repetitions', whole(0, 9999)], ['load', 'load', any], ['stopped', 'stopped', yes],
+    ['stopped-for', 'feel', among(reasons)], ['where', 'hurts', painIn], ['measured', 'measured', measured]
+  ];
+
+  // Before December 2026 the worst pain and its place stood in three columns, those of a stopped exercise too.
+  const before = ['pain', 'where', 'side'];
+
+  const columns = [
+    'date', 'start', 'session', 'week', 'kind', 'edition', 'course', 'exercise', 'side', 'sets', 'repetitions', 'load',
+    'steps-done', 'steps-planned', 'minutes', 'effort', 'pain-before', 'pain-during', 'pain-morning', 'worse-next-morning',
+    'stopped', 'stopped-for', 'where', 'not-today', 'alarm', 'measured', 'note'
+  ];
+
+  function yes(text) {
+    return text === 'yes' ? true : undefined;
+  }
+
+  // "2 left knee", or the level or the place alone.
+  gradus.painText = function (pain) {
+    return pain ? [pain.level, pain.side, pain.where].filter(function (part) { return part || part === 0; }).join(' ') : '';
+  };
+
+  function painIn(text) {
+    const found = /^(?:(\d\d?)(?: |$))?(?:(left|right) )?([a-z-]*)$/.exec(text);
+    if (!found || Number(found[1] || 0) > 10 || (found[2] && !found[3])) return undefined;
+    return { level: found[1] === undefined ? undefined : Number(found[1]), where: found[3], side: found[2] || '' };
+  }
+
+  function moreOf(part) {
+    return Array.isArray(part.more) ? part.more.filter(Array.isArray) : [];
+  }
+
+  // What an unknown column has to say of a line, or a cell of a known one that could not be read.
+  function keptIn(part, name) {
+    const pair = moreOf(part).find(function (one) { return one[0] === name; });
+    return pair ? pair[1] : '';
+  }
+
+  function textOf(value) {
+    if (typeof value === 'boolean') return value ? 'yes' : '';
+    if (Array.isArray(value)) return value.join(' ');
+    return value !== null && typeof value === 'object' ? gradus.painText(value) : value;
+  }
+
+  function lineOf(row, part, fields, names) {
+    const known = { date: row.day, session: row.session, week: row.week };
+    for (const field of fields) known[field[0]] = textOf(part[field[1]]);
+    return names.map(function (name) {
+      const value = columns.indexOf(name) < 0 ? '' : known[name];
+      return gradus.cell(value === undefined || value === null || value === '' ? keptIn(part, name) : value);
+    }).join(',');
+  }
+
+  // As a row keeps it: the worst pain lies open, and where a stopped exercise hurt in a list of places.
+  function sessionOf(row) {
+    const hurt = row.pain !== undefined || row.where ? { level: row.pain, where: row.where, side: row.side } : undefined;
+    return Object.assign({}, row, { during: hurt, stopped: row.done === false && !row.skip });
+  }
+
+  function exerciseOf(one) {
+    const places = Array.isArray(one.places) ? one.places : one.where ? [{ where: one.where, side: one.side }] : [];
+    return Object.assign({}, one, { hurts: places[0], side: one.where ? '' : one.side });
+  }
+
+  // The line of the session, and one for each of its exercises.
+  function linesOf(row, names) {
+    return [lineOf(row, sessionOf(row), ofSessions, names)]
+      .concat((row.exercises || []).map(function (one) { return lineOf(row, exerciseOf(one), ofExercises, names); }));
+  }
+
+  gradus.writeLog = function (rows) {
+    const more = rows.flatMap(function (row) { return [row].concat(row.exercises || []).flatMap(moreOf); });
+    const names = Array.from(new Set(columns.concat(more.map(function (pair) { return pair[0]; }))));
+    const lines = rows.flatMap(function (row) { return linesOf(row, names); });
+    return [names.map(gradus.cell).join(',')].concat(lines).join('\r\n') + '\r\n';
+  };
 
   function isSaid(text) {
     return text !== '';
@@ -736,45 +839,70 @@
     return /^\d{4}-\d\d-\d\d$/.test(text);
   }
 
-  function numberIn(text, least, most) {
-    const number = /^\d{1,4}$/.test(text) ? Number(text) : null;
-    return number !== null && number >= least && number <= most ? number : undefined;
-  }
-
   // The columns that a line names; null where it is no head of a log.
   function headOf(line) {
+    const known = columns.concat(before);
     const names = line.map(function (name) {
       const plain = name.trim();
-      return columns.indexOf(plain.toLowerCase()) < 0 ? plain : plain.toLowerCase();
+      return known.indexOf(plain.toLowerCase()) < 0 ? plain : plain.toLowerCase();
     });
     return names.indexOf('date') >= 0 && names.indexOf('session') >= 0 ? names : null;
   }
 
   // What a line says under each name; nothing where the column is missing. A cell without a name of its own is lost.
   function namedIn(line, head) {
+    const isOld = head.indexOf('pain') >= 0 && head.indexOf('pain-during') < 0;
     const of = {};
-    for (const name of columns) of[name] = line[head.indexOf(name)] || '';
+    for (const name of columns.concat(isOld ? before : [])) of[name] = line[head.indexOf(name)] || '';
     const isOwn = function (i) { return head[i] && head.indexOf(head[i]) === i; };
     const more = head.map(function (name, i) { return [name, line[i] || '']; })
-      .filter(function (pair, i) { return isOwn(i) && columns.indexOf(pair[0]) < 0 && pair[1] !== ''; });
-    return { of: of, more: more, isLost: line.some(function (text, i) { return text !== '' && !isOwn(i); }) };
+      .filter(function (pair, i) { return isOwn(i) && !Object.hasOwn(of, pair[0]) && pair[1] !== ''; });
+    const isLost = line.some(function (text, i) { return text !== '' && !isOwn(i); });
+    return { of: isOld ? renewed(of) : of, more: more, isLost: isLost };
+  }
+
+  // The three columns of before as those of today.
+  function renewed(of) {
+    const pain = [of.pain, of.where && of.side, of.where].filter(Boolean).join(' ');
+    const isLevel = of.pain === '' || whole(0, 10)(of.pain) !== undefined;
+    if (of.exercise) return Object.assign({}, of, { where: of.where ? pain : '', side: of.where ? '' : of.side });
+    return Object.assign({}, of, { 'pain-during': isLevel ? pain : of.pain, where: '', side: '' });
   }
 
   // What a line says of how it went, and what of it could not be read.
   function partOf(named) {
     const of = named.of;
+    const fields = of.exercise ? ofExercises : ofSessions;
+    const part = {};
     const more = named.more.slice();
-    const part = {
-      exercise: of.exercise, load: of.load, where: of.where, side: of.side, stopped: of.stopped === 'yes' ? true : undefined,
-      note: of.note, morning: of['worse-next-morning']
-    };
-    for (const name of Object.keys(numbers)) part[name] = numberIn(of[name], numbers[name][0], numbers[name][1]);
-    const checked = Object.keys(numbers).concat('stopped');
-    const strange = checked.filter(function (name) { return of[name] !== '' && part[name] === undefined; });
+    for (const field of fields) {
+      const value = of[field[0]] === '' ? undefined : field[2](of[field[0]]);
+      if (value !== undefined) part[field[1]] = value;
+    }
+    const strange = columns.filter(function (name) {
+      const field = fields.find(function (one) { return one[0] === name; });
+      const isOfLine = ['date', 'session', 'week'].indexOf(name) >= 0;
+      return of[name] !== '' && !isOfLine && (!field || part[field[1]] === undefined);
+    });
     for (const name of strange) more.push([name, of[name]]);
-    for (const name of Object.keys(part)) if (part[name] === undefined || part[name] === '') delete part[name];
     if (more.length > 0) part.more = more;
     return { part: part, isWhole: strange.length === 0 && !named.isLost };
+  }
+
+  function asExercise(part) {
+    if (part.hurts) part.places = [{ where: part.hurts.where, side: part.hurts.side }];
+    delete part.hurts;
+    return part;
+  }
+
+  function asSession(day, week, session, part) {
+    const row = Object.assign({ day: day, week: week, session: session }, part);
+    if (row.during && row.during.level !== undefined) row.pain = row.during.level;
+    if (row.during && row.during.where) Object.assign(row, { where: row.during.where, side: row.during.side });
+    if (row.stopped || row.skip) row.done = false;
+    delete row.during;
+    delete row.stopped;
+    return row;
   }
 
   // The rows, and in how many lines something could not be read. What stands before the head is no line of the log, and a head
@@ -794,18 +922,14 @@
     // Whether all of the line could be read.
     function read(named) {
       const of = named.of;
-      const session = numberIn(of.session, 1, 9999);
-      const week = numberIn(of.week, 1, 9999);
+      const session = whole(1, 9999)(of.session);
+      const week = whole(1, 9999)(of.week);
       const found = partOf(named);
       const last = rows[rows.length - 1];
       if (!isDay(of.date) || session === undefined || week === undefined) return false;
-      if (!found.part.exercise) {
-        const row = Object.assign({ day: of.date, week: week, session: session }, found.part);
-        if (row.stopped) row.done = false;
-        delete row.stopped;
-        rows.push(row);
-      } else if (last && last.day === of.date && last.session === session) {
-        last.exercises = (last.exercises || []).concat([found.part]);
+      if (!of.exercise) rows.push(asSession(of.date, week, session, found.part));
+      else if (last && last.day === of.date && last.session === session) {
+        last.exercises = (last.exercises || []).concat([asExercise(found.part)]);
       } else return false;
       return found.isWhole;
     }
@@ -814,7 +938,7 @@
   // A spreadsheet may have put another separator between the cells. Null where it is no log.
   gradus.readLog = function (text) {
     for (const separator of separators) {
-      const read = rowsIn(cellsOf(text, separator));
+      const read = rowsIn(gradus.cellsOf(text, separator));
       if (read) return read;
     }
     return null;
@@ -828,33 +952,28 @@
   }
 
   function bothOf(row, same) {
-    const exercises = (row.exercises || []).map(function (one, i) { return together(one, same.exercises[i]); });
-    return Object.assign({}, together(row, same), exercises.length > 0 ? { exercises: exercises } : {});
+    const exercises = (row.exercises || []).map(function (one, i) { return together(one, (same.exercises || [])[i] || {}); });
+    const filled = Object.assign({}, same, row);
+    return Object.assign({}, together(filled, same), exercises.length > 0 ? { exercises: exercises } : {});
+  }
+
+  // By what a session is known again: when it began; where that is not said, by all that is said of it.
+  function identityOf(row) {
+    return row.start ? [row.day, row.start, row.session, row.edition].join(' ') : linesOf(row, columns).join('\n');
   }
 
   // Those of both, in the order of their days; what is in both stands there once.
   gradus.joinLogs = function (kept, read) {
-    const textOf = function (row) { return linesOf(row, columns).join('\n'); };
-    const texts = kept.map(textOf);
+    const known = kept.map(identityOf);
     const joined = kept.slice();
     for (const row of read) {
-      const at = texts.indexOf(textOf(row));
+      const at = known.indexOf(identityOf(row));
       if (at < 0) joined.push(row);
       else joined[at] = bothOf(joined[at], row);
     }
     return joined.map(function (row, i) { return { row: row, i: i }; })
       .sort(function (a, b) { return a.row.day < b.row.day ? -1 : a.row.day > b.row.day ? 1 : a.i - b.i; })
       .map(function (one) { return one.row; });
-  };
-
-  // CRC-32 (ISO 3309, as in zip files) of the text in UTF-8, eight hexadecimal digits. The sum of "123456789" is cbf43926.
-  gradus.checkSum = function (text) {
-    let sum = 0xffffffff;
-    for (const byte of unescape(encodeURIComponent(text))) {
-      sum ^= byte.charCodeAt(0);
-      for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
-    }
-    return ((sum ^ 0xffffffff) >>> 0).toString(16).padStart(8, '0');
   };
 })();
 
@@ -887,38 +1006,69 @@
   // A log that was opened from a file says no steps.
   function howOf(row, phrases) {
     const steps = row.of === undefined ? [] : [gradus.countedOf(phrases, 'steps', row.of, { done: row.did, of: row.of })];
+    if (row.skip) return phrases.toldSkipped;
     const end = row.alarm ? [phrases.toldAlarm] : row.done === false ? [phrases.toldStopped] : [];
     return steps.concat(end).join(' ') || phrases.toldDone;
+  }
+
+  // "2 (knee, left)": the place in the words in which it was chosen, as far as they are known.
+  function painOf(row) {
+    return row.pain === undefined ? notSaid : row.pain + (row.pain > 0 && row.placed ? ' (' + row.placed + ')' : '');
   }
 
   function lineForPeopleOf(row, phrases) {
     return gradus.filled(phrases.told, {
       day: dayOf(row, phrases), week: row.week, session: nameOf(row, phrases), how: howOf(row, phrases),
-      effort: row.effort === undefined ? notSaid : row.effort, pain: row.pain === undefined ? notSaid : row.pain
+      effort: row.effort === undefined ? notSaid : row.effort,
+      pain: painOf(row)
     });
   }
 
-  // The line that a program checks. Whoever reads old messages reads it: it stays as it is, to the letter.
-  function machineLineOf(row) {
-    const where = row.where ? ', ' + [row.side, row.where].filter(Boolean).join(' ') : '';
-    const hurts = row.pain > 0 ? row.pain + ' of 10' + where : row.pain === 0 ? 'none' : 'not said';
-    const stopped = (row.exercises || [])
-      .filter(function (one) { return one.stopped; })
-      .map(function (one) { return one.exercise; });
-    const parts = [
-      'gradus ' + row.day, 'edition ' + (row.edition || 'unknown'), 'week ' + row.week, 'session ' + row.session,
-      row.done === false ? 'stopped' : 'done'
-    ].concat(
-      row.of === undefined ? [] : ['steps ' + row.did + ' of ' + row.of],
-      row.alarm ? ['alarm ' + row.alarm] : [],
-      ['pain ' + hurts],
-      stopped.length > 0 ? ['left out ' + stopped.join(', ')] : []);
-    const text = parts.join('; ');
-    return text + '; sum ' + gradus.checkSum(text);
+  // A part says nothing that would end it.
+  function plain(text) {
+    return String(text).replace(/[;\r\n]+/g, ',').trim();
   }
 
-  gradus.messageOf = function (row, phrases) {
-    return lineForPeopleOf(row, phrases) + '\n' + machineLineOf(row);
+  function outcomeOf(row) {
+    if (row.skip) return 'not today ' + row.skip;
+    return row.done === false ? 'stopped' + (row.feel ? ' ' + row.feel : '') : 'done';
+  }
+
+  // "ankle-rock left 2, ankle-rock right 2, plank 1": what of each exercise and side the row has under that name.
+  function eachOf(row, what) {
+    return (row.exercises || [])
+      .map(function (one) { return [one.exercise, one.side, what(one)]; })
+      .filter(function (parts) { return parts[2] !== undefined && parts[2] !== ''; })
+      .map(function (parts) { return parts.filter(function (part) { return part !== '' && part !== undefined; }).join(' '); })
+      .join(', ');
+  }
+
+  function leftOutOf(row) {
+    return (row.exercises || []).filter(function (one) { return one.stopped; })
+      .map(function (one) { return [one.exercise, one.feel, gradus.painText((one.places || [])[0])].filter(Boolean).join(' '); })
+      .join(', ');
+  }
+
+  // The line that a program checks (src/Reading/Logs/log-format.md): what was not said is left out.
+  gradus.machineLineOf = function (row) {
+    const hurt = row.pain !== undefined || row.where ? { level: row.pain, where: row.where, side: row.side } : null;
+    const named = [
+      ['edition', row.edition], ['course', row.course], ['week', row.week], ['session', row.session], ['kind', row.kind],
+      ['', outcomeOf(row)], ['steps', row.of === undefined ? '' : row.did + ' of ' + row.of], ['minutes', row.minutes],
+      ['effort', row.effort], ['pain-before', gradus.painText(row.before)], ['pain-during', gradus.painText(hurt)],
+      ['pain-morning', gradus.painText(row.after)], ['worse', row.morning === 'first' ? '' : row.morning],
+      ['alarm', row.alarm], ['sets', eachOf(row, function (one) { return one.sets; })], ['left out', leftOutOf(row)],
+      ['measured', eachOf(row, function (one) { return one.measured ? one.measured.join(' ') : ''; })], ['note', row.note]
+    ].filter(function (part) { return part[1] !== undefined && part[1] !== null && part[1] !== ''; });
+    const parts = named.map(function (part) { return (part[0] + ' ' + plain(part[1])).trim(); });
+    const text = ['gradus ' + [row.day, row.start].filter(Boolean).join(' ')].concat(parts).join('; ');
+    return text + '; sum ' + gradus.checkSum(text);
+  };
+
+  // Told of the last row; the lines for a program of the one before it too, which knows by now how the morning after was.
+  gradus.messageOf = function (rows, phrases) {
+    const told = rows.slice(-2);
+    return [lineForPeopleOf(told[told.length - 1], phrases)].concat(told.map(gradus.machineLineOf)).join('\n');
   };
 })();
 
@@ -986,7 +1136,7 @@
       const rows = rowsFor(button);
       const tools = button.closest('[data-log-tools]');
       const text = tools.querySelector('[data-log-text]');
-      text.value = rows.length > 0 ? gradus.messageOf(rows[rows.length - 1], tools.dataset) : '';
+      text.value = rows.length > 0 ? gradus.messageOf(rows, tools.dataset) : '';
       tools.querySelector('[data-log-message]').hidden = false;
       text.focus();
       text.select();

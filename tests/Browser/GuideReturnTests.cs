@@ -3,8 +3,8 @@ using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>What the guided session asks so that the coach hears it (return.md, section 1): a day without, the morning after, what
-/// it was like where it hurt, and what was measured.</summary>
+/// <summary>What the guided session asks so that the coach hears it: a day without, the morning after, what it was like where it
+/// hurt, and what was measured.</summary>
 public sealed class GuideReturnTests(PublishedContent content)
 {
     [Theory]
@@ -88,7 +88,7 @@ public sealed class GuideReturnTests(PublishedContent content)
         await Assertions.Expect(page.Dialog.GetByText("See a doctor or a physiotherapist today.")).ToBeVisibleAsync();
         Assert.Equal(
             $"{feel} {feel} false",
-            await Log(page, "all().map(r => r.feel + ' ' + r.exercises[0].feel + ' ' + r.done)[0]")
+            await Log(page, "all().map(r => [r.feel, r.exercises[0].feel, r.done].join(' '))[0]")
         );
     }
 
@@ -104,8 +104,7 @@ public sealed class GuideReturnTests(PublishedContent content)
         await Assertions.Expect(page.Dialog.GetByText("See a doctor or a physiotherapist today.")).ToBeHiddenAsync();
     }
 
-    /// <summary>Three tries a side; those that lie more than 1.5 cm apart are asked again (readings.md, section 6; common practice,
-    /// no source).</summary>
+    /// <summary>Three tries a side; those that lie more than 1.5 cm apart are asked again (common practice, no source).</summary>
     [Fact]
     public async Task Three_numbers_a_side_are_kept_and_far_apart_is_said()
     {

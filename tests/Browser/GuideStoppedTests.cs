@@ -116,7 +116,8 @@ public sealed class GuideStoppedTests(PublishedContent content)
         await page.Dialog.Locator("[data-log='message']:visible").ClickAsync();
         Assert.Matches(
             $"^Mon 14 Dec, week 2, Ankles and hips: {did["You did ".Length..]} Stopped early. Effort –, pain –.\n"
-                + $"gradus 2026-12-14 [0-9:]{{5}}; .*; kind full; stopped; steps {did["You did ".Length..^" steps.".Length]}; minutes [0-9.]+; pain-before 0; sets .*; sum [0-9a-f]{{8}}$",
+                + $"gradus 2026-12-14 [0-9:]{{5}}; .*; kind full; stopped; steps {did["You did ".Length..^" steps.".Length]}; "
+                + "minutes [0-9.]+; pain-before 0; sets .*; sum [0-9a-f]{8}$",
             await page.Dialog.Locator("[data-log-text]").InputValueAsync()
         );
         Assert.Equal(0, await page.Page.EvaluateAsync<int>("gradus.log.rows().length"));

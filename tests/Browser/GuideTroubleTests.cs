@@ -176,7 +176,7 @@ public sealed class GuideTroubleTests(PublishedContent content)
         Assert.Equal("log-2026-12-14.csv", download.SuggestedFilename);
         var path = await download.PathAsync();
         Assert.Matches(
-            "2026-12-14,[0-9]{2}:[0-9]{2},5,2,short,[0-9a-f]{8},[0-9a-f]{16},,,,,,([0-9]+),\\1,[0-9.]+,6,0,,,,,,,,,,\"'=2\\+2\"\r\n",
+            "2026-12-14,[0-9:]{5},5,2,short,[0-9a-f]{8},[0-9a-f]{16},,,,,,([0-9]+),\\1,[0-9.]+,6,0,,,,,,,,,," + "\"'=2\\+2\"\r\n",
             await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken)
         );
 

@@ -31,7 +31,10 @@ public sealed class LogMessageTests(PublishedContent content)
         "gradus 2026-12-07; edition 0a1b2c3d; week 1; session 2; done; pain-during 3 left knee; sum "
     )]
     [InlineData(
-        """{"day":"2026-12-07","week":1,"session":2,"done":false,"exercises":[{"exercise":"wall-lean","sets":0,"stopped":true}]}""",
+        """
+            {"day":"2026-12-07","week":1,"session":2,"done":false,
+             "exercises":[{"exercise":"wall-lean","sets":0,"stopped":true}]}
+            """,
         "gradus 2026-12-07; week 1; session 2; stopped; sets wall-lean 0; left out wall-lean; sum "
     )]
     [InlineData(

@@ -21,7 +21,7 @@ public sealed class ScreenCommandTests
         var (status, output, error) = Gradus.Run("screen", Content, "--client", "nuala", "--today", Today);
         Assert.Equal((0, ""), (status, error));
         Assert.StartsWith(
-            "Nuala Brannock: 18 allowed, 4 limited, 3 forbidden\n  answered 2026-11-19, valid until 2027-05-18\n",
+            "Nuala Brannock: 19 allowed, 4 limited, 3 forbidden\n  answered 2026-11-19, valid until 2027-05-18\n",
             output,
             StringComparison.Ordinal
         );
@@ -131,7 +131,7 @@ public sealed class ScreenCommandTests
         );
         var (status, output, error) = Gradus.Run("screen", folder.Root, "--today", Today);
         Assert.Equal((1, $"gradus: rufus cannot be read; 'gradus audit {folder.Root}' says why.\n"), (status, error));
-        Assert.Contains("Nuala Brannock: 0 allowed, 0 limited, 25 forbidden\n", output, StringComparison.Ordinal);
+        Assert.Contains("Nuala Brannock: 0 allowed, 0 limited, 26 forbidden\n", output, StringComparison.Ordinal);
         Assert.Contains(
             "  forbidden  Wall calf lean: not asked about a hernia; exercises/wall-calf-lean.md\n",
             output,
@@ -141,11 +141,11 @@ public sealed class ScreenCommandTests
 
     /// <summary>Answers are good for 180 days: these until 17 December, in the first week of the programme.</summary>
     [Theory]
-    [InlineData("2026-12-07", "18 allowed, 4 limited, 3 forbidden", "")]
-    [InlineData("2026-12-17", "18 allowed, 4 limited, 3 forbidden", "")]
+    [InlineData("2026-12-07", "19 allowed, 4 limited, 3 forbidden", "")]
+    [InlineData("2026-12-17", "19 allowed, 4 limited, 3 forbidden", "")]
     [InlineData(
         "2026-12-18",
-        "0 allowed, 0 limited, 25 forbidden",
+        "0 allowed, 0 limited, 26 forbidden",
         "Nuala Brannock answered on 2026-06-20, and this practice takes answers to be good for 180 days: since 2026-12-18 the "
             + "programme, which goes on until "
     )]
@@ -160,7 +160,7 @@ public sealed class ScreenCommandTests
         Told(
             Content,
             "2026-11-18",
-            "0 allowed, 0 limited, 25 forbidden",
+            "0 allowed, 0 limited, 26 forbidden",
             "Nuala Brannock is said to have answered on 2026-11-19, which is still to come. "
         );
 
@@ -183,7 +183,7 @@ public sealed class ScreenCommandTests
     public void An_agreement_that_is_missing_or_too_late_stops_everything(string said, string instead, string stopped)
     {
         using var folder = CopyWith((_, text) => Changed(text, said, instead));
-        Told(folder.Root, Today, "0 allowed, 0 limited, 25 forbidden", stopped);
+        Told(folder.Root, Today, "0 allowed, 0 limited, 26 forbidden", stopped);
     }
 
     private static void Told(string folder, string today, string counts, string stopped)

@@ -45,6 +45,8 @@ public sealed partial class CatalogueUseTests
         .. MotionName()
             .Matches(File.ReadAllText(Repository.Path("src", "Reading", "Motions", "motions.yaml")))
             .Select(m => "motion-" + Kebab.OfWords(m.Groups[1].Value)),
+        .. from effort in new[] { 0, 2, 4, 6, 8, 10 } select $"guide-effort-at-{effort}",
+        .. from reason in Enum.GetNames<NotTodayReason>() select "guide-skip-" + Kebab.Of(reason),
         "left",
         "right",
         "stance",
