@@ -63,7 +63,8 @@ internal sealed class LogAddition : IDisposable
             return;
         after = LogWriter.Behind(before, added)
             ?? throw new HandOverException(
-                $"Nothing can be written behind '{log.Place}' as it stands: it is no log in UTF-8 or UTF-16, or ends inside a cell.",
+                $"Nothing can be written behind '{log.Place}' as it stands: it is no log in UTF-8 or UTF-16, or ends inside a "
+                    + "cell.",
                 "Mend it, or move it away; nothing was received."
             );
         if (after.Length > LogReader.MostBytes)

@@ -20,12 +20,19 @@ internal static class LogSources
     private static IEnumerable<LogSource> Of(string file)
     {
         if (file == Pasted)
-            return [new("what was pasted in", () => LogReader.Read("-", 0, Console.OpenStandardInput))];
+            return [new("what was pasted in", PastedIn)];
         if (Directory.Exists(file))
             return InFolder(file);
         if (!File.Exists(file))
             throw new FileNotFoundException($"There is no file '{file}'.");
         return [OfFile(file)];
+    }
+
+    private static LogReading PastedIn()
+    {
+        if (!Console.IsInputRedirected)
+            Console.Error.WriteLine("gradus: paste what was sent, then end it with Ctrl+D (Windows: Ctrl+Z and Enter).");
+        return LogReader.Read("-", 0, Console.OpenStandardInput);
     }
 
     private static LogSource[] InFolder(string folder)

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Gradus.Domain;
-using Gradus.Reading;
 
 namespace Gradus.CommandLine;
 
@@ -13,8 +12,8 @@ internal static class ReceiveCommand
         var files = new Argument<string[]>("FILE")
         {
             Description =
-                "What clients sent: logs that their page saved, messages as text, or folders of these (.csv and .txt). Without any, or "
-                + "with -, what is pasted or piped in.",
+                "What clients sent: logs that their page saved, messages as text, or folders of these (.csv and .txt). Without "
+                + "any, or with -, what is pasted or piped in.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         var client = new Option<string?>("--client")
@@ -26,9 +25,9 @@ internal static class ReceiveCommand
         var today = Options.Today();
         var command = new Command(
             "receive",
-            "Takes in what clients noted of their sessions: each goes to its client's log.csv, behind what stands there. The same may "
-                + "be received again: what is known is not written twice. Status 1 where something was refused or could not be "
-                + "read."
+            "Takes in what clients noted of their sessions: each goes to its client's log.csv, behind what stands there. The "
+                + "same may be received again: what is known is not written twice. Status 1 where something was refused or "
+                + "could not be read."
         )
         {
             folder,

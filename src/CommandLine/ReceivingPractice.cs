@@ -51,8 +51,8 @@ internal sealed class ReceivingPractice
             return Refused($"this is the log of {other.Id}, not of {wanted?.Id}; nothing of it was taken");
         if (told.Length > 1)
             return Refused(
-                $"the logs of {string.Join(" and ", told.Select(c => c.Id.Text))} are put together here; nothing of it was taken. "
-                    + "Receive the log of each by itself"
+                $"the logs of {string.Join(" and ", told.Select(c => c.Id.Text))} are put together here; nothing of it was "
+                    + "taken. Receive the log of each by itself"
             );
         return (told.FirstOrDefault() ?? wanted) is { } owner
             ? Taken(name, reading, owner)
@@ -65,8 +65,8 @@ internal sealed class ReceivingPractice
         OwnedLog Refused(string why) => new(name, reading, null, [], [why]);
     }
 
-    /// <summary>What has a key of the owner's is the owner's. Anything else is only where somebody says so, or it lies beside what
-    /// has one, and where the owner does every exercise in it.</summary>
+    /// <summary>What has a key of the owner's is the owner's. Anything else is where somebody says so, or where it lies without
+    /// a key beside what has one, and only where the owner does every exercise in it.</summary>
     private OwnedLog Taken(string name, LogReading reading, Client owner)
     {
         var kept = reading.Entries.Where(IsOwn).ToArray();

@@ -3,8 +3,8 @@ namespace Gradus.Domain;
 /// <summary>Several tellings of the same sessions, put together.</summary>
 public static class LogBook
 {
-    /// <summary>Each session once, as it was told last, in the order of the days; those of one day in the order in which they were
-    /// first told.</summary>
+    /// <summary>Each session once, as it was told last, in the order of the days; those of one day in the order in which they
+    /// were first told.</summary>
     public static Series<LogEntry> Joined(IEnumerable<LogEntry> told)
     {
         var places = new Dictionary<object, int>();

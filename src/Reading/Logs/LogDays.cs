@@ -47,8 +47,8 @@ internal static partial class LogDays
             {
                 field.Remarks.Unread(
                     field.Line,
-                    $"the date {Letters.Quoted(field.Text)} may be {one.Iso()} or {other.Iso()}; not taken: send the file as the page "
-                        + "saved it, or write dates as 2026-12-07"
+                    $"the date {Letters.Quoted(field.Text)} may be {one.Iso()} or {other.Iso()}; not taken: send the file as "
+                        + "the page saved it, or write dates as 2026-12-07"
                 );
                 return null;
             }

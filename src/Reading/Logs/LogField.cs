@@ -4,8 +4,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>One cell of a log, or one part of its line in a message. What cannot be read is said, and is null as if it had not been
-/// said.</summary>
+/// <summary>One cell of a log, or one part of its line in a message. What cannot be read is told, and is null as if it had not
+/// been said.</summary>
 /// <param name="Text">Without blanks around it.</param>
 /// <param name="Line">From 1.</param>
 internal sealed partial record LogField(string Name, string Text, int Line, LogRemarks Remarks)

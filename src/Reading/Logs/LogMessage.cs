@@ -55,8 +55,8 @@ internal static partial class LogMessage
     internal static string SumOf(string text) =>
         Crc32.HashToUInt32(Encoding.UTF8.GetBytes(text)).ToString("x8", CultureInfo.InvariantCulture);
 
-    /// <summary>From where one begins to where the next does, in the pieces that it was broken into; and the line, from 1, on which
-    /// it begins.</summary>
+    /// <summary>From where one begins to where the next does, in the pieces that it was broken into; and the line, from 1, on
+    /// which it begins.</summary>
     private static IEnumerable<(int Line, List<string> Pieces)> LinesIn(string text)
     {
         List<string>? open = null;

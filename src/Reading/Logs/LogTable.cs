@@ -97,7 +97,7 @@ internal sealed class LogTable
 
         if (columns is null || cells.All(string.IsNullOrWhiteSpace))
             return;
-        if (cells.Skip(columns.Count).Any(c => c.Length > 0))
+        if (cells.Length > columns.Count)
             remarks.Unread(
                 line,
                 FormattableString.Invariant($"it has {cells.Length} cells, and its head {columns.Count}; not taken")

@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary>The words that a log has for the members of an enumeration: their names in small letters, joined by hyphens.</summary>
+/// <summary>The words that a log has for the members of an enumeration: their names in small letters, joined by
+/// hyphens.</summary>
 internal static class LogWords<T>
     where T : struct, Enum
 {

@@ -21,8 +21,8 @@ public static class LogWriter
                 )
         );
 
-    /// <summary>A log with entries behind all that stands in it; to the byte what it was before them, in its own encoding and with
-    /// its own separator.</summary>
+    /// <summary>A log with entries behind all that stands in it, which stays to the byte what it was; in its own encoding and
+    /// with its own separator.</summary>
     /// <param name="log">Empty where there is none yet.</param>
     /// <returns>Null where nothing can be written behind it: it is no log, or ends inside a cell.</returns>
     public static byte[]? Behind(ReadOnlySpan<byte> log, IReadOnlyCollection<LogEntry> entries)
