@@ -5,8 +5,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
 
-/// <summary>A receive is killed at moments that are chosen by chance, the same on every run; where in a receive each falls is up to
-/// the machine.</summary>
+/// <summary>A receive is killed at moments that are chosen by chance, the same on every run; where in a receive each falls is up
+/// to the machine.</summary>
 [Trait("Slow", "yes")]
 public sealed class KilledReceiveTests(ITestOutputHelper output)
 {

@@ -73,7 +73,8 @@ public sealed class ReceiveCommandTests : IDisposable
     public void A_message_that_is_piped_in_finds_its_client()
     {
         var line =
-            $"Mon: well done\n> gradus 2026-12-07 18:05; edition 3f0c2a91; course {folder.Perrin}; week 1; session 1; done; sets calf-lean left 2";
+            $"Mon: well done\n> gradus 2026-12-07 18:05; edition 3f0c2a91; course {folder.Perrin}; week 1; session 1; done; "
+            + "sets calf-lean left 2";
         line = line[..line.IndexOf('>', StringComparison.Ordinal)] + "> " + Summed(line.Split("> ")[1]);
         foreach (var words in new[] { [], new[] { "-" } })
         {
@@ -178,8 +179,8 @@ public sealed class ReceiveCommandTests : IDisposable
             (
                 0,
                 $"{file}: perrin, 5 sessions new, 0 known.\n"
-                    + "  kept, not counted: 1 session before the programme begins on 2026-12-07: it is of another, or the clock of the "
-                    + "device is set wrong (2026-12-01).\n"
+                    + "  kept, not counted: 1 session before the programme begins on 2026-12-07: it is of another, or the "
+                    + "clock of the device is set wrong (2026-12-01).\n"
                     + "  kept, not counted: 1 session of a session that the programme does not have (2026-12-07).\n"
                     + "  kept, not counted: 2 sessions still to come, so the clock of the device may be set wrong (2026-12-24, "
                     + "2027-01-09).\n"
@@ -214,14 +215,14 @@ public sealed class ReceiveCommandTests : IDisposable
         Assert.Equal(1, answer.Status);
         Assert.StartsWith(
             "This cannot wait:\n"
-                + "  perrin, 2026-12-07, session 1: pain or pressure in the chest was noted: ask at once whether a doctor has seen it, "
-                + "and let nothing be done before a doctor's leave.\n"
-                + "  perrin, 2026-12-07, session 1: the session was stopped because something snapped or tore: ask today; where it is "
-                + "still so, a clinician should see it today.\n"
-                + "  perrin, 2026-12-07, session 1: calf-lean (left) was stopped because something went numb: ask today; where it is "
-                + "still so, a clinician should see it today.\n"
-                + $"  {two} (not taken), 2026-12-07, session 1: trouble with seeing was noted: ask at once whether a doctor has seen "
-                + "it, and let nothing be done before a doctor's leave.\n"
+                + "  perrin, 2026-12-07, session 1: pain or pressure in the chest was noted: ask at once whether a doctor has "
+                + "seen it, and let nothing be done before a doctor's leave.\n"
+                + "  perrin, 2026-12-07, session 1: the session was stopped because something snapped or tore: ask today; "
+                + "where it is still so, a clinician should see it today.\n"
+                + "  perrin, 2026-12-07, session 1: calf-lean (left) was stopped because something went numb: ask today; where "
+                + "it is still so, a clinician should see it today.\n"
+                + $"  {two} (not taken), 2026-12-07, session 1: trouble with seeing was noted: ask at once whether a doctor "
+                + "has seen it, and let nothing be done before a doctor's leave.\n"
                 + $"  odo, {three}, line 2: alarm heart is a sign that is not known here: ask the client today.\n\n",
             answer.Output,
             StringComparison.Ordinal
@@ -244,8 +245,8 @@ public sealed class ReceiveCommandTests : IDisposable
         Assert.Equal((1, ""), (answer.Status, answer.Error));
         Assert.StartsWith($"{file}: perrin, 1 session new, 0 known.\n", answer.Output, StringComparison.Ordinal);
         Assert.Contains(
-            "  line 2: the date '07/12/2026' may be 2026-12-07 or 2026-07-12; not taken: send the file as the page saved it, or write "
-                + "dates as 2026-12-07.\n",
+            "  line 2: the date '07/12/2026' may be 2026-12-07 or 2026-07-12; not taken: send the file as the page saved it, "
+                + "or write dates as 2026-12-07.\n",
             answer.Output,
             StringComparison.Ordinal
         );
@@ -315,7 +316,8 @@ public sealed class ReceiveCommandTests : IDisposable
         var answer = Gradus.Run("audit", folder.Practice, "--client", "perrin", "--today", "2026-12-03");
         Assert.Equal(0, answer.Status);
         Assert.Contains(
-            "clients/perrin/log.csv:2:1  warning  log-unreadable  The log cannot be read here: effort 14 is not 0 to 10; not taken.\n",
+            "clients/perrin/log.csv:2:1  warning  log-unreadable  The log cannot be read here: effort 14 is not 0 to 10; not "
+                + "taken.\n",
             answer.Output,
             StringComparison.Ordinal
         );

@@ -39,8 +39,8 @@ internal sealed class ReceivingProcess : IDisposable
     /// <summary>How long one receive takes.</summary>
     public TimeSpan One { get; }
 
-    /// <summary>Kills it as <c>kill -9</c> does. Says the number of the last file it had begun to receive, and whether it had also
-    /// finished.</summary>
+    /// <summary>Kills it as <c>kill -9</c> does. Says the number of the last file it had begun to receive, and whether it had
+    /// also finished.</summary>
     public (int Number, bool Finished) Kill()
     {
         process.Kill();

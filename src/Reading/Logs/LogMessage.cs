@@ -18,10 +18,13 @@ internal static partial class LogMessage
 
     private const int MostLetters = 8000;
 
+    /// <summary>Ways that are tried in all, where many lines are broken; then only the two likely ones of each.</summary>
+    private const int MostWays = 10_000;
+
     [GeneratedRegex(@"\bgradus\s+[0-9]{4}-[0-9]{2}-[0-9]{2}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Beginning();
 
-    [GeneratedRegex(@";\s?sum\s?(?<sum>[0-9a-f]{8})(?![0-9a-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@";\s*sum\s*(?<sum>[0-9a-f]{8})(?![0-9a-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex End();
 
     [GeneratedRegex(@"^\s*(?:>\s?)+", RegexOptions.CultureInvariant)]
@@ -32,9 +35,10 @@ internal static partial class LogMessage
     public static LogReading Read(string name, string text, LogRemarks remarks)
     {
         var entries = new List<LogEntry>();
+        var ways = MostWays;
         foreach (var (line, pieces) in LinesIn(text))
         {
-            var (whole, hasEnd) = WholeOf(pieces);
+            var (whole, hasEnd) = WholeOf(pieces, ref ways);
             if (whole is not null && LogMessageLine.Read(name, line, whole, remarks) is { } entry)
                 entries.Add(entry);
             else if (whole is null)
@@ -81,11 +85,14 @@ internal static partial class LogMessage
     }
 
     /// <summary>The line as it was before it was sent, without its sum; null where no way of undoing fits the sum.</summary>
-    private static (string? Whole, bool HasEnd) WholeOf(List<string> pieces)
+    private static (string? Whole, bool HasEnd) WholeOf(List<string> pieces, ref int ways)
     {
         var hasEnd = false;
-        foreach (var joined in Joined(pieces))
+        foreach (var joined in Joined(pieces, ways > 0))
         {
+            ways--;
+            if (!joined.Contains("sum", StringComparison.OrdinalIgnoreCase))
+                continue;
             foreach (var text in new[] { joined, Blanks(joined), Quotes(joined), Quotes(Blanks(joined)) }.Distinct())
             {
                 if (End().Match(text) is not { Success: true } end)
@@ -101,7 +108,7 @@ internal static partial class LogMessage
     }
 
     /// <summary>Up to the piece in which it ends, each break a blank or nothing.</summary>
-    private static IEnumerable<string> Joined(List<string> pieces)
+    private static IEnumerable<string> Joined(List<string> pieces, bool isEachWay)
     {
         var count = 1;
         while (count < pieces.Count && !HasEnd(pieces, count))
@@ -109,7 +116,7 @@ internal static partial class LogMessage
         var breaks = count - 1;
         if (pieces.Take(count).Sum(p => p.Length) > MostLetters)
             yield break;
-        if (breaks > MostTried)
+        if (breaks > MostTried || !isEachWay)
         {
             yield return string.Join(' ', pieces.Take(count));
             yield return string.Concat(pieces.Take(count));

@@ -126,8 +126,8 @@ public sealed class LogMessageTests
     public void Further_parts_are_read()
     {
         var line = Summed(
-            "gradus 2026-12-07; week 1; session 1; kind travel; done; pain-morning 3 left knee; worse yes; alarm chest; sets ankle-test "
-                + "left 1; measured ankle-test left 9.5 10 10, ankle-test right 8 8.5 8.5; mood glad"
+            "gradus 2026-12-07; week 1; session 1; kind travel; done; pain-morning 3 left knee; worse yes; alarm chest; sets "
+                + "ankle-test left 1; measured ankle-test left 9.5 10 10, ankle-test right 8 8.5 8.5; mood glad"
         );
         var read = LogReaderTests.Read(line);
         Assert.Equal(["line 1: 'mood glad' is not known here, and was left out"], read.Remarks.Select(r => $"{r}"));

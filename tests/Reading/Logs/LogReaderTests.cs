@@ -40,8 +40,8 @@ public sealed class LogReaderTests
     )]
     [InlineData(
         Head + "\n2026-12-07,,1,1,,,,,,yes,ouch,,\n",
-        "2026-12-07 1 stopped|line 2: stopped-for ouch is none of sharp, dull, numb, giving-way, snap, swollen, no-weight, tired, "
-            + "time; not taken"
+        "2026-12-07 1 stopped|line 2: stopped-for ouch is none of sharp, dull, numb, giving-way, snap, swollen, no-weight, "
+            + "tired, time; not taken"
     )]
     [InlineData(
         Head + "\n2026-12-07,,1,1,,,,,,,,heart,\n",
@@ -72,8 +72,8 @@ public sealed class LogReaderTests
     )]
     [InlineData(
         "my log\n" + Head + ",mood\n2026-12-07,,1,1,,,,,,,,,,glad\n",
-        "2026-12-07 1 done|line 1: what stands before the head is no line of a log, and was left out|line 3: the column 'mood' is "
-            + "not known here, and was left out"
+        "2026-12-07 1 done|line 1: what stands before the head is no line of a log, and was left out|line 3: the column 'mood' "
+            + "is not known here, and was left out"
     )]
     [InlineData(
         Head + "\n2026-12-07,,1,1,,,,,,,,,\nWeek,NOTE,Session,Date\n1,short head,2,2026-12-08\n",
@@ -98,8 +98,6 @@ public sealed class LogReaderTests
     {
         var text = (Head + "\n2026-12-07,18:05,1,1,,,,4,,,,,a@ b\n").Replace(",", separator, StringComparison.Ordinal);
         Assert.Equal("2026-12-07 18:05 1 done effort 4 note [a, b]", Told(Read(text.Replace('@', ','))));
-        var decimals = text.Replace($"1{separator}1{separator}", $"1{separator}1{separator}", StringComparison.Ordinal);
-        Assert.Equal("2026-12-07 18:05 1 done effort 4 note [a@ b]", Told(Read(decimals)));
     }
 
     public static TheoryData<string> Encodings => ["utf-8", "utf-16", "utf-16BE"];
@@ -190,11 +188,7 @@ public sealed class LogReaderTests
     internal static LogReading Read(string text) => LogReader.Read("x", Encoding.UTF8.GetBytes(text));
 
     private static string Told(LogReading read) =>
-        string.Join('|', read.Entries.Select(Told).DefaultIfEmpty("").Concat(read.Remarks.Select(r => r.ToString()))) is var told
-        && read.Entries.Count == 0
-        && read.Remarks.Count == 0
-            ? ""
-            : told;
+        string.Join('|', read.Entries.Select(Told).DefaultIfEmpty("").Concat(read.Remarks.Select(r => r.ToString())));
 
     private static string Told(LogEntry e) => string.Join(' ', new[]
             {
