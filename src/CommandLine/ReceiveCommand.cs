@@ -53,24 +53,20 @@ internal static class ReceiveCommand
         var practice = ReceivingPractice.Open(folder, wanted);
         var readings = LogSources.Of(files).Select(source => (source.Name, Reading: source.Read())).ToArray();
         var owned = readings.Select(r => practice.Owned(r.Name, r.Reading)).ToArray();
-        var additions = owned
-            .Where(o => o.Owner is not null && o.Taken.Count > 0)
-            .GroupBy(o => o.Owner)
-            .Select(g => g.First().Owner)
-            .OfType<Client>()
-            .OrderBy(c => c.Id.Text, StringComparer.Ordinal)
-            .Select(c => LogAddition.Begin(folder, c))
-            .ToDictionary(a => a.Client.Id);
+        var additions = new Dictionary<ClientId, LogAddition>();
         try
         {
+            var owners = owned.Where(o => o.Taken.Count > 0).Select(o => o.Owner).OfType<Client>().DistinctBy(c => c.Id);
+            foreach (var owner in owners.OrderBy(c => c.Id.Text, StringComparer.Ordinal))
+                additions[owner.Id] = LogAddition.Begin(folder, owner);
             var received = owned
                 .Select(o => ReceivedLog.Of(o, o.Owner is { } c ? additions.GetValueOrDefault(c.Id) : null, today))
                 .ToSeries();
-            foreach (var addition in additions.Values)
-                addition.Prepare();
             // Before anything is written: who is cut off here is told the same when it is received again.
             if (!asJson)
                 ReceiveText.WriteUrgent(Console.Out, received);
+            foreach (var addition in additions.Values)
+                addition.Prepare();
             foreach (var addition in additions.Values)
                 addition.Write();
             if (asJson)

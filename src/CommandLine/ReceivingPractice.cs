@@ -69,11 +69,10 @@ internal sealed class ReceivingPractice
     /// a key beside what has one, and only where the owner does every exercise in it.</summary>
     private OwnedLog Taken(string name, LogReading reading, Client owner)
     {
-        var kept = reading.Entries.Where(IsOwn).ToArray();
-        var open = reading.Entries.Where(e => !IsOwn(e) && (wanted is not null || e.Course is null)).ToArray();
-        var strange = reading.Entries.Count - kept.Length - open.Length;
         var done = ExercisesOf(owner);
+        var open = reading.Entries.Where(IsOpen).ToArray();
         var others = open.SelectMany(e => e.Exercises).Select(e => e.Exercise).Where(e => !done.Contains(e)).Distinct().ToArray();
+        var strange = reading.Entries.Count(e => !IsOwn(e) && !IsOpen(e));
         var refusals = new List<string>();
         if (strange > 0)
             refusals.Add(
@@ -82,13 +81,16 @@ internal sealed class ReceivingPractice
             );
         if (others.Length > 0)
             refusals.Add(
-                $"{Counted(open.Length, "session does", "sessions do")} not say whose they are, and not all in them is in the "
-                    + $"programme of {owner.Id}, so they were not taken: {string.Join(", ", others.Take(20).Select(e => e.Text))}"
+                $"{Counted(open.Length, "session has", "sessions have")} no key that is known here, and nothing of that was "
+                    + $"taken: the programme of {owner.Id} does not have "
+                    + string.Join(", ", others.Take(20).Select(e => e.Text))
             );
-        var taken = others.Length > 0 ? kept : reading.Entries.Where(e => IsOwn(e) || open.Contains(e));
+        var taken = reading.Entries.Where(e => IsOwn(e) || (others.Length == 0 && IsOpen(e)));
         return new(name, reading, owner, taken.ToSeries(), refusals.ToSeries()) { Done = done };
 
         bool IsOwn(LogEntry entry) => entry.Course is { } key && owners.TryGetValue(key, out var one) && one.Id == owner.Id;
+
+        bool IsOpen(LogEntry entry) => !IsOwn(entry) && (wanted is not null || entry.Course is null);
     }
 
     /// <summary>All that the programme has, in some week.</summary>

@@ -14,10 +14,12 @@ public sealed class KilledReceiveTests(ITestOutputHelper output)
 
     private static readonly int Kills = LongProof.Cases(200);
 
-    [Fact]
-    public void A_killed_receive_loses_no_line_and_the_next_one_goes_on()
+    [Theory]
+    [InlineData("whole", 11)]
+    [InlineData("adding", 13)]
+    public void A_killed_receive_loses_no_line_and_the_next_one_goes_on(string how, ulong seed)
     {
-        var kills = Kill("whole", 11).Take(Kills).ToArray();
+        var kills = Kill(how, seed).Take(Kills).ToArray();
         Show(kills);
         Assert.All(kills, kill => Assert.True(kill.IsWhole, $"{kill}"));
         Assert.All(kills, kill => Assert.True(kill.GoesOn, $"{kill}"));

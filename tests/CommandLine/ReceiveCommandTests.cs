@@ -118,7 +118,7 @@ public sealed class ReceiveCommandTests : IDisposable
             {
                 "strange",
                 ["--client", "odo"],
-                "1 session does not say whose they are, and not all in them is in the programme of odo, so they were not taken: "
+                "1 session has no key that is known here, and nothing of that was taken: the programme of odo does not have "
                     + "handstand, plank"
             },
         };

@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Gradus.CommandLine;
+using Gradus.Domain;
+using Gradus.Reading;
 
 namespace Gradus.Tests.CommandLine;
 
@@ -16,7 +18,8 @@ internal sealed class ReceivingProcess : IDisposable
     private readonly Process process;
 
     /// <summary>Starts it and returns once it has received the first file, and knows how long the second took.</summary>
-    /// <param name="how">"whole" as the command does it, "careless" over the log that stands.</param>
+    /// <param name="how">"whole" as the command does it, "adding" as it does at its end, "careless" over the log that
+    /// stands.</param>
     /// <param name="root">A folder with a practice and files to receive, 1.csv and so on.</param>
     public ReceivingProcess(string how, string root)
     {
@@ -69,17 +72,30 @@ internal sealed class ReceivingProcess : IDisposable
         var told = Console.Out;
         Console.SetOut(TextWriter.Null);
         var practice = Path.Combine(root, "practice");
+        var client = PracticeReader.Read(SourceFolder.Open(practice), []).Practice?.Clients.Single(c => c.Id.Text == "perrin");
         for (var n = 1; File.Exists(Path.Combine(root, $"{n}.csv")); n++)
         {
             told.WriteLine($"begin {n}");
             if (how == "careless")
                 ReceiveCarelessly(practice, Path.Combine(root, $"{n}.csv"));
+            else if (how == "adding" && client is not null)
+                Add(practice, client, Path.Combine(root, $"{n}.csv"));
             else
                 Commands.All().RunAsync(["receive", practice, Path.Combine(root, $"{n}.csv")]).GetAwaiter().GetResult();
             told.WriteLine($"end {n}");
         }
 
         Environment.Exit(1);
+    }
+
+    /// <summary>What a receive does once it knows whose the log is: most of its time goes into reading the practice.</summary>
+    private static void Add(string practice, Client client, string file)
+    {
+        using var addition = LogAddition.Begin(practice, client);
+        foreach (var entry in LogReader.Read(file, File.ReadAllBytes(file)).Entries)
+            addition.Add(entry);
+        addition.Prepare();
+        addition.Write();
     }
 
     /// <summary>What is not done: the log that stands is opened and written anew.</summary>

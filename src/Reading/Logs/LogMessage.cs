@@ -18,6 +18,9 @@ internal static partial class LogMessage
 
     private const int MostLetters = 8000;
 
+    /// <summary>Of somebody who trains every day for years; what has more was made to be slow.</summary>
+    private const int MostLines = 10_000;
+
     /// <summary>Ways that are tried in all, where many lines are broken; then only the two likely ones of each.</summary>
     private const int MostWays = 10_000;
 
@@ -36,8 +39,14 @@ internal static partial class LogMessage
     {
         var entries = new List<LogEntry>();
         var ways = MostWays;
-        foreach (var (line, pieces) in LinesIn(text))
+        foreach (var (number, (line, pieces)) in LinesIn(text).Index())
         {
+            if (number == MostLines)
+            {
+                remarks.Unread(line, "there are more than 10,000 lines here, and none from here on was taken");
+                break;
+            }
+
             var (whole, hasEnd) = WholeOf(pieces, ref ways);
             if (whole is not null && LogMessageLine.Read(name, line, whole, remarks) is { } entry)
                 entries.Add(entry);

@@ -6,6 +6,9 @@ namespace Gradus.Reading;
 /// <summary>A log as CSV: a line for each session, and below it one for each of its exercises.</summary>
 internal sealed class LogTable
 {
+    /// <summary>Of somebody who trains every day for years; what has more was made to be slow.</summary>
+    private const int MostLines = 100_000;
+
     private static readonly char[] Separators = [',', ';', '\t'];
 
     private readonly LogRemarks remarks;
@@ -48,8 +51,14 @@ internal sealed class LogTable
         var table = new LogTable(name, remarks);
         if (!string.IsNullOrWhiteSpace(text[..start.At].Replace("\"", "", StringComparison.Ordinal)))
             remarks.Note(1, "what stands before the head is no line of a log, and was left out");
-        foreach (var row in RowsOf(text, start))
+        foreach (var (number, row) in RowsOf(text, start).Index())
         {
+            if (number == MostLines)
+            {
+                remarks.Unread(row.Line, "there are more than 100,000 lines here, and none from here on was taken");
+                break;
+            }
+
             if (row.IsOpen)
                 remarks.Unread(row.Line, "a quotation mark is never closed, so nothing from here on was taken");
             else
