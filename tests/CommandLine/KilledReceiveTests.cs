@@ -12,7 +12,7 @@ public sealed class KilledReceiveTests(ITestOutputHelper output)
 {
     private const int Files = 400;
 
-    private static readonly int Kills = LongProof.Cases(200);
+    private static readonly int Kills = LongProof.Cases(100);
 
     [Theory]
     [InlineData("whole", 11)]
@@ -56,9 +56,10 @@ public sealed class KilledReceiveTests(ITestOutputHelper output)
             WaitFor(receiving.One * chance.Below(10_000) / 1000);
             var (number, finished) = receiving.Kill();
             var log = File.ReadAllText(folder.LogOf("perrin"));
+            var halfMade = TemporaryFolder.LeftoversIn(Path.GetDirectoryName(folder.LogOf("perrin"))!).Any();
             var sessions = LogReader.Read("x", File.ReadAllBytes(folder.LogOf("perrin"))).Entries.Count;
             var isWhole = new[] { number, number - 1 }.Any(n => log == LogWriter.Write(sent[..n]));
-            yield return new(number, finished, sessions, isWhole, GoesOn(folder, Math.Min(number + 1, Files)));
+            yield return new(number, finished, halfMade, sessions, isWhole, GoesOn(folder, Math.Min(number + 1, Files)));
         }
     }
 
@@ -80,15 +81,17 @@ public sealed class KilledReceiveTests(ITestOutputHelper output)
 
     private void Show(IReadOnlyCollection<Killed> kills) =>
         output.WriteLine(
-            $"{kills.Count} kills, {kills.Count(k => !k.Finished)} inside a receive; with the sessions of before "
+            $"{kills.Count} kills, {kills.Count(k => !k.Finished)} inside a receive, {kills.Count(k => k.HalfMade)} "
+                + "with a new log begun beside the one that stands; with the sessions of before "
                 + $"{kills.Count(k => k.IsWhole && k.Sessions < k.Number)}, with those after it "
                 + $"{kills.Count(k => k.IsWhole && k.Sessions == k.Number)}, torn {kills.Count(k => !k.IsWhole)}"
         );
 
     /// <summary>What one kill came to.</summary>
     /// <param name="Number">Of the receive that was begun last.</param>
+    /// <param name="HalfMade">Whether a new log was begun beside the one that stands.</param>
     /// <param name="Sessions">That stand in the log.</param>
     /// <param name="IsWhole">Whether the log is, to the byte, that of before this receive or that after it.</param>
     /// <param name="GoesOn">Whether the next receive takes the rest.</param>
-    private sealed record Killed(int Number, bool Finished, int Sessions, bool IsWhole, bool GoesOn);
+    private sealed record Killed(int Number, bool Finished, bool HalfMade, int Sessions, bool IsWhole, bool GoesOn);
 }
