@@ -15,7 +15,13 @@ internal static class Gradus
 
     /// <summary>In a process of its own, as at a coach's: for what the surroundings may change, and for what the process itself
     /// does.</summary>
-    public static Answer RunApart(IEnumerable<KeyValuePair<string, string>> environment, params string[] words)
+    public static Answer RunApart(IEnumerable<KeyValuePair<string, string>> environment, params string[] words) =>
+        RunApart(environment, "", words);
+
+    /// <summary>The same, with what is piped in.</summary>
+    public static Answer RunPiped(string input, params string[] words) => RunApart([], input, words);
+
+    private static Answer RunApart(IEnumerable<KeyValuePair<string, string>> environment, string input, string[] words)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -30,6 +36,8 @@ internal static class Gradus
             start.Environment[name] = value;
         using var process = Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start");
         var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
+        process.StandardInput.Write(input);
+        process.StandardInput.Close();
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
