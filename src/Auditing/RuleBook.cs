@@ -74,6 +74,7 @@ public static class RuleBook
         new DemandWithoutWork(),
         new WorkWithoutDemand(),
         new RetestMissing(),
+        new RangeLost(),
         new RangeNumberMissing(),
         new TooManyCautions(),
         new ProgrammeOver(),

@@ -4,7 +4,7 @@ using Gradus.Domain;
 namespace Gradus.CommandLine;
 
 /// <summary>What was received, for other programs: <c>{"urgent": [], "logs": [{"log", "client", "form", "new", "more", "known",
-/// "refused", "notCounted", "unread": [{"line", "text"}], "notes": [{"line", "text"}]}]}</c>. Client and form (file, message) are
+/// "refused", "measured", "notCounted", "unread": [{"line", "text"}], "notes": [{"line", "text"}]}]}</c>. Client and form (file, message) are
 /// null where nothing was taken; a line of 0 is the whole log.</summary>
 internal static class ReceiveJson
 {
@@ -29,6 +29,7 @@ internal static class ReceiveJson
                     log.More,
                     log.Known,
                     Refused = log.Owned.Refusals,
+                    log.Measured,
                     log.NotCounted,
                     Unread = Remarks(log, Level.Warning),
                     Notes = Remarks(log, Level.Note),

@@ -5,8 +5,17 @@ namespace Gradus.CommandLine;
 /// <summary>What came of one log that was received.</summary>
 /// <param name="More">Sessions that were known, and of which it says more.</param>
 /// <param name="Urgent">What cannot wait, in sentences; of a log that was not taken too.</param>
+/// <param name="Measured">What was measured alone, with the line for readings.csv.</param>
 /// <param name="NotCounted">What is kept, and why it does not count.</param>
-internal sealed record ReceivedLog(OwnedLog Owned, int New, int More, int Known, Series<string> Urgent, Series<string> NotCounted)
+internal sealed record ReceivedLog(
+    OwnedLog Owned,
+    int New,
+    int More,
+    int Known,
+    Series<string> Urgent,
+    Series<string> NotCounted,
+    Series<string> Measured
+)
 {
     /// <summary>Days that are named, before it says how many more there are.</summary>
     private const int MostDays = 5;
@@ -32,7 +41,8 @@ internal sealed record ReceivedLog(OwnedLog Owned, int New, int More, int Known,
                 .Concat(owned.Reading.Remarks.Where(r => r.CannotWait).Select(r => $"{who}, {owned.Name}, {r}."))
                 .Distinct()
                 .ToSeries(),
-            owned.Owner is { } owner ? NotCountedOf(fresh, owner, owned.Done, today).ToSeries() : []
+            owned.Owner is { } owner ? NotCountedOf(fresh, owner, owned.Done, today).ToSeries() : [],
+            fresh.SelectMany(SelfTests.In).ToSeries()
         );
     }
 
