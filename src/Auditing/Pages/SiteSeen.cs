@@ -93,7 +93,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
     private static SiteSeen InOne(Page whole, AuditRun run)
     {
-        var apart = PagesInOne.Of(whole).Select(p => PageParser.Read(p, whole.Path)).ToArray();
+        var apart = PagesInOne.Read(whole);
         var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
         var twice = Twice(apart).Select(id => MarkupParser.IdTwice(id, Location.Whole(whole.Path))).ToArray();
         var pages = apart
