@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Concurrent;
 using System.Net;
 using Gradus.Domain;
 
@@ -14,6 +15,8 @@ internal sealed class ClientNames
     private readonly Dictionary<string, Series<string>>.AlternateLookup<ReadOnlySpan<char>> named;
     private readonly int[] lengths;
     private readonly SearchValues<string> forms;
+
+    private readonly ConcurrentDictionary<TextFile, Series<string>> inFiles = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Names of several words with nothing between them.</summary>
     private readonly SearchValues<string> joined;
@@ -39,11 +42,14 @@ internal sealed class ClientNames
         var decoded = text.Contains('&', StringComparison.Ordinal) ? WebUtility.HtmlDecode(text) : text;
         var found = Found(FoldedText.Of(decoded)).Select(f => f.Name);
         return (
-            decoded.Contains('%', StringComparison.Ordinal)
-                ? found.Concat(Found(FoldedText.Of(Uri.UnescapeDataString(decoded))).Select(f => f.Name))
+            decoded.Contains('%', StringComparison.Ordinal) && Uri.UnescapeDataString(decoded) is var plain && plain != decoded
+                ? found.Concat(Found(FoldedText.Of(plain)).Select(f => f.Name))
                 : found
         ).Distinct(StringComparer.Ordinal);
     }
+
+    /// <summary>The same for a file that most sites have, which is looked through once.</summary>
+    public IEnumerable<string> In(TextFile file) => inFiles.GetOrAdd(file, f => In(f.Text).ToSeries());
 
     /// <summary>Every place where a name stands in lines that are read one after another, with the number of the line that it
     /// begins in.</summary>

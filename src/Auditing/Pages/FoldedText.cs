@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
@@ -26,11 +27,20 @@ internal static class FoldedText
     private const string Marked = "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧțùúûüũūŭůűųŵýÿŷźżž";
     private const string Bare = "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrssssttttuuuuuuuuuuwyyyzzz";
 
+    private const char Unseen = '\0';
+
     private static readonly FrozenDictionary<char, char> LookAlikes = Foreign
         .Zip(Latin)
         .Concat(Marked.Zip(Bare))
         .DistinctBy(pair => pair.First)
         .ToFrozenDictionary(pair => pair.First, pair => pair.Second);
+
+    /// <summary>What each ASCII letter is read as, a blank for whatever parts words: nearly all letters of a page are
+    /// these.</summary>
+    private static readonly char[] Ascii =
+    [
+        .. Enumerable.Range(0, 128).Select(c => (char)c).Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '),
+    ];
 
     public static string Of(string text)
     {
@@ -57,22 +67,36 @@ internal static class FoldedText
 
     private static void Append(StringBuilder folded, string text)
     {
+        var buffer = ArrayPool<char>.Shared.Rent(text.Length);
+        // A blank is never the first, nor the second in a row.
+        var (length, isParted) = (0, folded.Length == 0 || folded[^1] == ' ');
         foreach (var c in text)
         {
-            if (char.IsLetterOrDigit(c))
-            {
-                var small = char.ToLowerInvariant(c is >= FirstWide and <= LastWide ? (char)(c - FirstWide + '!') : c);
-                folded.Append(LookAlikes.GetValueOrDefault(small, small));
-            }
-            else if (!IsUnseen(c) && folded.Length > 0 && folded[^1] != ' ')
-                folded.Append(' ');
+            var read = Read(c);
+            if (read == Unseen || (read == ' ' && isParted))
+                continue;
+            buffer[length++] = read;
+            isParted = read == ' ';
         }
+
+        folded.Append(buffer, 0, length);
+        ArrayPool<char>.Shared.Return(buffer);
+    }
+
+    /// <summary>The letter that it is read as, a blank where it parts words, or <see cref="Unseen"/>.</summary>
+    private static char Read(char c)
+    {
+        if (c < Ascii.Length)
+            return Ascii[c];
+        if (!char.IsLetterOrDigit(c))
+            return IsUnseen(c) ? Unseen : ' ';
+        var small = char.ToLowerInvariant(c is >= FirstWide and <= LastWide ? (char)(c - FirstWide + '!') : c);
+        return LookAlikes.GetValueOrDefault(small, small);
     }
 
     /// <summary>Marks on letters, and what nobody sees: soft hyphens, joiners, direction marks.</summary>
     private static bool IsUnseen(char c) =>
-        !char.IsAscii(c)
-        && char.GetUnicodeCategory(c)
+        char.GetUnicodeCategory(c)
             is UnicodeCategory.Format
                 or UnicodeCategory.NonSpacingMark
                 or UnicodeCategory.EnclosingMark;

@@ -70,8 +70,9 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         if (element.Attributes.Length == 0)
             return;
         // A style in an attribute is told by the list of known styles.
-        foreach (var attribute in element.Attributes.Where(a => a.Name != "style"))
-            Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
+        for (var i = 0; i < element.Attributes.Length; i++)
+            if (element.Attributes[i] is { Name: not "style" } attribute)
+                Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
         if (element.Has("hidden") && !element.Attributes.Any(a => KnownMarkup.List.IsShownAgain(a.Name)))
             Say(
                 element,

@@ -24,7 +24,7 @@ internal sealed partial class PagesCut
     }
 
     /// <summary>How many styles and scripts stand before and behind all pages.</summary>
-    public int Bared => StyleOrScript().Count(head) + StyleOrScript().Count(foot);
+    public int Bared { get; private set; }
 
     /// <summary>Each of them as a page to be parsed: what belongs to another is blanked out, and every line and column stays where
     /// it is.</summary>
@@ -60,8 +60,16 @@ internal sealed partial class PagesCut
     private int Until(int number) => number + 1 < parts.Length ? parts[number + 1].From : end;
 
     /// <summary>The same without what stands in its styles and scripts.</summary>
-    private static string Bare(string html) =>
-        StyleOrScript().Replace(html, m => m.Groups["begin"].Value + Blank(m.Groups["text"].ValueSpan) + m.Groups["end"].Value);
+    private string Bare(string html) =>
+        StyleOrScript()
+            .Replace(
+                html,
+                m =>
+                {
+                    Bared++;
+                    return m.Groups["begin"].Value + Blank(m.Groups["text"].ValueSpan) + m.Groups["end"].Value;
+                }
+            );
 
     [GeneratedRegex(
         "(?<begin><(?<name>style|script)\\b[^>]*>)(?<text>.*?)(?<end></\\k<name>)",

@@ -192,13 +192,15 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
         line.Append(text);
     }
 
+    private static Series<string> Kept(List<string> said) => said.Count == 0 ? [] : said.ToSeries();
+
     private void Flush()
     {
         if (line.Length == 0)
             return;
         var text = Spacing.Collapse(line.ToString());
         if (text.Length > 0)
-            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = leads.ToSeries(), Figures = figures.ToSeries() });
+            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = Kept(leads), Figures = Kept(figures) });
         line.Clear();
         leads.Clear();
         figures.Clear();

@@ -44,7 +44,7 @@ public sealed class OtherClientNamed : ISiteRule
         }
 
         foreach (var text in site.Texts)
-        foreach (var name in site.Names.In(text.Text))
+        foreach (var name in site.Names.In(text))
             yield return (name, Location.Whole(text.Path));
         foreach (var file in site.Files.Order(StringComparer.Ordinal))
         foreach (var name in site.Names.InFileName(file))
