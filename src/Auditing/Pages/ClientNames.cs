@@ -16,6 +16,11 @@ internal sealed class ClientNames
     private readonly int[] lengths;
     private readonly SearchValues<string> forms;
 
+    /// <summary>A text in a page that is longer is mostly one that all sites have.</summary>
+    private const int Shared = 1000;
+
+    private readonly ConcurrentDictionary<string, bool> inTexts = new(StringComparer.Ordinal);
+
     private readonly ConcurrentDictionary<TextFile, Series<string>> inFiles = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Names of several words with nothing between them.</summary>
@@ -46,6 +51,20 @@ internal sealed class ClientNames
                 ? found.Concat(Found(FoldedText.Of(plain)).Select(f => f.Name))
                 : found
         ).Distinct(StringComparer.Ordinal);
+    }
+
+    /// <summary>The same for a page. The styles and scripts in it, most of a page that holds all others, are those of other sites
+    /// too and are looked through once; where they name somebody, the page is looked through with them, as it stands.</summary>
+    public IEnumerable<string> In(PageSeen page)
+    {
+        var rest = page.Html;
+        foreach (var part in page.Policy.Inline.Where(p => p.Text.Length > Shared))
+            if (
+                rest.IndexOf(part.Text, StringComparison.Ordinal) is >= 0 and var at
+                && !inTexts.GetOrAdd(part.Text, t => In(t).Any())
+            )
+                rest = rest.Remove(at, part.Text.Length);
+        return In(rest);
     }
 
     /// <summary>The same for a file that most sites have, which is looked through once.</summary>

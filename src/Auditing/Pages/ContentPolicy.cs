@@ -72,7 +72,7 @@ internal sealed class ContentPolicy
             Hash(source) is { } hash
             && string.Equals(
                 hash.Base64.Replace('-', '+').Replace('_', '/'),
-                Convert.ToBase64String(Digest(hash.Name, part.Text)),
+                part.Hash(hash.Name),
                 StringComparison.Ordinal
             )
         );
@@ -100,14 +100,16 @@ internal sealed class ContentPolicy
             ? (source[1..7].ToLowerInvariant(), base64)
             : null;
 
-    private static byte[] Digest(string name, string text)
+    internal static string HashOf(string name, string text)
     {
         var bytes = Encoding.UTF8.GetBytes(text);
-        return name switch
-        {
-            "sha256" => SHA256.HashData(bytes),
-            "sha384" => SHA384.HashData(bytes),
-            _ => SHA512.HashData(bytes),
-        };
+        return Convert.ToBase64String(
+            name switch
+            {
+                "sha256" => SHA256.HashData(bytes),
+                "sha384" => SHA384.HashData(bytes),
+                _ => SHA512.HashData(bytes),
+            }
+        );
     }
 }

@@ -44,9 +44,11 @@ internal static class FoldedText
 
     public static string Of(string text)
     {
-        var folded = new StringBuilder(text.Length);
-        Append(folded, text);
-        return folded.Length > 0 && folded[^1] == ' ' ? folded.ToString(0, folded.Length - 1) : folded.ToString();
+        var buffer = ArrayPool<char>.Shared.Rent(text.Length);
+        var length = Fold(text, buffer, isParted: true);
+        var folded = new string(buffer, 0, length > 0 && buffer[length - 1] == ' ' ? length - 1 : length);
+        ArrayPool<char>.Shared.Return(buffer);
+        return folded;
     }
 
     /// <summary>Several texts one after another, with the place where each begins; a place between two belongs to the one before
@@ -68,8 +70,16 @@ internal static class FoldedText
     private static void Append(StringBuilder folded, string text)
     {
         var buffer = ArrayPool<char>.Shared.Rent(text.Length);
-        // A blank is never the first, nor the second in a row.
-        var (length, isParted) = (0, folded.Length == 0 || folded[^1] == ' ');
+        folded.Append(buffer, 0, Fold(text, buffer, isParted: folded.Length == 0 || folded[^1] == ' '));
+        ArrayPool<char>.Shared.Return(buffer);
+    }
+
+    /// <summary>A blank is never the first, nor the second in a row.</summary>
+    /// <param name="isParted">Whether a blank stands before it, or nothing.</param>
+    /// <returns>How many letters it has.</returns>
+    private static int Fold(string text, Span<char> buffer, bool isParted)
+    {
+        var length = 0;
         foreach (var c in text)
         {
             var read = Read(c);
@@ -79,8 +89,7 @@ internal static class FoldedText
             isParted = read == ' ';
         }
 
-        folded.Append(buffer, 0, length);
-        ArrayPool<char>.Shared.Return(buffer);
+        return length;
     }
 
     /// <summary>The letter that it is read as, a blank where it parts words, or <see cref="Unseen"/>.</summary>

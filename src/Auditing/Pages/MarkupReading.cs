@@ -25,6 +25,10 @@ internal static class MarkupReading
         return false;
     }
 
+    /// <summary>What stands in a style or a script, which is one text mostly, and a long one: it is not copied.</summary>
+    public static string RawText(this IElement element) =>
+        element.ChildNodes is { Length: 1 } inside && inside[0] is IText text ? text.Data : element.TextContent;
+
     /// <summary>The elements that stand in it, at any depth, in the order in which they are written.</summary>
     public static IEnumerable<IElement> Within(this IElement element)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
@@ -51,12 +50,12 @@ internal sealed class PageParser
     /// judged elsewhere.</param>
     public static PageSeen Read(Page page, string? file = null, string? guide = null)
     {
-        var document = Parser.ParseDocument(page.Html);
+        var document = Parser.ParseDocument(page.Html.AsMemory());
         var markup = PageMarkup.Of(document);
         if (guide is null || markup.Named("dialog").FirstOrDefault(d => d.Has(PageData.Guide)) is not { } place)
-            return Read(page, file ?? page.Path, markup, e => e.TextContent, null);
+            return Read(page, file ?? page.Path, markup, MarkupReading.RawText, null);
         place.Insert(AdjacentPosition.BeforeBegin, guide);
-        return Read(page, page.Path, PageMarkup.Of(document), e => e.TextContent, place.PreviousElementSibling);
+        return Read(page, page.Path, PageMarkup.Of(document), MarkupReading.RawText, place.PreviousElementSibling);
     }
 
     /// <summary>The same, of a page that is parsed already.</summary>
@@ -86,7 +85,7 @@ internal sealed class PageParser
             markup.Named("dialog").Where(d => d.Has(PageData.Guide)).Select(parser.Guide).ToSeries(),
             markup.All.Select(e => e.Value("id") ?? e.Value("name") ?? "")
                 .Where(id => id.Length > 0)
-                .ToFrozenSet(StringComparer.Ordinal),
+                .ToHashSet(StringComparer.Ordinal),
             new ShapeParser(parser.At).Read(markup, textOf),
             new PolicyParser(parser.At).Read(markup, textOf),
             parser.Signs().ToSeries(),
@@ -115,7 +114,7 @@ internal sealed class PageParser
 
     /// <summary>Every address that a drawing asks for by itself.</summary>
     public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
-        new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing).All, e => e.TextContent);
+        new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing).All, MarkupReading.RawText);
 
     private Series<TextLine> Text(IElement? element) => new TextParser(page, At, hiding).Read(element);
 

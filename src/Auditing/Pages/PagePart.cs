@@ -14,7 +14,7 @@ internal sealed class PagePart
     public PageMarkup Markup { get; }
 
     /// <summary>What stands in a style or a script; nothing in what is said of the first page for all of them.</summary>
-    public string TextOf(IElement element) => others.Contains(element) ? "" : element.TextContent;
+    public string TextOf(IElement element) => others.Contains(element) ? "" : element.RawText();
 
     /// <summary>Every page of a document that was parsed without a mistake; null where somebody put more around the pages than
     /// Gradus does, so that each has to be looked at by itself.</summary>

@@ -1,10 +1,10 @@
-using System.Text.RegularExpressions;
+using System.Text;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
 /// <summary>The text of one page that holds all others, cut where each of them begins.</summary>
-internal sealed partial class PagesCut
+internal sealed class PagesCut
 {
     private readonly string html;
     private readonly (string Path, int From)[] parts;
@@ -59,23 +59,42 @@ internal sealed partial class PagesCut
 
     private int Until(int number) => number + 1 < parts.Length ? parts[number + 1].From : end;
 
-    /// <summary>The same without what stands in its styles and scripts.</summary>
-    private string Bare(string html) =>
-        StyleOrScript()
-            .Replace(
-                html,
-                m =>
-                {
-                    Bared++;
-                    return m.Groups["begin"].Value + Blank(m.Groups["text"].ValueSpan) + m.Groups["end"].Value;
-                }
-            );
+    /// <summary>The same without what stands in its styles and scripts. Looked for by hand: a pattern that asks for the end tag
+    /// of the same name goes through them letter by letter.</summary>
+    private string Bare(string html)
+    {
+        var bare = new StringBuilder(html.Length);
+        var done = 0;
+        for (var at = html.IndexOf('<', StringComparison.Ordinal); at >= 0; at = html.IndexOf('<', at + 1))
+        {
+            if (Insides(html, at) is not { } inside)
+                continue;
+            Bared++;
+            bare.Append(html, done, inside.From - done).Append(Blank(html.AsSpan(inside.From, inside.End - inside.From)));
+            (done, at) = (inside.End, inside.End);
+        }
 
-    [GeneratedRegex(
-        "(?<begin><(?<name>style|script)\\b[^>]*>)(?<text>.*?)(?<end></\\k<name>)",
-        RegexOptions.IgnoreCase | RegexOptions.Singleline | RegexOptions.CultureInvariant
-    )]
-    private static partial Regex StyleOrScript();
+        return bare.Append(html, done, html.Length - done).ToString();
+    }
+
+    /// <summary>Where the text of a style or a script begins and ends that begins there; null where none does.</summary>
+    private static (int From, int End)? Insides(string html, int at)
+    {
+        foreach (var name in (ReadOnlySpan<string>)["style", "script"])
+        {
+            var behind = at + 1 + name.Length;
+            if (
+                string.Compare(html, at + 1, name, 0, name.Length, StringComparison.OrdinalIgnoreCase) != 0
+                || (behind < html.Length && (char.IsLetterOrDigit(html[behind]) || html[behind] == '_'))
+            )
+                continue;
+            var from = html.IndexOf('>', behind) + 1;
+            var end = from > 0 ? html.IndexOf($"</{name}", from, StringComparison.OrdinalIgnoreCase) : -1;
+            return end < 0 ? null : (from, end);
+        }
+
+        return null;
+    }
 
     /// <summary>Behind the last part: where its section ends, counted by the sections inside.</summary>
     private static int EndOf(string html, int from)

@@ -18,14 +18,17 @@ internal static class PagesInOne
         var isFlawless = true;
         var parser = new HtmlParser(Options);
         parser.Error += (_, _) => isFlawless = false;
-        var document = parser.ParseDocument(whole.Html);
+        var document = parser.ParseDocument(whole.Html.AsMemory());
         IElement[] sections =
         [
-            .. document.QuerySelectorAll($"main > section[{PageData.Page}]").OrderBy(PositionOf),
+            .. document
+                .DocumentElement.Within()
+                .Where(e => e is { LocalName: "section", ParentElement.LocalName: "main" } && e.Has(PageData.Page))
+                .OrderBy(PositionOf),
         ];
         if (sections.Length == 0)
             return [];
-        var cut = new PagesCut(whole.Html, [.. sections.Select(s => (s.GetAttribute(PageData.Page) ?? "", PositionOf(s)))]);
+        var cut = new PagesCut(whole.Html, [.. sections.Select(s => (s.Value(PageData.Page) ?? "", PositionOf(s)))]);
         return isFlawless && PagePart.Of(document, sections, cut.Bared) is { } parts
             ? [.. parts.Zip(cut.Bare(), (part, page) => PageParser.Read(page, whole.Path, part.Markup, part.TextOf))]
             : [.. cut.Apart().Select(page => PageParser.Read(page, whole.Path))];

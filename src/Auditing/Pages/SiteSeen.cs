@@ -94,7 +94,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     private static SiteSeen InOne(Page whole, AuditRun run)
     {
         var apart = PagesInOne.Read(whole);
-        var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
+        var ids = apart.SelectMany(p => p.Ids).ToHashSet(StringComparer.Ordinal);
         var twice = Twice(apart).Select(id => MarkupParser.IdTwice(id, Location.Whole(whole.Path))).ToArray();
         var pages = apart
             .Select(
@@ -159,7 +159,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     {
         var texts = site
             .Assets.Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
-            .Select(a => run.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
+            .Select(run.Read)
             .ToSeries();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
         var own = pages.ToArray();

@@ -39,7 +39,7 @@ public sealed class OtherClientNamed : ISiteRule
             var shown = site.Names.InLines(page.Lines.Select(l => l.Text)).ToArray();
             foreach (var (name, line) in shown)
                 yield return (name, page.Lines[line].At);
-            foreach (var name in site.Names.In(page.Html).Where(name => shown.All(s => s.Name != name)))
+            foreach (var name in site.Names.In(page).Where(name => shown.All(s => s.Name != name)))
                 yield return (name, page.At);
         }
 
