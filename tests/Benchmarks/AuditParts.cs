@@ -55,9 +55,8 @@ internal static class AuditParts
 
         laps.Time("what each page must say", () => pages.Count(p => PageWording.Of(plan, p.Path, false) is not null));
         var seen = laps.Time("sites read, all of that and more", () => SiteSeen.Of(plan, site, run).ToArray());
-        laps.Time(
-            "lines held against what they must say",
-            () => seen.Sum(s => s.Pages.Sum(p => WordingReader.Read(p.Lines, Wordings(plan, p.Path, s.IsInOne)).Planned.Count))
+        laps.Time("lines held against what they must say", () =>
+            seen.Sum(s => s.Pages.Sum(p => WordingReader.Read(p.Lines, Wordings(plan, p.Path, s.IsInOne)).Planned.Count))
         );
         laps.Time("cautions and notes looked for", () => seen.Sum(s => Sighting.Of(plan, s).Count()));
         foreach (var rule in RuleBook.Rules.OfType<ISiteRule>())
@@ -73,9 +72,11 @@ internal static class AuditParts
         var rules = laps.Where(l => l.Stage.StartsWith("rule ", StringComparison.Ordinal))
             .OrderByDescending(l => l.Processor)
             .ToArray();
-        var rest = rules.Skip(Named).Aggregate(new Lap($"{rules.Length - Named} other rules", 0, 0, 0), (sum, lap) =>
-            new(sum.Stage, sum.Seconds + lap.Seconds, sum.Processor + lap.Processor, sum.Megabytes + lap.Megabytes)
-        );
+        var rest = rules
+            .Skip(Named)
+            .Aggregate(new Lap($"{rules.Length - Named} other rules", 0, 0, 0), (sum, lap) =>
+                new(sum.Stage, sum.Seconds + lap.Seconds, sum.Processor + lap.Processor, sum.Megabytes + lap.Megabytes)
+            );
         to.WriteLine($"{title, -42}{"processor", 10}{"share", 8}{"MB allocated", 14}");
         foreach (var lap in laps.Except(rules).Concat(rules.Take(Named)).Append(rest))
             to.WriteLine(

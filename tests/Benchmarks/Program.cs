@@ -19,7 +19,9 @@ if (
     )
 )
 {
-    Console.Error.WriteLine($"benchmarks [CLIENTS [RUNS]], or benchmarks audit CLIENTS: whole numbers, at most {MadePractice.Most / 2} clients.");
+    Console.Error.WriteLine(
+        $"benchmarks [CLIENTS [RUNS]], or benchmarks audit CLIENTS: whole numbers, at most {MadePractice.Most / 2} clients."
+    );
     return 2;
 }
 

@@ -30,8 +30,7 @@ internal sealed class AccessibleName(PageMarkup page)
         element.Value("aria-labelledby") is { } ids
             ? string.Join(
                 ' ',
-                ids.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
-                    .Select(id => page.ById(id)?.TextContent ?? "")
+                ids.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(id => page.ById(id)?.TextContent ?? "")
             )
             : null;
 

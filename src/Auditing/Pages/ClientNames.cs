@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Concurrent;
 using System.Net;
+using System.Text;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -57,14 +58,18 @@ internal sealed class ClientNames
     /// too and are looked through once; where they name somebody, the page is looked through with them, as it stands.</summary>
     public IEnumerable<string> In(PageSeen page)
     {
-        var rest = page.Html;
+        var (rest, done) = (new StringBuilder(), 0);
         foreach (var part in page.Policy.Inline.Where(p => p.Text.Length > Shared))
             if (
-                rest.IndexOf(part.Text, StringComparison.Ordinal) is >= 0 and var at
+                page.Html.IndexOf(part.Text, done, StringComparison.Ordinal) is >= 0 and var at
                 && !inTexts.GetOrAdd(part.Text, t => In(t).Any())
             )
-                rest = rest.Remove(at, part.Text.Length);
-        return In(rest);
+            {
+                rest.Append(page.Html, done, at - done);
+                done = at + part.Text.Length;
+            }
+
+        return In(done == 0 ? page.Html : rest.Append(page.Html, done, page.Html.Length - done).ToString());
     }
 
     /// <summary>The same for a file that most sites have, which is looked through once.</summary>

@@ -70,11 +70,7 @@ internal sealed class ContentPolicy
             ?? [];
         return sources.Any(source =>
             Hash(source) is { } hash
-            && string.Equals(
-                hash.Base64.Replace('-', '+').Replace('_', '/'),
-                part.Hash(hash.Name),
-                StringComparison.Ordinal
-            )
+            && string.Equals(hash.Base64.Replace('-', '+').Replace('_', '/'), part.Hash(hash.Name), StringComparison.Ordinal)
         );
     }
 

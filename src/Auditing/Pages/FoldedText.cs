@@ -105,8 +105,5 @@ internal static class FoldedText
 
     /// <summary>Marks on letters, and what nobody sees: soft hyphens, joiners, direction marks.</summary>
     private static bool IsUnseen(char c) =>
-        char.GetUnicodeCategory(c)
-            is UnicodeCategory.Format
-                or UnicodeCategory.NonSpacingMark
-                or UnicodeCategory.EnclosingMark;
+        char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark;
 }

@@ -81,7 +81,8 @@ internal sealed class LabelParser(PageMarkup page, AccessibleName names)
     private bool IsNamed(IElement element) =>
         element switch
         {
-            { LocalName: "input" } when Input(element.Value("type")?.ToLowerInvariant()) == "a button" => names.Of(element).Length > 0,
+            { LocalName: "input" } when Input(element.Value("type")?.ToLowerInvariant()) == "a button" => names.Of(element).Length
+                > 0,
             { LocalName: "input" or "select" or "textarea" or "meter" or "progress" } => IsLabelled(element),
             { LocalName: "nav" or "section" or "form" } or { LocalName: "div" } when !IsActed(element) => IsTitled(element),
             _ => names.Of(element).Length > 0,
@@ -94,18 +95,8 @@ internal sealed class LabelParser(PageMarkup page, AccessibleName names)
 
     /// <summary>Regions are not named by what stands in them.</summary>
     private bool IsTitled(IElement element) =>
-        !string.IsNullOrWhiteSpace(
-            names.ByOthers(element) ?? element.Value("aria-label") ?? element.Value("title")
-        );
+        !string.IsNullOrWhiteSpace(names.ByOthers(element) ?? element.Value("aria-label") ?? element.Value("title"));
 
     private static bool IsActed(IElement element) =>
-        element.Value("role")
-            is "button"
-                or "link"
-                or "checkbox"
-                or "radio"
-                or "switch"
-                or "tab"
-                or "menuitem"
-                or "option";
+        element.Value("role") is "button" or "link" or "checkbox" or "radio" or "switch" or "tab" or "menuitem" or "option";
 }

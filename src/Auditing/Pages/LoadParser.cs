@@ -87,7 +87,8 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
     }
 
     /// <summary>A link that somebody may follow asks for nothing by itself, and a page has many.</summary>
-    private static bool IsPlainLink(IElement element) => element is { LocalName: "a", Attributes.Length: 1 } && element.Has("href");
+    private static bool IsPlainLink(IElement element) =>
+        element is { LocalName: "a", Attributes.Length: 1 } && element.Has("href");
 
     private IEnumerable<LoadSeen> Of(IElement element, Func<IElement, string> textOf)
     {

@@ -41,8 +41,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         {
             "head" => MarkupPlace.Head,
             "svg" => MarkupPlace.Drawing,
-            _ when element.Has(PageData.Guide) || element.Has(PageData.LogPage) => MarkupPlace.Page
-                | MarkupPlace.Guide,
+            _ when element.Has(PageData.Guide) || element.Has(PageData.LogPage) => MarkupPlace.Page | MarkupPlace.Guide,
             _ => place,
         };
 

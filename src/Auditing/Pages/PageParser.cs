@@ -72,18 +72,22 @@ internal sealed class PageParser
             parser.Text(BodyOf(markup)),
             parser.Lists().ToSeries(),
             markup.Named("time").Select(parser.Time).ToSeries(),
-            markup.Named("svg")
+            markup
+                .Named("svg")
                 .Where(s => parser.hiding.Around(s) is null)
                 .Select(parser.Bar)
                 .Where(b => b.Parts.Count > 0)
                 .ToSeries(),
-            markup.With("href")
+            markup
+                .With("href")
                 .Where(e => e.LocalName is "a" or "area")
                 .Select(a => new LinkSeen(a.Value("href") ?? "", Spacing.Collapse(a.TextContent), parser.At(a)))
                 .ToSeries(),
             new LoadParser(parser.At).Read(markup.All, textOf),
             markup.Named("dialog").Where(d => d.Has(PageData.Guide)).Select(parser.Guide).ToSeries(),
-            markup.All.Select(e => e.Value("id") ?? e.Value("name") ?? "")
+            markup
+                .With("id")
+                .Select(e => e.Value("id") ?? "")
                 .Where(id => id.Length > 0)
                 .ToHashSet(StringComparer.Ordinal),
             new ShapeParser(parser.At).Read(markup, textOf),
@@ -139,7 +143,10 @@ internal sealed class PageParser
 
     private StepSeen Item(IElement item) =>
         new(
-            string.Join(' ', new TextParser(page, At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
+            string.Join(
+                ' ',
+                new TextParser(page, At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)
+            ),
             TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
             item.Value(PageData.Step) ?? "",
             At(item)
@@ -170,12 +177,7 @@ internal sealed class PageParser
             Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
             page.With(PageData.About)
                 .Where(a => a.LocalName == "article")
-                .Select(a => new ArticleSeen(
-                    a.Value(PageData.About) ?? "",
-                    a.Value(PageData.Loads) ?? "",
-                    Shown(a),
-                    At(a)
-                ))
+                .Select(a => new ArticleSeen(a.Value(PageData.About) ?? "", a.Value(PageData.Loads) ?? "", Shown(a), At(a)))
                 .ToSeries(),
             dialog
                 .Within()
@@ -223,17 +225,13 @@ internal sealed class PageParser
         && rectangle.ParentElement?.LocalName == "svg";
 
     private static decimal? Number(IElement element, string attribute) =>
-        decimal.TryParse(
-            element.Value(attribute),
-            NumberStyles.AllowDecimalPoint,
-            CultureInfo.InvariantCulture,
-            out var number
-        )
+        decimal.TryParse(element.Value(attribute), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? number
             : null;
 
     private IEnumerable<StyleSeen> Styles() =>
-        page.All.Where(e => e.LocalName == "style" || e.Has("style"))
+        page
+            .All.Where(e => e.LocalName == "style" || e.Has("style"))
             .Select(e => new StyleSeen(e.LocalName == "style" ? textOf(e) : null, At(e)));
 
     private Location At(IElement? element) =>

@@ -31,13 +31,15 @@ internal sealed class PagesCut
     public IEnumerable<Page> Apart()
     {
         var first = parts[0].From;
-        return parts.Index().Select(part =>
-            Of(
-                part.Index,
-                Blank(html.AsSpan(first, part.Item.From - first)),
-                Blank(html.AsSpan(Until(part.Index), end - Until(part.Index)))
-            )
-        );
+        return parts
+            .Index()
+            .Select(part =>
+                Of(
+                    part.Index,
+                    Blank(html.AsSpan(first, part.Item.From - first)),
+                    Blank(html.AsSpan(Until(part.Index), end - Until(part.Index)))
+                )
+            );
     }
 
     /// <summary>Each of them with no more than what it says.</summary>
@@ -46,15 +48,13 @@ internal sealed class PagesCut
     private Page Of(int number, string before, string behind) =>
         new(
             parts[number].Path,
-            string.Concat(
-                [
-                    number == 0 ? head : bareHead,
-                    before,
-                    html[parts[number].From..Until(number)],
-                    behind,
-                    number == 0 ? foot : bareFoot,
-                ]
-            )
+            string.Concat([
+                number == 0 ? head : bareHead,
+                before,
+                html[parts[number].From..Until(number)],
+                behind,
+                number == 0 ? foot : bareFoot,
+            ])
         );
 
     private int Until(int number) => number + 1 < parts.Length ? parts[number + 1].From : end;

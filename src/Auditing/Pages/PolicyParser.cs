@@ -20,11 +20,7 @@ internal sealed class PolicyParser(Func<IElement?, Location> at)
                 );
             else if (
                 element.LocalName == "style"
-                || (
-                    element.LocalName == "script"
-                    && !element.Has("src")
-                    && element.Value("type") != "application/json"
-                )
+                || (element.LocalName == "script" && !element.Has("src") && element.Value("type") != "application/json")
             )
                 parts.Add(new(element.LocalName, textOf(element), at(element)));
             loaded =
@@ -38,11 +34,7 @@ internal sealed class PolicyParser(Func<IElement?, Location> at)
 
     private static bool IsPolicy(IElement element) =>
         element.LocalName == "meta"
-        && string.Equals(
-            element.Value("http-equiv")?.Trim(),
-            "content-security-policy",
-            StringComparison.OrdinalIgnoreCase
-        );
+        && string.Equals(element.Value("http-equiv")?.Trim(), "content-security-policy", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <param name="Policies">In the order in which they come.</param>

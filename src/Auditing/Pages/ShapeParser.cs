@@ -36,15 +36,14 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
                 .ToSeries(),
             new(
                 page.With(PageData.Course)
-                    .Select(e => new CourseSeen(
-                        PageData.OfCourse.Select(name => (name, e.Value(name) ?? "")).ToSeries(),
-                        at(e)
-                    ))
+                    .Select(e => new CourseSeen(PageData.OfCourse.Select(name => (name, e.Value(name) ?? "")).ToSeries(), at(e)))
                     .ToSeries(),
                 page.With(PageData.Weeks)
                     .Select(e => new WeekPartSeen(
                         e.Value(PageData.Weeks) ?? "",
-                        Spacing.Collapse((e.Within().FirstOrDefault(i => i.LocalName is "h2" or "h3" or "h4" or "th") ?? e).TextContent),
+                        Spacing.Collapse(
+                            (e.Within().FirstOrDefault(i => i.LocalName is "h2" or "h3" or "h4" or "th") ?? e).TextContent
+                        ),
                         at(e)
                     ))
                     .ToSeries(),

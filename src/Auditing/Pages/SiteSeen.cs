@@ -13,6 +13,9 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>How each page keeps each part of its duty, judged once for all rules that speak of it.</summary>
     internal Series<Sighting> Sightings { get; private init; } = [];
 
+    /// <summary>Each step that it shows beside the plan's, worked out once for all rules that speak of it.</summary>
+    internal Series<StepPair> Steps { get; private init; } = [];
+
     /// <summary>Every stylesheet, once, with what is wrong with it.</summary>
     internal Series<SheetSeen> Sheets { get; private init; } = [];
 
@@ -87,7 +90,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
                 )
                 .ToSeries(),
         };
-        return heard with { Sightings = Sighting.Of(plan, heard).ToSeries() };
+        return heard with { Sightings = Sighting.Of(plan, heard).ToSeries(), Steps = StepPair.Of(plan, heard).ToSeries() };
     }
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>

@@ -143,10 +143,7 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
             return null;
         if (element.LocalName == "option")
             return element.Value("value") is { } value ? PageMark.Of(("value", value)) : null;
-        if (
-            element.LocalName == "td"
-            && int.TryParse(element.Value("colspan"), CultureInfo.InvariantCulture, out var columns)
-        )
+        if (element.LocalName == "td" && int.TryParse(element.Value("colspan"), CultureInfo.InvariantCulture, out var columns))
             return PageMark.Cell(columns);
         if (!HasMark(element))
             return null;
