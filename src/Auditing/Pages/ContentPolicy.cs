@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -29,6 +31,9 @@ internal sealed class ContentPolicy
         "style-src-attr",
     ];
     private static readonly string[] OwnFolder = ["connect-src", "manifest-src", "worker-src"];
+
+    /// <summary>The hashes of a text that stands in a page, by their names: all pages of one file have the same text.</summary>
+    private static readonly ConditionalWeakTable<string, ConcurrentDictionary<string, string>> Hashes = [];
 
     private readonly Dictionary<string, string[]> directives = new(StringComparer.Ordinal);
 
@@ -70,7 +75,11 @@ internal sealed class ContentPolicy
             ?? [];
         return sources.Any(source =>
             Hash(source) is { } hash
-            && string.Equals(hash.Base64.Replace('-', '+').Replace('_', '/'), part.Hash(hash.Name), StringComparison.Ordinal)
+            && string.Equals(
+                hash.Base64.Replace('-', '+').Replace('_', '/'),
+                HashOf(hash.Name, part.Text),
+                StringComparison.Ordinal
+            )
         );
     }
 
@@ -96,7 +105,10 @@ internal sealed class ContentPolicy
             ? (source[1..7].ToLowerInvariant(), base64)
             : null;
 
-    internal static string HashOf(string name, string text)
+    private static string HashOf(string name, string text) =>
+        Hashes.GetValue(text, _ => new(StringComparer.Ordinal)).GetOrAdd(name, n => Digest(n, text));
+
+    private static string Digest(string name, string text)
     {
         var bytes = Encoding.UTF8.GetBytes(text);
         return Convert.ToBase64String(

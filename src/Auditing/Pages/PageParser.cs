@@ -85,11 +85,7 @@ internal sealed class PageParser
                 .ToSeries(),
             new LoadParser(parser.At).Read(markup.All, textOf),
             markup.Named("dialog").Where(d => d.Has(PageData.Guide)).Select(parser.Guide).ToSeries(),
-            markup
-                .With("id")
-                .Select(e => e.Value("id") ?? "")
-                .Where(id => id.Length > 0)
-                .ToHashSet(StringComparer.Ordinal),
+            markup.With("id").Select(e => e.Value("id") ?? "").Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal),
             new ShapeParser(parser.At).Read(markup, textOf),
             new PolicyParser(parser.At).Read(markup, textOf),
             parser.Signs().ToSeries(),

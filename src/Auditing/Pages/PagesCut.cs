@@ -26,8 +26,8 @@ internal sealed class PagesCut
     /// <summary>How many styles and scripts stand before and behind all pages.</summary>
     public int Bared { get; private set; }
 
-    /// <summary>Each of them as a page to be parsed: what belongs to another is blanked out, and every line and column stays where
-    /// it is.</summary>
+    /// <summary>Each of them as a page to be parsed: what belongs to another is blanked out, and every line and column stays
+    /// where it is.</summary>
     public IEnumerable<Page> Apart()
     {
         var first = parts[0].From;

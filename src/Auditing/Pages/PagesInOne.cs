@@ -31,8 +31,13 @@ internal static class PagesInOne
         var cut = new PagesCut(whole.Html, [.. sections.Select(s => (s.Value(PageData.Page) ?? "", PositionOf(s)))]);
         return isFlawless && PagePart.Of(document, sections, cut.Bared) is { } parts
             ? [.. parts.Zip(cut.Bare(), (part, page) => PageParser.Read(page, whole.Path, part.Markup, part.TextOf))]
-            : [.. cut.Apart().Select(page => PageParser.Read(page, whole.Path))];
+            : ReadApart(cut, whole.Path);
     }
+
+    /// <summary>The same, each parsed by itself.</summary>
+    /// <param name="file">The path of the whole.</param>
+    internal static PageSeen[] ReadApart(PagesCut cut, string file) =>
+        [.. cut.Apart().Select(page => PageParser.Read(page, file))];
 
     private static int PositionOf(IElement section) => (section.SourceReference?.Position.Position ?? 1) - 1;
 }

@@ -46,12 +46,4 @@ public sealed record PolicyReading(Series<PolicySeen> Policies, Series<InlinePar
 public sealed record PolicySeen(string Text, bool IsInTime, Location At);
 
 /// <param name="Element">"script" or "style".</param>
-public sealed record InlinePart(string Element, string Text, Location At)
-{
-    private readonly Dictionary<string, string> hashes = new(StringComparer.Ordinal);
-
-    /// <summary>Its hash as a policy writes it. All pages of one file have the same parts, so it is worked out once.</summary>
-    /// <param name="name">"sha256", "sha384" or "sha512".</param>
-    internal string Hash(string name) =>
-        hashes.TryGetValue(name, out var known) ? known : hashes[name] = ContentPolicy.HashOf(name, Text);
-}
+public sealed record InlinePart(string Element, string Text, Location At);

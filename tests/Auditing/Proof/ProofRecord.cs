@@ -5,8 +5,8 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing.Proof;
 
-/// <summary>Every finding of every site that the proofs judge, word for word and in its order, for whoever makes the audit another
-/// one that must find the same: with <c>GRADUS_FINDINGS=FILE</c> it is written there, to be compared with the file of
+/// <summary>Every finding of every site that the proofs judge, word for word and in its order, for whoever makes the audit
+/// another one that must find the same: with <c>GRADUS_FINDINGS=FILE</c> it is written there, to be compared with the file of
 /// before.</summary>
 internal static class ProofRecord
 {
