@@ -36,22 +36,6 @@ public sealed class PagesInOneTests
         }
     }
 
-    /// <summary>What is left open in one section would reach into the next, were all of them read in one.</summary>
-    [Fact]
-    public void What_a_page_leaves_open_stays_with_it()
-    {
-        var open = Whole with { Html = Once(Whole.Html, "</section>", "<p><del>so</section>") };
-        var (seen, apart) = (PagesInOne.Read(open), PagesInOne.ReadApart(CutOf(open), open.Path));
-        Assert.Equal(apart.Select(p => p.Lines), seen.Select(p => p.Lines));
-        Assert.All(seen.Skip(1), page => Assert.DoesNotContain(page.Lines, l => l.HiddenBy?.Contains("'del'") == true));
-    }
-
-    private static string Once(string text, string said, string instead)
-    {
-        var at = text.IndexOf(said, StringComparison.Ordinal);
-        return text[..at] + instead + text[(at + said.Length)..];
-    }
-
     private static PagesCut CutOf(Page whole) => new(whole.Html, [.. PartsOf(whole.Html)]);
 
     /// <summary>By its letters: where each page's section begins, and the page that it says it is.</summary>
