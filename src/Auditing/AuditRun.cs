@@ -1,4 +1,8 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Text;
+using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
@@ -9,6 +13,8 @@ public sealed class AuditRun
     private readonly ConcurrentDictionary<(string Path, string Text), TextFile> texts = new();
 
     private readonly ConcurrentDictionary<string, StyleReading> styles = new(StringComparer.Ordinal);
+
+    private readonly ConditionalWeakTable<byte[], TextFile> read = [];
 
     /// <param name="clients">The names of all clients. A client's own is no other's: it may stand in the client's own
     /// site.</param>
@@ -21,4 +27,16 @@ public sealed class AuditRun
 
     /// <summary>The file, read when a site first has one of that path with these words.</summary>
     internal TextFile Read(string path, string text) => texts.GetOrAdd((path, text), file => new(file.Path, file.Text));
+
+    /// <summary>The same of bytes: those of a theme are the same ones for every site, and are not even compared.</summary>
+    internal TextFile Read(Asset asset)
+    {
+        if (!MemoryMarshal.TryGetArray(asset.Bytes, out var bytes) || bytes.Array is not { } all || bytes.Count < all.Length)
+            return Read(asset.Path, Encoding.UTF8.GetString(asset.Bytes.Span));
+        if (read.TryGetValue(all, out var known) && known.Path == asset.Path)
+            return known;
+        var file = Read(asset.Path, Encoding.UTF8.GetString(all));
+        read.AddOrUpdate(all, file);
+        return file;
+    }
 }

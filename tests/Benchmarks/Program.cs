@@ -2,6 +2,16 @@ using System.Globalization;
 using Gradus.Tests.Benchmarks;
 
 if (
+    args is ["audit", var many]
+    && int.TryParse(many, NumberStyles.None, CultureInfo.InvariantCulture, out var audited)
+    && audited is > 0 and <= MadePractice.Most / 2
+)
+{
+    AuditParts.Run(Console.Out, audited);
+    return 0;
+}
+
+if (
     args is not ([] or [_] or [_, _])
     || !args.All(a =>
         int.TryParse(a, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
@@ -9,7 +19,9 @@ if (
     )
 )
 {
-    Console.Error.WriteLine($"benchmarks [CLIENTS [RUNS]]: whole numbers, at most {MadePractice.Most / 2} clients.");
+    Console.Error.WriteLine(
+        $"benchmarks [CLIENTS [RUNS]], or benchmarks audit CLIENTS: whole numbers, at most {MadePractice.Most / 2} clients."
+    );
     return 2;
 }
 

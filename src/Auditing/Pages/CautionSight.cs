@@ -7,12 +7,16 @@ namespace Gradus.Auditing;
 /// their own, together, under the name of its kind.</summary>
 internal static class CautionSight
 {
-    public static Sighting Of(Plan plan, Duty duty, PageSign sign)
+    /// <summary>What is written above the cautions of each kind.</summary>
+    public static Series<(CautionKind Kind, string Heading)> Kinds(Plan plan) =>
+        Enum.GetValues<CautionKind>().Select(kind => (kind, plan.Words.Say("kind-" + Kebab.Of(kind.ToString())))).ToSeries();
+
+    public static Sighting Of(Duty duty, PageSign sign, Series<(CautionKind Kind, string Heading)> kinds)
     {
         var caution = sign.Caution;
         var what = $"the caution '{caution.Title}'";
         var (all, shown) = (duty.Page.Lines, duty.Page.Shown);
-        var copies = CopiesIn(shown, plan, sign).ToArray();
+        var copies = CopiesIn(shown, sign, kinds).ToArray();
         var whole = copies.Where(c => c.Fault is null).ToArray();
         if (whole.Length > 0 && copies.FirstOrDefault(c => c.Fault is not null) is { } other)
             return new Sighting.Altered(what, other.Fault ?? "", shown[other.Title].At);
@@ -21,7 +25,7 @@ internal static class CautionSight
         if (whole.Length > 0)
             return new Sighting.After(what, duty.Instruction, shown[whole[0].Title].At);
         if (
-            CopiesIn(all, plan, sign)
+            CopiesIn(all, sign, kinds)
                 .Where(c => c.Fault is null)
                 .Select(c => c.HiddenIn(all))
                 .FirstOrDefault(l => l is not null) is
@@ -38,17 +42,27 @@ internal static class CautionSight
     }
 
     /// <summary>Every place where the caution's title stands.</summary>
-    private static IEnumerable<Copy> CopiesIn(Series<TextLine> lines, Plan plan, PageSign sign)
+    private static IEnumerable<Copy> CopiesIn(
+        Series<TextLine> lines,
+        PageSign sign,
+        Series<(CautionKind Kind, string Heading)> kinds
+    )
     {
         var body = sign.Lines().ToArray();
         foreach (var (at, line) in lines.Index())
             if (line.Text == body[0])
-                yield return CopyAt(at, lines, plan, sign.Caution, body);
+                yield return CopyAt(at, lines, kinds, sign.Caution, body);
     }
 
-    private static Copy CopyAt(int at, Series<TextLine> lines, Plan plan, PlannedCaution caution, string[] body)
+    private static Copy CopyAt(
+        int at,
+        Series<TextLine> lines,
+        Series<(CautionKind Kind, string Heading)> kinds,
+        PlannedCaution caution,
+        string[] body
+    )
     {
-        var (heading, kind) = KindAbove(plan, lines, at);
+        var (heading, kind) = KindAbove(kinds, lines, at);
         var copy = new Copy(heading, at, body.Length, null);
         for (var i = 1; i < body.Length; i++)
             if (at + i >= lines.Count || lines[at + i].Text != body[i])
@@ -57,23 +71,22 @@ internal static class CautionSight
             ? copy
             : copy with
             {
-                Fault = $"it does not stand under \"{plan.Words.Say(KindKey(caution.Kind))}\"",
+                Fault = $"it does not stand under \"{kinds.First(k => k.Kind == caution.Kind).Heading}\"",
             };
     }
 
-    private static (int Heading, CautionKind? Kind) KindAbove(Plan plan, Series<TextLine> lines, int at)
+    private static (int Heading, CautionKind? Kind) KindAbove(
+        Series<(CautionKind Kind, string Heading)> kinds,
+        Series<TextLine> lines,
+        int at
+    )
     {
         for (var i = at - 1; i >= 0; i--)
-        {
-            foreach (var kind in Enum.GetValues<CautionKind>())
-                if (lines[i].Text == plan.Words.Say(KindKey(kind)))
+            foreach (var (kind, heading) in kinds)
+                if (lines[i].Text == heading)
                     return (i, kind);
-        }
-
         return (at, null);
     }
-
-    private static string KindKey(CautionKind kind) => "kind-" + Kebab.Of(kind.ToString());
 
     private static string Short(string text) => text.Length <= 60 ? text : text[..57] + "...";
 

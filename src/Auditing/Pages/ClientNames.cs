@@ -1,5 +1,7 @@
 using System.Buffers;
+using System.Collections.Concurrent;
 using System.Net;
+using System.Text;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -14,6 +16,13 @@ internal sealed class ClientNames
     private readonly Dictionary<string, Series<string>>.AlternateLookup<ReadOnlySpan<char>> named;
     private readonly int[] lengths;
     private readonly SearchValues<string> forms;
+
+    /// <summary>A text in a page that is longer is mostly one that all sites have.</summary>
+    private const int Shared = 1000;
+
+    private readonly ConcurrentDictionary<string, bool> inTexts = new(StringComparer.Ordinal);
+
+    private readonly ConcurrentDictionary<TextFile, Series<string>> inFiles = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Names of several words with nothing between them.</summary>
     private readonly SearchValues<string> joined;
@@ -39,11 +48,32 @@ internal sealed class ClientNames
         var decoded = text.Contains('&', StringComparison.Ordinal) ? WebUtility.HtmlDecode(text) : text;
         var found = Found(FoldedText.Of(decoded)).Select(f => f.Name);
         return (
-            decoded.Contains('%', StringComparison.Ordinal)
-                ? found.Concat(Found(FoldedText.Of(Uri.UnescapeDataString(decoded))).Select(f => f.Name))
+            decoded.Contains('%', StringComparison.Ordinal) && Uri.UnescapeDataString(decoded) is var plain && plain != decoded
+                ? found.Concat(Found(FoldedText.Of(plain)).Select(f => f.Name))
                 : found
         ).Distinct(StringComparer.Ordinal);
     }
+
+    /// <summary>The same for a page. The styles and scripts in it, most of a page that holds all others, are those of other sites
+    /// too and are looked through once; where they name somebody, the page is looked through with them, as it stands.</summary>
+    public IEnumerable<string> In(PageSeen page)
+    {
+        var (rest, done) = (new StringBuilder(), 0);
+        foreach (var part in page.Policy.Inline.Where(p => p.Text.Length > Shared))
+            if (
+                page.Html.IndexOf(part.Text, done, StringComparison.Ordinal) is >= 0 and var at
+                && !inTexts.GetOrAdd(part.Text, t => In(t).Any())
+            )
+            {
+                rest.Append(page.Html, done, at - done);
+                done = at + part.Text.Length;
+            }
+
+        return In(done == 0 ? page.Html : rest.Append(page.Html, done, page.Html.Length - done).ToString());
+    }
+
+    /// <summary>The same for a file that most sites have, which is looked through once.</summary>
+    public IEnumerable<string> In(TextFile file) => inFiles.GetOrAdd(file, f => In(f.Text).ToSeries());
 
     /// <summary>Every place where a name stands in lines that are read one after another, with the number of the line that it
     /// begins in.</summary>

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -29,6 +31,9 @@ internal sealed class ContentPolicy
         "style-src-attr",
     ];
     private static readonly string[] OwnFolder = ["connect-src", "manifest-src", "worker-src"];
+
+    /// <summary>The hashes of a text that stands in a page, by their names: all pages of one file have the same text.</summary>
+    private static readonly ConditionalWeakTable<string, ConcurrentDictionary<string, string>> Hashes = [];
 
     private readonly Dictionary<string, string[]> directives = new(StringComparer.Ordinal);
 
@@ -72,7 +77,7 @@ internal sealed class ContentPolicy
             Hash(source) is { } hash
             && string.Equals(
                 hash.Base64.Replace('-', '+').Replace('_', '/'),
-                Convert.ToBase64String(Digest(hash.Name, part.Text)),
+                HashOf(hash.Name, part.Text),
                 StringComparison.Ordinal
             )
         );
@@ -100,14 +105,19 @@ internal sealed class ContentPolicy
             ? (source[1..7].ToLowerInvariant(), base64)
             : null;
 
-    private static byte[] Digest(string name, string text)
+    private static string HashOf(string name, string text) =>
+        Hashes.GetValue(text, _ => new(StringComparer.Ordinal)).GetOrAdd(name, n => Digest(n, text));
+
+    private static string Digest(string name, string text)
     {
         var bytes = Encoding.UTF8.GetBytes(text);
-        return name switch
-        {
-            "sha256" => SHA256.HashData(bytes),
-            "sha384" => SHA384.HashData(bytes),
-            _ => SHA512.HashData(bytes),
-        };
+        return Convert.ToBase64String(
+            name switch
+            {
+                "sha256" => SHA256.HashData(bytes),
+                "sha384" => SHA384.HashData(bytes),
+                _ => SHA512.HashData(bytes),
+            }
+        );
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
@@ -26,17 +27,28 @@ internal static class FoldedText
     private const string Marked = "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧțùúûüũūŭůűųŵýÿŷźżž";
     private const string Bare = "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrssssttttuuuuuuuuuuwyyyzzz";
 
+    private const char Unseen = '\0';
+
     private static readonly FrozenDictionary<char, char> LookAlikes = Foreign
         .Zip(Latin)
         .Concat(Marked.Zip(Bare))
         .DistinctBy(pair => pair.First)
         .ToFrozenDictionary(pair => pair.First, pair => pair.Second);
 
+    /// <summary>What each ASCII letter is read as, a blank for whatever parts words: nearly all letters of a page are
+    /// these.</summary>
+    private static readonly char[] Ascii =
+    [
+        .. Enumerable.Range(0, 128).Select(c => (char)c).Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '),
+    ];
+
     public static string Of(string text)
     {
-        var folded = new StringBuilder(text.Length);
-        Append(folded, text);
-        return folded.Length > 0 && folded[^1] == ' ' ? folded.ToString(0, folded.Length - 1) : folded.ToString();
+        var buffer = ArrayPool<char>.Shared.Rent(text.Length);
+        var length = Fold(text, buffer, isParted: true);
+        var folded = new string(buffer, 0, length > 0 && buffer[length - 1] == ' ' ? length - 1 : length);
+        ArrayPool<char>.Shared.Return(buffer);
+        return folded;
     }
 
     /// <summary>Several texts one after another, with the place where each begins; a place between two belongs to the one before
@@ -57,23 +69,41 @@ internal static class FoldedText
 
     private static void Append(StringBuilder folded, string text)
     {
+        var buffer = ArrayPool<char>.Shared.Rent(text.Length);
+        folded.Append(buffer, 0, Fold(text, buffer, isParted: folded.Length == 0 || folded[^1] == ' '));
+        ArrayPool<char>.Shared.Return(buffer);
+    }
+
+    /// <summary>A blank is never the first, nor the second in a row.</summary>
+    /// <param name="isParted">Whether a blank stands before it, or nothing.</param>
+    /// <returns>How many letters it has.</returns>
+    private static int Fold(string text, Span<char> buffer, bool isParted)
+    {
+        var length = 0;
         foreach (var c in text)
         {
-            if (char.IsLetterOrDigit(c))
-            {
-                var small = char.ToLowerInvariant(c is >= FirstWide and <= LastWide ? (char)(c - FirstWide + '!') : c);
-                folded.Append(LookAlikes.GetValueOrDefault(small, small));
-            }
-            else if (!IsUnseen(c) && folded.Length > 0 && folded[^1] != ' ')
-                folded.Append(' ');
+            var read = Read(c);
+            if (read == Unseen || (read == ' ' && isParted))
+                continue;
+            buffer[length++] = read;
+            isParted = read == ' ';
         }
+
+        return length;
+    }
+
+    /// <summary>The letter that it is read as, a blank where it parts words, or <see cref="Unseen"/>.</summary>
+    private static char Read(char c)
+    {
+        if (c < Ascii.Length)
+            return Ascii[c];
+        if (!char.IsLetterOrDigit(c))
+            return IsUnseen(c) ? Unseen : ' ';
+        var small = char.ToLowerInvariant(c is >= FirstWide and <= LastWide ? (char)(c - FirstWide + '!') : c);
+        return LookAlikes.GetValueOrDefault(small, small);
     }
 
     /// <summary>Marks on letters, and what nobody sees: soft hyphens, joiners, direction marks.</summary>
     private static bool IsUnseen(char c) =>
-        !char.IsAscii(c)
-        && char.GetUnicodeCategory(c)
-            is UnicodeCategory.Format
-                or UnicodeCategory.NonSpacingMark
-                or UnicodeCategory.EnclosingMark;
+        char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark;
 }

@@ -20,19 +20,15 @@ internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> bySty
 
     private string? Judged(IElement element)
     {
-        if (element.HasAttribute("hidden"))
-            return "the attribute 'hidden'";
-        if (element.HasAttribute("inert"))
-            return "the attribute 'inert'";
-        if (element.HasAttribute("popover"))
-            return "the attribute 'popover'";
-        if (string.Equals(element.GetAttribute("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase))
-            return "'aria-hidden'";
+        // Most elements have no attribute.
+        var bare = element.Attributes.Length == 0;
+        if (!bare && ByAttribute(element) is { } attribute)
+            return attribute;
         if (ByKind(element) is { } kind)
             return kind;
         if (!opensDetails && element.ParentElement is { } parent && IsClosed(parent) && element != Summary(parent))
             return "details that are closed";
-        if (element.HasAttribute("style"))
+        if (!bare && element.Has("style"))
             return "the attribute 'style', which nobody judges";
         return byStyle.GetValueOrDefault(element);
     }
@@ -49,16 +45,23 @@ internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> bySty
     /// <summary>What hides the text that stands directly in that element, beside what hides the element.</summary>
     public static string? OfText(IElement element) => IsClosed(element) ? "details that are closed" : null;
 
+    private static string? ByAttribute(IElement element) =>
+        element.Has("hidden") ? "the attribute 'hidden'"
+        : element.Has("inert") ? "the attribute 'inert'"
+        : element.Has("popover") ? "the attribute 'popover'"
+        : string.Equals(element.Value("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase) ? "'aria-hidden'"
+        : null;
+
     private static string? ByKind(IElement element) =>
         element.LocalName switch
         {
             "noscript" => "the element 'noscript', which is not shown where scripts run",
-            "dialog" when !element.HasAttribute("open") => "a dialog that is closed",
+            "dialog" when !element.Has("open") => "a dialog that is closed",
             "del" or "s" or "strike" => $"the element '{element.LocalName}', which strikes it out",
             _ => null,
         };
 
-    private static bool IsClosed(IElement element) => element.LocalName == "details" && !element.HasAttribute("open");
+    private static bool IsClosed(IElement element) => element.LocalName == "details" && !element.Has("open");
 
     private static IElement? Summary(IElement details) => details.Children.FirstOrDefault(c => c.LocalName == "summary");
 }

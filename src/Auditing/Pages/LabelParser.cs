@@ -3,7 +3,7 @@ using AngleSharp.Dom;
 namespace Gradus.Auditing;
 
 /// <summary>Finds what a screen reader can only call "link", "button" or "picture".</summary>
-internal sealed class LabelParser(IDocument document)
+internal sealed class LabelParser(PageMarkup page, AccessibleName names)
 {
     private static readonly string[] NamedRoles =
     [
@@ -32,26 +32,26 @@ internal sealed class LabelParser(IDocument document)
         "form",
     ];
 
-    private readonly bool severalNavs = document.QuerySelectorAll("nav,[role=navigation]").Length > 1;
+    private readonly bool severalNavs =
+        page.Named("nav").Concat(page.With("role").Where(e => e.Value("role") == "navigation")).Distinct().Count() > 1;
 
-    private readonly HashSet<string> labelled = document
-        .QuerySelectorAll("label[for]")
-        .Where(l => AccessibleName.Of(l).Length > 0)
-        .Select(l => l.GetAttribute("for") ?? "")
+    private readonly HashSet<string> labelled = page.Named("label")
+        .Where(l => l.Has("for") && names.Of(l).Length > 0)
+        .Select(l => l.Value("for") ?? "")
         .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>What has no name, as it is called in a sentence; null where nothing is amiss.</summary>
     public string? Fault(IElement element)
     {
-        if (AccessibleName.ByOthers(element) is { } words && string.IsNullOrWhiteSpace(words))
+        if (names.ByOthers(element) is { } words && string.IsNullOrWhiteSpace(words))
             return $"an element '{element.LocalName}' whose 'aria-labelledby' leads to no words";
-        if (element.LocalName == "img" && element.HasAttribute("alt"))
+        if (element.LocalName == "img" && element.Has("alt"))
             return null;
         return WhatNeedsName(element) is { } what && !IsNamed(element) ? what : null;
     }
 
     private string? WhatNeedsName(IElement element) =>
-        element.GetAttribute("role") switch
+        element.Value("role") switch
         {
             "presentation" or "none" => null,
             { } role when NamedRoles.Contains(role, StringComparer.Ordinal) => $"an element with the role '{role}'",
@@ -60,9 +60,9 @@ internal sealed class LabelParser(IDocument document)
             {
                 "img" => "a picture without 'alt'",
                 "video" or "audio" => "a clip",
-                "a" or "area" when element.HasAttribute("href") => "a link",
+                "a" or "area" when element.Has("href") => "a link",
                 "button" or "summary" => "a button",
-                "input" => Input(element.GetAttribute("type")?.ToLowerInvariant()),
+                "input" => Input(element.Value("type")?.ToLowerInvariant()),
                 "select" or "textarea" or "meter" or "progress" => "a field",
                 "nav" when severalNavs => "one of several navigations",
                 _ => null,
@@ -81,33 +81,22 @@ internal sealed class LabelParser(IDocument document)
     private bool IsNamed(IElement element) =>
         element switch
         {
-            { LocalName: "input" } when Input(element.GetAttribute("type")?.ToLowerInvariant()) == "a button" => AccessibleName
-                .Of(element)
-                .Length > 0,
+            { LocalName: "input" } when Input(element.Value("type")?.ToLowerInvariant()) == "a button" => names.Of(element).Length
+                > 0,
             { LocalName: "input" or "select" or "textarea" or "meter" or "progress" } => IsLabelled(element),
             { LocalName: "nav" or "section" or "form" } or { LocalName: "div" } when !IsActed(element) => IsTitled(element),
-            _ => AccessibleName.Of(element).Length > 0,
+            _ => names.Of(element).Length > 0,
         };
 
     private bool IsLabelled(IElement field) =>
         IsTitled(field)
         || (field.Id is { } id && labelled.Contains(id))
-        || (field.Closest("label") is { } around && AccessibleName.Of(around).Length > 0);
+        || (field.Closest("label") is { } around && names.Of(around).Length > 0);
 
     /// <summary>Regions are not named by what stands in them.</summary>
-    private static bool IsTitled(IElement element) =>
-        !string.IsNullOrWhiteSpace(
-            AccessibleName.ByOthers(element) ?? element.GetAttribute("aria-label") ?? element.GetAttribute("title")
-        );
+    private bool IsTitled(IElement element) =>
+        !string.IsNullOrWhiteSpace(names.ByOthers(element) ?? element.Value("aria-label") ?? element.Value("title"));
 
     private static bool IsActed(IElement element) =>
-        element.GetAttribute("role")
-            is "button"
-                or "link"
-                or "checkbox"
-                or "radio"
-                or "switch"
-                or "tab"
-                or "menuitem"
-                or "option";
+        element.Value("role") is "button" or "link" or "checkbox" or "radio" or "switch" or "tab" or "menuitem" or "option";
 }

@@ -50,14 +50,27 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         .Concat(["srcset", "imagesrcset", "href", "srcdoc", "http-equiv", "attributename", .. Painting])
         .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    public Series<LoadSeen> Read(IDocument document) => All(document.All).Where(MayAsk).SelectMany(Of).ToSeries();
+    /// <param name="textOf">What stands in a style or a script.</param>
+    public Series<LoadSeen> Read(IEnumerable<IElement> elements, Func<IElement, string> textOf) =>
+        All(elements).Where(e => !IsPlainLink(e) && MayAsk(e)).SelectMany(e => Of(e, textOf)).ToSeries();
 
     /// <summary>The elements, those that wait in a template, and those in a tree of their own below one: a browser may put them
     /// on the page by itself, or a script may.</summary>
-    private static IEnumerable<IElement> All(IEnumerable<IElement> elements) =>
-        elements.SelectMany(e => (IEnumerable<IElement>)[e, .. In((e as IHtmlTemplateElement)?.Content), .. In(e.ShadowRoot)]);
+    private static IEnumerable<IElement> All(IEnumerable<IElement> elements)
+    {
+        foreach (var element in elements)
+        {
+            yield return element;
+            if (element is IHtmlTemplateElement template)
+                foreach (var inner in In(template.Content))
+                    yield return inner;
+            if (element.ShadowRoot is { } root)
+                foreach (var inner in In(root))
+                    yield return inner;
+        }
+    }
 
-    private static IEnumerable<IElement> In(IParentNode? part) => part is null ? [] : All(part.QuerySelectorAll("*"));
+    private static IEnumerable<IElement> In(IParentNode part) => All(part.QuerySelectorAll("*"));
 
     /// <summary>Most elements have a class or an id at most, and need no closer look.</summary>
     public static bool MayAsk(IElement element)
@@ -73,15 +86,19 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         return false;
     }
 
-    private IEnumerable<LoadSeen> Of(IElement element)
+    /// <summary>A link that somebody may follow asks for nothing by itself, and a page has many.</summary>
+    private static bool IsPlainLink(IElement element) =>
+        element is { LocalName: "a", Attributes.Length: 1 } && element.Has("href");
+
+    private IEnumerable<LoadSeen> Of(IElement element, Func<IElement, string> textOf)
     {
         foreach (var name in Attributes)
-            if (element.GetAttribute(name) is { } address)
+            if (element.Value(name) is { } address)
                 yield return Seen($"{element.LocalName} {name}", address);
         foreach (var name in (string[])["srcset", "imagesrcset"])
         {
             foreach (
-                var candidate in (element.GetAttribute(name) ?? "").Split(
+                var candidate in (element.Value(name) ?? "").Split(
                     ',',
                     StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
                 )
@@ -89,7 +106,7 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
                 yield return Seen($"{element.LocalName} {name}", candidate.Split(' ')[0]);
         }
 
-        if (element.GetAttribute("href") is { } href && element.LocalName is not ("a" or "area"))
+        if (element.Value("href") is { } href && element.LocalName is not ("a" or "area"))
             yield return Seen($"{element.LocalName} href", href);
         if (
             element.LocalName == "param"
@@ -105,7 +122,7 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         {
             foreach (
                 var address in Running.SelectMany(name =>
-                    (element.GetAttribute(name) ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries)
+                    (element.Value(name) ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries)
                 )
             )
                 yield return Seen($"{element.LocalName} of an address", address);
@@ -125,8 +142,8 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
             yield return Seen("meta refresh", element.GetAttribute("content") ?? "");
         foreach (
             var address in Painting
-                .Select(name => element.GetAttribute(name) ?? "")
-                .Append(element.LocalName == "style" ? element.TextContent : "")
+                .Select(name => element.Value(name) ?? "")
+                .Append(element.LocalName == "style" ? textOf(element) : "")
                 .Where(t => t.Length > 0)
                 .SelectMany(Asked.InStyle)
         )
@@ -136,7 +153,7 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
             .Select(a => a.Value);
         foreach (
             var call in handlers
-                .Append(element.LocalName == "script" && !OwnScripts.Hold(element.TextContent) ? element.TextContent : "")
+                .Append(element.LocalName == "script" && !OwnScripts.Hold(textOf(element)) ? textOf(element) : "")
                 .SelectMany(Asked.InScript)
         )
             yield return Seen("script", call);

@@ -17,21 +17,19 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
     public static StrangeMarkup IdTwice(string id, Location at) =>
         new($"the id '{id}' a second time", "Give each place an id of its own: links lead to the first alone.", at);
 
-    public (Series<StrangeMarkup> Strange, Series<WordsAttribute> Words) Read(IDocument document)
+    public (Series<StrangeMarkup> Strange, Series<WordsAttribute> Words) Read(PageMarkup page)
     {
-        // A page may be nested as deep as it likes, so the walk keeps its own stack.
-        var open = new Stack<(IElement Element, MarkupPlace Place)>();
-        open.Push((document.DocumentElement, MarkupPlace.Page));
-        while (open.TryPop(out var next))
+        var inside = new MarkupPlace[page.All.Count];
+        for (var number = 0; number < page.All.Count; number++)
         {
-            Judge(next.Element, next.Place);
-            JudgePlace(next.Element);
+            var element = page.All[number];
+            var place = page.ParentOf(number) is >= 0 and var parent ? inside[parent] : MarkupPlace.Page;
+            Judge(element, place);
+            JudgePlace(element);
             // A template may become one at once, and no element of it is left to be seen.
-            if (next.Element.ShadowRoot is not null)
-                Say(next.Element, "a shadow root", "Take it away: a browser shows it in place of what stands in the element.");
-            var inside = Inside(next.Element, next.Place);
-            foreach (var child in next.Element.Children.Reverse())
-                open.Push((child, inside));
+            if (element.ShadowRoot is not null)
+                Say(element, "a shadow root", "Take it away: a browser shows it in place of what stands in the element.");
+            inside[number] = Inside(element, place);
         }
 
         return (strange.ToSeries(), words.ToSeries());
@@ -43,15 +41,14 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         {
             "head" => MarkupPlace.Head,
             "svg" => MarkupPlace.Drawing,
-            _ when element.HasAttribute(PageData.Guide) || element.HasAttribute(PageData.LogPage) => MarkupPlace.Page
-                | MarkupPlace.Guide,
+            _ when element.Has(PageData.Guide) || element.Has(PageData.LogPage) => MarkupPlace.Page | MarkupPlace.Guide,
             _ => place,
         };
 
     private void Judge(IElement element, MarkupPlace place)
     {
         var name = element.LocalName;
-        var own = element.LocalName is "dialog" && element.HasAttribute(PageData.Guide) ? MarkupPlace.Guide : place;
+        var own = element.LocalName is "dialog" && element.Has(PageData.Guide) ? MarkupPlace.Guide : place;
         if (name == "head")
             own = MarkupPlace.Head;
         if (KnownMarkup.List.Element(name) is not { } known)
@@ -62,16 +59,20 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
 
         if ((known.Places & own) == 0)
             Say(element, $"the element '{name}' in this place", Place(known.Places));
-        foreach (var needed in known.Needed.Where(n => !element.HasAttribute(n)))
-            Say(
-                element,
-                $"the element '{name}' without '{needed}'",
-                "Give it the attribute: known-markup.txt says what an element must have."
-            );
+        for (var i = 0; i < known.Needed.Count; i++)
+            if (!element.Has(known.Needed[i]))
+                Say(
+                    element,
+                    $"the element '{name}' without '{known.Needed[i]}'",
+                    "Give it the attribute: known-markup.txt says what an element must have."
+                );
+        if (element.Attributes.Length == 0)
+            return;
         // A style in an attribute is told by the list of known styles.
-        foreach (var attribute in element.Attributes.Where(a => a.Name != "style"))
-            Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
-        if (element.HasAttribute("hidden") && !element.Attributes.Any(a => KnownMarkup.List.IsShownAgain(a.Name)))
+        for (var i = 0; i < element.Attributes.Length; i++)
+            if (element.Attributes[i] is { Name: not "style" } attribute)
+                Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
+        if (element.Has("hidden") && !element.Attributes.Any(a => KnownMarkup.List.IsShownAgain(a.Name)))
             Say(
                 element,
                 "the attribute 'hidden' where no script shows it again",
@@ -79,7 +80,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
             );
         if (
             known.Attributes.ContainsKey("aria-hidden")
-            && element.HasAttribute("aria-hidden")
+            && element.Has("aria-hidden")
             && element.TextContent.Any(c => !char.IsWhiteSpace(c))
         )
             Say(element, "the attribute 'aria-hidden' around words", "Take it away: it keeps them from a screen reader.");
@@ -95,7 +96,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         }
 
         var may =
-            name == "content" && element.GetAttribute("name") is { } meant
+            name == "content" && element.Value("name") is { } meant
                 ? KnownMarkup.List.Named(meant)
                 : KnownMarkup.List.Attribute(known, name);
         var fits = may?.Kind switch
@@ -121,7 +122,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
     private void JudgePlace(IElement element)
     {
         var name = element.LocalName;
-        if (element.Id is { Length: > 0 } id && !ids.Add(id))
+        if (element.Value("id") is { Length: > 0 } id && !ids.Add(id))
             strange.Add(IdTwice(id, at(element)));
         if (KnownMarkup.List.IsAlone(name) && !alone.Add(name))
             Say(element, $"the element '{name}' a second time", "Leave one of them: a page has one alone.");
@@ -131,7 +132,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
                 $"the element '{name}' in '{around.LocalName}'",
                 "Take it out: known-markup.txt lists what that may hold."
             );
-        if (element.GetAttribute(PageData.Page) is { } path && element.Id != PageId.Page(path))
+        if (element.Value(PageData.Page) is { } path && element.Id != PageId.Page(path))
             Say(
                 element,
                 $"the page '{path}' under the id '{element.Id}'",

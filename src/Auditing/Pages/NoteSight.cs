@@ -39,7 +39,15 @@ internal static class NoteSight
     }
 
     private static IEnumerable<int> PlacesIn(Series<TextLine> page, string[] lines) =>
-        Enumerable.Range(0, page.Count).Where(at => lines.Index().All(l => Text(page, at + l.Index) == l.Item));
+        Enumerable.Range(0, page.Count).Where(at => StandAt(page, at, lines));
+
+    private static bool StandAt(Series<TextLine> page, int at, string[] lines)
+    {
+        for (var i = 0; i < lines.Length; i++)
+            if (Text(page, at + i) != lines[i])
+                return false;
+        return true;
+    }
 
     private static string Text(Series<TextLine> page, int at) => at < page.Count ? page[at].Text : "";
 

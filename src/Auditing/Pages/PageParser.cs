@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
@@ -28,28 +27,22 @@ internal sealed class PageParser
     ];
 
     private readonly string path;
-    private readonly IDocument document;
+    private readonly PageMarkup page;
+    private readonly Func<IElement, string> textOf;
     private readonly HiddenElements hiding;
     private readonly HiddenElements hidingOnScreen;
 
     /// <summary>What a script puts into the page, which stands in a file of its own; null where it puts in nothing.</summary>
     private readonly IElement? putIn;
 
-    private PageParser(Page page, string file, string? guide)
+    /// <param name="textOf">What stands in a style or a script.</param>
+    /// <param name="putIn">What a script puts into the page.</param>
+    private PageParser(string file, PageMarkup page, Func<IElement, string> textOf, IElement? putIn)
     {
-        path = file;
-        document = Parser.ParseDocument(page.Html);
-        if (guide is not null && document.QuerySelector($"dialog[{PageData.Guide}]") is { } place)
-        {
-            place.Insert(AdjacentPosition.BeforeBegin, guide);
-            putIn = place.PreviousElementSibling;
-        }
-
-        var places = KnownStyles
-            .List.LeftOut.Select(p => (Place: p, Elements: document.QuerySelectorAll(p.Selector).ToArray()))
-            .ToArray();
-        hiding = new(ByStyle(places));
-        hidingOnScreen = new(ByStyle(places.Where(p => !p.Place.IsOnPaper)), opensDetails: true);
+        (path, this.page, this.textOf, this.putIn) = (file, page, textOf, putIn);
+        var (anywhere, onScreen) = LeftOutPlaces.In(page);
+        hiding = new(anywhere);
+        hidingOnScreen = new(onScreen, opensDetails: true);
     }
 
     /// <param name="file">The file that it stands in; null where it is a file of its own.</param>
@@ -57,61 +50,86 @@ internal sealed class PageParser
     /// judged elsewhere.</param>
     public static PageSeen Read(Page page, string? file = null, string? guide = null)
     {
-        var parser = new PageParser(page, file ?? page.Path, guide);
+        var document = Parser.ParseDocument(page.Html.AsMemory());
+        var markup = PageMarkup.Of(document);
+        if (guide is null || markup.Named("dialog").FirstOrDefault(d => d.Has(PageData.Guide)) is not { } place)
+            return Read(page, file ?? page.Path, markup, MarkupReading.RawText, null);
+        place.Insert(AdjacentPosition.BeforeBegin, guide);
+        return Read(page, page.Path, PageMarkup.Of(document), MarkupReading.RawText, place.PreviousElementSibling);
+    }
+
+    /// <summary>The same, of a page that is parsed already.</summary>
+    /// <param name="textOf">What stands in a style or a script.</param>
+    public static PageSeen Read(Page page, string file, PageMarkup markup, Func<IElement, string> textOf) =>
+        Read(page, file, markup, textOf, null);
+
+    private static PageSeen Read(Page page, string file, PageMarkup markup, Func<IElement, string> textOf, IElement? putIn)
+    {
+        var parser = new PageParser(file, markup, textOf, putIn);
         return new(
             page.Path,
             page.Html,
-            parser.Text(parser.document.Body),
+            parser.Text(BodyOf(markup)),
             parser.Lists().ToSeries(),
-            parser.document.QuerySelectorAll("time").Select(parser.Time).ToSeries(),
-            parser
-                .document.QuerySelectorAll("svg")
+            markup.Named("time").Select(parser.Time).ToSeries(),
+            markup
+                .Named("svg")
                 .Where(s => parser.hiding.Around(s) is null)
                 .Select(parser.Bar)
                 .Where(b => b.Parts.Count > 0)
                 .ToSeries(),
-            parser
-                .document.QuerySelectorAll("a[href],area[href]")
-                .Select(a => new LinkSeen(a.GetAttribute("href") ?? "", Spacing.Collapse(a.TextContent), parser.At(a)))
+            markup
+                .With("href")
+                .Where(e => e.LocalName is "a" or "area")
+                .Select(a => new LinkSeen(a.Value("href") ?? "", Spacing.Collapse(a.TextContent), parser.At(a)))
                 .ToSeries(),
-            new LoadParser(parser.At).Read(parser.document),
-            parser.document.QuerySelectorAll($"dialog[{PageData.Guide}]").Select(parser.Guide).ToSeries(),
-            parser
-                .document.All.Select(e => e.Id ?? e.GetAttribute("name") ?? "")
-                .Where(id => id.Length > 0)
-                .ToFrozenSet(StringComparer.Ordinal),
-            new ShapeParser(parser.At).Read(parser.document),
-            new PolicyParser(parser.At).Read(parser.document),
+            new LoadParser(parser.At).Read(markup.All, textOf),
+            markup.Named("dialog").Where(d => d.Has(PageData.Guide)).Select(parser.Guide).ToSeries(),
+            markup.With("id").Select(e => e.Value("id") ?? "").Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal),
+            new ShapeParser(parser.At).Read(markup, textOf),
+            new PolicyParser(parser.At).Read(markup, textOf),
             parser.Signs().ToSeries(),
             parser.Styles().ToSeries()
         );
     }
 
+    /// <summary>Null where the page has a frameset in its place.</summary>
+    private static IElement? BodyOf(PageMarkup page) => page.All[0].Owner?.Body;
+
     /// <summary>As week-figures.js finds them.</summary>
     private IEnumerable<SignSeen> Signs() =>
-        from sign in document.QuerySelectorAll($".{PageClass.Cautions} .{PageClass.Caution}")
-        let belongs = sign.QuerySelector("." + PageClass.Belongs)
+        from sign in page.OfClass(PageClass.Caution)
+        where IsIn(sign, PageClass.Cautions)
+        let belongs = sign.Within().FirstOrDefault(e => e.Is(PageClass.Belongs))
         where belongs is not null
         select new SignSeen(Spacing.Collapse(belongs.TextContent), Shown(sign), At(sign));
 
+    private static bool IsIn(IElement element, string className)
+    {
+        for (var around = element.ParentElement; around is not null; around = around.ParentElement)
+            if (around.Is(className))
+                return true;
+        return false;
+    }
+
     /// <summary>Every address that a drawing asks for by itself.</summary>
     public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
-        new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing));
+        new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing).All, MarkupReading.RawText);
 
-    private Series<TextLine> Text(IElement? element) => new TextParser(At, hiding).Read(element);
+    private Series<TextLine> Text(IElement? element) => new TextParser(page, At, hiding).Read(element);
 
     /// <summary>What is hidden of a list counts as not there: an item, or a part of its words. A list that a printed sheet leaves
     /// out as a whole is there: the sheet has the doses instead.</summary>
     private IEnumerable<StepList> Lists()
     {
-        foreach (var list in document.QuerySelectorAll("ol"))
+        foreach (var list in page.Named("ol"))
         {
             var items = list.Children.Where(c => c.LocalName == "li").ToArray();
-            if (!items.Any(i => i.QuerySelector("time") is not null))
+            if (!items.Any(i => i.Within().Any(IsTime)))
                 continue;
-            var section = list.Closest("section") ?? document.Body ?? list;
+            var section = list.Closest("section") ?? BodyOf(page) ?? list;
             yield return new(
-                Spacing.Collapse(section.QuerySelector("h1,h2,h3,h4,h5,h6")?.TextContent ?? ""),
+                Spacing.Collapse(section.Within().FirstOrDefault(IsHeading)?.TextContent ?? ""),
                 items.Where(i => IsThere(i, list)).Select(Item).ToSeries(),
                 TimesIn(section, section).Where(t => !list.Contains(t)).Select(Time).ToSeries(),
                 At(list)
@@ -121,14 +139,21 @@ internal sealed class PageParser
 
     private StepSeen Item(IElement item) =>
         new(
-            string.Join(' ', new TextParser(At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
+            string.Join(
+                ' ',
+                new TextParser(page, At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)
+            ),
             TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
-            item.GetAttribute(PageData.Step) ?? "",
+            item.Value(PageData.Step) ?? "",
             At(item)
         );
 
     private IEnumerable<IElement> TimesIn(IElement element, IElement whole) =>
-        element.QuerySelectorAll("time").Where(t => IsThere(t, whole));
+        element.Within().Where(e => IsTime(e) && IsThere(e, whole));
+
+    private static bool IsTime(IElement element) => element.LocalName == "time";
+
+    private static bool IsHeading(IElement element) => element.LocalName is "h1" or "h2" or "h3" or "h4" or "h5" or "h6";
 
     /// <summary>Whether nothing hides an element inside the whole that it belongs to, and nothing hides that whole on a
     /// screen.</summary>
@@ -140,29 +165,25 @@ internal sealed class PageParser
         return hidingOnScreen.Around(whole) is null;
     }
 
-    private TimeSeen Time(IElement time) => new(time.GetAttribute("datetime"), Spacing.Collapse(time.TextContent), At(time));
+    private TimeSeen Time(IElement time) => new(time.Value("datetime"), Spacing.Collapse(time.TextContent), At(time));
 
     private GuideSeen Guide(IElement dialog) =>
         new(
-            dialog.GetAttribute(PageData.Guide) ?? "",
-            Shown(document.QuerySelector("." + PageClass.Cautions)),
-            document
-                .QuerySelectorAll($"article[{PageData.About}]")
-                .Select(a => new ArticleSeen(
-                    a.GetAttribute(PageData.About) ?? "",
-                    a.GetAttribute(PageData.Loads) ?? "",
-                    Shown(a),
-                    At(a)
-                ))
+            dialog.Value(PageData.Guide) ?? "",
+            Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
+            page.With(PageData.About)
+                .Where(a => a.LocalName == "article")
+                .Select(a => new ArticleSeen(a.Value(PageData.About) ?? "", a.Value(PageData.Loads) ?? "", Shown(a), At(a)))
                 .ToSeries(),
             dialog
-                .QuerySelectorAll($"[{PageData.Version}]")
+                .Within()
+                .Where(v => v.Has(PageData.Version))
                 .Select(v => new VersionSeen(
-                    v.GetAttribute(PageData.Version) ?? "",
-                    v.GetAttribute(PageData.Kind) ?? "",
-                    v.GetAttribute(PageData.Lengths) ?? "",
-                    v.GetAttribute(PageData.Loads) ?? "",
-                    v.QuerySelector("a")?.GetAttribute("href") ?? "",
+                    v.Value(PageData.Version) ?? "",
+                    v.Value(PageData.Kind) ?? "",
+                    v.Value(PageData.Lengths) ?? "",
+                    v.Value(PageData.Loads) ?? "",
+                    v.Within().FirstOrDefault(e => e.LocalName == "a")?.Value("href") ?? "",
                     At(v)
                 ))
                 .ToSeries(),
@@ -174,10 +195,11 @@ internal sealed class PageParser
 
     private BarSeen Bar(IElement drawing) =>
         new(
-            AccessibleName.Of(drawing),
+            new AccessibleName(page).Of(drawing),
             LengthOf(drawing),
             drawing
-                .QuerySelectorAll("rect")
+                .Within()
+                .Where(e => e.LocalName == "rect")
                 .Select(r => IsDrawn(r) ? (Number(r, "x"), Number(r, "width")) : (null, null))
                 .ToSeries(),
             At(drawing)
@@ -195,35 +217,18 @@ internal sealed class PageParser
         hiding.Around(rectangle) is null
         && Number(rectangle, "height") > 0
         && (Number(rectangle, "y") ?? 0) == 0
-        && !DrawnOtherwise.Any(rectangle.HasAttribute)
+        && !DrawnOtherwise.Any(rectangle.Has)
         && rectangle.ParentElement?.LocalName == "svg";
 
     private static decimal? Number(IElement element, string attribute) =>
-        decimal.TryParse(
-            element.GetAttribute(attribute),
-            NumberStyles.AllowDecimalPoint,
-            CultureInfo.InvariantCulture,
-            out var number
-        )
+        decimal.TryParse(element.Value(attribute), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? number
             : null;
 
-    /// <summary>What a style may leave out, with the place of the list that lets it.</summary>
-    private static Dictionary<IElement, string> ByStyle(
-        IEnumerable<((string Selector, bool IsOnPaper) Place, IElement[] Elements)> places
-    )
-    {
-        var hidden = new Dictionary<IElement, string>();
-        foreach (var (place, elements) in places)
-        foreach (var element in elements)
-            hidden.TryAdd(element, $"what a style may do with '{place.Selector}'");
-        return hidden;
-    }
-
     private IEnumerable<StyleSeen> Styles() =>
-        document
-            .QuerySelectorAll("style,[style]")
-            .Select(e => new StyleSeen(e.LocalName == "style" ? e.TextContent : null, At(e)));
+        page
+            .All.Where(e => e.LocalName == "style" || e.Has("style"))
+            .Select(e => new StyleSeen(e.LocalName == "style" ? textOf(e) : null, At(e)));
 
     private Location At(IElement? element) =>
         element is not null && putIn?.Contains(element) == true ? Location.Whole(GuideFile.Path)

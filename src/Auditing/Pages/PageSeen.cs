@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -27,7 +26,7 @@ public sealed record PageSeen(
     Series<LinkSeen> Links,
     Series<LoadSeen> Loads,
     Series<GuideSeen> Guides,
-    FrozenSet<string> Ids,
+    IReadOnlySet<string> Ids,
     PageShape Shape,
     PolicyReading Policy,
     Series<SignSeen> Signs,

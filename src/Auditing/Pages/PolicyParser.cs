@@ -7,28 +7,25 @@ namespace Gradus.Auditing;
 /// <param name="at">Where an element is written.</param>
 internal sealed class PolicyParser(Func<IElement?, Location> at)
 {
-    public PolicyReading Read(IDocument document)
+    public PolicyReading Read(PageMarkup page, Func<IElement, string> textOf)
     {
         var policies = new List<PolicySeen>();
         var parts = new List<InlinePart>();
         var loaded = false;
-        foreach (var element in document.All)
+        foreach (var element in page.All)
         {
             if (IsPolicy(element))
                 policies.Add(
-                    new(element.GetAttribute("content") ?? "", element.ParentElement?.LocalName == "head" && !loaded, at(element))
+                    new(element.Value("content") ?? "", element.ParentElement?.LocalName == "head" && !loaded, at(element))
                 );
             else if (
                 element.LocalName == "style"
-                || (
-                    element.LocalName == "script"
-                    && !element.HasAttribute("src")
-                    && element.GetAttribute("type") != "application/json"
-                )
+                || (element.LocalName == "script" && !element.Has("src") && element.Value("type") != "application/json")
             )
-                parts.Add(new(element.LocalName, element.TextContent, at(element)));
-            loaded |=
-                element.LocalName is "script" or "style" or "link" or "base"
+                parts.Add(new(element.LocalName, textOf(element), at(element)));
+            loaded =
+                loaded
+                || element.LocalName is "script" or "style" or "link" or "base"
                 || LoadParser.MayAsk(element) && !IsPolicy(element) && element.LocalName != "meta";
         }
 
@@ -37,11 +34,7 @@ internal sealed class PolicyParser(Func<IElement?, Location> at)
 
     private static bool IsPolicy(IElement element) =>
         element.LocalName == "meta"
-        && string.Equals(
-            element.GetAttribute("http-equiv")?.Trim(),
-            "content-security-policy",
-            StringComparison.OrdinalIgnoreCase
-        );
+        && string.Equals(element.Value("http-equiv")?.Trim(), "content-security-policy", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <param name="Policies">In the order in which they come.</param>

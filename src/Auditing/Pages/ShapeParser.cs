@@ -7,65 +7,66 @@ namespace Gradus.Auditing;
 /// <param name="at">Where an element is written.</param>
 internal sealed class ShapeParser(Func<IElement?, Location> at)
 {
-    public PageShape Read(IDocument document)
+    /// <param name="textOf">What stands in a style or a script.</param>
+    public PageShape Read(PageMarkup page, Func<IElement, string> textOf)
     {
-        var told = Told(document).ToArray();
-        var labels = new LabelParser(document);
-        var (strange, words) = new MarkupParser(at).Read(document);
+        var told = Told(page).ToArray();
+        var names = new AccessibleName(page);
+        var labels = new LabelParser(page, names);
+        var (strange, words) = new MarkupParser(at).Read(page);
         return new(
-            document.DocumentElement.GetAttribute("lang"),
-            document.DocumentElement.GetAttribute("dir"),
-            Spacing.Collapse(document.QuerySelector("head > title")?.TextContent ?? ""),
-            told.Where(e => LevelOf(e) > 0).Select(e => new HeadingSeen(LevelOf(e), AccessibleName.Of(e), at(e))).ToSeries(),
+            page.All[0].Value("lang"),
+            page.All[0].Value("dir"),
+            Spacing.Collapse(page.Named("title").FirstOrDefault(t => t.ParentElement?.LocalName == "head")?.TextContent ?? ""),
+            told.Where(e => LevelOf(e) > 0).Select(e => new HeadingSeen(LevelOf(e), names.Of(e), at(e))).ToSeries(),
             told.Select(e => (Element: e, What: labels.Fault(e)))
                 .Where(f => f.What is not null)
                 .Select(f => new Oddity(f.What ?? "", at(f.Element)))
                 .ToSeries(),
-            document.QuerySelectorAll("style").Select(e => new Oddity("the element 'style'", at(e))).ToSeries(),
+            page.Named("style").Select(e => new Oddity("the element 'style'", at(e))).ToSeries(),
             strange,
             words,
             // Data in a script element is no script: nothing runs it.
-            document
-                .All.Where(e => e.LocalName == "script" && e.GetAttribute("type") != "application/json")
-                .Select(e => new ScriptSeen(e.GetAttribute("src")?.Trim(), e.TextContent, e.HasAttribute("defer"), at(e)))
+            page.Named("script")
+                .Where(e => e.Value("type") != "application/json")
+                .Select(e => new ScriptSeen(e.Value("src")?.Trim(), textOf(e), e.Has("defer"), at(e)))
                 .ToSeries(),
-            With(document, PageData.GoodUntil)
-                .Select(e => new PastSeen(e.GetAttribute(PageData.GoodUntil) ?? "", Spacing.Collapse(e.TextContent), at(e)))
+            page.With(PageData.GoodUntil)
+                .Select(e => new PastSeen(e.Value(PageData.GoodUntil) ?? "", Spacing.Collapse(e.TextContent), at(e)))
                 .ToSeries(),
             new(
-                With(document, PageData.Course)
-                    .Select(e => new CourseSeen(
-                        PageData.OfCourse.Select(name => (name, e.GetAttribute(name) ?? "")).ToSeries(),
-                        at(e)
-                    ))
+                page.With(PageData.Course)
+                    .Select(e => new CourseSeen(PageData.OfCourse.Select(name => (name, e.Value(name) ?? "")).ToSeries(), at(e)))
                     .ToSeries(),
-                With(document, PageData.Weeks)
+                page.With(PageData.Weeks)
                     .Select(e => new WeekPartSeen(
-                        e.GetAttribute(PageData.Weeks) ?? "",
-                        Spacing.Collapse((e.QuerySelector("h2,h3,h4,th") ?? e).TextContent),
+                        e.Value(PageData.Weeks) ?? "",
+                        Spacing.Collapse(
+                            (e.Within().FirstOrDefault(i => i.LocalName is "h2" or "h3" or "h4" or "th") ?? e).TextContent
+                        ),
                         at(e)
                     ))
                     .ToSeries(),
-                With(document, PageData.Due)
+                page.With(PageData.Due)
                     .Select(e => new DueSeen(
-                        e.GetAttribute(PageData.Due) ?? "",
-                        e.GetAttribute(PageData.Weekdays) ?? "",
-                        e.QuerySelector("a[href]")?.GetAttribute("href") ?? "",
+                        e.Value(PageData.Due) ?? "",
+                        e.Value(PageData.Weekdays) ?? "",
+                        e.Within().FirstOrDefault(i => i.LocalName == "a" && i.Has("href"))?.Value("href") ?? "",
                         at(e)
                     ))
                     .ToSeries(),
-                With(document, PageData.Planned)
+                page.With(PageData.Planned)
                     .Select(e => new PlannedSeen(
-                        e.LocalName == "article" ? e.GetAttribute(PageData.About) ?? "" : "",
-                        e.GetAttribute(PageData.Planned) ?? "",
-                        e.QuerySelector($"[{PageData.Dose}]")?.GetAttribute(PageData.Dose) ?? "",
+                        e.LocalName == "article" ? e.Value(PageData.About) ?? "" : "",
+                        e.Value(PageData.Planned) ?? "",
+                        e.Within().FirstOrDefault(i => i.Has(PageData.Dose))?.Value(PageData.Dose) ?? "",
                         at(e)
                     ))
                     .ToSeries(),
-                With(document, PageData.Doses)
+                page.With(PageData.Doses)
                     .Select(e => new DosesSeen(
-                        e.GetAttribute(PageData.Doses) ?? "",
-                        Spacing.Collapse(e.QuerySelector("tr")?.TextContent ?? ""),
+                        e.Value(PageData.Doses) ?? "",
+                        Spacing.Collapse(e.Within().FirstOrDefault(i => i.LocalName == "tr")?.TextContent ?? ""),
                         at(e)
                     ))
                     .ToSeries()
@@ -73,25 +74,22 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         );
     }
 
-    private static IEnumerable<IElement> With(IDocument document, string attribute) =>
-        document.All.Where(e => e.HasAttribute(attribute));
-
     /// <summary>The elements that a screen reader gets, in order.</summary>
-    private static IEnumerable<IElement> Told(IDocument document)
+    private static IEnumerable<IElement> Told(PageMarkup page)
     {
-        var kept = new HashSet<IElement>();
-        foreach (var element in document.All)
+        var kept = new bool[page.All.Count];
+        for (var number = 0; number < kept.Length; number++)
         {
-            if (AccessibleName.IsKept(element) || (element.ParentElement is { } parent && kept.Contains(parent)))
-                kept.Add(element);
-            else
-                yield return element;
+            kept[number] =
+                (page.ParentOf(number) is >= 0 and var parent && kept[parent]) || AccessibleName.IsKept(page.All[number]);
+            if (!kept[number])
+                yield return page.All[number];
         }
     }
 
     private static int LevelOf(IElement element) =>
         element.LocalName is ['h', >= '1' and <= '6' and var level] ? level - '0'
-        : element.GetAttribute("role") != "heading" ? 0
-        : int.TryParse(element.GetAttribute("aria-level"), out var said) ? Math.Clamp(said, 1, 6)
+        : element.Value("role") != "heading" ? 0
+        : int.TryParse(element.Value("aria-level"), out var said) ? Math.Clamp(said, 1, 6)
         : 2;
 }

@@ -24,11 +24,8 @@ internal abstract record Sighting(string What, Location At)
 
     /// <summary>Every part of every page's duty.</summary>
     public static IEnumerable<Sighting> Of(Plan plan, SiteSeen site) =>
-        Duty.Of(plan, site)
-            .SelectMany(duty =>
-                duty.Signs(plan)
-                    .Kinds.SelectMany(k => k.Signs)
-                    .Select(s => CautionSight.Of(plan, duty, s))
-                    .Concat(NoteSight.Of(duty, duty.Signs(plan)))
-            );
+        Duty.Of(plan, site).SelectMany(duty => Of(duty, duty.Signs(plan), CautionSight.Kinds(plan)));
+
+    private static IEnumerable<Sighting> Of(Duty duty, PageSigns signs, Series<(CautionKind Kind, string Heading)> kinds) =>
+        signs.Kinds.SelectMany(k => k.Signs).Select(s => CautionSight.Of(duty, s, kinds)).Concat(NoteSight.Of(duty, signs));
 }

@@ -13,6 +13,9 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>How each page keeps each part of its duty, judged once for all rules that speak of it.</summary>
     internal Series<Sighting> Sightings { get; private init; } = [];
 
+    /// <summary>Each step that it shows beside the plan's, worked out once for all rules that speak of it.</summary>
+    internal Series<StepPair> Steps { get; private init; } = [];
+
     /// <summary>Every stylesheet, once, with what is wrong with it.</summary>
     internal Series<SheetSeen> Sheets { get; private init; } = [];
 
@@ -87,14 +90,14 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
                 )
                 .ToSeries(),
         };
-        return heard with { Sightings = Sighting.Of(plan, heard).ToSeries() };
+        return heard with { Sightings = Sighting.Of(plan, heard).ToSeries(), Steps = StepPair.Of(plan, heard).ToSeries() };
     }
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
     private static SiteSeen InOne(Page whole, AuditRun run)
     {
-        var apart = PagesInOne.Of(whole).Select(p => PageParser.Read(p, whole.Path)).ToArray();
-        var ids = apart.SelectMany(p => p.Ids).ToFrozenSet(StringComparer.Ordinal);
+        var apart = PagesInOne.Read(whole);
+        var ids = apart.SelectMany(p => p.Ids).ToHashSet(StringComparer.Ordinal);
         var twice = Twice(apart).Select(id => MarkupParser.IdTwice(id, Location.Whole(whole.Path))).ToArray();
         var pages = apart
             .Select(
@@ -159,7 +162,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     {
         var texts = site
             .Assets.Where(a => TextEndings.Any(e => a.Path.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
-            .Select(a => run.Read(a.Path, Encoding.UTF8.GetString(a.Bytes.Span)))
+            .Select(run.Read)
             .ToSeries();
         var files = site.Pages.Select(p => p.Path).Concat(site.Assets.Select(a => a.Path)).ToFrozenSet(StringComparer.Ordinal);
         var own = pages.ToArray();

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using AngleSharp.Dom;
@@ -8,7 +9,8 @@ namespace Gradus.Auditing;
 
 /// <summary>The text of a page in reading order, and what is kept from whom.</summary>
 /// <param name="at">Where an element is written.</param>
-internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hiding)
+/// <param name="page">Whose text it is.</param>
+internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, HiddenElements hiding)
 {
     /// <summary>Deeper than any page of ours by far; deeper text counts as not there.</summary>
     private const int DepthLimit = 200;
@@ -75,6 +77,8 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         "symbol",
     };
 
+    private static readonly FrozenSet<string> Marks = PageMark.Attributes.ToFrozenSet(StringComparer.Ordinal);
+
     private readonly List<TextLine> lines = [];
     private readonly StringBuilder line = new();
     private readonly List<string> leads = [];
@@ -112,11 +116,11 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         mark = MarkOf(element) ?? mark;
         if (AnswerOf(element) is { } said)
             answer = said;
-        if (element.LocalName == "a" && element.GetAttribute("href") is { } address)
+        if (element.LocalName == "a" && element.Value("href") is { } address)
             leads.Add(address);
-        if (element.GetAttribute(PageData.ByWeek) is { } figure)
+        if (element.Value(PageData.ByWeek) is { } figure)
             figures.Add(WeekData.Whole(Spacing.Collapse(element.TextContent), figure));
-        foreach (var child in element.ChildNodes)
+        foreach (var child in page.In(element))
         {
             Turn(hidden ?? HiddenElements.OfText(element));
             if (child is IText text)
@@ -135,26 +139,33 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
     /// <summary>What an element tells the scripts of its text; null where nothing.</summary>
     private static string? MarkOf(IElement element)
     {
+        if (element.Attributes.Length == 0)
+            return null;
         if (element.LocalName == "option")
-            return element.GetAttribute("value") is { } value ? PageMark.Of(("value", value)) : null;
-        if (
-            element.LocalName == "td"
-            && int.TryParse(element.GetAttribute("colspan"), CultureInfo.InvariantCulture, out var columns)
-        )
+            return element.Value("value") is { } value ? PageMark.Of(("value", value)) : null;
+        if (element.LocalName == "td" && int.TryParse(element.Value("colspan"), CultureInfo.InvariantCulture, out var columns))
             return PageMark.Cell(columns);
-        var marks = PageMark
-            .Attributes.Where(element.HasAttribute)
-            .Select(name => (name, element.GetAttribute(name) ?? ""))
-            .ToArray();
-        return marks.Length == 0 ? null : PageMark.Of(marks);
+        if (!HasMark(element))
+            return null;
+        var marks = PageMark.Attributes.Where(element.Has).Select(name => (name, element.Value(name) ?? "")).ToArray();
+        return PageMark.Of(marks);
+    }
+
+    /// <summary>Hardly any has one, and each has only a few attributes.</summary>
+    private static bool HasMark(IElement element)
+    {
+        for (var i = 0; i < element.Attributes.Length; i++)
+            if (element.Attributes[i] is { } attribute && Marks.Contains(attribute.Name))
+                return true;
+        return false;
     }
 
     /// <summary>What a field with an answer of its own says behind it; null where it is none.</summary>
     private static string? AnswerOf(IElement element) =>
-        element.LocalName == "input" && element.GetAttribute("name") is { Length: > 0 } name
-            ? element.HasAttribute("checked")
-                ? PageMark.Of((name, element.GetAttribute("value") ?? ""), ("checked", ""))
-                : PageMark.Of((name, element.GetAttribute("value") ?? ""))
+        element.LocalName == "input" && element.Value("name") is { Length: > 0 } name
+            ? element.Has("checked")
+                ? PageMark.Of((name, element.Value("value") ?? ""), ("checked", ""))
+                : PageMark.Of((name, element.Value("value") ?? ""))
             : null;
 
     /// <summary>Text that not everybody gets is a line of its own.</summary>
@@ -178,13 +189,15 @@ internal sealed class TextParser(Func<IElement?, Location> at, HiddenElements hi
         line.Append(text);
     }
 
+    private static Series<string> Kept(List<string> said) => said.Count == 0 ? [] : said.ToSeries();
+
     private void Flush()
     {
         if (line.Length == 0)
             return;
         var text = Spacing.Collapse(line.ToString());
         if (text.Length > 0)
-            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = leads.ToSeries(), Figures = figures.ToSeries() });
+            lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = Kept(leads), Figures = Kept(figures) });
         line.Clear();
         leads.Clear();
         figures.Clear();

@@ -11,6 +11,8 @@ public static class Spacing
     /// hyphens.</summary>
     public static string Collapse(string text)
     {
+        if (IsCollapsed(text))
+            return text;
         var tidy = new StringBuilder(text.Length);
         foreach (var c in text)
         {
@@ -23,5 +25,19 @@ public static class Spacing
         }
 
         return tidy.Length > 0 && tidy[^1] == ' ' ? tidy.ToString(0, tidy.Length - 1) : tidy.ToString();
+    }
+
+    /// <summary>Most texts are so already, and need not be written anew.</summary>
+    private static bool IsCollapsed(string text)
+    {
+        var before = ' ';
+        foreach (var c in text)
+        {
+            if (c == SoftHyphen || (c == ' ' ? before == ' ' : char.IsWhiteSpace(c)))
+                return false;
+            before = c;
+        }
+
+        return text.Length == 0 || before != ' ';
     }
 }

@@ -59,7 +59,7 @@ internal sealed record ProofSite(string Name, Plan Plan, Site Site, AuditRun Run
     }
 
     /// <summary>What is found in a site instead of this one: the rules, errors alone, or warnings too.</summary>
-    public Series<Finding> Found(Site broken) => RuleBook.Audit(Plan, broken, Run).ToSeries();
+    public Series<Finding> Found(Site broken) => ProofRecord.Kept(Name, broken, RuleBook.Audit(Plan, broken, Run).ToSeries());
 
     public bool IsSeenByComparison(Site broken) => RuleBook.Compare(Plan, broken, Site).Any();
 

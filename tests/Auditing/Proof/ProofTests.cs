@@ -27,6 +27,7 @@ public sealed class ProofTests(ITestOutputHelper output)
         var all = Break.All;
         var table = all.GroupBy(b => b.Kind).Select(kind => Row(kind.Key, kind)).Append(Row("all", all));
         output.WriteLine($"{"kind", -28}{"tried", 7}{"found", 7}{"missed", 8}{"by bytes alone", 16}\n{string.Join('\n', table)}");
+        ProofRecord.Write();
         foreach (var missed in all.Where(b => !b.IsFound))
             output.WriteLine($"missed: {missed.Name}\n        {missed.Said}");
         foreach (var sketch in Break.WithoutPlace)
@@ -82,6 +83,7 @@ public sealed class ProofTests(ITestOutputHelper output)
                 wrong.Add($"{sketch.Operator} | {sketch.Place}: no site has such a place.");
         });
         output.WriteLine($"{tried.Count} harmless changes, {wrong.Count} of them found\n{string.Join('\n', wrong)}");
+        ProofRecord.Write();
         Assert.True(tried.Count >= LongProof.Cases(300), $"{tried.Count} changes");
         Assert.Empty(wrong);
     }

@@ -39,12 +39,12 @@ public sealed class OtherClientNamed : ISiteRule
             var shown = site.Names.InLines(page.Lines.Select(l => l.Text)).ToArray();
             foreach (var (name, line) in shown)
                 yield return (name, page.Lines[line].At);
-            foreach (var name in site.Names.In(page.Html).Where(name => shown.All(s => s.Name != name)))
+            foreach (var name in site.Names.In(page).Where(name => shown.All(s => s.Name != name)))
                 yield return (name, page.At);
         }
 
         foreach (var text in site.Texts)
-        foreach (var name in site.Names.In(text.Text))
+        foreach (var name in site.Names.In(text))
             yield return (name, Location.Whole(text.Path));
         foreach (var file in site.Files.Order(StringComparer.Ordinal))
         foreach (var name in site.Names.InFileName(file))

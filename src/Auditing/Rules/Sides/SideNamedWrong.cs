@@ -11,7 +11,7 @@ public sealed class SideNamedWrong : IToldOnceRule
             .Concat(site.Page(PagePath.BeforeYouStart) is { } page ? Sentences(plan, page) : []);
 
     private IEnumerable<Finding> Steps(Plan plan, SiteSeen site) =>
-        from pair in StepPair.Of(plan, site)
+        from pair in site.Steps
         where pair.OtherSide is not null
         select this.Wrong(
             plan,

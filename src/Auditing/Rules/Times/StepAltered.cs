@@ -7,7 +7,7 @@ public sealed class StepAltered : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
-        foreach (var pair in StepPair.Of(plan, site).Where(p => p.OtherSide is null))
+        foreach (var pair in site.Steps.Where(p => p.OtherSide is null))
         {
             if (pair.Seen.Text != pair.Expected)
                 yield return Said(

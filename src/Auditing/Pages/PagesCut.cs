@@ -1,0 +1,119 @@
+using System.Text;
+using Gradus.Domain;
+
+namespace Gradus.Auditing;
+
+/// <summary>The text of one page that holds all others, cut where each of them begins.</summary>
+internal sealed class PagesCut
+{
+    private readonly string html;
+    private readonly (string Path, int From)[] parts;
+    private readonly int end;
+    private readonly string head;
+    private readonly string foot;
+    private readonly string bareHead;
+    private readonly string bareFoot;
+
+    /// <param name="parts">Where each begins; one at least.</param>
+    public PagesCut(string html, (string Path, int From)[] parts)
+    {
+        (this.html, this.parts) = (html, parts);
+        end = EndOf(html, parts[^1].From);
+        (head, foot) = (html[..parts[0].From], html[end..]);
+        (bareHead, bareFoot) = (Bare(head), Bare(foot));
+    }
+
+    /// <summary>How many styles and scripts stand before and behind all pages.</summary>
+    public int Bared { get; private set; }
+
+    /// <summary>Each of them as a page to be parsed: what belongs to another is blanked out, and every line and column stays
+    /// where it is.</summary>
+    public IEnumerable<Page> Apart()
+    {
+        var first = parts[0].From;
+        return parts
+            .Index()
+            .Select(part =>
+                Of(
+                    part.Index,
+                    Blank(html.AsSpan(first, part.Item.From - first)),
+                    Blank(html.AsSpan(Until(part.Index), end - Until(part.Index)))
+                )
+            );
+    }
+
+    /// <summary>Each of them with no more than what it says.</summary>
+    public IEnumerable<Page> Bare() => parts.Select((_, number) => Of(number, "\n", "\n"));
+
+    private Page Of(int number, string before, string behind) =>
+        new(
+            parts[number].Path,
+            string.Concat([
+                number == 0 ? head : bareHead,
+                before,
+                html[parts[number].From..Until(number)],
+                behind,
+                number == 0 ? foot : bareFoot,
+            ])
+        );
+
+    private int Until(int number) => number + 1 < parts.Length ? parts[number + 1].From : end;
+
+    /// <summary>The same without what stands in its styles and scripts. Looked for by hand: a pattern that asks for the end tag
+    /// of the same name goes through them letter by letter.</summary>
+    private string Bare(string html)
+    {
+        var bare = new StringBuilder(html.Length);
+        var done = 0;
+        for (var at = html.IndexOf('<', StringComparison.Ordinal); at >= 0; at = html.IndexOf('<', at + 1))
+        {
+            if (Insides(html, at) is not { } inside)
+                continue;
+            Bared++;
+            bare.Append(html, done, inside.From - done).Append(Blank(html.AsSpan(inside.From, inside.End - inside.From)));
+            (done, at) = (inside.End, inside.End);
+        }
+
+        return bare.Append(html, done, html.Length - done).ToString();
+    }
+
+    /// <summary>Where the text of a style or a script begins and ends that begins there; null where none does.</summary>
+    private static (int From, int End)? Insides(string html, int at)
+    {
+        foreach (var name in (ReadOnlySpan<string>)["style", "script"])
+        {
+            var behind = at + 1 + name.Length;
+            if (
+                string.Compare(html, at + 1, name, 0, name.Length, StringComparison.OrdinalIgnoreCase) != 0
+                || (behind < html.Length && (char.IsLetterOrDigit(html[behind]) || html[behind] == '_'))
+            )
+                continue;
+            var from = html.IndexOf('>', behind) + 1;
+            var end = from > 0 ? html.IndexOf($"</{name}", from, StringComparison.OrdinalIgnoreCase) : -1;
+            return end < 0 ? null : (from, end);
+        }
+
+        return null;
+    }
+
+    /// <summary>Behind the last part: where its section ends, counted by the sections inside.</summary>
+    private static int EndOf(string html, int from)
+    {
+        var depth = 0;
+        for (var at = from; at < html.Length; at++)
+        {
+            if (Is("<section", at))
+                depth++;
+            else if (Is("</section>", at) && --depth == 0)
+                return at + "</section>".Length;
+        }
+
+        return html.Length;
+
+        bool Is(string tag, int at) => string.CompareOrdinal(html, at, tag, 0, tag.Length) == 0;
+    }
+
+    /// <summary>The ends of its lines, and its last line as blanks.</summary>
+    private static string Blank(ReadOnlySpan<char> text) =>
+        new string('\n', text.Count('\n')) + new string(' ', text.Length - text.LastIndexOf('\n') - 1);
+}
