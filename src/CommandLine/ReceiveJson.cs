@@ -4,8 +4,8 @@ using Gradus.Domain;
 namespace Gradus.CommandLine;
 
 /// <summary>What was received, for other programs: <c>{"urgent": [], "logs": [{"log", "client", "form", "new", "more", "known",
-/// "refused", "measured", "notCounted", "unread": [{"line", "text"}], "notes": [{"line", "text"}]}]}</c>. Client and form (file, message) are
-/// null where nothing was taken; a line of 0 is the whole log.</summary>
+/// "refused", "measured", "notCounted", "unread": [{"line", "text"}], "notes": [{"line", "text"}]}]}</c>. Client and form (file,
+/// message) are null where nothing was taken; a line of 0 is the whole log.</summary>
 internal static class ReceiveJson
 {
     private static readonly JsonSerializerOptions Indented = new()
