@@ -36,6 +36,8 @@ public static class RuleBook
         new EditionOutlivesClearance(),
         new PainWhereLoaded(),
         new PainAboveStop(),
+        new SignCameBack(),
+        new PainCameBack(),
         new ClientTooYoung(),
         new RestrictionBroken(),
         new YesWithoutEffect(),

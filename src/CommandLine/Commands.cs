@@ -32,6 +32,7 @@ internal sealed class Commands
         root.Subcommands.Add(ScreenCommand.Words());
         root.Subcommands.Add(LoadCommand.Words());
         root.Subcommands.Add(RangesCommand.Words());
+        root.Subcommands.Add(ReviewCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
         root.Subcommands.Add(ExplainCommand.Words());

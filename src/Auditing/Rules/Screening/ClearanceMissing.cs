@@ -19,7 +19,7 @@ public sealed class ClearanceMissing : IObjectionRule
                 use.At,
                 $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}"
                     + $"{(objection.With is { } with ? $", which matters with {WhatOf(with)}" : "")}: {client.Name} "
-                    + $"{(objection.Condition == AlwaysAsked.Age ? "is" : "answered yes")}, and there is "
+                    + $"{Told(client, objection)}, and there is "
                     + $"{Older(client, objection.Condition)}.",
                 "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                     + (objection.With is null ? "" : $" {practice.Of(objection.Condition).Basis?.Because}"),
@@ -29,7 +29,7 @@ public sealed class ClearanceMissing : IObjectionRule
 
         foreach (
             var asked in missing
-                .Where(m => m.objection.Need != ClearanceNeed.None)
+                .Where(m => m.objection.Need != ClearanceNeed.None && client.SignFor(m.objection.Condition) is null)
                 .GroupBy(m => (m.objection.Need, m.objection.Condition))
         )
         {
@@ -60,10 +60,18 @@ public sealed class ClearanceMissing : IObjectionRule
     /// <summary>"whatever is done", or what the work does as floor.yaml calls it.</summary>
     private static string WhatOf(string property) => property == WorkProperty.Everything ? "whatever is done" : property;
 
-    private static string Older(Client client, ConditionId condition) =>
-        client.Clearances.Any(c => c.Condition == condition)
-            ? $"none from {client.Answered.Iso()} on, the day of the answers"
-            : "none";
+    private static string Told(Client client, Objection.NotCleared objection) =>
+        objection.Condition == AlwaysAsked.Age ? "is"
+        : client.SignFor(objection.Condition) is { } sign ? $"told of one on {sign.Day.Iso()}"
+        : "answered yes";
+
+    private static string Older(Client client, ConditionId condition)
+    {
+        var from = client.ClearableFrom(condition);
+        return client.Clearances.All(c => c.Condition != condition) ? "none"
+            : from == client.Answered ? $"none from {from.Iso()} on, the day of the answers"
+            : $"none from {from.Iso()} on, the day after";
+    }
 
     private static string Demand(ClearanceNeed need) =>
         need == ClearanceNeed.StopUntilCleared
