@@ -32,6 +32,7 @@ internal sealed class Commands
         root.Subcommands.Add(ScreenCommand.Words());
         root.Subcommands.Add(LoadCommand.Words());
         root.Subcommands.Add(RangesCommand.Words());
+        root.Subcommands.Add(ReceiveCommand.Words());
         root.Subcommands.Add(ReviewCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
@@ -87,5 +88,5 @@ internal sealed class Commands
 
     /// <summary>An unknown option before a value is taken for one: nothing that begins with a hyphen is a value here.</summary>
     private static string? Swallowed(CommandResult result) =>
-        result.Children.SelectMany(c => c.Tokens).Select(t => t.Value).FirstOrDefault(v => v.StartsWith('-'));
+        result.Children.SelectMany(c => c.Tokens).Select(t => t.Value).FirstOrDefault(v => v.StartsWith('-') && v != "-");
 }

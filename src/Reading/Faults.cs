@@ -26,6 +26,7 @@ public static class Faults
     public static readonly RuleId ClipTooHeavy = new("clip-too-heavy");
     public static readonly RuleId ClipWithoutStill = new("clip-without-still");
     public static readonly RuleId CaptionsUnreadable = new("captions-unreadable");
+    public static readonly RuleId LogUnreadable = new("log-unreadable");
     public static readonly RuleId HtmlInText = new("html-in-text");
     public static readonly RuleId MarkdownNotKnown = new("markdown-not-known");
     public static readonly RuleId BraceInText = new("brace-in-text");
@@ -53,6 +54,7 @@ public static class Faults
         ClipTooHeavy,
         ClipWithoutStill,
         CaptionsUnreadable,
+        LogUnreadable,
         HtmlInText,
         MarkdownNotKnown,
         BraceInText,

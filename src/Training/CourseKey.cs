@@ -18,4 +18,8 @@ public static class CourseKey
         );
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
     }
+
+    /// <summary>Every key that pages of that client have had, as far as the practice knows: that of the programme as it is written
+    /// now. Those of programmes before it belong here, once they are kept.</summary>
+    public static Series<string> KnownOf(Client client) => [Of(client)];
 }

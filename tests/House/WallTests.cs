@@ -18,7 +18,7 @@ public sealed class WallTests
     {
         ["Domain"] = [],
         ["Media"] = ["Domain", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "System.IO.Hashing"],
-        ["Reading"] = ["Domain", "Markdig", "Media", "NodaTime", "Sep", "YamlDotNet"],
+        ["Reading"] = ["Domain", "Markdig", "Media", "NodaTime", "Sep", "System.IO.Hashing", "YamlDotNet"],
         ["Training"] = ["Domain", "NodaTime"],
         ["Planning"] = ["Domain", "NUglify", "Training"],
         ["Rendering"] = ["Domain", "Planning", "Scriban.Signed"],

@@ -46,7 +46,7 @@ public sealed record LogEntry(
     /// <summary>Whether both tell of the same session: two of one number on a day differ in when they began.</summary>
     public bool IsSameAs(LogEntry other) => Identity == other.Identity;
 
-    private (DateOnly, TimeOnly?, int, string?, bool) Identity => (Day, Start, Session, Edition, Outcome is LogOutcome.NotToday);
+    internal (DateOnly, TimeOnly?, int, string?, bool) Identity => (Day, Start, Session, Edition, Outcome is LogOutcome.NotToday);
 }
 
 /// <summary>What came of a session.</summary>

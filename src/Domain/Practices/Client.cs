@@ -29,7 +29,8 @@ public sealed record Client(
     Location At
 )
 {
-    /// <summary>What came back, in the order of <c>log.csv</c>; the last of those that tell of the same session counts.</summary>
+    /// <summary>What came back, each session once, in the order of the days; of those in <c>log.csv</c> that tell of the same
+    /// session the last one counts.</summary>
     public Series<LogEntry> Log { get; init; } = [];
 
     /// <summary>What the client said, or what follows from it: of the age from when they were born; and pain in the chest,

@@ -5,12 +5,6 @@ namespace Gradus.HandingOver;
 public sealed class TargetFolder : IDisposable
 {
     private const string LockName = Places.Mark + "lock";
-    private const int Attempts = 50;
-    private static readonly TimeSpan BetweenAttempts = TimeSpan.FromMilliseconds(100);
-
-    /// <summary>"Somebody holds it", as Linux, macOS and Windows number it.</summary>
-    private static readonly int[] HeldByAnother = [11, 35, unchecked((int)0x80070020)];
-
     private readonly FileStream held;
 
     private TargetFolder(string root, FileStream held)
@@ -82,25 +76,8 @@ public sealed class TargetFolder : IDisposable
             SystemCalls.FlushFolder(parent);
     }
 
-    private static FileStream Hold(string root)
-    {
-        var name = Path.Combine(root, LockName);
-        for (var attempt = 1; ; attempt++)
-        {
-            try
-            {
-                return new FileStream(name, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            }
-            catch (IOException busy) when (HeldByAnother.Contains(busy.HResult))
-            {
-                if (attempt == Attempts)
-                    throw new HandOverException(
-                        $"Another publish is at work in '{root}'.",
-                        "Wait until it is done, and publish again.",
-                        busy
-                    );
-                Thread.Sleep(BetweenAttempts);
-            }
-        }
-    }
+    private static FileStream Hold(string root) =>
+        HeldFile.Hold(Path.Combine(root, LockName), busy =>
+            new($"Another publish is at work in '{root}'.", "Wait until it is done, and publish again.", busy)
+        );
 }

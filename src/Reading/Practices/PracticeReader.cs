@@ -144,7 +144,12 @@ public static class PracticeReader
         }
 
         var told = Optional(folder, $"clients/{id}/{AnswersFile.Name}", findings);
-        return ClientReader.Read(sheet, told, id, known, programme, readings, words);
+        return ClientReader.Read(sheet, told, id, known, programme, readings, words) is { } client
+            ? client with
+            {
+                Log = KeptLogReader.Read(folder, id, findings),
+            }
+            : null;
     }
 
     private static bool IsStrayAnswer(string file) =>

@@ -10,19 +10,13 @@ public static class LogLines
     public static Series<LogEntry> Of(Series<LogEntry> log)
     {
         var kept = new List<LogEntry>();
-        var ofDay = new Dictionary<DateOnly, List<int>>();
+        var places = new Dictionary<object, int>();
         foreach (var entry in log)
         {
-            if (!ofDay.TryGetValue(entry.Day, out var places))
-                ofDay[entry.Day] = places = [];
-            var known = places.FindIndex(i => kept[i].IsSameAs(entry));
-            if (known < 0)
-            {
-                places.Add(kept.Count);
+            if (places.TryAdd(LogBook.KeyOf(entry), kept.Count))
                 kept.Add(entry);
-            }
             else
-                kept[places[known]] = entry with { Alarm = entry.Alarm ?? kept[places[known]].Alarm };
+                kept[places[LogBook.KeyOf(entry)]] = entry with { Alarm = entry.Alarm ?? kept[places[LogBook.KeyOf(entry)]].Alarm };
         }
 
         return kept.OrderBy(e => e.Day).ToSeries();
