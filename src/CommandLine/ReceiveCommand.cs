@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Gradus.Domain;
-using Gradus.Reading;
 
 namespace Gradus.CommandLine;
 

@@ -16,7 +16,10 @@ public static class LogLines
             if (places.TryAdd(LogBook.KeyOf(entry), kept.Count))
                 kept.Add(entry);
             else
-                kept[places[LogBook.KeyOf(entry)]] = entry with { Alarm = entry.Alarm ?? kept[places[LogBook.KeyOf(entry)]].Alarm };
+                kept[places[LogBook.KeyOf(entry)]] = entry with
+                {
+                    Alarm = entry.Alarm ?? kept[places[LogBook.KeyOf(entry)]].Alarm,
+                };
         }
 
         return kept.OrderBy(e => e.Day).ToSeries();
