@@ -49,8 +49,15 @@ internal sealed record MadeEntry(
         var entries = new List<MadeEntry>();
         for (var times = 1 + chance.Below(3); times > 0; times--)
         {
-            entries.Add(Of(chance, day, chance.Below(4) == 0 ? chance.Of(Places) : place));
-            day = day.AddDays(chance.Of([0, 1, 3, 7, 14, 15, 22]));
+            entries.Add(
+                entries.Count > 0 && chance.Below(2) == 0
+                    ? entries[0] with
+                    {
+                        Day = day,
+                    }
+                    : Of(chance, day, chance.Below(4) == 0 ? chance.Of(Places) : place)
+            );
+            day = day.AddDays(chance.Of([0, 1, 3, 7, 10, 14, 15, 22]));
         }
 
         return [.. entries.Select((e, i) => e with { Start = $"{10 + i}:00" })];

@@ -17,7 +17,8 @@ internal sealed record MadePractice(MadeLibrary Library, MadeClient[] Clients)
     {
         var log = MadeEntry.LogOf(chance, client.Answered);
         var on = log[^1].Day.AddDays(chance.Below(4) - 1);
-        MadeClearance[] word = chance.Below(3) switch
+        var isSign = SecondReturned.SignCounts(client with { Log = log }, ProofSlip.None);
+        MadeClearance[] word = (isSign && chance.Below(4) > 0 ? 1 : chance.Below(3)) switch
         {
             0 => [new("pain-now", on, on.AddYears(1), [])],
             1 when client.Clearances.All(c => c.Condition != "signs-or-symptoms") =>
