@@ -28,7 +28,10 @@ internal static class ClearanceCheck
             return [new Objection.NotCleared(condition.Id, Aside.Of(answer), need, with, at)];
         // A sign of the log may come in the middle of a programme: what was done before it, and until the client was asked again,
         // needs no leave that nobody can give any more.
-        var from = client.SignFor(condition.Id) is null ? DateOnly.MinValue : client.Answered;
+        var from =
+            client.SignFor(condition.Id) is not { } sign ? DateOnly.MinValue
+            : client.Answered > sign.Day ? client.Answered
+            : clearances.Min(c => c.On);
         var bare = weeks
             .Where(w =>
             {

@@ -24,7 +24,7 @@ public sealed class CameBackTests
     [InlineData("A leave that is still to come", "+0; alarm faint", "leave 2027-01-08 2027-12-31; answered 2027-01-06", "short")]
     [InlineData("A leave that ends early", "+0; alarm faint", "leave 2027-01-05 2027-01-12; answered 2027-01-06", "short")]
     [InlineData("Its limit holds", "+0; alarm faint", "leave 2027-01-05 2027-12-31 40; answered 2027-01-06", "beyond")]
-    [InlineData("A sign of the programme before", "+-30; alarm faint; course 0123456789abcdef", "", "stale + not cleared")]
+    [InlineData("A sign of the programme before", "-30; alarm faint; course 0123456789abcdef", "", "stale + not cleared")]
     [InlineData("Pain in the chest", "+0; during 1 chest", "answered 2027-01-06", "not cleared")]
     [InlineData("A snap", "+0; knee-work snap left calf", "", "stale")]
     [InlineData("A snap, asked again, no clinician", "+0; knee-work snap left calf", "answered 2027-01-06", "clinician")]
@@ -44,7 +44,7 @@ public sealed class CameBackTests
     [Fact]
     public void Twice_at_one_place_waits_for_a_clinician_where_the_place_is_loaded_and_nowhere_else()
     {
-        string[] twice = ["+-20; knee-work sharp left knee", "+-10; knee-work sharp left knee"];
+        string[] twice = ["-20; knee-work sharp left knee", "-10; knee-work sharp left knee"];
         var against = Against(twice, "answered 2027-01-03");
         Assert.Equal(["clinician"], against["knee-work"]);
         Assert.Equal(["nothing"], against["wrist-work"]);
@@ -65,13 +65,15 @@ public sealed class CameBackTests
             };
         return Training
             .Of(practice, client)
-            .Uses.ToDictionary(u => u.Exercise.Id.Text, u => u.Against.Count == 0 ? ["nothing"] : Words(u));
+            .Uses.ToDictionary(u => u.Exercise.Id.Text, u => Words(u) is { Length: > 0 } words ? words : ["nothing"]);
     }
 
     private static string[] Words(Use use) =>
         [
+            // What the little club asks of wrists is not what is asked here.
             .. use
-                .Against.Select(a =>
+                .Against.Where(a => a is not Objection.NotAsked)
+                .Select(a =>
                     a switch
                     {
                         Objection.CameBack { IsAsked: true } => "clinician",

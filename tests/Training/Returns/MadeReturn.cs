@@ -74,11 +74,12 @@ internal sealed record MadeReturn(int Number, int Today, MadeSessionDone[] Told)
     {
         var chance = new Chance((ulong)(number + 1));
         var told = new List<MadeSessionDone>();
-        var (willing, weeks) = (1 + chance.Below(10), 2 + chance.Below(Weeks + 1));
+        var few = number % 5 == 0;
+        var (willing, weeks) = (few ? 2 : 1 + chance.Below(10), few ? 2 : 2 + chance.Below(Weeks + 1));
         var (effort, blanks) = (chance.Below(10), chance.Below(3) == 0);
         for (var week = 0; week < weeks; week++)
         {
-            willing = chance.Below(6) == 0 ? chance.Below(11) : willing;
+            willing = !few && chance.Below(6) == 0 ? chance.Below(11) : willing;
             foreach (var (day, session) in new[] { (0, 1), (3, 1), (1, 2), (5, 2), (2, 3), (6, 1) })
             {
                 var all = session == 3 || day == 6 ? 30 : 10;

@@ -10,6 +10,8 @@ public sealed class ClearanceMissing : IObjectionRule
     {
         var missing = training
             .Uses.SelectMany(use => use.Against.OfType<Objection.NotCleared>().Select(objection => (use, objection)))
+            // Of a sign that came back another rule tells once and for all.
+            .Where(m => client.SignFor(m.objection.Condition) is null)
             .ToArray();
         foreach (var (use, objection) in missing.Where(m => m.objection.Need == ClearanceNeed.None))
         {
@@ -19,7 +21,7 @@ public sealed class ClearanceMissing : IObjectionRule
                 use.At,
                 $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}"
                     + $"{(objection.With is { } with ? $", which matters with {WhatOf(with)}" : "")}: {client.Name} "
-                    + $"{Told(client, objection)}, and there is "
+                    + $"{(objection.Condition == AlwaysAsked.Age ? "is" : "answered yes")}, and there is "
                     + $"{Older(client, objection.Condition)}.",
                 "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                     + (objection.With is null ? "" : $" {practice.Of(objection.Condition).Basis?.Because}"),
@@ -29,7 +31,7 @@ public sealed class ClearanceMissing : IObjectionRule
 
         foreach (
             var asked in missing
-                .Where(m => m.objection.Need != ClearanceNeed.None && client.SignFor(m.objection.Condition) is null)
+                .Where(m => m.objection.Need != ClearanceNeed.None)
                 .GroupBy(m => (m.objection.Need, m.objection.Condition))
         )
         {
@@ -60,18 +62,11 @@ public sealed class ClearanceMissing : IObjectionRule
     /// <summary>"whatever is done", or what the work does as floor.yaml calls it.</summary>
     private static string WhatOf(string property) => property == WorkProperty.Everything ? "whatever is done" : property;
 
-    private static string Told(Client client, Objection.NotCleared objection) =>
-        objection.Condition == AlwaysAsked.Age ? "is"
-        : client.SignFor(objection.Condition) is { } sign ? $"told of one on {sign.Day.Iso()}"
-        : "answered yes";
-
-    private static string Older(Client client, ConditionId condition)
-    {
-        var from = client.ClearableFrom(condition);
-        return client.Clearances.All(c => c.Condition != condition) ? "none"
-            : from == client.Answered ? $"none from {from.Iso()} on, the day of the answers"
-            : $"none from {from.Iso()} on, the day after";
-    }
+    private static string Older(Client client, ConditionId condition) =>
+        client.Clearances.All(c => c.Condition != condition) ? "none"
+        : client.ClearableFrom(condition) is var from && from == client.Answered
+            ? $"none from {from.Iso()} on, the day of the answers"
+        : $"none from {from.Iso()} on, the day after a sign that came back";
 
     private static string Demand(ClearanceNeed need) =>
         need == ClearanceNeed.StopUntilCleared

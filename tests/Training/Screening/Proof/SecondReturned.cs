@@ -16,6 +16,8 @@ internal static class SecondReturned
         && SignDay(client, slip) is { } day
         && !client.Clearances.Any(c => c.Condition == "signs-or-symptoms" && c.On > day && c.Until < client.Answered);
 
+    public static bool IsAskedAgain(MadeClient client, ProofSlip slip) => client.Answered > SignDay(client, slip);
+
     /// <summary>The first day on which a leave can have known of everything.</summary>
     public static DateOnly LeaveFrom(MadeClient client, ProofSlip slip)
     {
