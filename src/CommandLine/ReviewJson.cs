@@ -4,8 +4,10 @@ using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
-/// <summary>A review for other programs: <c>{"today", "needs": [{"kind", "client", "says", "do"}], "clients": [{"client", "weeks":
-/// [{"week", "planned", "done", "extra", "beforePlay", "endedEarly"}], "share", "longestGap", "missed", "sets", "loads": [{"week",
+/// <summary>A review for other programs: <c>{"today", "needs": [{"kind", "client", "says", "do"}], "clients": [{"client",
+/// "weeks":
+/// [{"week", "planned", "done", "extra", "beforePlay", "endedEarly"}], "share", "longestGap", "missed", "sets", "loads":
+/// [{"week",
 /// "days", "total", "atLeast", "monotony", "strain", "why"}], "pains": [{"kind", "place", "day", "level", "step", "stopped"}],
 /// "effort", "moveOn", "retests", "notCounted"}]}</c>. The needs stand in the order in which they are said; planned is null where
 /// the log does not say of which edition it tells; share is per cent, or null below ten planned sessions; monotony and strain are

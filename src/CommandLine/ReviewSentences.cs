@@ -5,20 +5,22 @@ using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
-/// <summary>What may be said of what came back, to the coach. What must never be said cannot be said here: no score, no streak, no
+/// <summary>What may be said of what came back, to the coach. What must never be said cannot be said here: no score, no
+/// streak, no
 /// ranking, no limit for a load, no mean of efforts.</summary>
 internal static class ReviewSentences
 {
     public const string Again = "The same instrument, method, rater and time of day; not within an hour after training.";
 
     public const string HomeOnly =
-        "The sport itself is not logged; without it these figures say little. No limit is known to hold for anybody: a week stands "
-        + "beside the same person's earlier weeks alone.";
+        "The sport itself is not logged; without it these figures say little. No limit is known to hold for anybody: a week "
+        + "stands beside the same person's earlier weeks alone.";
 
     public const string NoRanking = "Blank is never 0 and never no. No log does not mean that nothing was done.";
 
     public const string Bands =
-        "The bands for pain were tested in tendons and a few joint troubles only; one-point changes are never called better or worse.";
+        "The bands for pain were tested in tendons and a few joint troubles only; one-point changes are never "
+        + "called better or worse.";
 
     /// <summary>"3 of 4: 2 whole, 1 short; 1 ended early (60 %); and 2 more than planned".</summary>
     public static string Of(ReturnedWeek week)

@@ -44,7 +44,8 @@ public sealed partial class ReviewCommandTests : IDisposable
     {
         var text = Review("text");
         Assert.StartsWith(
-            "Who needs you first, and why\n\nAt once\n  Maud Tregarth (maud): fainting on 2026-12-14\n    Do not plan on. Signs or "
+            "Who needs you first, and why\n\nAt once\n  Maud Tregarth (maud): fainting on 2026-12-14\n    Do not plan on. "
+                + "Signs or "
                 + "symptoms is now a yes: nothing until a clinician's leave that is dated after this day, and asked again.\n",
             text,
             StringComparison.Ordinal

@@ -3,8 +3,10 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>What came back of one client, as far as anything may be said of it. Without a word, and no part of a
-/// <see cref="Training"/>, because it hangs on the day. What is not here is never computed: a risk of injury, a readiness, any ratio
-/// of loads (Impellizzeri 2020, J Athl Train 55:893-901, and 2021, Sports Med 51:581-92, both seen), a figure made of pain, effort
+/// <see cref="Training"/>, because it hangs on the day. What is not here is never computed: a risk of injury, a readiness, any
+/// ratio
+/// of loads (Impellizzeri 2020, J Athl Train 55:893-901, and 2021, Sports Med 51:581-92, both seen), a figure made of pain,
+/// effort
 /// and adherence together, a prediction, a comparison of clients, a mean of efforts.</summary>
 /// <param name="Weeks">Those that the log covers.</param>
 /// <param name="Missed">Three planned sessions or more without one of the log; null where there are none.</param>

@@ -24,7 +24,8 @@ public enum RetestWhy
     Less,
 }
 
-/// <summary>A series that is due, by the first of the reasons that came. Never within 14 days of the latest reading; with the same
+/// <summary>A series that is due, by the first of the reasons that came. Never within 14 days of the latest reading; with the
+/// same
 /// instrument, method, rater and time of day, and not within an hour after training.</summary>
 /// <param name="Since">The day on which it became due.</param>
 public sealed record DueRetest(SeriesKey Key, Occasion Latest, RetestWhy Why, DateOnly Since)

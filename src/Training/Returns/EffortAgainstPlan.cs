@@ -3,7 +3,8 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>How hard sessions were felt to be beside how hard they were meant.</summary>
-/// <param name="Difference">The median of what was reported less the median of what was planned, in points of ten; null below four
+/// <param name="Difference">The median of what was reported less the median of what was planned, in points of ten; null below
+/// four
 /// sessions that say both.</param>
 /// <param name="TooHard">Sessions of effort 9 or 10 where the plan says 6 at most.</param>
 public sealed record EffortAgainstPlan(decimal? Difference, int Sessions, Series<LogEntry> TooHard)

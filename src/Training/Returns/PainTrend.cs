@@ -6,7 +6,8 @@ namespace Gradus.Trainings;
 /// counts.</summary>
 public static class PainTrend
 {
-    /// <summary>Points of the median (Farrar 2001, Pain 94:149-58, seen: for less pain; for more: common practice, no source).</summary>
+    /// <summary>Points of the median (Farrar 2001, Pain 94:149-58, seen: for less pain; for more: common practice, no
+    /// source).</summary>
     private const int Rise = 2;
 
     private const int WeeksBack = 2;

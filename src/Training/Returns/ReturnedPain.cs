@@ -2,7 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Trainings;
 
-/// <summary>What of a pain concerns the coach, worst first. The bands were tested in tendons and a few joint troubles only (Thomeé
+/// <summary>What of a pain concerns the coach, worst first. The bands were tested in tendons and a few joint troubles only
+/// (Thomeé
 /// 1997, second-hand; Silbernagel 2007, Am J Sports Med 35:897-906, abstract seen; the bands not seen in it).</summary>
 public enum PainKind
 {

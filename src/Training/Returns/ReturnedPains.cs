@@ -45,7 +45,8 @@ public static class ReturnedPains
     private static bool IsSeen(Client client, DateOnly day) =>
         client.Clearances.Any(c => c.Condition == AlwaysAsked.PainNow && c.On > day) || client.Restrictions.Any(r => r.On > day);
 
-    /// <summary>Of what was worse on a morning: again within 14 days is out for 7, and within 14 days after those a clinician's.</summary>
+    /// <summary>Of what was worse on a morning: again within 14 days is out for 7, and within 14 days after those a
+    /// clinician's.</summary>
     private static PainStep StepOf(ReturnedPain pain, IEnumerable<ReturnedPain> before)
     {
         if (before.LastOrDefault() is not { } last || pain.Kind is not (PainKind.Stopped or PainKind.NextMorning))

@@ -20,7 +20,8 @@ public abstract record Objection(ConditionId Condition, Aside<Location> At)
     public sealed record Painful(ConditionId Condition, Aside<Answer> Answer, Pain Pain, bool IsTooMuch, Aside<Location> At)
         : Objection(Condition, At);
 
-    /// <summary>Pain came back after the answers, so that nobody knows what hurts now; or a clinician must look at it first.</summary>
+    /// <summary>Pain came back after the answers, so that nobody knows what hurts now; or a clinician must look at it
+    /// first.</summary>
     /// <param name="Day">The day of the entry that tells of it.</param>
     /// <param name="IsAsked">Whether the client was asked again since, so that only a clinician is missing.</param>
     /// <param name="Log">The place of that entry.</param>

@@ -66,16 +66,25 @@ internal sealed record MadeReturn(int Number, int Today, MadeSessionDone[] Told)
         .Edit(
             "clients/ada/programme.md",
             "- use: sway\n",
-            "- use: sway\n  - name: Twice\n    days: 2 a week\n    do:\n      - use: push\n  - name: Before\n    days: before play\n"
+            "- use: sway\n  - name: Twice\n    days: 2 a week\n    do:\n      - use: push\n"
+                + "  - name: Before\n    days: before play\n"
                 + "    do:\n      - use: sway\n"
         );
 
-    public static MadeReturn Of(int number)
+    /// <summary>A session every third day, each of that effort and nothing else amiss.</summary>
+    public static MadeReturn Of(params int[] efforts) =>
+        new(
+            -1,
+            30,
+            [.. efforts.Select((e, i) => new MadeSessionDone(3 * i, 1, true, false, 10, e, 10, PlannedSets, 0, 0, false, false))]
+        );
+
+    public static MadeReturn Habit(int number)
     {
         var chance = new Chance((ulong)(number + 1));
         var told = new List<MadeSessionDone>();
         var few = number % 5 == 0;
-        var (willing, weeks) = (few ? 2 : 1 + chance.Below(10), few ? 2 : 2 + chance.Below(Weeks + 1));
+        var (willing, weeks) = (few ? 2 : 1 + chance.Below(10), few ? 3 : 2 + chance.Below(Weeks + 1));
         var (effort, blanks) = (chance.Below(10), chance.Below(3) == 0);
         for (var week = 0; week < weeks; week++)
         {

@@ -3,8 +3,10 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What of a pain concerns the coach, each case for one reason. The bands were tested in tendons and a few joint troubles
-/// only (Thomeé 1997, second-hand; Silbernagel 2007, Am J Sports Med 35:897-906, abstract seen; the bands not seen in it); 14 days
+/// <summary>What of a pain concerns the coach, each case for one reason. The bands were tested in tendons and a few joint
+/// troubles
+/// only (Thomeé 1997, second-hand; Silbernagel 2007, Am J Sports Med 35:897-906, abstract seen; the bands not seen in it); 14
+/// days
 /// and six weeks are common practice, no source.</summary>
 public sealed class PainTableTests
 {

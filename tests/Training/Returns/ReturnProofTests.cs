@@ -4,7 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>A made year of 200 clients, each with a habit of their own, reviewed by the product and by a second implementation that
+/// <summary>A made year of 200 clients, each with a habit of their own, reviewed by the product and by a second implementation
+/// that
 /// was written from the words of the rule. A tenth of them in a plain run.</summary>
 [Trait("Slow", "yes")]
 public sealed class ReturnProofTests(ITestOutputHelper output)
@@ -29,9 +30,18 @@ public sealed class ReturnProofTests(ITestOutputHelper output)
 
     private static readonly Training Training = Training.Of(Practice, Practice.Clients[0]);
 
-    private static readonly MadeReturn[] All = [.. Enumerable.Range(0, 200).Select(MadeReturn.Of)];
+    /// <summary>Who did so few sessions, and so hard, that one more would make a difference.</summary>
+    private static readonly MadeReturn[] Edges =
+    [
+        MadeReturn.Of(5, 6, 7),
+        MadeReturn.Of(5, 6, 7, 8),
+        MadeReturn.Of(9),
+        MadeReturn.Of(9, 10),
+    ];
 
-    private static readonly MadeReturn[] Made = All[..LongProof.Cases(200)];
+    private static readonly MadeReturn[] All = [.. Edges, .. Enumerable.Range(0, 200).Select(MadeReturn.Habit)];
+
+    private static readonly MadeReturn[] Made = All[..(Edges.Length + LongProof.Cases(200))];
 
     [Fact]
     public void The_two_reviews_agree()
@@ -71,9 +81,12 @@ public sealed class ReturnProofTests(ITestOutputHelper output)
             yield return $"week {week.Number}: {week.Done} of {(week.Planned is { } planned ? $"{planned}" : "?")}, {week.Extra} "
                 + $"extra, {week.BeforePlay} before play";
         foreach (var load in came.Loads)
-            yield return FormattableString.Invariant(
-                $"load {load.Number}: {load.Total:0} {(load.Monotony is { } m ? FormattableString.Invariant($"{m:0.000} {load.Strain:0}") : load.Why)}"
-            );
+        {
+            var figures = FormattableString.Invariant($"{load.Monotony:0.000} {load.Strain:0}");
+            yield return FormattableString.Invariant($"load {load.Number}: {load.Total:0} ")
+                + (load.Why is { } why ? $"{why}" : figures);
+        }
+
         if (came.TooLittle is { } little)
             yield return $"too little until week {little.Number}";
         if (came.Share is { } share)

@@ -31,7 +31,8 @@ internal enum ReturnSlip
     MissedTwoRunning,
 }
 
-/// <summary>The review a second time, in plain loops over what was made, sentence by sentence from the words of the rule.</summary>
+/// <summary>The review a second time, in plain loops over what was made, sentence by sentence from the words of the
+/// rule.</summary>
 internal sealed class SecondReturn(MadeReturn made, ReturnSlip slip)
 {
     private const int Planned = 4;
@@ -100,7 +101,8 @@ internal sealed class SecondReturn(MadeReturn made, ReturnSlip slip)
     private int Places(IEnumerable<MadeSessionDone> of) =>
         slip == ReturnSlip.TwiceADayIsTwo ? of.Count() : of.Select(t => t.Day).Distinct().Count();
 
-    /// <summary>Effort × minutes by day; the sample's deviation; nothing where a session has no effort, the week is not covered, or
+    /// <summary>Effort × minutes by day; the sample's deviation; nothing where a session has no effort, the week is not
+    /// covered, or
     /// fewer than four days have a session.</summary>
     private IEnumerable<string> Load(int week, bool covered)
     {
@@ -124,11 +126,13 @@ internal sealed class SecondReturn(MadeReturn made, ReturnSlip slip)
         );
     }
 
-    /// <summary>By the rule of times in dose-line.md: 5 s to get ready; each set of a press 2 × 10 s and rests of 20 s; of a hold 2
+    /// <summary>By the rule of times in dose-line.md: 5 s to get ready; each set of a press 2 × 10 s and rests of 20 s; of a
+    /// hold 2
     /// × 30 s; 10 s between two uses; 10 s to change sides.</summary>
     private static double PlannedMinutes(int session) => MadeTimes.Seconds[session] / 60.0;
 
-    /// <summary>"Three planned sessions missed running": Monday and Thursday on their days, the two of the week at its end.</summary>
+    /// <summary>"Three planned sessions missed running": Monday and Thursday on their days, the two of the week at its
+    /// end.</summary>
     private IEnumerable<string> Missed(int last)
     {
         var places = new List<(int Day, bool Done)>();

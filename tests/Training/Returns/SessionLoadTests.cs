@@ -4,7 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>Effort × minutes (Foster 1998, Med Sci Sports Exerc 30:1164-8; abstract seen), and what may be said of a week.</summary>
+/// <summary>Effort × minutes (Foster 1998, Med Sci Sports Exerc 30:1164-8; abstract seen), and what may be said of a
+/// week.</summary>
 public sealed class SessionLoadTests
 {
     private static readonly LittlePractice Practice = Club

@@ -3,8 +3,10 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>Entries of a log as a test writes them: "+3 session 1 week 1; before 2 left knee; during 4 left knee; morning 5; worse;
-/// stopped sharp; drill sharp left knee; alarm chest; not today pain; effort 5; minutes 20; steps 12 of 20; sets drill left 2". The
+/// <summary>Entries of a log as a test writes them: "+3 session 1 week 1; before 2 left knee; during 4 left knee; morning 5;
+/// worse;
+/// stopped sharp; drill sharp left knee; alarm chest; not today pain; effort 5; minutes 20; steps 12 of 20; sets drill left
+/// 2". The
 /// number in front is the day from the first of the programme; what is not said stays blank.</summary>
 internal static class ToldLog
 {

@@ -38,8 +38,8 @@ internal sealed record MadeEntry(
     public string Line =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{Day:yyyy-MM-dd},{Start},1,1,3f0c2a1b,{Alarm},{(Stopped == "" ? "" : "yes")},{Stopped},{Before},{During},{Morning},{Worse}"
-        );
+            $"{Day:yyyy-MM-dd},{Start},1,1,3f0c2a1b,{Alarm},{(Stopped == "" ? "" : "yes")},{Stopped},"
+        ) + $"{Before},{During},{Morning},{Worse}";
 
     /// <summary>One to three entries round the day of the answers.</summary>
     public static MadeEntry[] LogOf(Reading.Chance chance, DateOnly answered)

@@ -12,7 +12,8 @@ internal sealed record MadePractice(MadeLibrary Library, MadeClient[] Clients)
         return new(library, [.. made.Select(m => chance.Below(4) == 0 ? Told(chance, m) : m)]);
     }
 
-    /// <summary>With a log; and now and then a clinician's word on it: a leave for signs or for pain, before it or after.</summary>
+    /// <summary>With a log; and now and then a clinician's word on it: a leave for signs or for pain, before it or
+    /// after.</summary>
     private static MadeClient Told(Chance chance, MadeClient client)
     {
         var log = MadeEntry.LogOf(chance, client.Answered);

@@ -5,7 +5,8 @@ namespace Gradus.Tests.Trainings;
 /// <summary>What comes back acts, a second time, from the words of the table: P0 "signs-or-symptoms is now yes: nothing until a
 /// clinician's leave that is dated after this day"; "a pain answer above stop or P0-P3 makes pain-now stale: ask again before the
 /// next publish"; P1 "see a clinician"; P2 "twice at one place in 14 days → clinician before it is done again"; P3 "again worse →
-/// out for 7 days; again within 14 days after → clinician". It belongs to the person, whatever programme it was told in.</summary>
+/// out for 7 days; again within 14 days after → clinician". It belongs to the person, whatever programme it was told
+/// in.</summary>
 internal static class SecondReturned
 {
     /// <summary>Whether a sign stands in for the answer. The leave has its own limits and end; it is over when that came and the
