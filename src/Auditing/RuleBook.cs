@@ -37,6 +37,8 @@ public static class RuleBook
         new EditionOutlivesClearance(),
         new PainWhereLoaded(),
         new PainAboveStop(),
+        new SignCameBack(),
+        new PainCameBack(),
         new ClientTooYoung(),
         new RestrictionBroken(),
         new YesWithoutEffect(),

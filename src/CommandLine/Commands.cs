@@ -33,6 +33,7 @@ internal sealed class Commands
         root.Subcommands.Add(LoadCommand.Words());
         root.Subcommands.Add(RangesCommand.Words());
         root.Subcommands.Add(ReceiveCommand.Words());
+        root.Subcommands.Add(ReviewCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
         root.Subcommands.Add(ExplainCommand.Words());

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using Gradus.Domain;
 using Gradus.Reading;
@@ -37,29 +36,13 @@ internal sealed class FindingHtml
     )
     {
         var page = new FindingHtml(excerpts, pages, nameOf);
-        page.Head();
         page.Body(findings, unjudged);
-        return page.html.ToString();
-    }
-
-    private void Head()
-    {
-        var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(Style)));
-        html.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-")
-            .Append(hash)
-            .Append("'; base-uri 'none'; form-action 'none'\">\n")
-            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-            .Append("<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"robots\" content=\"noindex\">\n")
-            .Append($"<title>What the audit found</title>\n<style>{Style}</style>\n</head>\n");
+        return CoachPage.Of("What the audit found", Style, page.html.ToString());
     }
 
     private void Body(Series<Finding> findings, Series<(ClientId Client, string Place)> unjudged)
     {
-        html.Append("<body>\n<header>\n<p class=\"private\"><strong>For the coach alone.</strong> This page names clients and ")
-            .Append("says what concerns their health. Send it to nobody, and delete it when you are done with it.</p>\n")
-            .Append("</header>\n<main>\n<h1>What the audit found</h1>\n")
-            .Append($"<p class=\"counts\">{Counts(findings)}</p>\n");
+        html.Append($"<p class=\"counts\">{Counts(findings)}</p>\n");
         foreach (var (client, place) in unjudged)
             html.Append($"<p>{Escape(FindingText.Unjudged(client, place))}</p>\n");
         var parts = findings
@@ -79,7 +62,6 @@ internal sealed class FindingHtml
         foreach (var part in parts)
             Part(part.Key, [.. part]);
         Pages(findings);
-        html.Append("</main>\n</body>\n</html>\n");
     }
 
     private void Part(string? client, Series<Finding> findings)
@@ -138,10 +120,5 @@ internal sealed class FindingHtml
 
     private static string Counts(IEnumerable<Finding> findings) => Escape(FindingText.Counted([.. findings]));
 
-    /// <summary>Text as it may stand in an element or in a quoted attribute.</summary>
-    private static string Escape(string text) =>
-        text.Replace("&", "&amp;", StringComparison.Ordinal)
-            .Replace("<", "&lt;", StringComparison.Ordinal)
-            .Replace(">", "&gt;", StringComparison.Ordinal)
-            .Replace("\"", "&quot;", StringComparison.Ordinal);
+    private static string Escape(string text) => CoachPage.Escape(text);
 }

@@ -1,3 +1,4 @@
+using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -17,13 +18,21 @@ internal static class ScreenWords
                 $"loads the {condition.Where}; answered {Reply(loaded.Answer.Value)} to {condition.Name}",
             { Against: Objection.Painful { IsTooMuch: true } painful } => $"nobody is trained with this pain: {painful.Pain}",
             { Against: Objection.Painful painful } => $"is hard, loaded or jumped where it hurts: {painful.Pain}",
+            { Against: Objection.CameBack { IsAsked: false } back } =>
+                $"{ReturnWords.Of(back.Kind)} came back on {back.Day.Iso()}, {back.Place}; not asked again since",
+            { Against: Objection.CameBack back } =>
+                $"{ReturnWords.Of(back.Kind)} came back on {back.Day.Iso()}, {back.Place}; a clinician has not seen it",
             { Against: Objection.TooEarly early } =>
                 $"hard work in week {early.Week.Week}; not regularly active, so the first {Hardness.GentleWeeks} weeks are "
                     + "gentle",
             { Against: Objection.NotAsked missing } => $"not asked about {condition.Name}",
             { Against: Objection.Unread unread } => $"the answer about {condition.Name} cannot be read",
-            { Against: Objection.NotCleared bare } =>
-                $"{Need(bare.Need)} with {condition.Name}; answered {Reply(bare.Answer.Value)}",
+            { Against: Objection.NotCleared bare } => $"{Need(bare.Need)} with {condition.Name}; "
+                + (
+                    bare.Answer.Value.At.File.EndsWith("/log.csv", StringComparison.Ordinal)
+                        ? "one came back"
+                        : $"answered {Reply(bare.Answer.Value)}"
+                ),
             { Against: Objection.ClearanceShort brief } =>
                 $"the clearance for {condition.Name} holds from {brief.Clearance.Value.On.Iso()} to "
                     + $"{brief.Clearance.Value.Until.Iso()}, not for every day from {brief.From.Iso()} to {brief.Until.Iso()}",
@@ -51,6 +60,7 @@ internal static class ScreenWords
             { Against: Objection.Forbidden forbidden } => forbidden.Answer.Value.At,
             { Against: Objection.Loaded loaded } => loaded.Answer.Value.At,
             { Against: Objection.Painful painful } => painful.Answer.Value.At,
+            { Against: Objection.CameBack back } => back.Log.Value,
             { Against: Objection.TooEarly early } => early.Answer.Value.At,
             { Against: Objection.NotCleared bare } => bare.Answer.Value.At,
             { Against: Objection.ClearanceShort brief } => brief.Clearance.Value.At,

@@ -34,8 +34,32 @@ public sealed record Client(
     public Series<LogEntry> Log { get; init; } = [];
 
     /// <summary>What the client said, or what follows from it: of the age from when they were born; and pain in the chest,
-    /// however little, is a sign of the heart.</summary>
-    public Answer? AnswerTo(ConditionId condition)
+    /// however little, is a sign of the heart. A sign that cannot wait in what came back is a yes, whatever was answered before
+    /// it.</summary>
+    public Answer? AnswerTo(ConditionId condition) =>
+        SignFor(condition) is { } sign ? new(condition, new Reply.Yes(null), sign.At) : Told(condition);
+
+    /// <summary>The entry of the log that counts as a yes to that condition, where the client did not say yes: the last sign that
+    /// cannot wait, whatever programme it was told in. Null where there is none, and where a clinician's leave that was dated
+    /// after
+    /// it has run its time and the client was asked again since.</summary>
+    public LogEntry? SignFor(ConditionId condition) =>
+        condition == AlwaysAsked.Symptoms && Told(condition)?.Reply is not Reply.Yes ? OpenSign : null;
+
+    /// <summary>The first day on which who clears it can have known of all that was said of it: that of the answers, or the day
+    /// after the last sign in the log.</summary>
+    public DateOnly ClearableFrom(ConditionId condition) =>
+        condition != AlwaysAsked.Symptoms || OpenSign is not { } sign ? Answered
+        : SignFor(condition) is null && Answered > sign.Day ? Answered
+        : sign.Day.AddDays(1);
+
+    private LogEntry? OpenSign =>
+        Log.Where(e => e.IsSign()).MaxBy(e => e.Day) is { } last
+        && !Clearances.Any(c => c.Condition == AlwaysAsked.Symptoms && c.On > last.Day && c.Until < Answered)
+            ? last
+            : null;
+
+    private Answer? Told(ConditionId condition)
     {
         if (condition == AlwaysAsked.Age)
             return new(condition, Born.IsIn(AgeBand.Over65, Programme) ? new Reply.Yes(null) : new Reply.No(), At);

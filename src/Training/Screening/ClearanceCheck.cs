@@ -26,22 +26,30 @@ internal static class ClearanceCheck
         var clearances = client.Clearances.Where(c => Knows(c, condition, client)).ToArray();
         if (clearances.Length == 0)
             return [new Objection.NotCleared(condition.Id, Aside.Of(answer), need, with, at)];
+        // A sign of the log may come in the middle of a programme: what was done before it, and until the client was asked again,
+        // needs no leave that nobody can give any more.
+        var from =
+            client.SignFor(condition.Id) is not { } sign ? DateOnly.MinValue
+            : client.Answered > sign.Day ? client.Answered
+            : clearances.Min(c => c.On);
         var bare = weeks
             .Where(w =>
             {
                 var isRecent = need != ClearanceNeed.None && Hardness.IsVigorous(use.Exercise, w.Dose.AsDose);
-                return !Days(client.Programme, w.Week).All(day => clearances.Any(c => c.IsInForce(day, isRecent)));
+                return !Days(client.Programme, w.Week)
+                    .Where(day => day >= from)
+                    .All(day => clearances.Any(c => c.IsInForce(day, isRecent)));
             })
             .ToArray();
         if (bare.Length > 0)
         {
-            var (from, until) = (client.Programme.FirstDayOf(bare[0].Week), client.Programme.LastDayOf(bare[^1].Week));
+            var until = client.Programme.LastDayOf(bare[^1].Week);
             return
             [
                 new Objection.ClearanceShort(
                     condition.Id,
                     Aside.Of(clearances.MaxBy(c => c.Until) ?? clearances[0]),
-                    from,
+                    Later(client.Programme.FirstDayOf(bare[0].Week), from),
                     until,
                     need,
                     at
@@ -73,15 +81,18 @@ internal static class ClearanceCheck
         select new Objection.BeyondLimit(condition.Id, Aside.Of(clearance), limit, beyond, at);
 
     /// <summary>Whether it is of that condition, and who gave it can have known what the client said: what comes and goes is
-    /// cleared on or after the day of the answers that name it.</summary>
+    /// cleared on or after the day of the answers that name it, and after the day of a sign that came back.</summary>
     public static bool Knows(Clearance clearance, Condition condition, Client client) =>
-        clearance.Condition == condition.Id && (condition.Basis is not { IsOfNow: true } || clearance.On >= client.Answered);
+        clearance.Condition == condition.Id
+        && (condition.Basis is not { IsOfNow: true } || clearance.On >= client.ClearableFrom(condition.Id));
 
     /// <param name="isRecent">Whether only one of the last 12 months holds, as before vigorous training.</param>
     private static bool IsInForce(this Clearance clearance, DateOnly day, bool isRecent) =>
         clearance.On <= day
         && day <= clearance.Until
         && (!isRecent || day <= clearance.On.AddMonths(PreParticipation.VigorousMonths));
+
+    private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
 
     private static IEnumerable<DateOnly> Days(Programme programme, int week) =>
         Enumerable.Range(0, 7).Select(programme.FirstDayOf(week).AddDays);

@@ -20,6 +20,21 @@ public abstract record Objection(ConditionId Condition, Aside<Location> At)
     public sealed record Painful(ConditionId Condition, Aside<Answer> Answer, Pain Pain, bool IsTooMuch, Aside<Location> At)
         : Objection(Condition, At);
 
+    /// <summary>Pain came back after the answers, so that nobody knows what hurts now; or a clinician must look at it
+    /// first.</summary>
+    /// <param name="Day">The day of the entry that tells of it.</param>
+    /// <param name="IsAsked">Whether the client was asked again since, so that only a clinician is missing.</param>
+    /// <param name="Log">The place of that entry.</param>
+    public sealed record CameBack(
+        ConditionId Condition,
+        PainKind Kind,
+        PainPlace Place,
+        DateOnly Day,
+        bool IsAsked,
+        Aside<Location> Log,
+        Aside<Location> At
+    ) : Objection(Condition, At);
+
     /// <summary>Hard work in the first weeks of somebody who is not regularly active.</summary>
     /// <param name="Week">The first in which it is hard.</param>
     public sealed record TooEarly(ConditionId Condition, Aside<Answer> Answer, WeekDose Week, Aside<Location> At)

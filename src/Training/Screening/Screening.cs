@@ -62,9 +62,11 @@ public static class Screening
         {
             null => Matters(condition, exercise) ? [new Objection.NotAsked(condition.Id, at)] : [],
             Reply.Unread => Matters(condition, exercise) ? [new Objection.Unread(condition.Id, at)] : [],
-            Reply.Pains pains => OfPains(settings, use, pains, new(condition.Id, answer, at)),
+            Reply.Pains pains => Since(settings, client, use, condition, at)
+                .Concat(OfPains(settings, use, pains, new(condition.Id, answer, at))),
             Reply.Yes yes => OfYes(client, use, exercise, condition, yes, answer, at)
                 .Concat(LimitsOf(settings, client, use, exercise, condition, yes, at)),
+            _ when condition.Id == AlwaysAsked.PainNow => Since(settings, client, use, condition, at),
             _ => condition.Id == AlwaysAsked.RegularlyActive
                 ? Hardness.TooEarly(use) is { } week
                     ? [new Objection.TooEarly(condition.Id, Aside.Of(answer), week, at)]
@@ -72,6 +74,15 @@ public static class Screening
                 : [],
         };
     }
+
+    /// <summary>What came back since the answer about pain, and the limits of a clinician's leave for it.</summary>
+    private static IEnumerable<Objection> Since(
+        PracticeSettings settings,
+        Client client,
+        Use use,
+        Condition condition,
+        Aside<Location> at
+    ) => CameBack.Against(settings, client, use, at).Concat(ClearanceCheck.Limits(client, condition, use, settings.Dose, at));
 
     /// <summary>Above the stop nothing is trained. Above the ease-off no hard, loaded or jumped work is done on the place, and
     /// for the spine none anywhere.</summary>

@@ -134,6 +134,7 @@ internal sealed record ClinicCase(string Why, string Says, string Does, string C
             Objection.Loaded => $"loaded {objection.Condition}",
             Objection.Painful { IsTooMuch: true } pain => string.Create(CultureInfo.InvariantCulture, $"too painful {pain.Pain}"),
             Objection.Painful pain => string.Create(CultureInfo.InvariantCulture, $"painful {pain.Pain}"),
+            Objection.CameBack => "came back",
             Objection.TooEarly => "too early",
             Objection.NotAsked => $"not asked {objection.Condition}",
             Objection.NotCleared => $"not cleared {objection.Condition}",

@@ -10,6 +10,8 @@ public sealed class ClearanceMissing : IObjectionRule
     {
         var missing = training
             .Uses.SelectMany(use => use.Against.OfType<Objection.NotCleared>().Select(objection => (use, objection)))
+            // Of a sign that came back another rule tells once and for all.
+            .Where(m => client.SignFor(m.objection.Condition) is null)
             .ToArray();
         foreach (var (use, objection) in missing.Where(m => m.objection.Need == ClearanceNeed.None))
         {
@@ -61,9 +63,10 @@ public sealed class ClearanceMissing : IObjectionRule
     private static string WhatOf(string property) => property == WorkProperty.Everything ? "whatever is done" : property;
 
     private static string Older(Client client, ConditionId condition) =>
-        client.Clearances.Any(c => c.Condition == condition)
-            ? $"none from {client.Answered.Iso()} on, the day of the answers"
-            : "none";
+        client.Clearances.All(c => c.Condition != condition) ? "none"
+        : client.ClearableFrom(condition) is var from && from == client.Answered
+            ? $"none from {from.Iso()} on, the day of the answers"
+        : $"none from {from.Iso()} on, the day after a sign that came back";
 
     private static string Demand(ClearanceNeed need) =>
         need == ClearanceNeed.StopUntilCleared

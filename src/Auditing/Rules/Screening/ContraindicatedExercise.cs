@@ -37,7 +37,8 @@ public sealed class ContraindicatedExercise : IObjectionRule
         objection switch
         {
             Objection.Forbidden => (
-                $"'{exercise.Title}' is not done with {condition.Name}, and {client.Name} answered yes.",
+                $"'{exercise.Title}' is not done with {condition.Name}, and {client.Name} "
+                    + (client.SignFor(condition.Id) is { } sign ? $"told of one on {sign.Day.Iso()}." : "answered yes."),
                 "Take it out, or choose an exercise that does not name this condition.",
                 null
             ),

@@ -31,6 +31,9 @@ internal sealed record MadeClient(
     MadeSession[] Sessions
 )
 {
+    /// <summary>What came back, in the order of the days.</summary>
+    public MadeEntry[] Log { get; init; } = [];
+
     private static readonly string[] Health =
     [
         .. FloorAnswers.Ids.Where(id => id is not "regularly-active" and not "pain-now"),
@@ -135,6 +138,12 @@ internal sealed record MadeClient(
     {
         if (condition == SecondFloor.From65)
             return slip != ProofSlip.AgeOf65Forgotten && IsFrom65(slip) ? "yes" : "no";
+        return condition == "signs-or-symptoms" && SecondReturned.SignCounts(this, slip) ? "yes" : Said(condition, slip);
+    }
+
+    /// <summary>The same without what came back.</summary>
+    public string? Said(string condition, ProofSlip slip)
+    {
         var answer = Answers.GetValueOrDefault(condition);
         var hurts = condition == "signs-or-symptoms" && SecondPain.Of(this).Any(p => p.Place == "chest" && p.Level > 0);
 

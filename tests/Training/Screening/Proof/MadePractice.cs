@@ -8,7 +8,32 @@ internal sealed record MadePractice(MadeLibrary Library, MadeClient[] Clients)
     public static MadePractice Of(Chance chance, int clients)
     {
         var library = MadeLibrary.Of(chance);
-        return new(library, [.. Enumerable.Range(0, clients).Select(i => MadeClient.Of(chance, $"m{i}", library))]);
+        var made = Enumerable.Range(0, clients).Select(i => MadeClient.Of(chance, $"m{i}", library)).ToArray();
+        return new(library, [.. made.Select(m => chance.Below(4) == 0 ? Told(chance, m) : m)]);
+    }
+
+    /// <summary>With a log; and now and then a clinician's word on it: a leave for signs or for pain, before it or
+    /// after.</summary>
+    private static MadeClient Told(Chance chance, MadeClient client)
+    {
+        var log = MadeEntry.LogOf(chance, client.Answered);
+        var on = log[^1].Day.AddDays(chance.Below(4) - 1);
+        var isSign = SecondReturned.SignCounts(client with { Log = log }, ProofSlip.None);
+        MadeClearance[] word = (isSign && chance.Below(4) > 0 ? 1 : chance.Below(3)) switch
+        {
+            0 => [new("pain-now", on, on.AddYears(1), [])],
+            1 when client.Clearances.All(c => c.Condition != "signs-or-symptoms") =>
+            [
+                new(
+                    "signs-or-symptoms",
+                    on,
+                    chance.Below(3) == 0 ? client.Answered.AddDays(-chance.Below(3)) : on.AddYears(1),
+                    chance.Below(3) == 0 ? ["effort at most 50 %"] : []
+                ),
+            ],
+            _ => [],
+        };
+        return client with { Log = log, Clearances = [.. client.Clearances, .. word.Where(w => w.Until >= w.On)] };
     }
 
     public LittlePractice Files()
@@ -32,6 +57,11 @@ internal sealed record MadePractice(MadeLibrary Library, MadeClient[] Clients)
             practice = practice
                 .With($"clients/{client.Id}/client.yaml", Text(client))
                 .With($"clients/{client.Id}/programme.md", ProgrammeOf(client));
+        foreach (var client in Clients.Where(c => c.Log.Length > 0))
+            practice = practice.With(
+                $"clients/{client.Id}/log.csv",
+                $"{MadeEntry.Head}\n{string.Concat(client.Log.Select(e => e.Line + "\n"))}"
+            );
         return practice;
     }
 

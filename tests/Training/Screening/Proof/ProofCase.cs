@@ -45,6 +45,7 @@ internal sealed record ProofCase(
                     .Select(e => e.ToString())
                     .Append(string.Join(", ", Client.Answers.Where(a => a.Value != "no").Select(a => $"{a.Key}: {a.Value}")))
                     .Concat(Client.Clearances.Select(c => $"{c.Condition} {c.On:O} {c.Until:O} {string.Join(", ", c.Limits)}"))
+                    .Concat(Client.Log.Select(e => e.Line))
                     .Append($"answered {Client.Answered:O}, born {Client.Born}, {Client.Weeks} weeks from {Client.Start:O}")
             );
     }
@@ -133,6 +134,7 @@ internal sealed record ProofCase(
             Objection.Forbidden => "forbidden",
             Objection.Loaded => "loaded",
             Objection.Painful painful => $"painful {painful.Pain}{(painful.IsTooMuch ? " too much" : "")}",
+            Objection.CameBack back => back.IsAsked ? "back clinician" : "back stale",
             Objection.TooEarly => "too early",
             Objection.NotAsked => "not asked",
             Objection.NotCleared => "not cleared",

@@ -89,6 +89,8 @@ internal sealed class ProofSpread
             "effort-above-youth-limit",
             "answers-stale",
             "edition-outlives-clearance",
+            "back stale",
+            "back clinician",
         }.Select(k => "against: " + k),
         "published: a clearance is used",
         "published: a yes on the other side",
@@ -99,6 +101,10 @@ internal sealed class ProofSpread
         "published: pain above ease off elsewhere",
         "published: a held load",
         "published: pain that is trained with",
+        "log: a sign",
+        "log: after the answers",
+        "published: a sign of the log, cleared",
+        "published: with a log",
     ];
 
     private readonly ConcurrentDictionary<string, int> counts = new(StringComparer.Ordinal);
@@ -186,8 +192,16 @@ internal sealed class ProofSpread
         : "age: under 18 with guardian";
         foreach (var line in judged.Second)
             yield return "against: " + Against(line);
+        if (SecondReturned.SignCounts(client, ProofSlip.None))
+            yield return "log: a sign";
+        if (client.Log.Any(e => e.Day >= client.Answered))
+            yield return "log: after the answers";
         if (judged.IsBlocked)
             yield break;
+        if (client.Log.Length > 0)
+            yield return "published: with a log";
+        if (SecondReturned.SignCounts(client, ProofSlip.None))
+            yield return "published: a sign of the log, cleared";
         if (client.Clearances.Length > 0)
             yield return "published: a clearance is used";
         if (client.Answers.Any(a => a.Value.StartsWith("yes, ", StringComparison.Ordinal)))
@@ -244,7 +258,9 @@ internal sealed class ProofSpread
             ? kind.EndsWith(" too much", StringComparison.Ordinal)
                 ? "painful too much"
                 : "painful on the place"
-            : kind.StartsWith("not ", StringComparison.Ordinal) || kind == "too early"
+            : kind.StartsWith("not ", StringComparison.Ordinal)
+            || kind.StartsWith("back ", StringComparison.Ordinal)
+            || kind == "too early"
                 ? kind
                 : kind.Split(' ')[0];
     }

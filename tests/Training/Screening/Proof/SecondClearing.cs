@@ -21,6 +21,8 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
             )
                 if (
                     slip != ProofSlip.DatesForgotten
+                    // A sign of the log needs no leave for days before the client was asked again.
+                    && (condition != "signs-or-symptoms" || !SecondReturned.SignCounts(client, slip) || day >= client.Answered)
                     && !own.Any(c => c.On <= day && day <= c.Until && (!withinYear || day <= c.On.AddYears(1)))
                 )
                     return ["short"];
@@ -66,12 +68,15 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
         "fever",
     ];
 
+    private DateOnly From(string condition) =>
+        condition == "signs-or-symptoms" ? SecondReturned.LeaveFrom(client, slip) : client.Answered;
+
     /// <summary>"A clearance of symptoms is dated on or after the day of the answers that name them."</summary>
     private MadeClearance[] Counted(string condition) =>
         [
             .. client.Clearances.Where(c =>
                 c.Condition == condition
-                && (!OfNow.Contains(condition) || c.On >= client.Answered || slip == ProofSlip.SymptomsClearedBeforeTheAnswers)
+                && (!OfNow.Contains(condition) || c.On >= From(condition) || slip == ProofSlip.SymptomsClearedBeforeTheAnswers)
             ),
         ];
 

@@ -93,7 +93,10 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         if (answer is null or "not asked")
             return slip == ProofSlip.NotAskedIsNo ? [] : ["not asked"];
         if (condition.Id == "pain-now")
-            return SecondPain.Kinds(client, done, slip);
+            return SecondPain
+                .Kinds(client, done, slip)
+                .Concat(SecondReturned.Kinds(client, done, slip))
+                .Concat(clearing.Limits(condition.Id, done));
         if (condition.Id == "regularly-active")
             return answer == "no" ? TooEarly(done) : [];
         if (!answer.StartsWith("yes", StringComparison.Ordinal))

@@ -1,0 +1,45 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.CommandLine;
+
+/// <summary>What came back of one client beside what is asked of them.</summary>
+internal sealed record ClientReview(Client Client, Training Training, ClientReturn Came, ClientRanges Ranges)
+{
+    public static ClientReview Of(Practice practice, Client client, Training training, DateOnly today) =>
+        new(
+            client,
+            training,
+            ClientReturn.Of(practice, client, training, today),
+            ClientRanges.Of(practice, client, training, today)
+        );
+
+    /// <summary>What nobody has answered yet: a sign without a leave, what came after the answers, what a clinician has not seen,
+    /// and what rises or lasts; worst first.</summary>
+    public IEnumerable<ReturnedPain> OpenPains
+    {
+        get
+        {
+            var waiting = ReturnedPains
+                .Unasked(Client, Training.Rules)
+                .Concat(ReturnedPains.Unseen(Client, Training.Rules))
+                .ToHashSet();
+            return Came.Pains.Where(p => waiting.Contains(p) || !p.Overtakes || (p.Kind == PainKind.Now && !IsCleared));
+        }
+    }
+
+    /// <summary>The last day of which anything came back, or the first of the programme, where that is longer ago than the days
+    /// after which the pages offer an earlier week; null where it is not, or the programme is over or still to begin.</summary>
+    public DateOnly? QuietSince
+    {
+        get
+        {
+            var (last, today) = (Came.Log.Until ?? Client.Programme.Start, Came.Today);
+            return today <= Client.Programme.End && today > last.AddDays(Training.Rules.DaysBackOneWeek) ? last : null;
+        }
+    }
+
+    private bool IsCleared =>
+        Client.SignFor(AlwaysAsked.Symptoms) is not { } sign
+        || Client.Clearances.Any(c => c.Condition == AlwaysAsked.Symptoms && c.On > sign.Day);
+}

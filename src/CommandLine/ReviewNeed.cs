@@ -1,0 +1,175 @@
+using System.Globalization;
+using Gradus.Auditing;
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.CommandLine;
+
+/// <summary>Why a client needs the coach, in the order in which that is said. Within one reason clients stand in the order of
+/// their ids: nobody is ranked by a number.</summary>
+internal enum NeedKind
+{
+    Now,
+    SameDay,
+    Pain,
+    Health,
+    GoneQuiet,
+    HarderThanMeant,
+    MoreThanWritten,
+    TooLittle,
+    Retest,
+    EndsSoon,
+    ProgrammeOver,
+}
+
+/// <param name="Says">What came back, and when.</param>
+/// <param name="Do">What to do about it.</param>
+internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, string Do)
+{
+    /// <summary>How long before answers or a clearance end that is said; common practice, no source.</summary>
+    private const int DaysBefore = 21;
+
+    public static string TitleOf(NeedKind kind) =>
+        kind switch
+        {
+            NeedKind.Now => "At once",
+            NeedKind.SameDay => "A clinician the same day",
+            NeedKind.Pain => "Pain",
+            NeedKind.Health => "News of health",
+            NeedKind.GoneQuiet => "Gone quiet",
+            NeedKind.HarderThanMeant => "Harder than meant",
+            NeedKind.MoreThanWritten => "More than written",
+            NeedKind.TooLittle => "Much less than planned",
+            NeedKind.Retest => "To be measured again",
+            NeedKind.EndsSoon => "Answers or clearances that end soon",
+            NeedKind.ProgrammeOver => "Programme over",
+        };
+
+    /// <summary>Of one client, in the order of the reasons. Whether what changed was published since belongs behind the last of
+    /// them, as a kind of its own.</summary>
+    public static IEnumerable<ReviewNeed> Of(Practice practice, ClientReview review) =>
+        OfPain(practice, review)
+            .Concat(OfHealth(review))
+            .Concat(OfDoing(practice, review))
+            .Concat(OfDates(practice, review))
+            .OrderBy(n => n.Kind);
+
+    private static IEnumerable<ReviewNeed> OfPain(Practice practice, ClientReview review)
+    {
+        var client = review.Client;
+        var guardian = client.Born.IsIn(AgeBand.Under18, client.Programme) ? " Tell the guardian too." : "";
+        foreach (var pain in review.OpenPains.DistinctBy(p => (p.Kind, p.Place)))
+            yield return new(
+                pain.Kind switch
+                {
+                    PainKind.Now => NeedKind.Now,
+                    PainKind.SameDay => NeedKind.SameDay,
+                    _ => NeedKind.Pain,
+                },
+                client,
+                $"{ReturnWords.Of(pain)} on {pain.Day.Iso()}",
+                ReviewSentences.AdviceFor(practice, review.Training, pain) + guardian
+            );
+    }
+
+    private static IEnumerable<ReviewNeed> OfHealth(ClientReview review) =>
+        from entry in LogLines.Of(review.Client.Log)
+        where entry.Outcome is LogOutcome.NotToday { For: NotTodayReason.Health } && entry.Day >= review.Client.Answered
+        select new ReviewNeed(
+            NeedKind.Health,
+            review.Client,
+            $"a new medicine or diagnosis, or a fall, on {entry.Day.Iso()}; no session was begun",
+            "Ask everything again, and write the new date; a clinician where it is new."
+        );
+
+    private static IEnumerable<ReviewNeed> OfDoing(Practice practice, ClientReview review)
+    {
+        var (client, came) = (review.Client, review.Came);
+        if (review.QuietSince is { } since)
+            yield return new(
+                NeedKind.GoneQuiet,
+                client,
+                came.Log.Until is null
+                    ? $"nothing came back since the programme began on {since.Iso()}"
+                    : $"the last that came back is of {since.Iso()}",
+                "Ask how it goes. No log does not mean that nothing was done."
+            );
+        if (came.Effort.IsHarderThanMeant)
+            yield return new(
+                NeedKind.HarderThanMeant,
+                client,
+                $"effort 9 or 10 where the plan says 6 at most: {Days(came.Effort.TooHard)}",
+                "Ask what was hard, and write less."
+            );
+        foreach (var more in came.Sets.Where(s => s.IsMore).GroupBy(s => (s.Motion, s.Side)))
+            yield return new(
+                NeedKind.MoreThanWritten,
+                client,
+                $"{ReviewSentences.MotionOf(more.Key.Motion, more.Key.Side)}: "
+                    + string.Join("; ", more.Select(s => $"week {N(s.Week)}, {ReviewSentences.Of(s)}")),
+                "Ask why: the plan is what was checked, more of it was not."
+            );
+        if (came.TooLittle is { } little)
+            yield return new(
+                NeedKind.TooLittle,
+                client,
+                $"fewer than half of the planned sessions in weeks {N(little.Number - 1)} and {N(little.Number)}",
+                "Ask what is in the way; the plan may be too long."
+            );
+        if (came.Missed is { } missed)
+            yield return new(
+                NeedKind.TooLittle,
+                client,
+                $"{N(missed.Sessions)} planned sessions running without an entry, {missed.From.Iso()} to {missed.Until.Iso()}",
+                "The page offers an earlier week by its own rule; ask what is in the way."
+            );
+        if (came.Retests.Count > 0)
+            yield return new(
+                NeedKind.Retest,
+                client,
+                string.Join("; ", came.Retests.Select(ReviewSentences.Of)),
+                ReviewSentences.Again
+                    + (came.TellsLittle ? " Fewer than half of the sessions were done: it will tell little." : "")
+            );
+    }
+
+    private static IEnumerable<ReviewNeed> OfDates(Practice practice, ClientReview review)
+    {
+        var (client, today) = (review.Client, review.Came.Today);
+        if (today > client.Programme.End)
+        {
+            yield return new(
+                NeedKind.ProgrammeOver,
+                client,
+                $"{client.Programme.Title} ended on {client.Programme.End.Iso()}",
+                "Measure, talk, and write the next one."
+            );
+            yield break;
+        }
+
+        var answers = Validity.AnswersUntil(practice, client);
+        if (answers < today.AddDays(DaysBefore))
+            yield return new(
+                NeedKind.EndsSoon,
+                client,
+                $"the answers about health {(answers < today ? "ended" : "end")} on {answers.Iso()}",
+                "Ask again, and write the new date."
+            );
+        foreach (
+            var condition in practice.Conditions.Where(c =>
+                review.Training.Uses.Any(u => Screening.RestsOnClearance(practice, client, u, c))
+            )
+        )
+            if (Validity.ClearedUntil(client, condition) is { } until && until < today.AddDays(DaysBefore))
+                yield return new(
+                    NeedKind.EndsSoon,
+                    client,
+                    $"the clearance for {condition.Name} {(until < today ? "ended" : "ends")} on {until.Iso()}",
+                    "Ask for a new one, or end what rests on it before."
+                );
+    }
+
+    private static string Days(IEnumerable<LogEntry> entries) => string.Join(", ", entries.Select(e => e.Day.Iso()));
+
+    private static string N(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,113 @@
+using Gradus.Domain;
+
+namespace Gradus.Trainings;
+
+/// <summary>What only several entries of one place tell together: pain that rises, and pain that lasts. As of the last entry that
+/// counts.</summary>
+public static class PainTrend
+{
+    /// <summary>Points of the median (Farrar 2001, Pain 94:149-58, seen: for less pain; for more: common practice, no
+    /// source).</summary>
+    private const int Rise = 2;
+
+    private const int WeeksBack = 2;
+    private const int ValuesNeeded = 2;
+    private const int Window = 14;
+    private const int EntriesNeeded = 6;
+
+    /// <summary>Three windows one behind the other: six weeks (common practice, no source).</summary>
+    private const int WindowsToClinician = 3;
+
+    /// <param name="log">Those that count.</param>
+    public static IEnumerable<ReturnedPain> Of(Programme programme, Series<LogEntry> log)
+    {
+        if (log.LastOrDefault() is not { } last)
+            yield break;
+        foreach (var place in PlacesOf(log))
+        {
+            if (RiseAt(programme, log, place, last) is { } median)
+                yield return new(PainKind.Rising, place, LatestAt(log, place), median, [], PainStep.First);
+            var lasting = Enumerable
+                .Range(0, WindowsToClinician)
+                .TakeWhile(i => Lasts(log, place, last.Day.AddDays(-Window * i)))
+                .Count();
+            if (lasting > 0)
+                yield return new(
+                    PainKind.Lasting,
+                    place,
+                    LatestAt(log, place),
+                    log.Select(e => HighestAt(e, place)).Max(),
+                    [],
+                    lasting == WindowsToClinician ? PainStep.Clinician : PainStep.First
+                );
+        }
+    }
+
+    /// <summary>Of each place that some entry names, a side that was never said left out where one was.</summary>
+    private static PainPlace[] PlacesOf(Series<LogEntry> log)
+    {
+        var all = log.SelectMany(e => EntryPains.PlacesOf(e)).Distinct().ToArray();
+        return [.. all.Where(p => p.Side is not null || !all.Any(o => o != p && o.Meets(p)))];
+    }
+
+    /// <summary>The median of the mornings of the last week, where it is at least two points above that of two weeks before, each
+    /// of two values or more; one-point changes are never called worse.</summary>
+    private static int? RiseAt(Programme programme, Series<LogEntry> log, PainPlace place, LogEntry last)
+    {
+        var week = programme.WeekOf(last.Day);
+        var (now, before) = (MorningsIn(week), MorningsIn(week - WeeksBack));
+        return now.Length >= ValuesNeeded && before.Length >= ValuesNeeded && Medians.Of(now) - Medians.Of(before) >= Rise
+            ? (int)Math.Round(Medians.Of(now), MidpointRounding.AwayFromZero)
+            : null;
+
+        decimal[] MorningsIn(int number) =>
+            [
+                .. log.Where(e => programme.WeekOf(e.Day) == number)
+                    .Select(e => EntryPains.LevelAt(e, e.Morning, place))
+                    .OfType<int>()
+                    .Select(level => (decimal)level),
+            ];
+    }
+
+    /// <param name="until">The last day of the window.</param>
+    private static bool Lasts(Series<LogEntry> log, PainPlace place, DateOnly until)
+    {
+        var asked = log.Where(e => e.Day <= until && e.Day > until.AddDays(-Window) && SaysPain(e)).ToArray();
+        return asked.Length >= EntriesNeeded && 3 * asked.Count(e => HighestAt(e, place) > 0) >= 2 * asked.Length;
+    }
+
+    /// <summary>Whether anything was answered about pain: blank is never no.</summary>
+    internal static bool SaysPain(LogEntry entry) => entry.Pains().Any(p => p.Level is not null);
+
+    internal static int? HighestAt(LogEntry entry, PainPlace place) =>
+        new[]
+        {
+            EntryPains.LevelAt(entry, entry.Before, place),
+            EntryPains.DuringAt(entry, place),
+            EntryPains.LevelAt(entry, entry.Morning, place),
+        }.Max();
+
+    private static LogEntry LatestAt(Series<LogEntry> log, PainPlace place) => log.Last(e => HighestAt(e, place) is not null);
+}
+
+/// <summary>How it was, where nothing is wrong: "pain 0-2, gone by the morning, in 5 of 6 sessions; one not said".</summary>
+/// <param name="Lowest">Of the worst of each session that said one; null where none did.</param>
+/// <param name="Gone">Sessions with no pain on the morning after, and nothing else wrong.</param>
+/// <param name="NotSaid">Sessions without a word on the morning after.</param>
+public sealed record QuietPain(int? Lowest, int? Highest, int Gone, int NotSaid, int Sessions)
+{
+    /// <param name="wrong">What was found in single entries.</param>
+    public static QuietPain Of(CountedLog log, Series<ReturnedPain> wrong)
+    {
+        var done = log.Done.ToArray();
+        var quiet = done.Where(e => wrong.All(w => w.Entry != e)).ToArray();
+        var worst = quiet.Select(e => e.Pains().Max(p => p.Level)).OfType<int>().ToArray();
+        return new(
+            worst.Length == 0 ? null : worst.Min(),
+            worst.Length == 0 ? null : worst.Max(),
+            quiet.Count(e => e.Morning?.Level == 0),
+            done.Count(e => e.Morning?.Level is null),
+            done.Length
+        );
+    }
+}
