@@ -75,6 +75,7 @@ public static class RuleBook
         new RetestMissing(),
         new RangeNumberMissing(),
         new TooManyCautions(),
+        new PastWeekChanged(),
         new ProgrammeOver(),
         new CautionUnused(),
         new ExerciseUnused(),

@@ -107,6 +107,25 @@ internal sealed class CheckedPractice
             )
             : throw new InvalidOperationException("There is no practice.");
 
+    /// <summary>What would be recorded of a client whom <see cref="Ready"/> gave; null where the last edition is the
+    /// same.</summary>
+    public Edition? EditionOf(Client client, DateOnly on)
+    {
+        var content = ContentOf(client);
+        var hash = EditionText.HashOf(content);
+        if (client.Editions is [.., var last] && last.PlanHash == hash)
+            return null;
+        var number = client.LastEdition + 1;
+        return new(number, on, TrainingOf(client).Hash(), hash, content, Location.Whole(Edition.PathOf(client.Id, number)));
+    }
+
+    /// <summary>What the sources ask of a client, and say, as an edition holds it.</summary>
+    /// <exception cref="InvalidOperationException">There is no practice.</exception>
+    public EditionContent ContentOf(Client client) =>
+        Practice is { } practice
+            ? EditionContents.Of(TrainingOf(client), Texts.Of(practice, client))
+            : throw new InvalidOperationException("There is no practice.");
+
     /// <summary>What is found of the theme that the sites are made with.</summary>
     public void Judge(Theme theme) => Findings.AddRange(RuleBook.Judge(theme.Seen));
 

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -31,7 +28,7 @@ public sealed record PlannedCourse(
 
     internal static PlannedCourse Of(Training training, Client client) =>
         new(
-            KeyOf(client),
+            CourseKey.Of(client),
             training.Start,
             training.Rules.DaysBackOneWeek,
             training.Rules.DaysBackToFirst,
@@ -69,13 +66,4 @@ public sealed record PlannedCourse(
         session.Days is SessionDays.TimesAWeek { DayBetween: false } ? 0 : 1;
 
     private static string Text(FormattableString text) => FormattableString.Invariant(text);
-
-    private static string KeyOf(Client client)
-    {
-        var text = string.Create(
-            CultureInfo.InvariantCulture,
-            $"gradus/course/{client.Id}/{client.Name}/{client.Programme.Start.Iso()}/{client.Programme.Title}"
-        );
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
-    }
 }

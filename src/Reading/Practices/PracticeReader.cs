@@ -144,7 +144,14 @@ public static class PracticeReader
         }
 
         var told = Optional(folder, $"clients/{id}/{AnswersFile.Name}", findings);
-        return ClientReader.Read(sheet, told, id, known, programme, readings, words);
+        var (editions, last) = EditionReader.Read(folder, id, findings);
+        return ClientReader.Read(sheet, told, id, known, programme, readings, words) is { } client
+            ? client with
+            {
+                Editions = editions,
+                LastEdition = last,
+            }
+            : null;
     }
 
     private static bool IsStrayAnswer(string file) =>
