@@ -119,6 +119,12 @@ internal sealed class CheckedPractice
         return new(number, on, TrainingOf(client).Hash(), hash, content, Location.Whole(Edition.PathOf(client.Id, number)));
     }
 
+    /// <summary>The clients whom the command is not about, who were published and would be published otherwise now.</summary>
+    public IEnumerable<ClientId> Behind(DateOnly on) =>
+        Known.Where(id =>
+            !asked.Contains(id) && Ready(id) is { Editions.Count: > 0 } client && EditionOf(client, on) is not null
+        );
+
     /// <summary>What the sources ask of a client, and say, as an edition holds it.</summary>
     /// <exception cref="InvalidOperationException">There is no practice.</exception>
     public EditionContent ContentOf(Client client) =>

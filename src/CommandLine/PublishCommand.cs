@@ -92,6 +92,8 @@ internal static class PublishCommand
                 );
         }
 
+        if (string.Join(", ", read.Behind(today)) is { Length: > 0 } behind)
+            Console.Out.WriteLine($"Changed since their last edition, and not published now: {behind}.");
         return findings.Any(f => f.Level == Level.Error) ? Commands.ErrorsFound : Commands.Fine;
     }
 

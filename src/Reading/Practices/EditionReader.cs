@@ -88,12 +88,12 @@ internal static class EditionReader
         var title = fields.NeedText("title");
         var start = fields.NeedDate("start");
         var weeks = fields.NeedWhole("weeks", 1, 999);
-        var sessions = fields.Groups("sessions", "a session").Select(Session).ToArray();
-        var exercises = fields.Groups("exercises", "an exercise").Select(Exercise).ToArray();
-        var cautions = fields.Groups("cautions", "a caution").Select(Caution).ToArray();
+        var sessions = fields.Groups("sessions", "a session of an edition").Select(Session).ToArray();
+        var exercises = fields.Groups("exercises", "an exercise of an edition").Select(Exercise).ToArray();
+        var cautions = fields.Groups("cautions", "a caution of an edition").Select(Caution).ToArray();
         var clearances = fields.Texts("clearances").Select(c => c.Value).ToSeries();
         var restrictions = fields.Texts("restrictions").Select(c => c.Value).ToSeries();
-        var others = fields.Groups("others", "a part").Select(Part).ToArray();
+        var others = fields.Groups("others", "a part of an edition").Select(Part).ToArray();
         return key is null || title is null || start is null || weeks is null
             ? null
             : new(
@@ -116,7 +116,7 @@ internal static class EditionReader
         var days = fields.NeedText("days");
         var instead = fields.Text("instead-of") ?? "";
         var times = fields.NeedTexts("times").Select(t => Whole(fields, t)).ToArray();
-        var uses = fields.Groups("uses", "an exercise of a session").Select(Use).OfType<EditionUse>().ToSeries();
+        var uses = fields.Groups("uses", "an exercise in an edition").Select(Use).OfType<EditionUse>().ToSeries();
         fields.Done();
         return name is null || days is null ? null : new(name, days, instead, times.Select(t => t ?? 0).ToSeries(), uses);
     }
@@ -135,7 +135,7 @@ internal static class EditionReader
         var rounds = fields.Text("rounds") ?? "";
         var kept = fields.Flag("kept");
         var moveOn = fields.Text("move-on") ?? "";
-        var asks = fields.Groups("asks", "what is asked").Select(Dose).OfType<EditionDose>().ToSeries();
+        var asks = fields.Groups("asks", "what weeks ask").Select(Dose).OfType<EditionDose>().ToSeries();
         fields.Done();
         return exercise is null ? null : new(new(exercise), rounds, kept, moveOn, asks);
     }
