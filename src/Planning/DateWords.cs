@@ -10,8 +10,8 @@ namespace Gradus.Planning;
 internal static class DateWords
 {
     /// <summary>In the order of the days; measuring again comes behind the sessions of its day.</summary>
-    /// <param name="over">How many programmes of the client were over before: the days of the next one are others, and do not move
-    /// those of the last.</param>
+    /// <param name="over">How many programmes of the client were over before: the days of the next one are others, and do not
+    /// move those of the last.</param>
     /// <param name="pages">The path of each session's page, by its number from 1.</param>
     /// <param name="retest">Null where nobody has said when; without a day it is none of the dates.</param>
     public static Series<PlannedDate> Of(

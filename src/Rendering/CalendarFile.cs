@@ -6,8 +6,8 @@ using Gradus.Planning;
 namespace Gradus.Rendering;
 
 /// <summary>Plan → calendar.ics (RFC 5545). Times are written in UTC, so that no calendar needs to know a zone; the stamp is the
-/// first day of the programme, so that the file is the same on any day. From the second edition on each event says its revision (3.8.7.4), so
-/// that a calendar takes it in place of the one before.</summary>
+/// first day of the programme, so that the file is the same on any day. From the second edition on each event says its
+/// revision (3.8.7.4), so that a calendar takes it in place of the one before.</summary>
 internal static class CalendarFile
 {
     /// <summary>Octets of a line, without its end.</summary>

@@ -17,8 +17,8 @@ public sealed partial class PracticeFormatPageTests
 
     private static readonly SourceFolder Demonstration = SourceFolder.Open(Repository.Path("content"));
 
-    /// <summary>Groups whose keys are the practice's own words, two that only the motions that come with Gradus have, and those of
-    /// records that Gradus alone writes.</summary>
+    /// <summary>Groups whose keys are the practice's own words, two that only the motions that come with Gradus have, and
+    /// those of records that Gradus alone writes.</summary>
     private static readonly string[] WithoutKeysOfOurs =
     [
         "a catalogue",

@@ -4,7 +4,8 @@ namespace Gradus.Domain;
 /// <param name="Number">From 1; each that is recorded has one more than the last.</param>
 /// <param name="Date">The day on which it was published.</param>
 /// <param name="TrainingHash">Of everything that was asked, as <c>Training.Hash</c> gave it on that day.</param>
-/// <param name="PlanHash">Of <see cref="Content"/>: 64 hexadecimal digits. Two editions are the same where it is the same.</param>
+/// <param name="PlanHash">Of <see cref="Content"/>: 64 hexadecimal digits. Two editions are the same where it is the
+/// same.</param>
 /// <param name="Content">What was asked, and what the coach said.</param>
 public sealed record Edition(int Number, DateOnly Date, string TrainingHash, string PlanHash, EditionContent Content, Location At)
 {

@@ -3,8 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.Reading;
 
-/// <summary><c>clients/ID/editions/N.yaml</c> → what was published. Whatever is wrong with a record is a warning, and the record
-/// is passed over: it is for comparing, and no page may be held up by it.</summary>
+/// <summary><c>clients/ID/editions/N.yaml</c> → what was published. Whatever is wrong with a record is a warning, and the
+/// record is passed over: it is for comparing, and no page may be held up by it.</summary>
 internal static class EditionReader
 {
     private const string Help =

@@ -26,9 +26,11 @@ public sealed class EditionProofTests(ITestOutputHelper output)
     {
         var wrong = Cases.Value.Where(c => !Said(EditionComparison.Of(c.Before, c.After)).SequenceEqual(c.Made.Lines)).ToArray();
         foreach (var (made, before, after) in wrong.Take(5))
-            output.WriteLine(
-                $"{made.Kind}: {string.Join(" | ", made.Lines)}\n  said: {string.Join(" | ", Said(EditionComparison.Of(before, after)))}"
-            );
+        {
+            output.WriteLine($"{made.Kind}: {string.Join(" | ", made.Lines)}");
+            output.WriteLine($"  said: {string.Join(" | ", Said(EditionComparison.Of(before, after)))}");
+        }
+
         var spread = Cases.Value.CountBy(c => c.Made.Lines.Count == 0 ? "nothing" : c.Made.Kind).ToDictionary();
         foreach (var (kind, count) in spread.OrderBy(s => s.Key, StringComparer.Ordinal))
             output.WriteLine($"{kind}: {count}");

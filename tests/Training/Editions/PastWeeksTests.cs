@@ -6,7 +6,11 @@ namespace Gradus.Tests.Trainings;
 /// <summary>What counts as a change of weeks that are over.</summary>
 public sealed class PastWeeksTests
 {
-    private static readonly EditionSession Evening = Session("Evening", [2, 2, 2, 2], Use("lean", (1, 4, "left", "2 x hold 30 s")));
+    private static readonly EditionSession Evening = Session(
+        "Evening",
+        [2, 2, 2, 2],
+        Use("lean", (1, 4, "left", "2 x hold 30 s"))
+    );
 
     private static EditionSession Session(string name, Series<int> times, params EditionUse[] uses) =>
         new(name, "Mon, Thu", "", times, uses.ToSeries());
@@ -17,7 +21,9 @@ public sealed class PastWeeksTests
     private static string Changed(Series<EditionSession> now, int over = 2) =>
         string.Join(
             "; ",
-            PastWeeks.Of([Evening], now, over).Select(p => $"{p.Session} {p.Exercise?.Text ?? "times"} {string.Join(",", p.Weeks)}")
+            PastWeeks
+                .Of([Evening], now, over)
+                .Select(p => $"{p.Session} {p.Exercise?.Text ?? "times"} {string.Join(",", p.Weeks)}")
         );
 
     [Fact]
@@ -27,28 +33,14 @@ public sealed class PastWeeksTests
     public void Another_dose_in_a_week_that_is_over_is_one() =>
         Assert.Equal(
             "0 lean 2",
-            Changed(
-                [
-                    Evening with
-                    {
-                        Uses = [Use("lean", (1, 1, "left", "2 x hold 30 s"), (2, 4, "left", "2 x hold 45 s"))],
-                    },
-                ]
-            )
+            Changed([Evening with { Uses = [Use("lean", (1, 1, "left", "2 x hold 30 s"), (2, 4, "left", "2 x hold 45 s"))] }])
         );
 
     [Fact]
     public void Another_dose_from_the_week_on_that_is_going_on_is_none() =>
         Assert.Equal(
             "",
-            Changed(
-                [
-                    Evening with
-                    {
-                        Uses = [Use("lean", (1, 2, "left", "2 x hold 30 s"), (3, 4, "left", "2 x hold 45 s"))],
-                    },
-                ]
-            )
+            Changed([Evening with { Uses = [Use("lean", (1, 2, "left", "2 x hold 30 s"), (3, 4, "left", "2 x hold 45 s"))] }])
         );
 
     [Fact]
