@@ -24,10 +24,10 @@ public sealed class NewsOnPagesTests
     }
 
     [Theory]
-    [InlineData("New since 30 November 2026", "", "plan-words-altered")]
-    [InlineData("New since 30 November 2026", "<p>New since 1 December 2026</p>", "plan-words-altered")]
-    [InlineData("Other numbers in Ankles: Wall calf stretch", "", "plan-words-altered")]
-    [InlineData("Other numbers in Ankles: Wall calf stretch", "<p>Other numbers in Ankles: Calf press</p>", "text-not-planned")]
-    public void News_that_are_missing_or_other_are_found(string line, string instead, string rule) =>
-        Assert.Contains($"{rule} [tess]", Found($"- <p>{line}</p>", "+ " + instead), StringComparison.Ordinal);
+    [InlineData("New since 30 November 2026", "")]
+    [InlineData("New since 30 November 2026", "<p>New since 1 December 2026</p>")]
+    [InlineData("Other numbers in Ankles: Wall calf stretch", "")]
+    [InlineData("Other numbers in Ankles: Wall calf stretch", "<p>Other numbers in Ankles: Calf press</p>")]
+    public void News_that_are_missing_or_other_are_found(string line, string instead) =>
+        Assert.Contains("plan-words-altered [tess]", Found($"- <p>{line}</p>", "+ " + instead), StringComparison.Ordinal);
 }
