@@ -79,6 +79,7 @@ public static class RuleBook
         new RangeLost(),
         new RangeNumberMissing(),
         new TooManyCautions(),
+        new PastWeekChanged(),
         new ProgrammeOver(),
         new CautionUnused(),
         new ExerciseUnused(),

@@ -107,6 +107,31 @@ internal sealed class CheckedPractice
             )
             : throw new InvalidOperationException("There is no practice.");
 
+    /// <summary>What would be recorded of a client whom <see cref="Ready"/> gave; null where the last edition is the
+    /// same.</summary>
+    public Edition? EditionOf(Client client, DateOnly on)
+    {
+        var content = ContentOf(client);
+        var hash = EditionText.HashOf(content);
+        if (client.Editions is [.., var last] && last.PlanHash == hash)
+            return null;
+        var number = client.LastEdition + 1;
+        return new(number, on, TrainingOf(client).Hash(), hash, content, Location.Whole(Edition.PathOf(client.Id, number)));
+    }
+
+    /// <summary>The clients whom the command is not about, who were published and would be published otherwise now.</summary>
+    public IEnumerable<ClientId> Behind(DateOnly on) =>
+        Known.Where(id =>
+            !asked.Contains(id) && Ready(id) is { Editions.Count: > 0 } client && EditionOf(client, on) is not null
+        );
+
+    /// <summary>What the sources ask of a client, and say, as an edition holds it.</summary>
+    /// <exception cref="InvalidOperationException">There is no practice.</exception>
+    public EditionContent ContentOf(Client client) =>
+        Practice is { } practice
+            ? EditionContents.Of(TrainingOf(client), Texts.Of(practice, client))
+            : throw new InvalidOperationException("There is no practice.");
+
     /// <summary>What is found of the theme that the sites are made with.</summary>
     public void Judge(Theme theme) => Findings.AddRange(RuleBook.Judge(theme.Seen));
 

@@ -74,7 +74,7 @@ internal static class PublishCommand
             foreach (var (index, id) in read.Wanted.Index())
             {
                 Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
-                summary.Add(Publish(read, theme, id, form, forms, target));
+                summary.Add(Publish(read, theme, id, form, forms, target) + Recorded(read, id, folder, today));
             }
         }
 
@@ -92,6 +92,8 @@ internal static class PublishCommand
                 );
         }
 
+        if (string.Join(", ", read.Behind(today)) is { Length: > 0 } behind)
+            Console.Out.WriteLine($"Changed since their last edition, and not published now: {behind}.");
         return findings.Any(f => f.Level == Level.Error) ? Commands.ErrorsFound : Commands.Fine;
     }
 
@@ -118,6 +120,20 @@ internal static class PublishCommand
             ? ""
             : $"\n{id}: another form is still there, as it was published before: {string.Join(", ", others)}. Publish it "
                 + "again, or delete it.";
+    }
+
+    /// <summary>Records what was published, unless the last edition is the same. The site is in its place by then: where this
+    /// is cut off, the next run does it. What could not be recorded blocks nobody.</summary>
+    private static string Recorded(CheckedPractice read, ClientId id, string folder, DateOnly today)
+    {
+        if (read.Ready(id) is not { } client || read.EditionOf(client, today) is not { } edition)
+            return "";
+        if (EditionRecord.Write(folder, id, edition) is { } reason)
+            return $"\n{id}: warning: edition {edition.Number} is not recorded, because {reason}; the next run records it.";
+        return edition.Number == 1
+            ? ""
+            : $"\n{id}: edition {edition.Number} is recorded; 'gradus compare {folder} --client {id} {edition.Number - 1} "
+                + $"{edition.Number}' shows what is other.";
     }
 
     private static string Blocked(ClientId id, Forms forms, TargetFolder target) =>

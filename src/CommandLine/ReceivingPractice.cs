@@ -1,6 +1,5 @@
 using Gradus.Domain;
 using Gradus.Reading;
-using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 

@@ -44,6 +44,12 @@ public sealed record Plan(
     Series<Clip> Clips
 )
 {
+    /// <summary>What is other than in the edition before; null where nothing is said of it.</summary>
+    public PlannedNews? News { get; init; }
+
+    /// <summary>The number of the edition that this is, or will be once it is recorded; from 1.</summary>
+    public int Edition { get; init; } = 1;
+
     /// <summary>Puts the words of one client's site to what is asked of them.</summary>
     /// <exception cref="ArgumentException">The training has refusals, or a text that it needs could not be read; check the
     /// practice first.</exception>

@@ -19,6 +19,8 @@ internal static class PlanWords
         var pages = sessions.Select(s => s.Path).ToArray();
         var retest = RetestWords.Of(client.Programme, ranges, texts);
         var concerns = ConcernWords.Of(training, texts);
+        var exercises = training.Exercises.Select(e => ExerciseOf(e, training, sessions, texts, filled)).ToSeries();
+        var editions = EditionNow.Of(training, texts);
         return new(
             training.Client,
             client.Name,
@@ -32,8 +34,8 @@ internal static class PlanWords
             HealthWords.Of(training, texts),
             sessions,
             training.Weeks.Select(w => WeekWords.Of(w, texts)).ToSeries(),
-            DateWords.Of(training, pages, retest, words),
-            training.Exercises.Select(e => ExerciseOf(e, training, sessions, texts, filled)).ToSeries(),
+            DateWords.Of(training, editions.ProgrammesBefore, pages, retest, words),
+            exercises,
             Cautions(training, texts, filled),
             ConcernWords.Restrictions(texts),
             concerns,
@@ -43,7 +45,11 @@ internal static class PlanWords
             retest,
             filled.Pictures,
             filled.Clips
-        );
+        )
+        {
+            News = NewsWords.Of(editions, sessions, exercises, words),
+            Edition = editions.Number,
+        };
     }
 
     private static PlannedEnd End(DateOnly day, Words words) =>

@@ -6,7 +6,8 @@ using Gradus.Planning;
 namespace Gradus.Rendering;
 
 /// <summary>Plan → calendar.ics (RFC 5545). Times are written in UTC, so that no calendar needs to know a zone; the stamp is the
-/// first day of the programme, so that the file is the same on any day.</summary>
+/// first day of the programme, so that the file is the same on any day. From the second edition on each event says its
+/// revision (3.8.7.4), so that a calendar takes it in place of the one before.</summary>
 internal static class CalendarFile
 {
     /// <summary>Octets of a line, without its end.</summary>
@@ -25,6 +26,8 @@ internal static class CalendarFile
         {
             yield return "BEGIN:VEVENT";
             yield return $"UID:{date.Uid}";
+            if (plan.Edition > 1)
+                yield return FormattableString.Invariant($"SEQUENCE:{plan.Edition - 1}");
             yield return $"DTSTAMP:{Day(plan.Programme.Start)}T000000Z";
             if (date.Start is { } start)
             {

@@ -151,6 +151,7 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
                 ("path", at(path)),
                 ("here", here),
                 ("terms", terms),
+                ("since", SinceView.Of(plan, path)),
                 ("whole", IsFirstOfAll(path, behind))
             );
             return new(path, PageId.Page(path), name, title, new(html));

@@ -1,7 +1,6 @@
 using Gradus.Domain;
 using Gradus.Reading;
 using Gradus.Tests.HandingOver;
-using Gradus.Trainings;
 
 namespace Gradus.Tests.CommandLine;
 

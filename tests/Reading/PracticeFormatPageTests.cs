@@ -17,13 +17,19 @@ public sealed partial class PracticeFormatPageTests
 
     private static readonly SourceFolder Demonstration = SourceFolder.Open(Repository.Path("content"));
 
-    /// <summary>Groups whose keys are the practice's own words, and two that only the motions that come with Gradus
-    /// have.</summary>
+    /// <summary>Groups whose keys are the practice's own words, two that only the motions that come with Gradus have, and
+    /// those of records that Gradus alone writes.</summary>
     private static readonly string[] WithoutKeysOfOurs =
     [
         "a catalogue",
+        "a caution of an edition",
         "a glossary",
+        "a part of an edition",
+        "a session of an edition",
+        "an edition",
         "an error",
+        "an exercise in an edition",
+        "an exercise of an edition",
         "a reference value",
         "by-week",
         "emergency",
@@ -32,6 +38,7 @@ public sealed partial class PracticeFormatPageTests
         "plural",
         "roles",
         "sports",
+        "what weeks ask",
     ];
 
     [GeneratedRegex(

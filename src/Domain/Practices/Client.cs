@@ -33,6 +33,12 @@ public sealed record Client(
     /// session the last one counts.</summary>
     public Series<LogEntry> Log { get; init; } = [];
 
+    /// <summary>What was published so far, as far as its records could be read, in the order of their numbers.</summary>
+    public Series<Edition> Editions { get; init; } = [];
+
+    /// <summary>The highest number that a record has, read or not; 0 where nothing was recorded.</summary>
+    public int LastEdition { get; init; }
+
     /// <summary>What the client said, or what follows from it: of the age from when they were born; and pain in the chest,
     /// however little, is a sign of the heart. A sign that cannot wait in what came back is a yes, whatever was answered before
     /// it.</summary>

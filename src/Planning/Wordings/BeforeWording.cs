@@ -10,6 +10,7 @@ internal static class BeforeWording
     {
         var words = plan.Words;
         return AnyOrder(
+            PageWording.News(plan, PagePath.BeforeYouStart),
             Order(Must(words.Say("before-you-start")), May(words.Say("read-before"))),
             Sides(plan),
             CautionWording.Of(plan, PagePath.BeforeYouStart, plan.Exercises.Select(e => e.Id)),

@@ -13,6 +13,7 @@ internal static class ExerciseWording
         var words = plan.Words;
         return AnyOrder(
             Must(exercise.Title),
+            PageWording.News(plan, exercise.Path),
             Order(
                 May(words.Say("why")),
                 Must(exercise.Text.Why, words.Say("clip-elsewhere")),

@@ -12,6 +12,7 @@ internal static class HomeWording
         return AnyOrder([
             Must(plan.Programme.Title),
             Sides(plan),
+            PageWording.News(plan, PagePath.Home),
             Order(plan.Weeks.Select(w => New(plan, w.Number))),
             May(words.Say("days-done"), PageMark.Of((PageData.DaysDone, ""))),
             May(words.Say("last-week"), PageMark.Of((PageData.LastWeek, ""))),

@@ -126,6 +126,16 @@ public static class PageWording
     private static Wording Past(Plan plan) =>
         May(plan.GoodUntil.Past, PageMark.Of((PageData.GoodUntil, plan.GoodUntil.Day.Iso())));
 
+    /// <summary>What is new must stand on home; on the page that it touches a theme may say it again.</summary>
+    internal static Wording News(Plan plan, string path)
+    {
+        if (plan.News is not { } news || news.On(path).ToArray() is not { Length: > 0 } lines)
+            return Order();
+        return path == PagePath.Home
+            ? Order(lines.Prepend(news.Heading).Select(l => Must(l)))
+            : WholeOrNot(lines.Prepend(news.Heading).Select(l => May(l)));
+    }
+
     private static Wording Back(Plan plan) => May(plan.Words.Say("home"));
 
     private static Series<Wording> Foot(Plan plan)

@@ -11,6 +11,7 @@ internal static class SessionWording
         var words = plan.Words;
         return AnyOrder(
             Must(session.Name),
+            PageWording.News(plan, session.Path),
             AnyOrder(Days(session), May(words.Say("how-long")), PageWording.WeekNow(plan), PageWording.Lengths(session, words)),
             PageWording.ChooseWeek(plan),
             Order(session.Uses.Select(u => Order(May(u.Letter), May(u.Title)))),

@@ -10,6 +10,7 @@ internal static class WeeksWording
     {
         var words = plan.Words;
         return AnyOrder(
+            PageWording.News(plan, PagePath.Weeks),
             Order(
                 Must(words.Say("your-weeks")),
                 May(words.Say("weeks-note")),

@@ -144,10 +144,13 @@ public static class PracticeReader
         }
 
         var told = Optional(folder, $"clients/{id}/{AnswersFile.Name}", findings);
+        var (editions, last) = EditionReader.Read(folder, id, findings);
         return ClientReader.Read(sheet, told, id, known, programme, readings, words) is { } client
             ? client with
             {
                 Log = KeptLogReader.Read(folder, id, findings),
+                Editions = editions,
+                LastEdition = last,
             }
             : null;
     }

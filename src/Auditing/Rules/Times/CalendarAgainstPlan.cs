@@ -47,7 +47,7 @@ public sealed class CalendarAgainstPlan : ISiteRule
             );
         foreach (var (date, seen) in plan.Dates.Zip(calendar.Events))
         {
-            if (Fault(date, seen) is { } fault)
+            if (Fault(date, seen, plan.Edition - 1) is { } fault)
             {
                 yield return this.Wrong(
                     plan,
@@ -60,7 +60,7 @@ public sealed class CalendarAgainstPlan : ISiteRule
         }
     }
 
-    private static string? Fault(PlannedDate date, CalendarEvent seen)
+    private static string? Fault(PlannedDate date, CalendarEvent seen, int revision)
     {
         var start = date.Start is { } instant
             ? instant.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)
@@ -74,7 +74,10 @@ public sealed class CalendarAgainstPlan : ISiteRule
                 + $"plan's words are \"{date.Title}\" and \"{date.Note}\".";
         if (seen["UID"] != date.Uid)
             return $"The session of {start} has another name for calendars than in the plan.";
-        var owed = Owed.Concat(date.Start is null ? ["DTSTART;VALUE=DATE"] : ["DTSTART", "DURATION"])
+        if (revision > 0 && seen["SEQUENCE"] != revision.ToString(CultureInfo.InvariantCulture))
+            return $"The session of {start} is revision \"{seen["SEQUENCE"]}\" for calendars; in the plan it is {revision}.";
+        var owed = Owed.Concat(revision > 0 ? ["SEQUENCE"] : [])
+            .Concat(date.Start is null ? ["DTSTART;VALUE=DATE"] : ["DTSTART", "DURATION"])
             .ToHashSet(StringComparer.Ordinal);
         var more = seen
             .Lines.Select(l => l.Parameters.Length == 0 ? l.Name : $"{l.Name};{l.Parameters}")

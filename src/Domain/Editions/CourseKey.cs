@@ -1,15 +1,14 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using Gradus.Domain;
 
-namespace Gradus.Trainings;
+namespace Gradus.Domain;
 
-/// <summary>What a browser keeps a programme's log under, and by which a log finds its client again.</summary>
+/// <summary>What tells one programme of one client from the next.</summary>
 public static class CourseKey
 {
-    /// <summary>16 hexadecimal digits; the same as long as it is the same programme of the same client, and nobody's name can be
-    /// read from it.</summary>
+    /// <summary>16 hexadecimal digits, the same as long as client, start and title are; nobody's name can be read from
+    /// them.</summary>
     public static string Of(Client client)
     {
         var text = string.Create(
@@ -20,6 +19,7 @@ public static class CourseKey
     }
 
     /// <summary>Every key that pages of that client have had, as far as the practice knows: that of the programme as it is
-    /// written now. Those of programmes before it belong here, once they are kept.</summary>
-    public static Series<string> KnownOf(Client client) => [Of(client)];
+    /// written now, and those of all that was published.</summary>
+    public static Series<string> KnownOf(Client client) =>
+        client.Editions.Select(e => e.Content.Programme).Prepend(Of(client)).Distinct(StringComparer.Ordinal).ToSeries();
 }

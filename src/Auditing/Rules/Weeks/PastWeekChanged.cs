@@ -1,0 +1,43 @@
+using Gradus.Domain;
+using Gradus.Trainings;
+
+namespace Gradus.Auditing;
+
+public sealed class PastWeekChanged : IClientRule
+{
+    public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
+    {
+        var (programme, key) = (client.Programme, CourseKey.Of(client));
+        if (
+            training.Refusals.Count > 0
+            || today <= programme.LastDayOf(1)
+            || client.Editions.LastOrDefault(e => e.Content.Programme == key) is not { } edition
+        )
+            yield break;
+        var over = Math.Min(programme.WeekOf(today) - 1, Math.Min(programme.Weeks, edition.Content.Weeks));
+        var written = programme.AllSessions.Where(s => !s.IsShortened).ToArray();
+        foreach (var changed in PastWeeks.Of(edition.Content.Sessions, EditionContents.SessionsOf(training, programme), over))
+        {
+            var use = training.Uses.FirstOrDefault(u =>
+                u.Session == changed.Session + 1 && u.Exercise.Id == changed.Exercise && u.Weeks.Count > 0
+            );
+            var session = written[changed.Session];
+            yield return this.Found(
+                Level.Error,
+                client.Id,
+                use?.At ?? session.At,
+                $"{(changed.Weeks.Count == 1 ? "Week" : "Weeks")} {string.Join(", ", changed.Weeks)} of '{session.Name}' "
+                    + $"{(changed.Weeks.Count == 1 ? "is" : "are")} over, and edition {edition.Number} of "
+                    + $"{edition.Date.Iso()} asked something else there{(use is null ? "" : " of " + use.Exercise.Id)}.",
+                Help(over, programme),
+                use?.Exercise.Id.Text.Length ?? 1
+            );
+        }
+    }
+
+    private static string Help(int over, Programme programme) =>
+        over == programme.Weeks
+            ? "Put back what was there; write what is new as a programme of its own, with its own title and first day."
+            : $"Put back what was there, and write what is new from week {over + 1} on, with by-week, from-week or until-week; "
+                + "or begin a programme of its own, with its own title and first day.";
+}
