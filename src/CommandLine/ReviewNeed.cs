@@ -20,6 +20,7 @@ internal enum NeedKind
     Retest,
     EndsSoon,
     ProgrammeOver,
+    NotPublished,
 }
 
 /// <param name="Says">What came back, and when.</param>
@@ -43,15 +44,16 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
             NeedKind.Retest => "To be measured again",
             NeedKind.EndsSoon => "Answers or clearances that end soon",
             NeedKind.ProgrammeOver => "Programme over",
+            NeedKind.NotPublished => "Not published since a change",
         };
 
-    /// <summary>Of one client, in the order of the reasons. Whether what changed was published since belongs behind the last of
-    /// them, as a kind of its own.</summary>
+    /// <summary>Of one client, in the order of the reasons.</summary>
     public static IEnumerable<ReviewNeed> Of(Practice practice, ClientReview review) =>
         OfPain(practice, review)
             .Concat(OfHealth(review))
             .Concat(OfDoing(practice, review))
             .Concat(OfDates(practice, review))
+            .Concat(OfPublishing(practice, review))
             .OrderBy(n => n.Kind);
 
     private static IEnumerable<ReviewNeed> OfPain(Practice practice, ClientReview review)
@@ -70,6 +72,24 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
                 $"{ReturnWords.Of(pain)} on {pain.Day.Iso()}",
                 ReviewSentences.AdviceFor(practice, review.Training, pain) + guardian
             );
+    }
+
+    /// <summary>What stands in the way of a plan is said by the audit, and not here.</summary>
+    private static IEnumerable<ReviewNeed> OfPublishing(Practice practice, ClientReview review)
+    {
+        if (review.Training.Refusals.Count > 0)
+            yield break;
+        var now = EditionNow.Of(review.Training, Texts.Of(practice, review.Client));
+        if (now.IsRecorded)
+            yield break;
+        yield return new(
+            NeedKind.NotPublished,
+            review.Client,
+            review.Client.Editions is [.., var last]
+                ? $"something changed since edition {N(last.Number)} of {last.Date.Iso()}"
+                : "nothing was published yet",
+            "Publish, and send it; 'gradus compare' says what is other."
+        );
     }
 
     private static IEnumerable<ReviewNeed> OfHealth(ClientReview review) =>

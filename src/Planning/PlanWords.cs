@@ -29,7 +29,7 @@ internal static class PlanWords
             emergency,
             End(training.GoodUntil, words),
             Programme(client, words, filled),
-            PlannedCourse.Of(training, client),
+            PlannedCourse.Of(training, client, editions.Number),
             StanceWords.Of(training.Stances, texts).ToSeries(),
             HealthWords.Of(training, texts),
             sessions,

@@ -13,6 +13,7 @@ namespace Gradus.Planning;
 /// <param name="Instead">Which session counts as which other.</param>
 /// <param name="EaseOffAbove">Pain, 0 to 10, above which the client does less today.</param>
 /// <param name="StopAbove">Pain, 0 to 10, above which the client does not train today.</param>
+/// <param name="Edition">Of the pages, from 1; the log says it, so that it is known what was asked.</param>
 public sealed record PlannedCourse(
     string Key,
     DateOnly Start,
@@ -21,12 +22,13 @@ public sealed record PlannedCourse(
     Series<Series<(int Session, int Times, int DaysBetween)>> Needs,
     Series<(int Session, int For)> Instead,
     int EaseOffAbove,
-    int StopAbove
+    int StopAbove,
+    int Edition
 )
 {
     public int Weeks => Needs.Count;
 
-    internal static PlannedCourse Of(Training training, Client client) =>
+    internal static PlannedCourse Of(Training training, Client client, int edition) =>
         new(
             CourseKey.Of(client),
             training.Start,
@@ -41,7 +43,8 @@ public sealed record PlannedCourse(
                 .ToSeries(),
             training.Sessions.Where(s => s.InsteadOf is not null).Select(s => (s.Number, s.InsteadOf ?? 0)).ToSeries(),
             training.Rules.EaseOffAbove,
-            training.Rules.StopAbove
+            training.Rules.StopAbove,
+            edition
         );
 
     /// <summary>As a page writes it for its script, name and value.</summary>
@@ -59,6 +62,7 @@ public sealed record PlannedCourse(
                 ),
                 string.Join(' ', Instead.Select(s => Text($"{s.Session}={s.For}"))),
                 Text($"{EaseOffAbove} {StopAbove}"),
+                Text($"{Edition}"),
             ])
             .ToSeries();
 

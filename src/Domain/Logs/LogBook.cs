@@ -3,8 +3,9 @@ namespace Gradus.Domain;
 /// <summary>Several tellings of the same sessions, put together.</summary>
 public static class LogBook
 {
-    /// <summary>Each session once, as it was told last, in the order of the days; those of one day in the order in which they
-    /// were first told.</summary>
+    /// <summary>Each session once, in the order of the days; those of one day in the order in which they were first told. What was
+    /// told last counts, and what was left blank then stays as it was told before: a line that says nothing of an alarm takes
+    /// none back.</summary>
     public static Series<LogEntry> Joined(IEnumerable<LogEntry> told)
     {
         var places = new Dictionary<object, int>();
@@ -14,7 +15,7 @@ public static class LogBook
             if (places.TryAdd(entry.Identity, joined.Count))
                 joined.Add(entry);
             else
-                joined[places[entry.Identity]] = entry;
+                joined[places[entry.Identity]] = joined[places[entry.Identity]].With(entry);
         }
 
         return joined.OrderBy(e => e.Day).ToSeries();

@@ -8,6 +8,9 @@ public static class PageData
     /// <summary>Under which key the browser keeps what was done.</summary>
     public const string Course = "data-course";
 
+    /// <summary>The number of the edition.</summary>
+    public const string Edition = "data-edition";
+
     /// <summary>The first day.</summary>
     public const string Start = "data-start";
 
@@ -91,7 +94,7 @@ public static class PageData
     public const string GoodUntil = "data-good-until";
 
     /// <summary>What a page's main part says to the scripts; see <see cref="PlannedCourse.Attributes"/>.</summary>
-    public static readonly Series<string> OfCourse = [Course, Start, Back, Needs, Instead, Pain];
+    public static readonly Series<string> OfCourse = [Course, Start, Back, Needs, Instead, Pain, Edition];
 
     /// <summary>What the plan says and pages are held to.</summary>
     public static readonly Series<string> Told =

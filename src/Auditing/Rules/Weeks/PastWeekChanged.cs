@@ -8,13 +8,9 @@ public sealed class PastWeekChanged : IClientRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         var (programme, key) = (client.Programme, CourseKey.Of(client));
-        if (
-            training.Refusals.Count > 0
-            || today <= programme.LastDayOf(1)
-            || client.Editions.LastOrDefault(e => e.Content.Programme == key) is not { } edition
-        )
+        if (training.Refusals.Count > 0 || client.Editions.LastOrDefault(e => e.Content.Programme == key) is not { } edition)
             yield break;
-        var over = Math.Min(programme.WeekOf(today) - 1, Math.Min(programme.Weeks, edition.Content.Weeks));
+        var over = Math.Min(Over(client, today), Math.Min(programme.Weeks, edition.Content.Weeks));
         var written = programme.AllSessions.Where(s => !s.IsShortened).ToArray();
         foreach (var changed in PastWeeks.Of(edition.Content.Sessions, EditionContents.SessionsOf(training, programme), over))
         {
@@ -33,6 +29,18 @@ public sealed class PastWeekChanged : IClientRule
                 use?.Exercise.Id.Text.Length ?? 1
             );
         }
+    }
+
+    /// <summary>The last week that is over: by the calendar, or because the client has done something of a later one.</summary>
+    private static int Over(Client client, DateOnly today)
+    {
+        var programme = client.Programme;
+        var byDay = today < programme.Start ? 0 : programme.WeekOf(today) - 1;
+        var key = CourseKey.Of(client);
+        var done = client
+            .Log.Where(e => e.Outcome is LogOutcome.Done && e.Course == key && e.Day <= today)
+            .Select(e => e.Week - 1);
+        return done.Append(byDay).Max();
     }
 
     private static string Help(int over, Programme programme) =>
