@@ -1088,7 +1088,7 @@
     const own = gradus.versionsOf(ui.dialog, ui.week).find(function (version) { return version.session === ui.session; });
     return {
       day: gradus.isoOf(new Date(time)), start: gradus.clockOf(time), week: ui.week, session: ui.session,
-      kind: own && own.kind ? own.kind : 'full', edition: ui.edition, course: gradus.log.course
+      kind: own && own.kind ? own.kind : 'full', edition: gradus.log.edition, course: gradus.log.course
     };
   };
 

@@ -111,6 +111,7 @@
     },
     // By what whoever receives a log finds whose it is.
     course: course ? course.getAttribute('data-course') : '',
+    edition: course ? course.getAttribute('data-edition') || '' : '',
     // Whatever else is kept for this programme: how somebody likes to be led, and what was read.
     kept: read,
     keep: write,

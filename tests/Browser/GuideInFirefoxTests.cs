@@ -1,3 +1,6 @@
+using Gradus.Domain;
+using Gradus.Reading;
+
 namespace Gradus.Tests.Browser;
 
 /// <summary>Whole guided sessions in Firefox over file://, in a folder and in the one file that stands at its top,
@@ -22,6 +25,27 @@ public sealed class GuideInFirefoxTests(LedInFirefox led, ITestOutputHelper outp
                     + $"loads {string.Join(", ", loads)}"
             );
         }
+    }
+
+    /// <summary>Gradus reads what Firefox wrote, whole, the file and the message alike.</summary>
+    [Fact]
+    public async Task What_it_writes_down_comes_home()
+    {
+        foreach (var (playing, seen) in await led.As(oneFile: false))
+        {
+            var (file, message) = (Read(seen.File), Read(seen.Message));
+            Assert.Equal((LogForm.File, LogForm.Message), (file.Form, message.Form));
+            Assert.Empty(file.Remarks.Concat(message.Remarks));
+            var entry = Assert.Single(file.Entries, e => e.Session == playing.Session.Number);
+            Assert.Equal(new LogOutcome.Done(), entry.Outcome);
+            Assert.Equal(entry.StepsPlanned, entry.StepsDone);
+            Assert.Equal(16, entry.Course?.Length);
+            var told = Assert.Single(message.Entries, e => e.Session == playing.Session.Number);
+            Assert.True(entry.Tells(told with { At = entry.At }));
+        }
+
+        static LogReading Read(string text) =>
+            LogReader.Read("sent", 0, () => new MemoryStream(System.Text.Encoding.UTF8.GetBytes(text)));
     }
 
     /// <summary>What the page of a session does besides, or otherwise.</summary>

@@ -50,6 +50,8 @@ public sealed class LedInFirefox : IDisposable
         ListedWeeks[] Lists,
         Played Played,
         LoggedSession[] Kept,
+        string File,
+        string Message,
         string[] Asked,
         string[] Said
     );

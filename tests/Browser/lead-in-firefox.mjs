@@ -1,6 +1,6 @@
 // Is led through whole sessions in Firefox over WebDriver BiDi, with its own strict policy for files switched on: from the cautions to the end, and once more on the page to see what was kept.
 // In: {firefox, first (scripts before those of the page), whole (plays a session), pages: [{path, root (of the session on its page), list (reads its list), together (whether it has the store of the one before)}]} as JSON on standard input.
-// Out: for each page its address, what was listed and played, the log after a new visit, and everything that was said and asked for. That a file was read Firefox tells nobody, so what the page
+// Out: for each page its address, what was listed and played, the log after a new visit (as it is kept, as a file and as a message), and everything that was said and asked for. That a file was read Firefox tells nobody, so what the page
 // itself has to load counts as asked for.
 import { readFileSync } from 'node:fs';
 import { launch } from 'puppeteer-core';
@@ -39,7 +39,9 @@ try {
     asked.push(...await page.evaluate(loads));
     await page.goto('file://' + path, { waitUntil: 'load' });
     const kept = await page.evaluate('JSON.stringify(window.gradus.log.rows())');
-    seen.push({ address: page.url(), lists: JSON.parse(lists), played: JSON.parse(played), kept: JSON.parse(kept), asked, said });
+    const file = await page.evaluate('window.gradus.writeLog(window.gradus.log.all())');
+    const message = await page.evaluate("window.gradus.log.all().length === 0 ? '' : window.gradus.messageOf(window.gradus.log.all(), { language: 'en', day: '{day}', told: '{how}', stepsOther: '', stepsOne: '', titles: '', toldDone: '', toldStopped: '', toldSession: '' })");
+    seen.push({ file, message, address: page.url(), lists: JSON.parse(lists), played: JSON.parse(played), kept: JSON.parse(kept), asked, said });
     await page.close();
   }
 } finally {

@@ -3,8 +3,8 @@ namespace Gradus.Domain;
 /// <summary>Several tellings of the same sessions, put together.</summary>
 public static class LogBook
 {
-    /// <summary>Each session once, in the order of the days; those of one day in the order in which they were first told. What was
-    /// told last counts, and what was left blank then stays as it was told before: a line that says nothing of an alarm takes
+    /// <summary>Each session once, in the order of the days; those of one day in the order in which they were first told. What
+    /// was told last counts, and what was left blank then stays as it was told before: a line that says nothing of an alarm takes
     /// none back.</summary>
     public static Series<LogEntry> Joined(IEnumerable<LogEntry> told)
     {

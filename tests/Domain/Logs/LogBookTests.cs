@@ -29,6 +29,13 @@ public sealed class LogBookTests
     }
 
     [Fact]
+    public void A_line_that_says_nothing_of_an_alarm_takes_none_back()
+    {
+        var alarm = Monday with { Alarm = RedFlag.Chest };
+        Assert.Equal([alarm], LogBook.Joined([alarm, Monday with { Alarm = null }]));
+    }
+
+    [Fact]
     public void Two_sessions_of_one_number_on_a_day_differ_in_when_they_began()
     {
         var evening = Monday with { Start = new(19, 0) };
