@@ -77,7 +77,8 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
     /// <summary>What stands in the way of a plan is said by the audit, and not here.</summary>
     private static IEnumerable<ReviewNeed> OfPublishing(Practice practice, ClientReview review)
     {
-        if (review.Training.Refusals.Count > 0)
+        // What came back and is not answered stops the next publishing anyway, and by itself makes the pages other.
+        if (review.Training.Refusals.Count > 0 || review.OpenPains.Any(p => p.Overtakes))
             yield break;
         var now = EditionNow.Of(review.Training, Texts.Of(practice, review.Client));
         if (now.IsRecorded)

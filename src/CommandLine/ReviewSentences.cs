@@ -22,7 +22,7 @@ internal static class ReviewSentences
         "The bands for pain were tested in tendons and a few joint troubles only; one-point changes are never "
         + "called better or worse.";
 
-    /// <summary>"3 of 4: 2 whole, 1 short; 1 ended early (60 %); and 2 more than planned".</summary>
+    /// <summary>"3 of 4: 2 full, 1 short; 1 of them ended early (60 %); and 2 more than planned".</summary>
     public static string Of(ReturnedWeek week)
     {
         var parts = new List<string>();
@@ -32,7 +32,7 @@ internal static class ReviewSentences
             );
         var early = week.EndedEarly.ToArray();
         if (early.Length > 0)
-            parts.Add($"{N(early.Length)} ended early{Shares(early)}");
+            parts.Add($"{N(early.Length)} of them ended early{Shares(early)}");
         if (week.Extra > 0)
             parts.Add($"and {N(week.Extra)} more than planned");
         if (week.BeforePlay > 0)
@@ -44,7 +44,7 @@ internal static class ReviewSentences
     }
 
     private static string Kind(IGrouping<AlternateKind?, LogEntry> of) =>
-        $"{N(of.Count())} {(of.Key is { } kind ? WordFor(kind) : "whole")}";
+        $"{N(of.Count())} {(of.Key is { } kind ? WordFor(kind) : "full")}";
 
     private static string WordFor(AlternateKind kind) =>
         kind switch
@@ -98,7 +98,7 @@ internal static class ReviewSentences
         quiet.Sessions == 0
             ? "no session"
             : (quiet is { Lowest: { } low, Highest: { } high } ? $"pain {(low == high ? N(low) : $"{N(low)}-{N(high)}")}, " : "")
-                + $"gone by the morning in {N(quiet.Gone)} of {N(quiet.Sessions)} sessions"
+                + $"not worse on the morning after in {N(quiet.Quiet)} of {N(quiet.Sessions)} sessions"
                 + (quiet.NotSaid > 0 ? $"; {N(quiet.NotSaid)} not said" : "");
 
     /// <summary>Of a pain in the list of a client: what, when, and for which exercises it was stopped.</summary>

@@ -65,7 +65,7 @@ public sealed partial class ReviewCommandTests : IDisposable
     public void A_client_is_told_week_by_week_and_never_judged()
     {
         var text = Review("text");
-        Assert.Contains("    week 1: 3 of 3: 2 whole, 1 short\n", text, StringComparison.Ordinal);
+        Assert.Contains("    week 1: 3 of 3: 2 full, 1 short\n", text, StringComparison.Ordinal);
         Assert.Contains("  Session load, home exercises only\n", text, StringComparison.Ordinal);
         Assert.Contains("fewer than 4 days, so monotony and strain would only count days", text, StringComparison.Ordinal);
         Assert.DoesNotMatch(NeverSaid(), text);

@@ -90,11 +90,12 @@ public static class PainTrend
     private static LogEntry LatestAt(Series<LogEntry> log, PainPlace place) => log.Last(e => HighestAt(e, place) is not null);
 }
 
-/// <summary>How it was, where nothing is wrong: "pain 0-2, gone by the morning, in 5 of 6 sessions; one not said".</summary>
+/// <summary>How it was, where nothing is wrong: "pain 0-2, not worse on the morning after in 5 of 6 sessions; one not said".</summary>
 /// <param name="Lowest">Of the worst of each session that said one; null where none did.</param>
-/// <param name="Gone">Sessions with no pain on the morning after, and nothing else wrong.</param>
+/// <param name="Quiet">Sessions with nothing wrong, of which something was said of the morning after: no pain, or that it was not
+/// worse. The pages ask for a level only where it was.</param>
 /// <param name="NotSaid">Sessions without a word on the morning after.</param>
-public sealed record QuietPain(int? Lowest, int? Highest, int Gone, int NotSaid, int Sessions)
+public sealed record QuietPain(int? Lowest, int? Highest, int Quiet, int NotSaid, int Sessions)
 {
     /// <param name="wrong">What was found in single entries.</param>
     public static QuietPain Of(CountedLog log, Series<ReturnedPain> wrong)
@@ -105,9 +106,11 @@ public sealed record QuietPain(int? Lowest, int? Highest, int Gone, int NotSaid,
         return new(
             worst.Length == 0 ? null : worst.Min(),
             worst.Length == 0 ? null : worst.Max(),
-            quiet.Count(e => e.Morning?.Level == 0),
-            done.Count(e => e.Morning?.Level is null),
+            quiet.Count(IsMorningSaid),
+            done.Count(e => !IsMorningSaid(e)),
             done.Length
         );
     }
+
+    private static bool IsMorningSaid(LogEntry entry) => entry.Morning?.Level is not null || entry.Worse is not null;
 }
