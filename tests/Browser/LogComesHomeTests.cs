@@ -5,8 +5,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>What a client notes on the page in a browser, sent as a file and as a message, received into the practice and reviewed:
-/// the whole way home.</summary>
+/// <summary>What a client notes on the page in a browser, sent as a file and as a message, received into the practice and
+/// reviewed: the whole way home.</summary>
 public sealed class LogComesHomeTests(PublishedContent content) : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-home-").FullName;

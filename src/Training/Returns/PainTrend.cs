@@ -90,7 +90,8 @@ public static class PainTrend
     private static LogEntry LatestAt(Series<LogEntry> log, PainPlace place) => log.Last(e => HighestAt(e, place) is not null);
 }
 
-/// <summary>How it was, where nothing is wrong: "pain 0-2, not worse on the morning after in 5 of 6 sessions; one not said".</summary>
+/// <summary>How it was, where nothing is wrong: "pain 0-2, not worse on the morning after in 5 of 6 sessions; one not
+/// said".</summary>
 /// <param name="Lowest">Of the worst of each session that said one; null where none did.</param>
 /// <param name="Quiet">Sessions with nothing wrong, of which something was said of the morning after: no pain, or that it was not
 /// worse. The pages ask for a level only where it was.</param>
