@@ -75,6 +75,7 @@ public static class RuleBook
         new DemandUnmeasured(),
         new DemandWithoutWork(),
         new WorkWithoutDemand(),
+        new HealthNewsCameBack(),
         new RetestMissing(),
         new RangeLost(),
         new RangeNumberMissing(),

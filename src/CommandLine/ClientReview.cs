@@ -39,6 +39,9 @@ internal sealed record ClientReview(Client Client, Training Training, ClientRetu
         }
     }
 
+    /// <summary>Whether what came back stops the next publishing.</summary>
+    public bool IsUnsettled => OpenPains.Any(p => p.Overtakes || p.Step == PainStep.Clinician);
+
     private bool IsCleared =>
         Client.SignFor(AlwaysAsked.Symptoms) is not { } sign
         || Client.Clearances.Any(c => c.Condition == AlwaysAsked.Symptoms && c.On > sign.Day);

@@ -52,7 +52,11 @@ internal static class CompareText
             EditionChange.Words(var exercise) => [$"words: {Named(exercise)} is described otherwise"],
             EditionChange.CautionIn(var sign) => [$"sign in: {Named(sign)}"],
             EditionChange.CautionOut(var sign) => [$"sign out: {Named(sign)}"],
-            EditionChange.CautionWords(var sign) => [$"sign: {Named(sign)} has other words"],
+            EditionChange.CautionWords(var sign, var was) when was != sign.Kind =>
+            [
+                $"sign: {Named(sign)} was '{Kebab.Of(was.ToString())}' and is now '{Kebab.Of(sign.Kind.ToString())}'",
+            ],
+            EditionChange.CautionWords(var sign, _) => [$"sign: {Named(sign)} has other words"],
             EditionChange.CautionFor(var sign, var added, var removed) =>
             [
                 .. added.Select(e => $"sign: {Named(sign)} now goes for {Named(e)}"),

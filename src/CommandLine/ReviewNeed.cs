@@ -78,7 +78,7 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
     private static IEnumerable<ReviewNeed> OfPublishing(Practice practice, ClientReview review)
     {
         // What came back and is not answered stops the next publishing anyway, and by itself makes the pages other.
-        if (review.Training.Refusals.Count > 0 || review.OpenPains.Any(p => p.Overtakes))
+        if (review.Training.Refusals.Count > 0 || review.IsUnsettled)
             yield break;
         var now = EditionNow.Of(review.Training, Texts.Of(practice, review.Client));
         if (now.IsRecorded)
@@ -93,14 +93,34 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
         );
     }
 
-    private static IEnumerable<ReviewNeed> OfHealth(ClientReview review) =>
+    /// <summary>The days without a session that came back since the client was asked, with what was said of them. Where a sign
+    /// stopped it, that is said already.</summary>
+    private static IEnumerable<(DateOnly Day, NotTodayReason? For)> NotTodays(ClientReview review) =>
         from entry in LogLines.Of(review.Client.Log)
-        where entry.Outcome is LogOutcome.NotToday { For: NotTodayReason.Health } && entry.Day >= review.Client.Answered
+        where entry.Outcome is LogOutcome.NotToday && entry.Alarm is null && entry.Day >= review.Client.Answered
+        where entry.Day <= review.Came.Today
+        select (entry.Day, ((LogOutcome.NotToday)entry.Outcome).For);
+
+    private static IEnumerable<ReviewNeed> OfHealth(ClientReview review) =>
+        from day in NotTodays(review)
+        group day.Day by day.For into days
+        let said = days.Key switch
+        {
+            NotTodayReason.Health => (
+                NeedKind.Health,
+                "a new medicine or diagnosis, or a fall",
+                "Ask everything again, and write the new date; a clinician where it is new."
+            ),
+            NotTodayReason.Pain => (NeedKind.Pain, "pain", "Ask where, and how much; do less, or rest, until you know."),
+            NotTodayReason.Ill => (NeedKind.Health, "illness", "Ask before they begin again, and begin with less."),
+            _ => ((NeedKind Kind, string What, string Do)?)null,
+        }
+        where said is not null
         select new ReviewNeed(
-            NeedKind.Health,
+            said.Value.Item1,
             review.Client,
-            $"a new medicine or diagnosis, or a fall, on {entry.Day.Iso()}; no session was begun",
-            "Ask everything again, and write the new date; a clinician where it is new."
+            $"no session because of {said.Value.Item2}: {string.Join(", ", days.Select(d => d.Iso()))}",
+            said.Value.Item3
         );
 
     private static IEnumerable<ReviewNeed> OfDoing(Practice practice, ClientReview review)
@@ -130,21 +150,24 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
                     + string.Join("; ", more.Select(s => $"week {N(s.Week)}, {ReviewSentences.Of(s)}")),
                 "Ask why: the plan is what was checked, more of it was not."
             );
-        if (came.TooLittle is { } little)
+        // Who was ill or hurt says so; the plan is not too long for that.
+        var isExplained = NotTodays(review).Any(e => e.For is NotTodayReason.Ill or NotTodayReason.Pain or NotTodayReason.Health);
+        if (came.TooLittle is { } little && !isExplained)
             yield return new(
                 NeedKind.TooLittle,
                 client,
                 $"fewer than half of the planned sessions in weeks {N(little.Number - 1)} and {N(little.Number)}",
                 "Ask what is in the way; the plan may be too long."
             );
-        if (came.Missed is { } missed)
+        if (came.Missed is { } missed && !isExplained)
             yield return new(
                 NeedKind.TooLittle,
                 client,
-                $"{N(missed.Sessions)} planned sessions running without an entry, {missed.From.Iso()} to {missed.Until.Iso()}",
+                $"{N(missed.Sessions)} planned sessions running were not done, {missed.From.Iso()} to {missed.Until.Iso()}",
                 "The page offers an earlier week by its own rule; ask what is in the way."
             );
-        if (came.Retests.Count > 0)
+        // Nobody measures what hurts.
+        if (came.Retests.Count > 0 && !review.IsUnsettled)
             yield return new(
                 NeedKind.Retest,
                 client,

@@ -27,7 +27,7 @@ internal sealed record ReviewPart(string Title, string? Note, Series<ReviewLine>
         yield return new(
             "Going on",
             "Nothing goes on by itself.",
-            came.MoveOn.Select(m => new ReviewLine(ReviewSentences.Of(practice, m))).ToSeries()
+            came.MoveOn.Select(m => new ReviewLine(ReviewSentences.Of(practice, m, review.IsUnsettled))).ToSeries()
         );
         yield return new(
             "Shown and not counted",

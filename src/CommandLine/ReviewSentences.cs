@@ -138,7 +138,8 @@ internal static class ReviewSentences
         return titles.Length == 0 ? "Nothing planned loads it." : $"What loads it: {string.Join(", ", titles)}.";
     }
 
-    public static string Of(Practice practice, MoveOnCheck check)
+    /// <param name="isOpen">Whether something that came back is not settled: then nobody goes on, whatever is met.</param>
+    public static string Of(Practice practice, MoveOnCheck check, bool isOpen)
     {
         var about =
             check.Exercise is { } id ? TitleOf(practice, id)
@@ -146,7 +147,12 @@ internal static class ReviewSentences
             : "";
         var met = check.Word switch
         {
-            MoveOnWord.Met => $"{string.Join(", ", check.Computed)}: met on {check.Since?.Iso()}; may go on",
+            MoveOnWord.Met => $"{string.Join(", ", check.Computed)}: met on {check.Since?.Iso()}; "
+                + (
+                    isOpen ? "not before what came back is settled"
+                    : check.Asked.Count > 0 ? "the rest is yours to ask"
+                    : "may go on"
+                ),
             MoveOnWord.NotMet => $"{string.Join(", ", check.Computed)}: not met",
             MoveOnWord.NotTold => $"{string.Join(", ", check.Computed)}: the log does not tell",
             null => "nothing that a log can answer",

@@ -5,11 +5,19 @@ namespace Gradus.CommandLine;
 /// <summary>What a log says that cannot wait, one sentence each. No diagnosis: what was noted, and whom it needs.</summary>
 internal static class UrgentSign
 {
+    /// <summary>Pain, 0 to 10, from which nobody waits for the week's review; common practice, no source.</summary>
+    private const int Severe = 8;
+
     public static IEnumerable<string> In(LogEntry entry)
     {
         if (entry.Alarm is { } alarm)
             yield return $"{Words(alarm)} was noted: ask at once whether a doctor has seen it, and let nothing be done before a "
                 + "doctor's leave";
+        else if (entry.IsSign())
+            yield return "pain in the chest was noted: ask at once whether a doctor has seen it, and let nothing be done before a "
+                + "doctor's leave";
+        else if (entry.Pains().Max(p => p.Level) is >= Severe and { } level)
+            yield return FormattableString.Invariant($"pain of {level} out of 10 was noted: ask today what it is");
         if (entry.Outcome is LogOutcome.EndedEarly { For: { } why } && Words(why) is { } whole)
             yield return $"the session was stopped because {whole}: {Needs(why)}";
         foreach (var exercise in entry.Exercises)
@@ -30,6 +38,7 @@ internal static class UrgentSign
             RedFlag.Sight => "trouble with seeing",
             RedFlag.Headache => "a sudden headache, worse than any before,",
             RedFlag.Saddle => "numbness between the legs, or trouble with bladder or bowels,",
+            RedFlag.Other => "a sign that is not known here",
         };
 
     /// <summary>Null where it can wait until the coach looks at the week.</summary>

@@ -104,7 +104,7 @@ internal static class NewsWords
         change switch
         {
             EditionChange.CautionIn(var caution) => [caution],
-            EditionChange.CautionWords(var caution) => [caution],
+            EditionChange.CautionWords(var caution, _) => [caution],
             EditionChange.CautionFor(var caution, var added, var removed) =>
             [
                 caution with

@@ -30,6 +30,7 @@ public static class ReturnWords
             RedFlag.Sight => "a change of sight",
             RedFlag.Headache => "the worst headache ever",
             RedFlag.Saddle => "numbness of the saddle, or trouble with the bladder",
+            RedFlag.Other => "a sign that is not known here",
             RedFlag.Chest or null => "chest pain",
         };
 

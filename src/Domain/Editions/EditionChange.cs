@@ -58,7 +58,8 @@ public abstract record EditionChange
     public sealed record CautionOut(EditionCaution Caution) : EditionChange;
 
     /// <summary>Its title, its text or its kind.</summary>
-    public sealed record CautionWords(EditionCaution Caution) : EditionChange;
+    /// <param name="Was">What it was before; the same kind where only its words are other.</param>
+    public sealed record CautionWords(EditionCaution Caution, CautionKind Was) : EditionChange;
 
     /// <summary>It goes for other exercises of those that both have.</summary>
     public sealed record CautionFor(EditionCaution Caution, Series<EditionExercise> Added, Series<EditionExercise> Removed)

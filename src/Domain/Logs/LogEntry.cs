@@ -106,6 +106,9 @@ public enum RedFlag
     Sight,
     Headache,
     Saddle,
+
+    /// <summary>A word that is not known here: as bad as any of them, until somebody has asked.</summary>
+    Other,
 }
 
 /// <param name="Level">0 to 10; null where only the place was said.</param>

@@ -59,6 +59,10 @@ public sealed record Client(
         : SignFor(condition) is null && Answered > sign.Day ? Answered
         : sign.Day.AddDays(1);
 
+    /// <summary>The last sign that cannot wait in what came back, whatever was answered since; null where there is none, or its
+    /// leave has run its time.</summary>
+    public LogEntry? OpenSignFor(ConditionId condition) => condition == AlwaysAsked.Symptoms ? OpenSign : null;
+
     private LogEntry? OpenSign =>
         Log.Where(e => e.IsSign()).MaxBy(e => e.Day) is { } last
         && !Clearances.Any(c => c.Condition == AlwaysAsked.Symptoms && c.On > last.Day && c.Until < Answered)

@@ -76,7 +76,7 @@ internal sealed partial record LogField(string Name, string Text, int Line, LogR
         if (IsBlank || LogWords<RedFlag>.Of(Text) is not null)
             return LogWords<RedFlag>.Of(Text);
         Remarks.Unread(Line, $"{Said} is a sign that is not known here: ask the client today", cannotWait: true);
-        return null;
+        return RedFlag.Other;
     }
 
     public string? Key() =>

@@ -32,7 +32,7 @@ internal sealed record LogLine(LogColumns Columns, string[] Cells, int Number, L
             this["minutes"].Number(0, 1440),
             this["effort"].Whole(0, 10),
             this["pain-before"].Pain(),
-            this["pain-during"].Pain() ?? (Columns.HasPain ? OldPain() : null),
+            this["pain-during"].Pain() ?? (Columns.HasPain ? OldPain() : this["where"].Pain()),
             this["pain-morning"].Pain(),
             this["worse-next-morning"].Flag(),
             this["alarm"].Alarm(),

@@ -51,6 +51,8 @@ internal static partial class LogMessage
             if (whole is not null && LogMessageLine.Read(name, line, whole, remarks) is { } entry)
                 entries.Add(entry);
             else if (whole is null)
+            {
+                remarks.Alarm(line, LogAlarms.InLine(string.Join(' ', pieces.Take(4))));
                 remarks.Unread(
                     line,
                     (
@@ -59,6 +61,7 @@ internal static partial class LogMessage
                             : "its end with the sum is missing; not taken: "
                     ) + Letters.Line(string.Join(' ', pieces.Take(4)))
                 );
+            }
         }
 
         return remarks.Reading(LogForm.Message, entries);

@@ -12,6 +12,14 @@ internal sealed class LogRemarks
 
     public void Unread(int line, string text, bool cannotWait = false) => said.Add(new(line, Level.Warning, text, cannotWait));
 
+    /// <summary>Something that is not taken and tells of a sign that cannot wait.</summary>
+    /// <param name="sign">Null where there is none, and nothing is said.</param>
+    public void Alarm(int line, string? sign)
+    {
+        if (sign is not null)
+            Unread(line, $"it was not taken, and it says {Letters.Quoted(sign)}: ask the client today", cannotWait: true);
+    }
+
     public void Note(int line, string text) => said.Add(new(line, Level.Note, text));
 
     /// <summary>A day that is written as a spreadsheet writes it; said once for all of them.</summary>

@@ -106,6 +106,7 @@ internal sealed class LogTable
 
         if (columns is null || cells.All(string.IsNullOrWhiteSpace))
             return;
+        var isTaken = false;
         if (cells.Length > columns.Count)
             remarks.Unread(
                 line,
@@ -114,35 +115,40 @@ internal sealed class LogTable
         else if (cells.Length < columns.Count && row.IsCut)
             remarks.Unread(line, "it is cut off; not taken");
         else
-            ReadLine(new(columns, cells, line, remarks), cells);
+            isTaken = IsTaken(new(columns, cells, line, remarks), cells);
+        if (!isTaken)
+            remarks.Alarm(line, LogAlarms.In(cells));
     }
 
-    private void ReadLine(LogLine line, string[] cells)
+    private bool IsTaken(LogLine line, string[] cells)
     {
         foreach (var (place, other) in line.Columns.Others)
             if (place < cells.Length && cells[place].Length > 0 && unknown.Add(other))
                 remarks.Note(line.Number, $"the column {Letters.Quoted(other)} is not known here, and was left out");
         if (LogDays.DayOf(line["date"]) is not { } day)
-            return;
+            return false;
         if (line["session"].Whole(1, 9999) is not { } session)
         {
             if (line["session"].IsBlank)
                 remarks.Unread(line.Number, "there is no number of a session; not taken");
-            return;
+            return false;
         }
 
         if (line["exercise"].IsBlank)
-            Begin(line, day, session);
-        else if (line.Exercise() is { } exercise)
-            Keep(day, session, line.Number, exercise);
+            return IsBegun(line, day, session);
+        if (line.Exercise() is not { } exercise)
+            return false;
+        Keep(day, session, line.Number, exercise);
+        return true;
     }
 
-    private void Begin(LogLine line, DateOnly day, int session)
+    private bool IsBegun(LogLine line, DateOnly day, int session)
     {
         if (line.Session(name, day, session) is not { } entry)
-            return;
+            return false;
         entries.Add(entry);
         exercises.Add([]);
+        return true;
     }
 
     private void Keep(DateOnly day, int session, int line, LoggedExercise exercise)

@@ -45,7 +45,7 @@ public static class EditionComparison
             }
 
             if ((earlier.Kind, earlier.Title, earlier.Words) != (caution.Kind, caution.Title, caution.Words))
-                yield return new EditionChange.CautionWords(caution);
+                yield return new EditionChange.CautionWords(caution, earlier.Kind);
             var added = Named(caution.Exercises.Except(earlier.Exercises));
             var removed = Named(earlier.Exercises.Except(caution.Exercises));
             if (added.Count + removed.Count > 0)

@@ -29,8 +29,9 @@ internal static class ClearanceCheck
         // A sign of the log may come in the middle of a programme: what was done before it, and until the client was asked again,
         // needs no leave that nobody can give any more.
         var from =
-            client.SignFor(condition.Id) is not { } sign ? DateOnly.MinValue
+            client.OpenSignFor(condition.Id) is not { } sign ? DateOnly.MinValue
             : client.Answered > sign.Day ? client.Answered
+            : client.SignFor(condition.Id) is null ? DateOnly.MinValue
             : clearances.Min(c => c.On);
         var bare = weeks
             .Where(w =>

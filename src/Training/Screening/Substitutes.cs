@@ -11,6 +11,9 @@ public static class Substitutes
     /// none.</summary>
     public static Exercise? For(Practice practice, Client client, Use use)
     {
+        // Where something came back that is not settled, nobody knows what else would hurt.
+        if (ReturnedPains.Unseen(client, DayRules.Of(practice.Card.Settings)).Any(p => p.Overtakes))
+            return null;
         var trial = new TrialUse(practice, client);
         var done = client.Programme.AllSessions[use.Session - 1].Do.Select(u => u.Exercise.Value).ToHashSet();
         return EasierThan(practice, use.Exercise.Id)

@@ -22,7 +22,11 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
                 if (
                     slip != ProofSlip.DatesForgotten
                     // A sign of the log needs no leave for days before the client was asked again.
-                    && (condition != "signs-or-symptoms" || !SecondReturned.SignCounts(client, slip) || day >= client.Answered)
+                    && (
+                        condition != "signs-or-symptoms"
+                        || !SecondReturned.NeedsNoLeaveBefore(client, slip)
+                        || day >= client.Answered
+                    )
                     && !own.Any(c => c.On <= day && day <= c.Until && (!withinYear || day <= c.On.AddYears(1)))
                 )
                     return ["short"];

@@ -12,8 +12,15 @@ internal static class SecondReturned
     /// <summary>Whether a sign stands in for the answer. The leave has its own limits and end; it is over when that came and the
     /// client was asked again.</summary>
     public static bool SignCounts(MadeClient client, ProofSlip slip) =>
+        client.Said("signs-or-symptoms", slip) != "yes" && IsSignOpen(client, slip);
+
+    /// <summary>Nobody can clear days that are over: from the day on which the client was asked again, also where the honest answer
+    /// is yes.</summary>
+    public static bool NeedsNoLeaveBefore(MadeClient client, ProofSlip slip) =>
+        SignCounts(client, slip) || (IsSignOpen(client, slip) && IsAskedAgain(client, slip));
+
+    private static bool IsSignOpen(MadeClient client, ProofSlip slip) =>
         slip != ProofSlip.SignsOfTheLogForgotten
-        && client.Said("signs-or-symptoms", slip) != "yes"
         && SignDay(client, slip) is { } day
         && !client.Clearances.Any(c => c.Condition == "signs-or-symptoms" && c.On > day && c.Until < client.Answered);
 
