@@ -53,11 +53,7 @@ internal static class WeekWords
             isCut ? words.Say("pause-cut") : "",
             isLong ? words.Say("pause-long") : "",
         };
-        return new(
-            PlannedCourse.DaysOf(pause),
-            string.Join(' ', said.Where(s => s.Length > 0)),
-            words.Say("pause-now", days)
-        );
+        return new(PlannedCourse.DaysOf(pause), string.Join(' ', said.Where(s => s.Length > 0)), words.Say("pause-now", days));
     }
 
     private static string When(WeekSession session, Words words) =>

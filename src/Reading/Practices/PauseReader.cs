@@ -53,11 +53,9 @@ internal static class PauseReader
     }
 
     private static IEnumerable<(Pause, Location)?> Written(Fields fields) =>
-        fields.Take("pause") is YamlNode.Listing
-            ? fields.Groups("pause", "a pause").Select(One)
-            : fields.Group("pause", "a pause") is { } only
-                ? [One(only)]
-                : [];
+        fields.Take("pause") is YamlNode.Listing ? fields.Groups("pause", "a pause").Select(One)
+        : fields.Group("pause", "a pause") is { } only ? [One(only)]
+        : [];
 
     private static (Pause, Location)? One(Fields fields)
     {
