@@ -14,6 +14,9 @@ internal sealed record ClientReview(Client Client, Training Training, ClientRetu
             ClientRanges.Of(practice, client, training, today)
         );
 
+    /// <summary>Since when the client trains no more by what the coach writes; null where they do.</summary>
+    public DateOnly? StoppedOn => Client.HasStopped(Came.Today) ? Client.Stopped?.On : null;
+
     /// <summary>What nobody has answered yet: a sign without a leave, what came after the answers, what a clinician has not seen,
     /// and what rises or lasts; worst first.</summary>
     public IEnumerable<ReturnedPain> OpenPains

@@ -45,13 +45,15 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
             NeedKind.ProgrammeOver => "Programme over",
         };
 
-    /// <summary>Of one client, in the order of the reasons. Whether what changed was published since belongs behind the last of
+    /// <summary>Of one client, in the order of the reasons. Who has stopped is not asked after, but for a sign that cannot wait.
+    /// Whether what changed was published since belongs behind the last of
     /// them, as a kind of its own.</summary>
     public static IEnumerable<ReviewNeed> Of(Practice practice, ClientReview review) =>
         OfPain(practice, review)
             .Concat(OfHealth(review))
             .Concat(OfDoing(practice, review))
             .Concat(OfDates(practice, review))
+            .Where(n => review.StoppedOn is null || n.Kind is NeedKind.Now or NeedKind.SameDay)
             .OrderBy(n => n.Kind);
 
     private static IEnumerable<ReviewNeed> OfPain(Practice practice, ClientReview review)
