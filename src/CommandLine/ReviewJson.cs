@@ -4,7 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
-/// <summary>A review for other programs: <c>{"today", "needs": [{"kind", "client", "says", "do"}], "stopped": [{"client", "on"}], "clients": [{"client",
+/// <summary>A review for other programs: <c>{"today", "needs": [{"kind", "client", "says", "do"}], "stopped": [{"client", "on"}],
+/// "clients": [{"client",
 /// "weeks":
 /// [{"week", "planned", "done", "extra", "beforePlay", "endedEarly"}], "share", "longestGap", "missed", "sets", "loads":
 /// [{"week",

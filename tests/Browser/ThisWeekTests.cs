@@ -88,8 +88,8 @@ public sealed class ThisWeekTests(ITestOutputHelper output)
         Assert.Equal(expected, string.Create(CultureInfo.InvariantCulture, $"{said.Week} {said.Why} {said.Most}"));
     }
 
-    /// <summary>Nothing done yet: the last week that is free is the calendar's, which a pause (its first and its last day, from 0)
-    /// shifts.</summary>
+    /// <summary>Nothing done yet: the last week that is free is the calendar's, which a pause (its first and its last day, from
+    /// 0) shifts.</summary>
     [Theory]
     [InlineData("14-27", 13, 2)]
     [InlineData("14-27", 14, 3)]

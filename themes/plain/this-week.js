@@ -57,7 +57,8 @@
     return last;
   }
 
-  // course: start, pauses (from and until, both inclusive, in their order), back [days, days], needs (for each week its sessions and times), instead (session to session).
+  // course: start, pauses (from and until, both inclusive, in their order), back [days, days],
+  // needs (for each week its sessions and times), instead (session to session).
   // Gives the week, why it is that one ('early', 'calendar', 'late', 'log', 'break' or 'long-break'), and the last week that may
   // be chosen instead; late is who has done nothing yet in a later week, or did it where it was not kept, and may say so.
   gradus.weekOf = function (course, rows, chosen, today) {
