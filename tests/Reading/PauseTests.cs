@@ -47,30 +47,30 @@ public sealed class PauseTests
         clients/ansel/programme.md
         - weeks: 6
         + weeks: 6⏎pause: { from: 2027-01-11 }
-        clients/ansel/programme.md:5:8 key-missing «{»
-        This pause has no 'until'.
-        Write it.
+        clients/ansel/programme.md:5:10 key-missing «f»
+        'until' is missing: a pause needs it.
+        Add a line 'until:' with its value.
 
         clients/ansel/programme.md
         - weeks: 6
         + weeks: 6⏎pause: { from: 2027-01-11, until: 2027-01-17, why: holidays }
         clients/ansel/programme.md:5:47 key-unknown «why»
         'why' is no key of a pause.
-        The keys here are: from, until, because.
+        Take it out. The keys here are: from, until, because.
 
         clients/ansel/client.yaml
         - minutes:
         + stopped: { because: moved away }⏎minutes:
-        clients/ansel/client.yaml:5:10 key-missing «{»
-        'on' is missing.
-        Write it.
+        clients/ansel/client.yaml:10:12 key-missing «b»
+        'on' is missing: stopped needs it.
+        Add a line 'on:' with its value.
 
         clients/ansel/client.yaml
         - minutes:
         + stopped: { on: soon }⏎minutes:
-        clients/ansel/client.yaml:5:10 value-wrong «soon»
-        'soon' is no day.
-        Write it as 2026-12-07.
+        clients/ansel/client.yaml:10:16 value-wrong «soon»
+        'soon' is no date.
+        Write year, month and day with hyphens, as 2026-12-07.
         """;
 
     public static TheoryData<string> Rows => FaultTable.Rows(Table);
