@@ -19,8 +19,8 @@ public sealed class PauseWordsTests
     [InlineData(
         "{ from: 2027-01-13, until: 2027-01-17 }",
         "Pause from Wednesday 13 January 2027 to Sunday 17 January 2027. Do nothing of this programme on these days. "
-            + "Week 2 begins on Monday 18 January 2027. Nothing is planned on the days right before the pause either, because the week "
-            + "begins anew after it."
+            + "Week 2 begins on Monday 18 January 2027. Nothing is planned on the days right before the pause either, because "
+            + "the week begins anew after it."
     )]
     [InlineData(
         "{ from: 2027-01-11, until: 2027-01-18 }",

@@ -83,7 +83,8 @@ internal sealed record MadeProgramme(
     }
 
     private string ProgrammeText() =>
-        $"---\ntitle: Footwork\nstart: {Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}\nweeks: {Weeks}\n{Pause}sessions:\n"
+        $"---\ntitle: Footwork\nstart: {Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}\nweeks: {Weeks}\n"
+        + $"{Pause}sessions:\n"
         + string.Concat(
             Sessions.Select(
                 (s, i) => $"  - name: Session {i + 1}\n    days: {s.Days}\n    do:\n{string.Concat(s.Uses.Select(UseText))}"
