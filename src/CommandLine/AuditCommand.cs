@@ -75,7 +75,7 @@ internal static class AuditCommand
         foreach (var (index, id) in read.Wanted.Index())
         {
             Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
-            if (read.Ready(id) is not { } client)
+            if (read.StoppedOn(id) is not null || read.Ready(id) is not { } client)
                 continue;
             judged.Add(id);
             var plan = read.PlanOf(client);
@@ -97,7 +97,7 @@ internal static class AuditCommand
             ? []
             : read
                 .Wanted.Where(id => !judged.Contains(id))
-                .SelectMany(id => forms.Standing(id, sites).Select(site => (id, site.Place)))
+                .SelectMany(id => forms.Standing(id, sites).Select(site => new Unjudged(id, site.Place, read.StoppedOn(id))))
                 .ToSeries();
         Say(format, read, findings, new Excerpts(read.Folder, read.Lines, sites), unjudged);
         return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning))
@@ -110,7 +110,7 @@ internal static class AuditCommand
         CheckedPractice read,
         Series<Finding> findings,
         Excerpts excerpts,
-        Series<(ClientId Client, string Place)> unjudged
+        Series<Unjudged> unjudged
     )
     {
         switch (format)
@@ -120,8 +120,12 @@ internal static class AuditCommand
                 break;
             case "sarif":
                 WriteFile(
-                    FindingSarif.Write(findings, Explanations.All(), read.Folder, [.. unjudged.Select(u => u.Client).Distinct()])
-                        + "\n"
+                    FindingSarif.Write(
+                        findings,
+                        Explanations.All(),
+                        read.Folder,
+                        [.. unjudged.Where(u => u.Stopped is null).Select(u => u.Client).Distinct()]
+                    ) + "\n"
                 );
                 break;
             case "html":
@@ -137,8 +141,8 @@ internal static class AuditCommand
                 break;
             default:
                 FindingText.Write(Console.Out, read.ForPeople(findings), excerpts);
-                foreach (var (client, place) in unjudged)
-                    Console.Out.WriteLine(FindingText.Unjudged(client, place));
+                foreach (var site in unjudged)
+                    Console.Out.WriteLine(site.Said);
                 break;
         }
     }

@@ -25,7 +25,7 @@ internal static class BeginCommand
     {
         FreshFiles.WriteFolder(
             folder,
-            StarterFiles.Under("practice", ("today", today.Iso()), ("monday", StarterFiles.MondayAfter(today)))
+            StarterFiles.Under("practice", [("today", today.Iso()), .. StarterFiles.DaysAfter(today)])
         );
         var site = Path.Combine(Above(folder), "site");
         Console.Out.WriteLine("Created a practice with five exercises and one invented client. It can be published as it is.");

@@ -76,7 +76,14 @@ internal sealed class CheckedPractice
             foreach (var client in practice.Clients)
                 trainings[client.Id] = Training.Of(practice, client);
             var whole = findings.All(f => f.Level != Level.Error);
-            findings.AddRange(RuleBook.Check(practice, trainings, today, whole).ToSeries());
+            var stopped = practice.Clients.Where(c => c.HasStopped(today)).Select(c => c.Id).ToHashSet();
+            // Of who has stopped only what cannot be read is said: nobody trains by the rest.
+            findings.AddRange(
+                RuleBook
+                    .Check(practice, trainings, today, whole)
+                    .Where(f => f.Client is not { } client || !stopped.Contains(client))
+                    .ToSeries()
+            );
         }
 
         var wanted =
@@ -90,6 +97,9 @@ internal sealed class CheckedPractice
     /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
     /// not.</summary>
     public Client? Bound(ClientId id) => bound.GetValueOrDefault(id);
+
+    /// <summary>Since when no pages are made for a client; null where they are.</summary>
+    public DateOnly? StoppedOn(ClientId id) => Bound(id) is { } client && client.HasStopped(today) ? client.Stopped?.On : null;
 
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
     public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : bound.GetValueOrDefault(id);
@@ -122,7 +132,10 @@ internal sealed class CheckedPractice
     /// <summary>The clients whom the command is not about, who were published and would be published otherwise now.</summary>
     public IEnumerable<ClientId> Behind(DateOnly on) =>
         Known.Where(id =>
-            !asked.Contains(id) && Ready(id) is { Editions.Count: > 0 } client && EditionOf(client, on) is not null
+            !asked.Contains(id)
+            && StoppedOn(id) is null
+            && Ready(id) is { Editions.Count: > 0 } client
+            && EditionOf(client, on) is not null
         );
 
     /// <summary>What the sources ask of a client, and say, as an edition holds it.</summary>

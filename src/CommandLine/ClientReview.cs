@@ -14,6 +14,9 @@ internal sealed record ClientReview(Client Client, Training Training, ClientRetu
             ClientRanges.Of(practice, client, training, today)
         );
 
+    /// <summary>Since when the client trains no more by what the coach writes; null where they do.</summary>
+    public DateOnly? StoppedOn => Client.HasStopped(Came.Today) ? Client.Stopped?.On : null;
+
     /// <summary>What nobody has answered yet: a sign without a leave, what came after the answers, what a clinician has not seen,
     /// and what rises or lasts; worst first.</summary>
     public IEnumerable<ReturnedPain> OpenPains
@@ -29,13 +32,21 @@ internal sealed record ClientReview(Client Client, Training Training, ClientRetu
     }
 
     /// <summary>The last day of which anything came back, or the first of the programme, where that is longer ago than the days
-    /// after which the pages offer an earlier week; null where it is not, or the programme is over or still to begin.</summary>
+    /// after which the pages offer an earlier week; null where it is not, the programme is over or still to begin, or the coach
+    /// wrote a pause: its days are none of them.</summary>
     public DateOnly? QuietSince
     {
         get
         {
             var (last, today) = (Came.Log.Until ?? Client.Programme.Start, Came.Today);
-            return today <= Client.Programme.End && today > last.AddDays(Training.Rules.DaysBackOneWeek) ? last : null;
+            var pauses = Client.Programme.Pauses;
+            var from = pauses.Where(p => p.Until < today).Select(p => p.Until).Append(last).Max();
+            return
+                today <= Client.Programme.End
+                && today > from.AddDays(Training.Rules.DaysBackOneWeek)
+                && !pauses.Any(p => p.Has(today))
+                ? last
+                : null;
         }
     }
 

@@ -24,6 +24,7 @@ internal static class CompareText
             EditionChange.Titled(var before, var after) => [$"title: '{before}', then '{after}'"],
             EditionChange.Begins(var before, var after) => [$"first day: {before.Iso()}, then {after.Iso()}"],
             EditionChange.Lasts(var before, var after) => [$"weeks: {before}, then {after}"],
+            EditionChange.Pauses(var before, var after) => [$"pauses: {Days(before)}, then {Days(after)}"],
             EditionChange.SessionIn(var session) => [$"session in: '{session}'"],
             EditionChange.SessionOut(var session) => [$"session out: '{session}'"],
             EditionChange.SessionNamed(var before, var session) => [$"session: '{before}' is now called '{session}'"],
@@ -81,6 +82,9 @@ internal static class CompareText
     private static string Named(EditionCaution sign) => $"{sign.Title} ({sign.Id})";
 
     private static string Or(string said) => said.Length == 0 ? "none" : said;
+
+    private static string Days(Series<Pause> pauses) =>
+        pauses.Count == 0 ? "none" : string.Join(", ", pauses.Select(p => $"{p.From.Iso()} to {p.Until.Iso()}"));
 
     private static string Weeks(Series<int> weeks) => weeks.Count == 0 ? "none" : string.Join(", ", weeks);
 }

@@ -32,7 +32,7 @@ internal sealed class FindingHtml
         Excerpts excerpts,
         Series<RulePage> pages,
         Func<ClientId, string?> nameOf,
-        Series<(ClientId Client, string Place)> unjudged
+        Series<Unjudged> unjudged
     )
     {
         var page = new FindingHtml(excerpts, pages, nameOf);
@@ -40,11 +40,11 @@ internal sealed class FindingHtml
         return CoachPage.Of("What the audit found", Style, page.html.ToString());
     }
 
-    private void Body(Series<Finding> findings, Series<(ClientId Client, string Place)> unjudged)
+    private void Body(Series<Finding> findings, Series<Unjudged> unjudged)
     {
         html.Append($"<p class=\"counts\">{Counts(findings)}</p>\n");
-        foreach (var (client, place) in unjudged)
-            html.Append($"<p>{Escape(FindingText.Unjudged(client, place))}</p>\n");
+        foreach (var site in unjudged)
+            html.Append($"<p>{Escape(site.Said)}</p>\n");
         var parts = findings
             // What is said once for several stands with what is said of the whole practice: in no client's part alone.
             .GroupBy(f => f.Clients.Count > 0 ? null : f.Client?.Text ?? Reach.OwnerOf(f.At.File))

@@ -28,10 +28,6 @@ internal static class FindingText
 
     public static string Word(Level level) => level.ToString().ToLowerInvariant();
 
-    /// <summary>What is said of a published site that could not be judged.</summary>
-    public static string Unjudged(ClientId client, string place) =>
-        $"{client}: an error stands in the way, and {place} is still there, not judged: tell the client.";
-
     /// <summary>How many there are of each level, as a sentence.</summary>
     public static string Counted(Series<Finding> findings) =>
         findings.Count == 0

@@ -19,20 +19,22 @@ internal static class NewClient
         var conditions = Screening.Asked(practice);
         return StarterFiles.Under(
             "new/client",
-            ("title", NameOf(id)),
-            ("sport", sport.Id.Text),
-            ("question", sport.StanceQuestion),
-            ("country", practice.Card.Emergency.Count > 0 ? practice.Card.Emergency[0].Country : "GB"),
-            ("language", practice.Words.In(practice.Card.Language, "en").Language),
-            ("zone", ZoneOf(practice)),
-            ("equipment", exercise.Equipment.Count > 0 ? string.Join(", ", exercise.Equipment) : "mat"),
-            ("answers", string.Join('\n', conditions.Select(c => $"  # {c.Question}\n  {c.Id}: not asked"))),
-            ("condition", conditions.Count > 0 ? conditions[0].Id.Text : ""),
-            ("monday", StarterFiles.MondayAfter(today)),
-            ("exercise", exercise.Id.Text),
-            ("sides", string.Join(", ", sport.Roles.Select(r => r.Name).Prepend("right").Prepend("left"))),
-            ("low", Bare(dose.Low())),
-            ("high", Bare(dose.High()))
+            [
+                ("title", NameOf(id)),
+                ("sport", sport.Id.Text),
+                ("question", sport.StanceQuestion),
+                ("country", practice.Card.Emergency.Count > 0 ? practice.Card.Emergency[0].Country : "GB"),
+                ("language", practice.Words.In(practice.Card.Language, "en").Language),
+                ("zone", ZoneOf(practice)),
+                ("equipment", exercise.Equipment.Count > 0 ? string.Join(", ", exercise.Equipment) : "mat"),
+                ("answers", string.Join('\n', conditions.Select(c => $"  # {c.Question}\n  {c.Id}: not asked"))),
+                ("condition", conditions.Count > 0 ? conditions[0].Id.Text : ""),
+                .. StarterFiles.DaysAfter(today),
+                ("exercise", exercise.Id.Text),
+                ("sides", string.Join(", ", sport.Roles.Select(r => r.Name).Prepend("right").Prepend("left"))),
+                ("low", Bare(dose.Low())),
+                ("high", Bare(dose.High())),
+            ]
         );
     }
 

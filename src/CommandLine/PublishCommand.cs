@@ -100,6 +100,8 @@ internal static class PublishCommand
     /// <summary>One client's site made, audited and handed over, or not; the line that says what came of it.</summary>
     private static string Publish(CheckedPractice read, Theme theme, ClientId id, IForm form, Forms forms, TargetFolder target)
     {
+        if (read.StoppedOn(id) is { } stopped)
+            return Stopped(id, stopped, forms, target);
         if (read.Ready(id) is not { } client)
             return Blocked(id, forms, target);
         var plan = read.PlanOf(client);
@@ -126,7 +128,11 @@ internal static class PublishCommand
     /// is cut off, the next run does it. What could not be recorded blocks nobody.</summary>
     private static string Recorded(CheckedPractice read, ClientId id, string folder, DateOnly today)
     {
-        if (read.Ready(id) is not { } client || read.EditionOf(client, today) is not { } edition)
+        if (
+            read.StoppedOn(id) is not null
+            || read.Ready(id) is not { } client
+            || read.EditionOf(client, today) is not { } edition
+        )
             return "";
         if (EditionRecord.Write(folder, id, edition) is { } reason)
             return $"\n{id}: warning: edition {edition.Number} is not recorded, because {reason}; the next run records it.";
@@ -135,6 +141,13 @@ internal static class PublishCommand
             : $"\n{id}: edition {edition.Number} is recorded; 'gradus compare {folder} --client {id} {edition.Number - 1} "
                 + $"{edition.Number}' shows what is other.";
     }
+
+    /// <summary>Nothing is made for who has stopped, and nothing deleted: what stands is named.</summary>
+    private static string Stopped(ClientId id, DateOnly on, Forms forms, TargetFolder target) =>
+        forms.DateOf(id, target.Root) is { } date
+            ? $"{id}: stopped on {on.Iso()}; the site of {date.Iso()} is still there: tell the client."
+                + string.Concat(forms.Standing(id, target.Root).Select(site => $"\n  {site.Place}"))
+            : $"{id}: stopped on {on.Iso()}.";
 
     private static string Blocked(ClientId id, Forms forms, TargetFolder target) =>
         forms.DateOf(id, target.Root) is { } date

@@ -15,15 +15,24 @@ internal static class ReviewHtml
         var html = new StringBuilder();
         html.Append($"<p class=\"aside\">As of {today.Iso()}. {Escape(ReviewSentences.NoRanking)}</p>\n");
         Needs(html, [.. reviews.SelectMany(r => ReviewNeed.Of(practice, r))]);
-        if (reviews.Count > 1)
+        if (reviews.Any(r => r.StoppedOn is not null))
+        {
+            html.Append("<section>\n<h2>Stopped</h2>\n<ul class=\"told\">\n");
+            foreach (var (client, on) in ReviewSentences.StoppedOf(reviews))
+                html.Append($"<li id=\"{AnchorOf(client)}\">{NameOf(client)}: {Escape(on)}</li>\n");
+            html.Append("</ul>\n</section>\n");
+        }
+
+        var going = reviews.Where(r => r.StoppedOn is null).ToArray();
+        if (going.Length > 1)
         {
             html.Append("<nav aria-label=\"Clients\">\n<ul>\n");
-            foreach (var review in reviews)
+            foreach (var review in going)
                 html.Append($"<li><a href=\"#{AnchorOf(review.Client)}\">{NameOf(review.Client)}</a></li>\n");
             html.Append("</ul>\n</nav>\n");
         }
 
-        foreach (var review in reviews)
+        foreach (var review in going)
             Client(html, practice, review);
         return CoachPage.Of("What came back", Style, html.ToString());
     }
@@ -50,7 +59,8 @@ internal static class ReviewHtml
     {
         var programme = review.Client.Programme;
         html.Append($"<section id=\"{AnchorOf(review.Client)}\">\n<h2>{NameOf(review.Client)}</h2>\n")
-            .Append($"<p class=\"aside\">{Escape(programme.Title)}, {programme.Start.Iso()} to {programme.End.Iso()}</p>\n");
+            .Append($"<p class=\"aside\">{Escape(programme.Title)}, {programme.Start.Iso()} to {programme.End.Iso()}")
+            .Append($"{Escape(ReviewSentences.PausesOf(programme))}</p>\n");
         foreach (var part in ReviewPart.Of(practice, review))
         {
             html.Append($"<h3>{Escape(part.Title)}</h3>\n");

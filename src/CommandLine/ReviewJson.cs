@@ -4,7 +4,8 @@ using Gradus.Trainings;
 
 namespace Gradus.CommandLine;
 
-/// <summary>A review for other programs: <c>{"today", "needs": [{"kind", "client", "says", "do"}], "clients": [{"client",
+/// <summary>A review for other programs: <c>{"today", "needs": [{"kind", "client", "says", "do"}], "stopped": [{"client", "on"}],
+/// "clients": [{"client",
 /// "weeks":
 /// [{"week", "planned", "done", "extra", "beforePlay", "endedEarly"}], "share", "longestGap", "missed", "sets", "loads":
 /// [{"week",
@@ -37,7 +38,9 @@ internal static class ReviewJson
                     need.Says,
                     need.Do,
                 },
-                Clients = all.Select(r => Client(r.Came)),
+                Stopped = all.Where(r => r.StoppedOn is not null)
+                    .Select(r => new { Client = r.Client.Id.Text, On = r.StoppedOn?.Iso() }),
+                Clients = all.Where(r => r.StoppedOn is null).Select(r => Client(r.Came)),
             },
             Indented
         );

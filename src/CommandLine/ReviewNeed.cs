@@ -47,13 +47,15 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
             NeedKind.NotPublished => "Not published since a change",
         };
 
-    /// <summary>Of one client, in the order of the reasons.</summary>
+    /// <summary>Of one client, in the order of the reasons. Who has stopped is not asked after, but for a sign that cannot
+    /// wait.</summary>
     public static IEnumerable<ReviewNeed> Of(Practice practice, ClientReview review) =>
         OfPain(practice, review)
             .Concat(OfHealth(review))
             .Concat(OfDoing(practice, review))
             .Concat(OfDates(practice, review))
             .Concat(OfPublishing(practice, review))
+            .Where(n => review.StoppedOn is null || n.Kind is NeedKind.Now or NeedKind.SameDay)
             .OrderBy(n => n.Kind);
 
     private static IEnumerable<ReviewNeed> OfPain(Practice practice, ClientReview review)

@@ -22,6 +22,19 @@ internal static class ReviewSentences
         "The bands for pain were tested in tendons and a few joint troubles only; one-point changes are never "
         + "called better or worse.";
 
+    /// <summary>Who has stopped, with "on 2026-12-20 (moved away)".</summary>
+    public static IEnumerable<(Client Client, string On)> StoppedOf(IEnumerable<ClientReview> reviews) =>
+        from review in reviews
+        where review.StoppedOn is not null
+        let stopped = review.Client.Stopped
+        select (review.Client, $"on {stopped.On.Iso()}{Why(stopped.Because)}");
+
+    /// <summary>"; pause from 2026-12-21 to 2027-01-03 (holidays)" for each; nothing where there is none.</summary>
+    public static string PausesOf(Programme programme) =>
+        string.Concat(programme.Pauses.Select(p => $"; pause from {p.From.Iso()} to {p.Until.Iso()}{Why(p.Because)}"));
+
+    private static string Why(string because) => because.Length == 0 ? "" : $" ({because})";
+
     /// <summary>"3 of 4: 2 full, 1 short; 1 of them ended early (60 %); and 2 more than planned".</summary>
     public static string Of(ReturnedWeek week)
     {

@@ -21,12 +21,21 @@ internal static class ReviewText
             }
         }
 
-        foreach (var review in all)
+        if (all.Any(r => r.StoppedOn is not null))
+        {
+            to.WriteLine();
+            to.WriteLine("Stopped");
+            foreach (var (client, on) in ReviewSentences.StoppedOf(all))
+                to.WriteLine($"  {client.Name} ({client.Id}): {on}");
+        }
+
+        foreach (var review in all.Where(r => r.StoppedOn is null))
         {
             to.WriteLine();
             to.WriteLine(
                 $"{review.Client.Name} ({review.Client.Id}): {review.Client.Programme.Title}, from "
                     + $"{review.Client.Programme.Start.Iso()} to {review.Client.Programme.End.Iso()}"
+                    + ReviewSentences.PausesOf(review.Client.Programme)
             );
             foreach (var part in ReviewPart.Of(practice, review))
             {

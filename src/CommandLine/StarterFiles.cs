@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Reflection;
 using Gradus.Domain;
 
@@ -35,6 +36,16 @@ internal static class StarterFiles
             : throw new IOException(
                 $"{today.Iso()} is too far away for a programme to begin. Name a day before the year {YearsEnd}."
             );
+
+    /// <summary>What stands for days in a starter file: the Monday on which its programme begins, and the third week, which it
+    /// could pause in.</summary>
+    /// <exception cref="IOException">The day is in the year 2200 or later.</exception>
+    public static (string Word, string Value)[] DaysAfter(DateOnly today)
+    {
+        var monday = MondayAfter(today);
+        var third = DateOnly.ParseExact(monday, "yyyy-MM-dd", CultureInfo.InvariantCulture).AddDays(14);
+        return [("monday", monday), ("pause-from", third.Iso()), ("pause-until", third.AddDays(6).Iso())];
+    }
 
     /// <summary>"slow-heel-lift" as "Slow heel lift".</summary>
     public static string Title(string id)

@@ -32,6 +32,7 @@ internal static class NewsWords
         change switch
         {
             EditionChange.Lasts => ("news-length", ""),
+            EditionChange.Pauses => ("news-pauses", ""),
             EditionChange.SessionIn(var session) => ("news-session-in", session),
             EditionChange.SessionOut(var session) => ("news-session-out", session),
             EditionChange.SessionNamed(_, var session) => ("news-session-named", session),
@@ -81,7 +82,15 @@ internal static class NewsWords
                     yield return planned.Path;
             foreach (var exercise in exercises.Where(e => touched.Contains(e.Id)))
                 yield return exercise.Path;
-            if (phrase is "news-length" or "news-days" or "news-session-in" or "news-session-out" or "news-retest")
+            if (
+                phrase
+                is "news-length"
+                    or "news-pauses"
+                    or "news-days"
+                    or "news-session-in"
+                    or "news-session-out"
+                    or "news-retest"
+            )
                 yield return PagePath.Weeks;
             if (phrase is "news-signs" or "news-signs-out" or "news-clinician" or "news-contact")
                 yield return PagePath.BeforeYouStart;

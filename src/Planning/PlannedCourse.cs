@@ -7,6 +7,7 @@ namespace Gradus.Planning;
 /// done.</summary>
 /// <param name="Key">Under which a browser keeps what was done; the same as long as it is the same programme of the same client,
 /// and nobody's name can be read from it.</param>
+/// <param name="Pauses">When nothing is done, in the order of the days.</param>
 /// <param name="DaysBackOneWeek">After more days than these without training the last week is offered again.</param>
 /// <param name="DaysBackToFirst">After more days than these the first.</param>
 /// <param name="Needs">For each week, how often each session is to be done; those before play are not among them.</param>
@@ -17,6 +18,7 @@ namespace Gradus.Planning;
 public sealed record PlannedCourse(
     string Key,
     DateOnly Start,
+    Series<Pause> Pauses,
     int DaysBackOneWeek,
     int DaysBackToFirst,
     Series<Series<(int Session, int Times, int DaysBetween)>> Needs,
@@ -32,6 +34,7 @@ public sealed record PlannedCourse(
         new(
             CourseKey.Of(client),
             training.Start,
+            client.Programme.Pauses.Select(p => new Pause(p.From, p.Until)).ToSeries(),
             training.Rules.DaysBackOneWeek,
             training.Rules.DaysBackToFirst,
             training
@@ -53,6 +56,7 @@ public sealed record PlannedCourse(
             .OfCourse.Zip<string, string>([
                 Key,
                 Start.Iso(),
+                string.Join(' ', Pauses.Select(DaysOf)),
                 Text($"{DaysBackOneWeek} {DaysBackToFirst}"),
                 string.Join(
                     ';',
@@ -65,6 +69,9 @@ public sealed record PlannedCourse(
                 Text($"{Edition}"),
             ])
             .ToSeries();
+
+    /// <summary>"2026-12-21/2027-01-03", an interval of ISO 8601; both days belong to it.</summary>
+    internal static string DaysOf(Pause pause) => $"{pause.From.Iso()}/{pause.Until.Iso()}";
 
     private static int DaysBetween(TrainedSession session) =>
         session.Days is SessionDays.TimesAWeek { DayBetween: false } ? 0 : 1;

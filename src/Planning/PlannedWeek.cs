@@ -7,11 +7,20 @@ namespace Gradus.Planning;
 /// <param name="Sessions">Those of the programme that are done in it, in their order.</param>
 public sealed record PlannedWeek(int Number, DateOnly FirstDay, string Heading, Series<PlannedWeekSession> Sessions)
 {
+    /// <summary>The pauses right before it.</summary>
+    public Series<PlannedPause> Pauses { get; init; } = [];
+
     /// <summary>All sessions that have their number of times; those that go by the days of play come on top.</summary>
     public Seconds Total => new(Sessions.Sum(s => s.Seconds.Value * (s.Times ?? 0)));
 
     public bool About => Sessions.Any(s => s.About);
 }
+
+/// <summary>Days on which nothing is done.</summary>
+/// <param name="Days">"2026-12-21/2027-01-03"</param>
+/// <param name="Sentence">When it is, and with what the client goes on.</param>
+/// <param name="Now">What page one says on these days.</param>
+public sealed record PlannedPause(string Days, string Sentence, string Now);
 
 /// <param name="Times">How often in this week; null where it goes by how often the client plays.</param>
 /// <param name="Dates">The days of the week that are fixed; empty where the client chooses.</param>

@@ -14,12 +14,25 @@ internal static class ThisWeekMaker
             yield return Made(draws);
     }
 
+    /// <summary>None, one or two, the second at times right behind the first.</summary>
+    private static IEnumerable<ThisWeekTests.Days> Pauses(Draws draws)
+    {
+        var day = draws.From(1, 16);
+        for (var count = draws.From(0, 2); count > 0; count--)
+        {
+            var last = day + draws.From(0, 15);
+            yield return new(ThisWeekTests.Day(day), ThisWeekTests.Day(last));
+            day = last + 1 + (draws.Below(3) == 0 ? 0 : draws.From(0, 12));
+        }
+    }
+
     private static ThisWeekTests.Case Made(Draws draws)
     {
         var weeks = draws.From(1, 6);
         var back = draws.From(3, 8);
         var course = new ThisWeekTests.Course(
             ThisWeekTests.Day(0),
+            [.. Pauses(draws)],
             [back, back + draws.From(1, 9)],
             [
                 .. Enumerable
@@ -43,6 +56,12 @@ internal static class ThisWeekMaker
         var today = rows.Count == 0 ? draws.From(-3, 59) : day + draws.From(-4, 11);
         if (draws.Below(3) == 0)
             today = ((today / 7) * 7) + draws.Below(2);
+        if (rows.Count == 0 && course.Pauses is [.., var pause] && draws.Below(2) == 0)
+            today =
+                DateOnly.ParseExact(pause.Until, "yyyy-MM-dd", CultureInfo.InvariantCulture).DayNumber
+                - DateOnly.ParseExact(ThisWeekTests.Day(0), "yyyy-MM-dd", CultureInfo.InvariantCulture).DayNumber
+                + (7 * draws.From(0, 3))
+                + draws.Below(2);
         var chosen =
             draws.Below(3) == 0
                 ? new ThisWeekTests.Choice(draws.From(0, weeks + 1), ThisWeekTests.Day(today - draws.From(-1, 11)))
@@ -78,11 +97,26 @@ internal static class SecondWeekJudgement
 
     private static ThisWeekTests.Said ByCalendar(ThisWeekTests.Course course, int today)
     {
-        var gone = today - Day(course.Start);
-        if (gone < 0)
+        if (today < Day(course.Start))
             return new(1, "early", 1);
-        var week = Math.Min((gone / 7) + 1, course.Needs.Length);
+        var week = Math.Min(WeekOf(course, today), course.Needs.Length);
         return new(1, week > 1 ? "late" : "calendar", week);
+    }
+
+    /// <summary>Every day is crossed out in turn, seven of them make a week, and a day of a pause throws away what was counted of
+    /// the week so far.</summary>
+    private static int WeekOf(ThisWeekTests.Course course, int today)
+    {
+        var (week, counted) = (1, 0);
+        for (var day = Day(course.Start); ; day++)
+        {
+            var isPause = course.Pauses.Any(p => Day(p.From) <= day && day <= Day(p.Until));
+            if (counted == 7)
+                (week, counted) = (week + 1, 0);
+            if (day == today)
+                return week;
+            counted = isPause ? 0 : counted + 1;
+        }
     }
 
     private static ThisWeekTests.Said ByDeeds(ThisWeekTests.Course course, ThisWeekTests.Row[] rows, int today)

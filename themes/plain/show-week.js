@@ -62,17 +62,18 @@
   }
 
   function sayWhatIsDue(now) {
+    const isFree = now.why === 'early' || gradus.pauseOn(course, today) !== undefined;
     const cards = dueCards.map(function (card) {
       const weeks = all('[data-weeks]', card).flatMap(weeksOf);
       const session = Number(card.getAttribute('data-due'));
-      const due = now.why === 'early' ? null : dueIn(card);
+      const due = isFree ? null : dueIn(card);
       return {
         card: card,
         instead: insteadOf[session] || null,
         session: session,
         inWeek: weeks.indexOf(now.week) >= 0,
         due: due,
-        isOpen: now.why !== 'early' && due === null && isOpen(session, now.week)
+        isOpen: !isFree && due === null && isOpen(session, now.week)
       };
     });
     const isToday = cards.some(function (c) { return c.inWeek && c.due === 0; });
@@ -141,6 +142,10 @@
     }
     for (const line of all('[data-week-now]')) line.hidden = Number(line.getAttribute('data-week-now')) !== now.week;
     for (const line of all('[data-why]')) line.hidden = line.getAttribute('data-why') !== now.why;
+    const pause = gradus.pauseOn(course, today);
+    for (const line of all('[data-on-pause]')) {
+      line.hidden = !pause || line.getAttribute('data-on-pause') !== pause.from + '/' + pause.until;
+    }
     for (const choice of all('[data-choose-week]')) {
       const week = Number(choice.getAttribute('data-choose-week'));
       choice.hidden = week > now.most;

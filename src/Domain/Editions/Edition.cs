@@ -43,10 +43,13 @@ public sealed record EditionContent(
     Series<EditionPart> Others
 )
 {
+    /// <summary>When nothing is done, in the order of the days.</summary>
+    public Series<Pause> Pauses { get; init; } = [];
+
     /// <summary>The last day of the last week.</summary>
     public DateOnly End => LastDayOf(Weeks);
 
-    public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
+    public DateOnly LastDayOf(int week) => new WeekCalendar(Start, Pauses).LastDayOf(week);
 }
 
 /// <param name="Days">"Mon, Thu", "every 2 days", "3 times a week", "before play"</param>

@@ -14,6 +14,9 @@ public abstract record EditionChange
     /// <summary>It has another number of weeks.</summary>
     public sealed record Lasts(int Before, int After) : EditionChange;
 
+    /// <summary>The client pauses on other days, so that weeks shift.</summary>
+    public sealed record Pauses(Series<Pause> Before, Series<Pause> After) : EditionChange;
+
     public sealed record SessionIn(string Session) : EditionChange;
 
     public sealed record SessionOut(string Session) : EditionChange;

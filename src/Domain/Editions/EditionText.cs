@@ -29,6 +29,7 @@ public static class EditionText
         Line($"title: {Quoted(content.Title)}");
         Line($"start: {content.Start.Iso()}");
         Line($"weeks: {content.Weeks}");
+        List("pauses", content.Pauses, p => Line($"  - {{ from: {p.From.Iso()}, until: {p.Until.Iso()} }}"));
         List("sessions", content.Sessions, Session);
         List("exercises", content.Exercises, e => Line($"  - {{ id: {e.Id}, title: {Quoted(e.Title)}, words: {e.Words} }}"));
         List("cautions", content.Cautions, Caution);

@@ -29,6 +29,11 @@ public sealed record Client(
     Location At
 )
 {
+    /// <summary>Null where the client goes on.</summary>
+    public Stopped? Stopped { get; init; }
+
+    public bool HasStopped(DateOnly today) => Stopped is { } stopped && stopped.On <= today;
+
     /// <summary>What came back, each session once, in the order of the days; of those in <c>log.csv</c> that tell of the same
     /// session the last one counts.</summary>
     public Series<LogEntry> Log { get; init; } = [];

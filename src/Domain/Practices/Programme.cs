@@ -1,7 +1,7 @@
 namespace Gradus.Domain;
 
 /// <summary>What one client trains: sessions over weeks.</summary>
-/// <param name="Start">The first day of week 1; week w is the seven days from start + 7(w − 1).</param>
+/// <param name="Start">The first day; where each week lies is said by <see cref="WeekCalendar"/>.</param>
 /// <param name="Lighter">Weeks with fewer sets.</param>
 /// <param name="Alternates">Sessions that the client may choose on the day.</param>
 /// <param name="MoveOn">What must be true before the client goes on from a stage to the next.</param>
@@ -23,6 +23,10 @@ public sealed record Programme(
     /// <summary>When the ranges are measured again; null where nobody has said it.</summary>
     public Retest? Retest { get; init; }
 
+    /// <summary>When nothing is done, in the order of the days, none overlapping another; each comes after the first day, and
+    /// before the last.</summary>
+    public Series<Pause> Pauses { get; init; } = [];
+
     /// <summary>Every session there is a page for, in the order of their numbers: the coach's own, those that the client may
     /// choose instead, and the short version of each whose uses are marked to be kept.</summary>
     public Series<ProgrammeSession> AllSessions =>
@@ -36,13 +40,16 @@ public sealed record Programme(
     public IEnumerable<int> EntriesOf(ProgrammeUse use) =>
         use.ByWeek.Select(l => l.Week).Where(w => !Lighter.Contains(w)).Concat(use.Versions.Select(v => v.Week)).Order();
 
-    public DateOnly FirstDayOf(int week) => Start.AddDays(7 * (week - 1));
+    /// <summary>Where the weeks lie.</summary>
+    public WeekCalendar Calendar => new(Start, Pauses);
+
+    public DateOnly FirstDayOf(int week) => Calendar.FirstDayOf(week);
 
     /// <summary>The week, from 1, that has that day; more than there are for a day behind the last.</summary>
     /// <param name="day">Not before the first day.</param>
-    public int WeekOf(DateOnly day) => ((day.DayNumber - Start.DayNumber) / 7) + 1;
+    public int WeekOf(DateOnly day) => Calendar.WeekOf(day);
 
-    public DateOnly LastDayOf(int week) => Start.AddDays((7 * week) - 1);
+    public DateOnly LastDayOf(int week) => Calendar.LastDayOf(week);
 }
 
 /// <summary>When ranges are measured again: a day, or a week of the programme.</summary>

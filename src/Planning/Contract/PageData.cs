@@ -14,6 +14,9 @@ public static class PageData
     /// <summary>The first day.</summary>
     public const string Start = "data-start";
 
+    /// <summary>The days on which nothing is done: each pause its first and its last day, as an interval of ISO 8601.</summary>
+    public const string Pauses = "data-pauses";
+
     /// <summary>After how many days without training to go back one week, and to the first.</summary>
     public const string Back = "data-back";
 
@@ -90,11 +93,14 @@ public static class PageData
     /// <summary>Of the part of a page that shows the log.</summary>
     public const string LogPage = "data-log-page";
 
+    /// <summary>Of a line that is shown in a pause: its days.</summary>
+    public const string OnPause = "data-on-pause";
+
     /// <summary>The last day of the page.</summary>
     public const string GoodUntil = "data-good-until";
 
     /// <summary>What a page's main part says to the scripts; see <see cref="PlannedCourse.Attributes"/>.</summary>
-    public static readonly Series<string> OfCourse = [Course, Start, Back, Needs, Instead, Pain, Edition];
+    public static readonly Series<string> OfCourse = [Course, Start, Pauses, Back, Needs, Instead, Pain, Edition];
 
     /// <summary>What the plan says and pages are held to.</summary>
     public static readonly Series<string> Told =
@@ -194,6 +200,7 @@ public static class PageData
         "data-nothing-today",
         "data-one-week",
         "data-opened",
+        OnPause,
         Others,
         "data-pain-where",
         "data-pain-wrong",

@@ -28,6 +28,7 @@ public static class PageMark
         "data-lead-unread",
         PageData.Later,
         PageData.WeekNew,
+        PageData.OnPause,
         PageData.DaysDone,
         PageData.ListDone,
         PageData.LastWeek,

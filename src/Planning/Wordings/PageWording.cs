@@ -182,6 +182,7 @@ public static class PageWording
                     )
                 )
             ),
+            Order(plan.Weeks.SelectMany(w => w.Pauses).Select(p => May(p.Now, PageMark.Of((PageData.OnPause, p.Days))))),
             May(words.Say("late-start"), PageMark.Of(("why", "late"))),
             May(words.Say("begins-on", ("date", words.Date(plan.Programme.Start))), PageMark.Of(("why", "early"))),
             May(words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)), PageMark.Of(("why", "break"))),

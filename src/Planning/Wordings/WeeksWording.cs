@@ -35,6 +35,7 @@ internal static class WeeksWording
     private static Wording Week(PlannedWeek week, Wording retest, Words words) =>
         Order(
             Must(week.Heading),
+            Order(week.Pauses.Select(p => Must(p.Sentence))),
             Order(
                 week.Sessions.Select(s => Order(Must(s.Name), Must(s.When), PageWording.Roughly(s.Seconds, words)))
                     .Prepend(May(words.Say("once-column")))

@@ -38,6 +38,7 @@ internal static class ClientReader
             .OfType<Clearance>()
             .ToSeries();
         var restrictions = fields.Groups("restrictions", "a restriction").Select(f => RestrictionReader.In(f, known)).ToArray();
+        var stopped = StoppedIn(fields);
         fields.Done();
         if (
             name is null
@@ -74,7 +75,19 @@ internal static class ClientReader
             programme,
             readings,
             sheet.Whole
-        );
+        )
+        {
+            Stopped = stopped,
+        };
+    }
+
+    private static Stopped? StoppedIn(Fields fields)
+    {
+        if (fields.Group("stopped", "stopped") is not { } group)
+            return null;
+        var (on, because) = (group.NeedDate("on"), group.Text("because") ?? "");
+        group.Done();
+        return on is null ? null : new(on.Value, because);
     }
 
     /// <summary>One sport with its stance, or several under <c>sports</c>.</summary>

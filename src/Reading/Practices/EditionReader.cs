@@ -88,6 +88,7 @@ internal static class EditionReader
         var title = fields.NeedText("title");
         var start = fields.NeedDate("start");
         var weeks = fields.NeedWhole("weeks", 1, 999);
+        var pauses = fields.Groups("pauses", "a pause of an edition").Select(PauseIn).OfType<Pause>().ToSeries();
         var sessions = fields.Groups("sessions", "a session of an edition").Select(Session).ToArray();
         var exercises = fields.Groups("exercises", "an exercise of an edition").Select(Exercise).ToArray();
         var cautions = fields.Groups("cautions", "a caution of an edition").Select(Caution).ToArray();
@@ -107,7 +108,17 @@ internal static class EditionReader
                 clearances,
                 restrictions,
                 others.OfType<EditionPart>().ToSeries()
-            );
+            )
+            {
+                Pauses = pauses,
+            };
+    }
+
+    private static Pause? PauseIn(Fields fields)
+    {
+        var (from, until) = (fields.NeedDate("from"), fields.NeedDate("until"));
+        fields.Done();
+        return from is null || until is null ? null : new(from.Value, until.Value);
     }
 
     private static EditionSession? Session(Fields fields)

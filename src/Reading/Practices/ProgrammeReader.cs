@@ -17,7 +17,8 @@ internal static class ProgrammeReader
         var span = weeks ?? WeeksLimit;
         var lighterAt = fields.Take("lighter")?.At ?? sheet.Whole;
         var lighter = LighterIn(fields, span);
-        var retest = RetestIn(fields, start, span);
+        var pauses = PauseReader.In(fields, start, span);
+        var retest = RetestIn(fields, start is { } first ? new(first, pauses) : null, span);
         var moveOn = MoveOnIn(fields).ToSeries();
         var uses = new UseReader(span, known, settings);
         var sessions = fields
@@ -51,17 +52,18 @@ internal static class ProgrammeReader
             : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole)
             {
                 Retest = retest,
+                Pauses = pauses,
             };
     }
 
     /// <summary>A day after the first one, or the number of a week.</summary>
-    private static Retest? RetestIn(Fields fields, DateOnly? start, int weeks)
+    private static Retest? RetestIn(Fields fields, WeekCalendar? calendar, int weeks)
     {
-        if (fields.Mention("retest") is not { } written || start is not { } first)
+        if (fields.Mention("retest") is not { } written || calendar is null)
             return null;
         if (Values.DayOf(written.Value) is { } day)
         {
-            if (day > first)
+            if (day > calendar.Start)
                 return new(day, day);
             fields.SourceFile.Fault(
                 Faults.ValueWrong,
@@ -77,7 +79,7 @@ internal static class ProgrammeReader
             Values.NumberOf(new(written.Value, true, written.At, written.At)) is { } week
             && Enumerable.Range(1, weeks).Any(w => w == week)
         )
-            return new(first.AddDays(7 * ((int)week - 1)), first.AddDays((7 * (int)week) - 1));
+            return new(calendar.FirstDayOf((int)week), calendar.LastDayOf((int)week));
         fields.SourceFile.Fault(
             Faults.ValueWrong,
             written.At,

@@ -38,6 +38,7 @@ internal static class PageViews
             plan.Words.Say("begins-on", ("date", plan.Words.Date(plan.Programme.Start))),
             plan.Words.Say("after-break", ("n", plan.Course.DaysBackOneWeek)),
             plan.Words.Say("after-long-break", ("n", plan.Course.DaysBackToFirst)),
+            plan.Weeks.SelectMany(w => w.Pauses).Select(p => new PauseView(p.Days, p.Now)).ToSeries(),
             SpokenByScripts.InLog(plan).Select(p => new AttributeView(p.Name, p.Said)).ToSeries(),
             scripts.ToSeries()
         );

@@ -32,6 +32,7 @@ internal sealed record SiteView(
     string Begins,
     string AfterBreak,
     string AfterLongBreak,
+    Series<PauseView> Pauses,
     Series<AttributeView> Told,
     Series<string> Scripts
 );
@@ -124,6 +125,11 @@ internal sealed record ProgrammeWeeksView(
     Series<CheckView> MoveOn
 );
 
+/// <summary>What page one says in a pause.</summary>
+/// <param name="Days">"2026-12-21/2027-01-03"</param>
+internal sealed record PauseView(string Days, string Said);
+
+/// <param name="Pauses">When nothing is done right before it.</param>
 /// <param name="Total">Of the sessions that have their number of times.</param>
 /// <param name="More">Whether some sessions come on top, as often as the client plays.</param>
 /// <param name="Retest">When the ranges are measured again, where that is in this week; else empty.</param>
@@ -131,6 +137,7 @@ internal sealed record WeekView(
     string Id,
     string Number,
     string Heading,
+    Series<string> Pauses,
     Series<WeekSessionView> Sessions,
     TimeView Total,
     bool More,

@@ -23,6 +23,7 @@ internal static class WeekViews
             PageId.Week(week.Number),
             week.Number.ToString(CultureInfo.InvariantCulture),
             week.Heading,
+            [.. week.Pauses.Select(p => p.Sentence)],
             [
                 .. week.Sessions.Select(s => new WeekSessionView(
                     new(plan.Sessions[s.Session - 1].Path, s.Name),

@@ -24,6 +24,8 @@ public static class EditionComparison
             yield return new EditionChange.Begins(before.Start, after.Start);
         if (before.Weeks != after.Weeks)
             yield return new EditionChange.Lasts(before.Weeks, after.Weeks);
+        if (!before.Pauses.Equals(after.Pauses))
+            yield return new EditionChange.Pauses(before.Pauses, after.Pauses);
     }
 
     private static IEnumerable<EditionChange> WordsOf(EditionContent before, EditionContent after) =>

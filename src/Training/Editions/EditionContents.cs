@@ -21,7 +21,10 @@ public static class EditionContents
             texts.Client.Clearances.Select(Line).ToSeries(),
             texts.Client.Restrictions.Select(Line).ToSeries(),
             EditionParts.Of(training, texts).ToSeries()
-        );
+        )
+        {
+            Pauses = programme.Pauses.Select(p => new Pause(p.From, p.Until)).ToSeries(),
+        };
     }
 
     /// <summary>What the weeks ask.</summary>

@@ -61,11 +61,13 @@ public sealed record LoadedWeek(
     /// <summary>Whether it may have been more.</summary>
     public bool IsAtLeast => Why is NoMonotony.AtLeast or NoMonotony.NotCovered;
 
-    /// <summary>Each week in which a session was done, or that the log covers.</summary>
+    /// <summary>Each week in which a session was done, or that the log covers. Monotony is of seven days on end: what was done in
+    /// a pause, or in what it cuts off, is in none.</summary>
     public static IEnumerable<LoadedWeek> Of(Client client, Training training, CountedLog log, Series<SessionLoad> sessions) =>
         from week in training.Weeks
-        let own = sessions.Where(s => client.Programme.WeekOf(s.Entry.Day) == week.Number).ToArray()
-        let isCovered = log.Until > client.Programme.LastDayOf(week.Number)
+        let last = client.Programme.LastDayOf(week.Number)
+        let own = sessions.Where(s => week.FirstDay <= s.Entry.Day && s.Entry.Day <= last).ToArray()
+        let isCovered = log.Until > last
         where isCovered || own.Length > 0
         select Of(week, own, isCovered);
 

@@ -37,7 +37,8 @@ internal static class ClearanceCheck
             .Where(w =>
             {
                 var isRecent = need != ClearanceNeed.None && Hardness.IsVigorous(use.Exercise, w.Dose.AsDose);
-                return !Days(client.Programme, w.Week)
+                return !client
+                    .Programme.Calendar.DaysOf(w.Week)
                     .Where(day => day >= from)
                     .All(day => clearances.Any(c => c.IsInForce(day, isRecent)));
             })
@@ -50,7 +51,7 @@ internal static class ClearanceCheck
                 new Objection.ClearanceShort(
                     condition.Id,
                     Aside.Of(clearances.MaxBy(c => c.Until) ?? clearances[0]),
-                    Later(client.Programme.FirstDayOf(bare[0].Week), from),
+                    Later(client.Programme.Calendar.DaysOf(bare[0].Week).First(), from),
                     until,
                     need,
                     at
@@ -74,8 +75,7 @@ internal static class ClearanceCheck
         where clearance.Condition == condition.Id
         from limit in clearance.Limits
         let beyond = use.Weeks.FirstOrDefault(w =>
-            clearance.On <= client.Programme.LastDayOf(w.Week)
-            && clearance.Until >= client.Programme.FirstDayOf(w.Week)
+            client.Programme.Calendar.DaysOf(w.Week).Any(day => clearance.On <= day && day <= clearance.Until)
             && IsBeyond(limit, w.Dose, use.Exercise, settings)
         )
         where beyond is not null
@@ -94,9 +94,6 @@ internal static class ClearanceCheck
         && (!isRecent || day <= clearance.On.AddMonths(PreParticipation.VigorousMonths));
 
     private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
-
-    private static IEnumerable<DateOnly> Days(Programme programme, int week) =>
-        Enumerable.Range(0, 7).Select(programme.FirstDayOf(week).AddDays);
 
     public static bool IsBeyond(ClearanceLimit limit, SettledDose dose, Drill exercise, DoseSettings settings) =>
         limit switch

@@ -12,8 +12,7 @@ public sealed record RestrictionBreach(Aside<Restriction> Restriction, Clearance
         where IsAbout(restriction, use)
         from limit in restriction.Limits.Select(l => (ClearanceLimit?)l).DefaultIfEmpty(null)
         let week = use.Weeks.FirstOrDefault(w =>
-            restriction.On <= client.Programme.LastDayOf(w.Week)
-            && restriction.Until >= client.Programme.FirstDayOf(w.Week)
+            client.Programme.Calendar.DaysOf(w.Week).Any(day => restriction.On <= day && day <= restriction.Until)
             && (limit is null || ClearanceCheck.IsBeyond(limit, w.Dose, use.Exercise, settings))
         )
         where week is not null

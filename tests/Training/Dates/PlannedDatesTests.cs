@@ -27,6 +27,33 @@ public sealed class PlannedDatesTests
             Days(Practice(days, 2).Edit("clients/ansel/programme.md", "2027-01-04", "2027-01-06").Plan("ansel"))
         );
 
+    /// <summary>A week that a pause touches begins anew on the day after it; nothing stands in a pause, nor in what it cuts
+    /// off.</summary>
+    [Theory]
+    [InlineData("[Mon, Thu]", "{ from: 2027-01-11, until: 2027-01-17 }", "01-04 01-07 01-18 01-21 01-25 01-28")]
+    [InlineData("[Mon, Thu]", "{ from: 2027-01-13, until: 2027-01-17 }", "01-04 01-07 01-18 01-21 01-25 01-28")]
+    [InlineData("[Mon, Thu]", "{ from: 2027-01-12, until: 2027-01-12 }", "01-04 01-07 01-14 01-18 01-21 01-25")]
+    [InlineData("[Mon]", "{ from: 2027-01-05, until: 2027-01-05 }", "01-11 01-18 01-25")]
+    [InlineData("[Mon]", "{ from: 2027-01-24, until: 2027-01-24 }", "01-04 01-11 01-25")]
+    [InlineData(
+        "[Mon]",
+        "[{ from: 2027-01-18, until: 2027-01-24 }, { from: 2027-01-11, until: 2027-01-13 }]",
+        "01-04 01-25 02-01"
+    )]
+    public void A_pause_shifts_the_days_behind_it(string days, string pause, string planned) =>
+        Assert.Equal(planned, Days(Paused(Practice(days, 3), pause).Plan("ansel")));
+
+    /// <summary>So a calendar moves the events that it has already.</summary>
+    [Fact]
+    public void A_session_keeps_its_name_for_calendars_when_a_pause_moves_it() =>
+        Assert.Equal(
+            Plan("[Mon, Thu]", 3).Dates.Select(d => d.Uid),
+            Paused(Practice("[Mon, Thu]", 3), "{ from: 2027-01-11, until: 2027-01-17 }").Plan("ansel").Dates.Select(d => d.Uid)
+        );
+
+    private static LittlePractice Paused(LittlePractice practice, string pause) =>
+        practice.Edit("clients/ansel/programme.md", "sessions:\n", $"pause: {pause}\nsessions:\n");
+
     [Fact]
     public void Days_go_on_across_the_last_of_February_and_of_the_year() =>
         Assert.Equal(

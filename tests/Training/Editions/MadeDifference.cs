@@ -19,6 +19,7 @@ internal sealed record MadeDifference(string Kind, MadeProgramme Before, MadePro
         "restriction",
         "weeks",
         "start",
+        "pause",
         "words",
         "letter",
         "order",
@@ -61,6 +62,13 @@ internal sealed record MadeDifference(string Kind, MadeProgramme Before, MadePro
                     Start = made.Start.AddDays(7),
                 },
                 $"first day: {made.Start.Iso()}, then {made.Start.AddDays(7).Iso()}"
+            ),
+            "pause" => After(
+                made with
+                {
+                    Pause = $"pause: {{ from: {made.Start.AddDays(7).Iso()}, until: {made.Start.AddDays(13).Iso()} }}\n",
+                },
+                $"pauses: none, then {made.Start.AddDays(7).Iso()} to {made.Start.AddDays(13).Iso()}"
             ),
             "clearance" => After(
                 made with

@@ -18,6 +18,9 @@ internal sealed record MadeProgramme(
 {
     public const string Member = "ansel";
 
+    /// <summary>As the programme's file has it; empty for none.</summary>
+    public string Pause { get; init; } = "";
+
     public static readonly Series<string> Days = ["[Mon]", "[Tue, Fri]", "every 2 days", "3 a week, a day between"];
 
     private static readonly Series<string> Sides = ["left", "right", "each side", "both sides"];
@@ -80,7 +83,8 @@ internal sealed record MadeProgramme(
     }
 
     private string ProgrammeText() =>
-        $"---\ntitle: Footwork\nstart: {Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}\nweeks: {Weeks}\nsessions:\n"
+        $"---\ntitle: Footwork\nstart: {Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}\nweeks: {Weeks}\n"
+        + $"{Pause}sessions:\n"
         + string.Concat(
             Sessions.Select(
                 (s, i) => $"  - name: Session {i + 1}\n    days: {s.Days}\n    do:\n{string.Concat(s.Uses.Select(UseText))}"

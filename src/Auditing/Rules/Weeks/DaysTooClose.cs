@@ -55,7 +55,7 @@ public sealed class DaysTooClose : ICountingRule
             client.Id,
             use.At,
             $"{what} gets hard contractions on {date.DayOfWeek} and again on {next.DayOfWeek}, in week "
-                + $"{((next.DayNumber - client.Programme.Start.DayNumber) / 7) + 1}; this practice keeps {apart} days from "
+                + $"{client.Programme.WeekOf(next)}; this practice keeps {apart} days from "
                 + "one to the next.",
             "Move one of the sessions, or make one of them easier (rule of thumb); 'hard-days-apart' in "
                 + "practice.md changes it.",
