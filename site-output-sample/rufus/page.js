@@ -138,7 +138,8 @@
 
 // Which week it is. Until something was done it is the first, whatever the calendar says: nobody begins with what others have
 // grown to. From then on the weeks go on with the sessions: a week is over when its sessions are done and seven days have passed
-// since its first one. After a break it is the last completed week, after a long one the first.
+// since its first one. After a break it is the last completed week, after a long one the first. A pause that the coach wrote is
+// days without training like any others; the weeks of the calendar begin anew after it.
 (function () {
   'use strict';
 
@@ -173,7 +174,29 @@
     return (course.needs[run[0].week - 1] || []).every(function (need) { return (done[need.session] || 0) >= need.times; });
   }
 
-  // course: start, back [days, days], needs (for each week its sessions and times), instead (session to session).
+  // The pause that has that day; undefined on any other.
+  gradus.pauseOn = function (course, day) {
+    return course.pauses.find(function (pause) { return pause.from <= day && day <= pause.until; });
+  };
+
+  // The week that the calendar has on a day, from 1 to the last: one that a pause touches begins anew on the day after it.
+  function calendarWeek(course, day) {
+    const last = course.needs.length;
+    const gone = daysBetween(course.start, day);
+    let first = 0;
+    let at = 0;
+    for (let week = 1; week <= last; week++) {
+      for (; at < course.pauses.length && daysBetween(course.start, course.pauses[at].from) < first + 7; at++) {
+        first = daysBetween(course.start, course.pauses[at].until) + 1;
+      }
+      if (gone < first + 7) return week;
+      first += 7;
+    }
+    return last;
+  }
+
+  // course: start, pauses (from and until, both inclusive, in their order), back [days, days],
+  // needs (for each week its sessions and times), instead (session to session).
   // Gives the week, why it is that one ('early', 'calendar', 'late', 'log', 'break' or 'long-break'), and the last week that may
   // be chosen instead; late is who has done nothing yet in a later week, or did it where it was not kept, and may say so.
   gradus.weekOf = function (course, rows, chosen, today) {
@@ -188,7 +211,7 @@
     return isFree ? { week: chosen.week, why: 'chosen', most: found.most } : found;
 
     function byCalendar() {
-      const week = Math.min(Math.max(Math.floor(daysBetween(course.start, today) / 7) + 1, 1), last);
+      const week = calendarWeek(course, today);
       if (week > 1) return { week: 1, why: 'late', most: week };
       return { week: 1, why: today < course.start ? 'early' : 'calendar', most: 1 };
     }
@@ -217,6 +240,10 @@
     }
     return {
       start: element.getAttribute('data-start'),
+      pauses: (element.getAttribute('data-pauses') || '').split(' ').filter(Boolean).map(function (pause) {
+        const days = pause.split('/');
+        return { from: days[0], until: days[1] };
+      }),
       back: element.getAttribute('data-back').split(' ').map(Number),
       needs: element.getAttribute('data-needs').split(';').map(function (week) {
         return week.split(' ').filter(Boolean).map(function (need) {
@@ -472,17 +499,18 @@
   }
 
   function sayWhatIsDue(now) {
+    const isFree = now.why === 'early' || gradus.pauseOn(course, today) !== undefined;
     const cards = dueCards.map(function (card) {
       const weeks = all('[data-weeks]', card).flatMap(weeksOf);
       const session = Number(card.getAttribute('data-due'));
-      const due = now.why === 'early' ? null : dueIn(card);
+      const due = isFree ? null : dueIn(card);
       return {
         card: card,
         instead: insteadOf[session] || null,
         session: session,
         inWeek: weeks.indexOf(now.week) >= 0,
         due: due,
-        isOpen: now.why !== 'early' && due === null && isOpen(session, now.week)
+        isOpen: !isFree && due === null && isOpen(session, now.week)
       };
     });
     const isToday = cards.some(function (c) { return c.inWeek && c.due === 0; });
@@ -551,6 +579,10 @@
     }
     for (const line of all('[data-week-now]')) line.hidden = Number(line.getAttribute('data-week-now')) !== now.week;
     for (const line of all('[data-why]')) line.hidden = line.getAttribute('data-why') !== now.why;
+    const pause = gradus.pauseOn(course, today);
+    for (const line of all('[data-on-pause]')) {
+      line.hidden = !pause || line.getAttribute('data-on-pause') !== pause.from + '/' + pause.until;
+    }
     for (const choice of all('[data-choose-week]')) {
       const week = Number(choice.getAttribute('data-choose-week'));
       choice.hidden = week > now.most;
