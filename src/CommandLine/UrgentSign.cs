@@ -10,12 +10,9 @@ internal static class UrgentSign
 
     public static IEnumerable<string> In(LogEntry entry)
     {
-        if (entry.Alarm is { } alarm)
-            yield return $"{Words(alarm)} was noted: ask at once whether a doctor has seen it, and let nothing be done before a "
-                + "doctor's leave";
-        else if (entry.IsSign())
-            yield return "pain in the chest was noted: ask at once whether a doctor has seen it, and let nothing be done before a "
-                + "doctor's leave";
+        if (entry.IsSign())
+            yield return $"{(entry.Alarm is { } alarm ? Words(alarm) : "pain in the chest")} was noted: ask at once whether a "
+                + "doctor has seen it, and let nothing be done before a doctor's leave";
         else if (entry.Pains().Max(p => p.Level) is >= Severe and { } level)
             yield return FormattableString.Invariant($"pain of {level} out of 10 was noted: ask today what it is");
         if (entry.Outcome is LogOutcome.EndedEarly { For: { } why } && Words(why) is { } whole)

@@ -44,12 +44,41 @@ public sealed class ReceiveTroubleTests : IDisposable
                 + "it is still so, a clinician should see it today.\n"
                 + $"  {two} (not taken), 2026-12-07, session 1: trouble with seeing was noted: ask at once whether a doctor "
                 + "has seen it, and let nothing be done before a doctor's leave.\n"
+                + "  odo, 2026-12-09, session 1: a sign that is not known here was noted: ask at once whether a doctor has seen "
+                + "it, and let nothing be done before a doctor's leave.\n"
                 + $"  odo, {three}, line 2: alarm heart is a sign that is not known here: ask the client today.\n\n",
             answer.Output,
             StringComparison.Ordinal
         );
         Assert.DoesNotContain("2026-12-08", answer.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("perrin, 2026", folder.Receive(one).Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>A slip of the pen elsewhere in a line must not hide a sign in it.</summary>
+    [Theory]
+    [InlineData("date,session,week,alarm\n07/12/2026,1,1,speech\n", "speech")]
+    [InlineData("date,session,week,stopped-for\n2026-12-07,1,,snap\n", "snap")]
+    [InlineData("date,session,week,pain-during\n2026-12-07,,1,7 chest\n", "7 chest")]
+    [InlineData("date,session,week,alarm\n2026-12-07,1,1,sight,more\n", "sight")]
+    [InlineData("gradus 2026-12-07; week 1; session 1; stopped; alarm chest; sum 00000000\n", "chest")]
+    public void What_cannot_wait_is_said_of_a_line_that_is_refused(string text, string sign)
+    {
+        var answer = folder.Receive(folder.Sent("sent.txt", text), "--client", "perrin");
+        Assert.StartsWith("This cannot wait:\n", answer.Output, StringComparison.Ordinal);
+        Assert.Contains($"it was not taken, and it says '{sign}': ask the client today", answer.Output, StringComparison.Ordinal);
+        Assert.Equal(1, answer.Status);
+    }
+
+    [Fact]
+    public void Pain_in_the_chest_and_severe_pain_cannot_wait()
+    {
+        var chest = Session(folder.Perrin, 7) with { During = new(1, Region.Find("chest"), null) };
+        var back = Session(folder.Perrin, 8) with { During = new(9, Region.Find("lower-back"), null) };
+        var knee = Session(folder.Perrin, 9) with { During = new(7, Region.Find("knee"), Side.Left) };
+        var output = folder.Receive(folder.Sent("sent.csv", chest, back, knee)).Output;
+        Assert.Contains("2026-12-07, session 1: pain in the chest was noted", output, StringComparison.Ordinal);
+        Assert.Contains("2026-12-08, session 1: pain of 9 out of 10 was noted", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("2026-12-09, session 1: pain", output, StringComparison.Ordinal);
     }
 
     [Fact]

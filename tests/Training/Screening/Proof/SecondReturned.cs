@@ -14,8 +14,8 @@ internal static class SecondReturned
     public static bool SignCounts(MadeClient client, ProofSlip slip) =>
         client.Said("signs-or-symptoms", slip) != "yes" && IsSignOpen(client, slip);
 
-    /// <summary>Nobody can clear days that are over: from the day on which the client was asked again, also where the honest answer
-    /// is yes.</summary>
+    /// <summary>Nobody can clear days that are over: from the day on which the client was asked again, also where the honest
+    /// answer is yes.</summary>
     public static bool NeedsNoLeaveBefore(MadeClient client, ProofSlip slip) =>
         SignCounts(client, slip) || (IsSignOpen(client, slip) && IsAskedAgain(client, slip));
 
