@@ -173,7 +173,7 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
             yield return new(
                 NeedKind.Retest,
                 client,
-                string.Join("; ", came.Retests.Select(ReviewSentences.Of)),
+                string.Join(". ", ReviewSentences.OfAll(came.Retests)),
                 ReviewSentences.Again
                     + (came.TellsLittle ? " Fewer than half of the sessions were done: it will tell little." : "")
             );

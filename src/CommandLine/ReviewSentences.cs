@@ -183,8 +183,17 @@ internal static class ReviewSentences
             Stage.Load => "loads",
         };
 
-    public static string Of(DueRetest due) =>
-        $"{RangeSentences.NameOf(due.Key)}, last on {due.Latest.Last.Iso()}: due since {due.Since.Iso()}, "
+    /// <summary>Those that became due together, in one sentence each.</summary>
+    public static IEnumerable<string> OfAll(IEnumerable<DueRetest> due) =>
+        from one in due
+        group one by (one.Since, one.Why, one.Latest.Last) into same
+        select $"{string.Join("; ", same.Select(d => RangeSentences.NameOf(d.Key)))}, last on {same.Key.Last.Iso()}: "
+            + Why(same.First());
+
+    public static string Of(DueRetest due) => $"{RangeSentences.NameOf(due.Key)}, last on {due.Latest.Last.Iso()}: {Why(due)}";
+
+    private static string Why(DueRetest due) =>
+        $"due since {due.Since.Iso()}, "
         + (
             due.Why switch
             {

@@ -6,7 +6,8 @@ namespace Gradus.Tests.CommandLine;
 public sealed class ReviewUnsettledTests : IDisposable
 {
     private const string Head =
-        "date,start,session,week,kind,edition,effort,pain-before,pain-during,pain-morning,worse-next-morning,not-today,alarm\n";
+        "date,start,session,week,kind,edition,effort,pain-before,pain-during,pain-morning,worse-next-morning,not-today,alarm,"
+        + "exercise,sets\n";
 
     private readonly string folder = Directory.CreateTempSubdirectory("gradus-unsettled-").FullName;
 
@@ -35,7 +36,12 @@ public sealed class ReviewUnsettledTests : IDisposable
     [Fact]
     public void Nobody_goes_on_or_is_measured_while_a_sign_is_open()
     {
-        const string well = "2026-12-10,18:00,1,1,full,1,4,0,0,0,no,,\n2026-12-14,18:00,1,2,full,1,4,0,0,0,no,,\n";
+        const string drill = ",,1,1,,,,,,,,,,half-kneeling-ankle-rock,4\n";
+        const string well =
+            "2026-12-10,18:00,1,1,full,1,4,0,0,0,no,,\n2026-12-10"
+            + drill
+            + "2026-12-14,18:00,1,2,full,1,4,0,0,,no,,\n2026-12-14"
+            + drill;
         Write(well);
         var settled = Review("2027-01-12");
         Assert.Contains("met on 2026-12-14; the rest is yours to ask", settled, StringComparison.Ordinal);

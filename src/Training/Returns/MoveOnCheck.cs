@@ -87,11 +87,16 @@ public sealed partial record MoveOnCheck(
         var sets = lines.Select(line =>
             line.Sets is { } sets ? SetsDone.PlanOf(training, entry, line).All(p => sets >= p.Sets) : (bool?)null
         );
-        int?[] pains = most is null ? [] : [entry.During?.Level, entry.Morning?.Level];
+        int?[] pains = most is null ? [] : [entry.During?.Level, MorningOf(entry)];
         return lines.Any(l => l.IsStopped) || sets.Contains(false) || pains.Any(p => p > most) ? MoveOnWord.NotMet
             : sets.Contains(null) || pains.Contains(null) ? MoveOnWord.NotTold
             : MoveOnWord.Met;
     }
+
+    /// <summary>The pages ask for a level only where the morning was worse: one that was not has no more than was told before or
+    /// while it was done.</summary>
+    private static int? MorningOf(LogEntry entry) =>
+        entry.Morning?.Level ?? (entry.Worse == false ? new[] { entry.Before?.Level, entry.During?.Level }.Max() : null);
 
     private static int? PainIn(string condition) =>
         PainAtMost().Match(condition) is { Success: true } found
