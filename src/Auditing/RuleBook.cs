@@ -76,6 +76,7 @@ public static class RuleBook
         new DemandWithoutWork(),
         new WorkWithoutDemand(),
         new HealthNewsCameBack(),
+        new TrainedWhileOut(),
         new RetestMissing(),
         new RangeLost(),
         new RangeNumberMissing(),

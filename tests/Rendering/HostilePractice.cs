@@ -22,7 +22,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
         + "javascript:touched=7 data:text/html;touched=8 thgir left שלום \U0001F93A "
         + "Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaftsvorstandsvorsitzender";
 
-    private static readonly string LongWord = new('w', 200);
+    private static readonly string LongWord = new('w', 180);
 
     /// <summary>As a reader of Markdown sees it: there, references to characters stand for the characters.</summary>
     private static readonly string PayloadInText = Payload.Replace(

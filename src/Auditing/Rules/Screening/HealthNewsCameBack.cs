@@ -3,7 +3,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Auditing;
 
-public sealed class HealthNewsCameBack : IClientRule
+public sealed class HealthNewsCameBack : IStoppingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today) =>
         from entry in client.Log

@@ -15,24 +15,7 @@ public sealed class PainCameBack : IObjectionRule
                 .Where(p => p.Kind != PainKind.Now)
                 .DistinctBy(p => (p.Kind, p.Place))
                 .Select(p => Unasked(client, p, today));
-        return ReturnedPains
-            .Unseen(client, training.Rules)
-            .DistinctBy(p => (p.Kind, p.Place))
-            .SelectMany(Unseen)
-            .Concat(ReturnedPains.Of(client.Log, training.Rules).Where(p => IsOut(p, today)).SelectMany(Out));
-
-        IEnumerable<Finding> Out(ReturnedPain pain) =>
-            from use in training.Uses
-            where use.Weeks.Count > 0 && pain.Place.IsLoadedBy(use)
-            select this.Found(
-                Level.Error,
-                client.Id,
-                use.At,
-                $"'{practice.TitleOf(use)}' loads {PlaceOf(pain.Place)}, which was worse on the morning after again on "
-                    + $"{pain.Day.Iso()}: it is out until {pain.Day.AddDays(ReturnedPains.OutFor).Iso()}.",
-                "Take it out until then, or send nothing before.",
-                use.Exercise.Id.Text.Length
-            );
+        return ReturnedPains.Unseen(client, training.Rules).DistinctBy(p => (p.Kind, p.Place)).SelectMany(Unseen);
 
         IEnumerable<Finding> Unseen(ReturnedPain pain) =>
             pain.Kind == PainKind.SameDay
@@ -60,9 +43,6 @@ public sealed class PainCameBack : IObjectionRule
                     use.Exercise.Id.Text.Length
                 );
     }
-
-    private static bool IsOut(ReturnedPain pain, DateOnly today) =>
-        pain.Step == PainStep.Out && pain.Day < today && today <= pain.Day.AddDays(ReturnedPains.OutFor);
 
     private Finding Unasked(Client client, ReturnedPain pain, DateOnly today) =>
         this.Found(
