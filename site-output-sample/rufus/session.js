@@ -1990,7 +1990,7 @@
     }
     const tools = ui.panel('end').querySelector('[data-log-tools]');
     const text = tools.querySelector('[data-log-text]');
-    if (text.value) text.value = gradus.messageOf([ui.row], tools.dataset);
+    if (text.value) text.value = gradus.messageOf(ui.isKept ? gradus.log.all() : [ui.row], tools.dataset);
   };
 })();
 

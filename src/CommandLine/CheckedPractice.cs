@@ -101,6 +101,20 @@ internal sealed class CheckedPractice
     /// <summary>Since when no pages are made for a client; null where they are.</summary>
     public DateOnly? StoppedOn(ClientId id) => Bound(id) is { } client && client.HasStopped(today) ? client.Stopped?.On : null;
 
+    /// <summary>Names on standard error whom the command could say nothing of; the exit status that comes of it.</summary>
+    /// <param name="folder">As it was written on the command line.</param>
+    public int SayUnread(string folder)
+    {
+        var unread = Wanted.Where(id => Bound(id) is null).ToArray();
+        if (Practice is not null && unread.Length == 0)
+            return Commands.Fine;
+        Console.Error.WriteLine(
+            $"gradus: {(unread.Length == 0 ? "the practice" : string.Join(", ", unread.Select(u => u.Text)))} cannot be "
+                + $"read; 'gradus audit {folder}' says why."
+        );
+        return Commands.ErrorsFound;
+    }
+
     /// <summary>The client, or null where an error stands in the way of a plan.</summary>
     public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : bound.GetValueOrDefault(id);
 

@@ -47,13 +47,6 @@ internal static class RangesCommand
                 RangesText.Write(Console.Out, practice, ranges);
         }
 
-        var unread = read.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
-        if (read.Practice is not null && unread.Length == 0)
-            return Commands.Fine;
-        Console.Error.WriteLine(
-            $"gradus: {(unread.Length == 0 ? "the practice" : string.Join(", ", unread.Select(u => u.Text)))} cannot be "
-                + $"read; 'gradus audit {folder}' says why."
-        );
-        return Commands.ErrorsFound;
+        return read.SayUnread(folder);
     }
 }

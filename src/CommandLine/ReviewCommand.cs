@@ -46,14 +46,7 @@ internal static class ReviewCommand
         var shown = read.Wanted.Select(read.Bound).OfType<Client>().ToArray();
         if (read.Practice is { } practice)
             Say(format, practice, [.. shown.Select(c => ClientReview.Of(practice, c, read.TrainingOf(c), today))], today);
-        var unread = read.Wanted.Where(id => shown.All(c => c.Id != id)).ToArray();
-        if (read.Practice is not null && unread.Length == 0)
-            return Commands.Fine;
-        Console.Error.WriteLine(
-            $"gradus: {(unread.Length == 0 ? "the practice" : string.Join(", ", unread.Select(u => u.Text)))} cannot be "
-                + $"read; 'gradus audit {folder}' says why."
-        );
-        return Commands.ErrorsFound;
+        return read.SayUnread(folder);
     }
 
     private static void Say(string format, Practice practice, ClientReview[] reviews, DateOnly today)

@@ -98,7 +98,7 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
     /// <summary>The days without a session that came back since the client was asked, with what was said of them. Where a sign
     /// stopped it, that is said already.</summary>
     private static IEnumerable<(DateOnly Day, NotTodayReason? For)> NotTodays(ClientReview review) =>
-        from entry in LogLines.Of(review.Client.Log)
+        from entry in LogBook.Joined(review.Client.Log)
         where entry.Outcome is LogOutcome.NotToday && entry.Alarm is null && entry.Day >= review.Client.Answered
         where entry.Day <= review.Came.Today
         select (entry.Day, ((LogOutcome.NotToday)entry.Outcome).For);

@@ -37,8 +37,8 @@ internal sealed record ReviewPart(string Title, string? Note, Series<ReviewLine>
         yield return new(
             "In the client's own words",
             null,
-            LogLines
-                .Of(review.Client.Log)
+            LogBook
+                .Joined(review.Client.Log)
                 .Where(e => e.Note.Length > 0)
                 .Select(e => new ReviewLine($"{e.Day.Iso()}: {e.Note}"))
                 .ToSeries()

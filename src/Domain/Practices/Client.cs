@@ -52,8 +52,7 @@ public sealed record Client(
 
     /// <summary>The entry of the log that counts as a yes to that condition, where the client did not say yes: the last sign that
     /// cannot wait, whatever programme it was told in. Null where there is none, and where a clinician's leave that was dated
-    /// after
-    /// it has run its time and the client was asked again since.</summary>
+    /// after it has run its time and the client was asked again since.</summary>
     public LogEntry? SignFor(ConditionId condition) =>
         condition == AlwaysAsked.Symptoms && Told(condition)?.Reply is not Reply.Yes ? OpenSign : null;
 

@@ -27,7 +27,7 @@ public sealed record CountedLog(Series<LogEntry> Entries, Series<(LogEntry Entry
     public static CountedLog Of(Client client, Training training, DateOnly today)
     {
         var course = CourseKey.Of(client);
-        var lines = LogLines.Of(client.Log);
+        var lines = LogBook.Joined(client.Log);
         var told = lines.Select(e => (Entry: e, Why: WhyNot(e))).ToArray();
         return new(
             told.Where(t => t.Why is null).Select(t => t.Entry).ToSeries(),

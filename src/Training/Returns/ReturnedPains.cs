@@ -15,7 +15,7 @@ public static class ReturnedPains
     public static Series<ReturnedPain> Of(Series<LogEntry> log, DayRules rules)
     {
         var told = new List<ReturnedPain>();
-        foreach (var pain in LogLines.Of(log).SelectMany(e => EntryPains.Of(e, rules)))
+        foreach (var pain in LogBook.Joined(log).SelectMany(e => EntryPains.Of(e, rules)))
             told.Add(pain with { Step = StepOf(pain, told.Where(t => t.Kind == pain.Kind && t.Place.Meets(pain.Place))) });
         return told.ToSeries();
     }
