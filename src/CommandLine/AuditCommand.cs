@@ -18,6 +18,7 @@ internal static class AuditCommand
             HelpName = "DIR",
         };
         var clients = Options.Clients();
+        var part = Options.Part();
         var theme = Options.Theme();
         var format = Options.Choice(
             "--format",
@@ -34,6 +35,7 @@ internal static class AuditCommand
             folder,
             site,
             clients,
+            part,
             theme,
             format,
             strict,
@@ -45,6 +47,7 @@ internal static class AuditCommand
                 asked.GetRequiredValue(folder),
                 asked.GetValue(site),
                 asked.GetValue(clients) ?? [],
+                asked.GetValue(part),
                 asked.GetValue(theme),
                 asked.GetRequiredValue(format),
                 asked.GetValue(strict),
@@ -59,36 +62,33 @@ internal static class AuditCommand
         string folder,
         string? sites,
         string[] clients,
+        Share? part,
         string? themeFolder,
         string format,
         bool strict,
         DateOnly today
     )
     {
-        var read = CheckedPractice.Open(folder, clients, today);
+        var read = CheckedPractice.Open(folder, clients, today, part);
         if (sites is not null && !Directory.Exists(sites))
             throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
         if (themeFolder is not null)
             read.Judge(theme);
+        var making = new SiteMaking(read, theme, [forms.Usual], sites ?? "");
+        var ready = read.Wanted.Where(id => read.StoppedOn(id) is null).Select(read.Ready).OfType<Client>().ToArray();
         var judged = new HashSet<ClientId>();
-        foreach (var (index, id) in read.Wanted.Index())
+        var found = AtOnce.InOrder(ready, client =>
+            (client.Id, Sites: sites is null ? [making.New(client)] : making.Judge(client, Published(forms, sites, client.Id)))
+        );
+        foreach (var (index, (id, made)) in found.Index())
         {
-            Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
-            if (read.StoppedOn(id) is not null || read.Ready(id) is not { } client)
+            Progress.Show($"{index + 1} of {ready.Length}: {id}");
+            if (read.Ready(id) is null)
                 continue;
             judged.Add(id);
-            var plan = read.PlanOf(client);
-            if (sites is not null)
-                foreach (var standing in Published(forms, sites, id))
-                {
-                    var site = standing.Read();
-                    if (SiteRenderer.Render(plan, theme, read.Findings, standing.Form.Takes) is { } made)
-                        read.Compare(plan, site, made);
-                    read.Audit(plan, site);
-                }
-            else if (SiteRenderer.Render(plan, theme, read.Findings) is { } site)
-                read.Audit(plan, site);
+            foreach (var site in made)
+                read.Add(id, site);
         }
 
         Progress.Clear();

@@ -15,6 +15,7 @@ internal sealed class CheckedPractice
     private readonly Dictionary<ClientId, Client> bound;
     private readonly HashSet<ClientId> asked;
     private readonly DateOnly today;
+    private readonly Share? share;
     private readonly IReadOnlyDictionary<ClientId, Training> trainings;
 
     private CheckedPractice(
@@ -24,10 +25,12 @@ internal sealed class CheckedPractice
         Findings findings,
         Reach reach,
         IReadOnlyDictionary<ClientId, Training> trainings,
-        DateOnly today
+        DateOnly today,
+        Share? share
     )
     {
         this.trainings = trainings;
+        this.share = share;
         Folder = folder;
         Practice = reading.Practice;
         Known = reading.Clients;
@@ -36,7 +39,8 @@ internal sealed class CheckedPractice
         this.reach = reach;
         bound = (reading.Practice?.Clients ?? []).ToDictionary(c => c.Id);
         asked = [.. wanted];
-        run = new(bound.Values.Select(c => c.Name));
+        Names = bound.Values.Select(c => c.Name).ToSeries();
+        run = new(Names);
         this.today = today;
     }
 
@@ -53,11 +57,15 @@ internal sealed class CheckedPractice
 
     public Findings Findings { get; }
 
+    /// <summary>Of all clients who could be bound: none of another's may stand in a client's site.</summary>
+    public Series<string> Names { get; }
+
     /// <summary>The lines of finished pages that findings point at.</summary>
     public PageLines Lines { get; } = new();
 
+    /// <param name="share">Which of the clients the command is about; everybody where none is given.</param>
     /// <exception cref="IOException">There is no such folder, or no such client in it.</exception>
-    public static CheckedPractice Open(string path, string[] clients, DateOnly today)
+    public static CheckedPractice Open(string path, string[] clients, DateOnly today, Share? share = null)
     {
         var findings = new Findings();
         var folder = SourceFolder.Open(path);
@@ -73,8 +81,8 @@ internal sealed class CheckedPractice
         var trainings = new Dictionary<ClientId, Training>();
         if (reading.Practice is { } practice)
         {
-            foreach (var client in practice.Clients)
-                trainings[client.Id] = Training.Of(practice, client);
+            foreach (var (id, training) in AtOnce.InOrder(practice.Clients, c => (c.Id, Training.Of(practice, c))))
+                trainings[id] = training;
             var whole = findings.All(f => f.Level != Level.Error);
             var stopped = practice.Clients.Where(c => c.HasStopped(today)).Select(c => c.Id).ToHashSet();
             // Of who has stopped only what cannot be read is said: nobody trains by the rest.
@@ -86,12 +94,13 @@ internal sealed class CheckedPractice
             );
         }
 
-        var wanted =
+        var asked =
             clients.Length == 0
                 ? reading.Clients
                 : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
+        var wanted = share is null ? asked : share.Of(asked);
         var reach = reading.Practice is null ? new([], []) : Reach.Of(reading.Practice);
-        return new(folder, reading, wanted, findings, reach, trainings, today);
+        return new(folder, reading, wanted, findings, reach, trainings, today, share);
     }
 
     /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
@@ -146,7 +155,8 @@ internal sealed class CheckedPractice
     /// <summary>The clients whom the command is not about, who were published and would be published otherwise now.</summary>
     public IEnumerable<ClientId> Behind(DateOnly on) =>
         Known.Where(id =>
-            !asked.Contains(id)
+            share is null
+            && !asked.Contains(id)
             && StoppedOn(id) is null
             && Ready(id) is { Editions.Count: > 0 } client
             && EditionOf(client, on) is not null
@@ -162,15 +172,14 @@ internal sealed class CheckedPractice
     /// <summary>What is found of the theme that the sites are made with.</summary>
     public void Judge(Theme theme) => Findings.AddRange(RuleBook.Judge(theme.Seen));
 
-    /// <summary>What is other on a site that was published earlier.</summary>
-    public void Compare(Plan plan, Site found, Site made) => Findings.AddRange(RuleBook.Compare(plan, found, made));
+    /// <summary>What is found on one client's finished site. Several may be asked about at the same time.</summary>
+    public Series<Finding> FoundOn(Plan plan, Site site) => RuleBook.Audit(plan, site, run).ToSeries();
 
-    /// <summary>What is found on one client's finished site.</summary>
-    public void Audit(Plan plan, Site site)
+    /// <summary>Adds what was found on one client's finished site.</summary>
+    public void Add(ClientId client, MadeSite made)
     {
-        var found = RuleBook.Audit(plan, site, run).ToSeries();
-        Lines.Keep(site, found);
-        Findings.AddRange(found);
+        Findings.AddRange(made.Found);
+        Lines.Keep(client, made.Lines);
     }
 
     /// <summary>What concerns the clients that the command is about: findings of files that none of them touches are left out.
@@ -219,5 +228,7 @@ internal sealed class CheckedPractice
     private bool Concerns(Finding finding) =>
         finding.Client is { } client
             ? asked.Contains(client)
-            : Wanted.Count == Known.Count || Wanted.Any(w => reach.Touches(finding.At.File, w));
+            : Wanted.Count == Known.Count
+                || Wanted.Any(w => reach.Touches(finding.At.File, w))
+                || (share?.IsFirst == true && !Known.Any(c => reach.Touches(finding.At.File, c)));
 }

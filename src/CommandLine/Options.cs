@@ -30,6 +30,35 @@ internal static class Options
             CustomParser = Day,
         };
 
+    public static Option<Share?> Part() =>
+        new("--part")
+        {
+            Description = "Only one part of the clients, such as 2/4: several machines share the work.",
+            HelpName = "K/N",
+            CustomParser = Share.Read,
+        };
+
+    /// <summary>One or several of some words, with commas between them; the first where none is said.</summary>
+    public static Option<string[]> Choices(string name, string description, params string[] words)
+    {
+        var option = new Option<string[]>(name)
+        {
+            Description = description,
+            HelpName = string.Join('|', words),
+            CustomParser = result => [.. result.Tokens.SelectMany(t => t.Value.Split(',')).Distinct(StringComparer.Ordinal)],
+            DefaultValueFactory = _ => [words[0]],
+        };
+        option.Validators.Add(result =>
+        {
+            foreach (var said in result.Tokens.SelectMany(t => t.Value.Split(',')).Where(s => !words.Contains(s)))
+                result.AddError(
+                    $"'{said}' is not a value of {name}. "
+                        + $"{Nearest.Ask(said, words, $"Write one of: {string.Join(", ", words)}.")}"
+                );
+        });
+        return option;
+    }
+
     public static Option<string> Choice(string name, string description, params string[] words)
     {
         var option = new Option<string>(name)

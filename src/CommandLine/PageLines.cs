@@ -1,4 +1,5 @@
 using Gradus.Domain;
+using Gradus.HandingOver;
 
 namespace Gradus.CommandLine;
 
@@ -8,11 +9,21 @@ internal sealed class PageLines
 {
     private readonly Dictionary<(string Client, string File, int Line), string> lines = [];
 
-    public void Keep(Site site, Series<Finding> findings)
+    /// <summary>The lines of a site that findings point at, each once.</summary>
+    public static Series<FoundLine> Of(Site site, Series<Finding> findings) =>
+        (
+            from at in findings.Select(f => f.At).Where(at => at.Line > 0).Distinct()
+            let page = site.Pages.FirstOrDefault(p => p.Path == at.File)
+            where page is not null
+            select new FoundLine(at.File, at.Line, LineOf(page.Html, at.Line))
+        )
+            .Distinct()
+            .ToSeries();
+
+    public void Keep(ClientId client, Series<FoundLine> found)
     {
-        foreach (var at in findings.Select(f => f.At).Where(at => at.Line > 0).Distinct())
-            if (site.Pages.FirstOrDefault(p => p.Path == at.File) is { } page)
-                lines[(site.Client.Text, at.File, at.Line)] = LineOf(page.Html, at.Line);
+        foreach (var line in found)
+            lines[(client.Text, line.File, line.Line)] = line.Text;
     }
 
     /// <param name="line">From 1.</param>

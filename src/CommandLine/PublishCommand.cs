@@ -18,10 +18,11 @@ internal static class PublishCommand
             Required = true,
         };
         var clients = Options.Clients();
+        var part = Options.Part();
         var theme = Options.Theme();
-        var form = Options.Choice(
+        var form = Options.Choices(
             "--as",
-            $"How each site is handed over: {Each(forms)}.",
+            $"How each site is handed over: {Each(forms)}; several with commas between them.",
             [.. forms.InOrder.Select(f => f.Word)]
         );
         var today = Options.Today();
@@ -30,6 +31,7 @@ internal static class PublishCommand
             folder,
             to,
             clients,
+            part,
             form,
             theme,
             today,
@@ -40,8 +42,9 @@ internal static class PublishCommand
                 asked.GetRequiredValue(folder),
                 asked.GetRequiredValue(to),
                 asked.GetValue(clients) ?? [],
+                asked.GetValue(part),
                 asked.GetValue(theme),
-                asked.GetValue(form) is { } word ? forms.Named(word) : forms.Usual,
+                forms.InOrder.Where(f => (asked.GetValue(form) ?? [forms.Usual.Word]).Contains(f.Word)).ToSeries(),
                 asked.GetValue(today) ?? Clock.Today()
             )
         );
@@ -59,23 +62,33 @@ internal static class PublishCommand
         string folder,
         string to,
         string[] clients,
+        Share? part,
         string? themeFolder,
-        IForm form,
+        Series<IForm> asked,
         DateOnly today
     )
     {
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
-        var read = CheckedPractice.Open(folder, clients, today);
+        var read = CheckedPractice.Open(folder, clients, today, part);
         if (themeFolder is not null)
             read.Judge(theme);
         var summary = new List<string>();
+        string? forgotten;
         using (var target = TargetFolder.Open(to))
         {
-            foreach (var (index, id) in read.Wanted.Index())
+            var records = new SiteRecords(target.Root);
+            var making = new SiteMaking(read, theme, asked, target.Root);
+            // Who is ready is settled first: what is found on one client's pages is added while others are made.
+            var ready = read.Wanted.Select(id => (Id: id, Client: read.StoppedOn(id) is null ? read.Ready(id) : null)).ToArray();
+            var made = AtOnce.InOrder(ready, who => (who.Id, Sites: who.Client is null ? [] : making.Of(who.Client)));
+            foreach (var (index, (id, sites)) in made.Index())
             {
-                Progress.Show($"{index + 1} of {read.Wanted.Count}: {id}");
-                summary.Add(Publish(read, theme, id, form, forms, target) + Recorded(read, id, folder, today));
+                Progress.Show($"{index + 1} of {ready.Length}: {id}");
+                summary.Add(Publish(read, id, sites, asked, forms, target, records) + Recorded(read, id, folder, today));
             }
+
+            records.Forget(forms);
+            forgotten = records.Trouble;
         }
 
         Progress.Clear();
@@ -83,41 +96,93 @@ internal static class PublishCommand
         FindingText.Write(Console.Out, read.ForPeople(findings), new Excerpts(read.Folder, read.Lines, themeFolder));
         foreach (var line in summary)
             Console.Out.WriteLine(line);
-        foreach (var stranger in forms.Strangers(to, read.Known))
-        {
+        if (forgotten is not null)
+            Console.Out.WriteLine(
+                $"warning: what was made is not remembered beside the sites, because {forgotten}; the next run makes it "
+                    + "again."
+            );
+        if (part is null or { IsFirst: true })
+            foreach (var stranger in forms.Strangers(to, read.Known))
             foreach (var site in forms.Standing(stranger, to))
                 Console.Out.WriteLine(
                     $"{stranger}: no longer in the practice; the site in {site.Place} is still there. "
                         + "Delete it if it should not be."
                 );
-        }
-
         if (string.Join(", ", read.Behind(today)) is { Length: > 0 } behind)
             Console.Out.WriteLine($"Changed since their last edition, and not published now: {behind}.");
         return findings.Any(f => f.Level == Level.Error) ? Commands.ErrorsFound : Commands.Fine;
     }
 
-    /// <summary>One client's site made, audited and handed over, or not; the line that says what came of it.</summary>
-    private static string Publish(CheckedPractice read, Theme theme, ClientId id, IForm form, Forms forms, TargetFolder target)
+    /// <summary>One client's sites handed over, or not; the lines that say what came of it.</summary>
+    private static string Publish(
+        CheckedPractice read,
+        ClientId id,
+        Series<MadeSite> sites,
+        Series<IForm> asked,
+        Forms forms,
+        TargetFolder target,
+        SiteRecords records
+    )
     {
         if (read.StoppedOn(id) is { } stopped)
             return Stopped(id, stopped, forms, target);
-        if (read.Ready(id) is not { } client)
-            return Blocked(id, forms, target);
-        var plan = read.PlanOf(client);
-        if (SiteRenderer.Render(plan, theme, read.Findings, form.Takes) is not { } site)
-            return Blocked(id, forms, target);
-        read.Audit(plan, site);
         if (read.Ready(id) is null)
             return Blocked(id, forms, target);
-        var result = form.Write(site, target);
-        return $"{id}: {form.Said(result)}{Others(id, result, forms, target)}";
+        foreach (var site in sites)
+            read.Add(id, site);
+        if (read.Ready(id) is null)
+        {
+            foreach (var site in sites.Where(s => s.Standing is null && s.Site is not null))
+                records.Keep(id, site.Rendition, new(site.Key, "", [], site.Found, site.Lines));
+            return Blocked(id, forms, target);
+        }
+
+        var results = sites.SelectMany(site => HandedOver(id, site, asked, target, records)).ToArray();
+        return string.Join('\n', results.Select(r => $"{id}: {r.Form.Said(r.Result)}"))
+            + Others(id, [.. results.Select(r => r.Result.Place)], forms, target);
+    }
+
+    /// <summary>One rendition in each form that takes it, and its record.</summary>
+    private static Series<(IForm Form, PublicationResult Result)> HandedOver(
+        ClientId id,
+        MadeSite made,
+        Series<IForm> asked,
+        TargetFolder target,
+        SiteRecords records
+    )
+    {
+        var own = asked.Where(form => form.Takes == made.Rendition);
+        if (made is not { Site: { } site })
+            return own.Select(form =>
+                    (
+                        form,
+                        PublicationResult.Unchanged(
+                            id,
+                            StandingSite.At(form, id, target.Root).Place,
+                            made.Standing?.In(form) ?? throw new InvalidOperationException($"No site of {id}.")
+                        )
+                    )
+                )
+                .ToSeries();
+        var results = own.Select(form => (Form: form, Result: form.Write(site, target))).ToSeries();
+        records.Keep(
+            id,
+            made.Rendition,
+            new(
+                made.Key,
+                SiteHash.Of(site),
+                results.Select(r => StandingForm.Of(r.Form, r.Result)).ToSeries(),
+                made.Found,
+                made.Lines
+            )
+        );
+        return results;
     }
 
     /// <summary>The other forms that stand there: they may hold what the client must not do any more.</summary>
-    private static string Others(ClientId id, PublicationResult result, Forms forms, TargetFolder target)
+    private static string Others(ClientId id, string[] written, Forms forms, TargetFolder target)
     {
-        var others = forms.Standing(id, target.Root).Select(site => site.Place).Where(place => place != result.Place).ToArray();
+        var others = forms.Standing(id, target.Root).Select(site => site.Place).Except(written).ToArray();
         return others.Length == 0
             ? ""
             : $"\n{id}: another form is still there, as it was published before: {string.Join(", ", others)}. Publish it "

@@ -27,6 +27,10 @@ public sealed record PublicationResult(
     /// <summary>How much of a site of several files is new: "12 pages, 3 files new or changed".</summary>
     internal string InFiles => $"{Pages} pages, {(Changed ? $"{Written.Count} files new or changed" : "nothing changed")}";
 
+    /// <summary>What stands there was handed over before, and is as it was then: nothing was looked at closer.</summary>
+    public static PublicationResult Unchanged(ClientId client, string place, StandingForm standing) =>
+        new(client, place, false, [], [], [], standing.Pages, standing.Bytes);
+
     internal static PublicationResult Of(Site site, Places places, bool changed, Changes changes) =>
         new(
             site.Client,

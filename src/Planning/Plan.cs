@@ -56,6 +56,10 @@ public sealed record Plan(
     public static Plan For(Training training, Texts texts, ClientRanges ranges) =>
         GlossaryMarks.Of(PlanWords.Of(training, texts, ranges), texts.Glossary);
 
+    /// <summary>The same wherever the same is to be shown, from the same places of the sources, on every machine; 64 hexadecimal
+    /// digits.</summary>
+    public string Hash() => PlanHash.Of(this);
+
     /// <summary>Whether the client measures something alone.</summary>
     public bool Measures => Sessions.Any(s => s.Uses.Any(u => u.Unit.Length > 0));
 

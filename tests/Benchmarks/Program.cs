@@ -2,12 +2,15 @@ using System.Globalization;
 using Gradus.Tests.Benchmarks;
 
 if (
-    args is ["audit", var many]
-    && int.TryParse(many, NumberStyles.None, CultureInfo.InvariantCulture, out var audited)
-    && audited is > 0 and <= MadePractice.Most / 2
+    args is ["audit" or "publish", var many]
+    && int.TryParse(many, NumberStyles.None, CultureInfo.InvariantCulture, out var some)
+    && some is > 0 and <= MadePractice.Most / 2
 )
 {
-    AuditParts.Run(Console.Out, audited);
+    if (args[0] == "audit")
+        AuditParts.Run(Console.Out, some);
+    else
+        WholeRuns.Run(Console.Out, some);
     return 0;
 }
 
@@ -20,13 +23,14 @@ if (
 )
 {
     Console.Error.WriteLine(
-        $"benchmarks [CLIENTS [RUNS]], or benchmarks audit CLIENTS: whole numbers, at most {MadePractice.Most / 2} clients."
+        "benchmarks [CLIENTS [RUNS]], benchmarks audit CLIENTS or benchmarks publish CLIENTS: whole numbers, "
+            + $"at most {MadePractice.Most / 2} clients."
     );
     return 2;
 }
 
 int[] asked = [.. args.Select(a => int.Parse(a, CultureInfo.InvariantCulture))];
-var clients = asked is [var some, ..] ? some : 1000;
+var clients = asked is [var one, ..] ? one : 1000;
 var runs =
     asked is [_, var times] ? times
     : clients <= 200 ? 3

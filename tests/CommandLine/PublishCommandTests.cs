@@ -18,10 +18,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
         Assert.Contains("\n7 notes.\nhedley: 15 pages, ", answer.Output, StringComparison.Ordinal);
-        Assert.Equal(
-            ["hedley", "maud", "nuala", "rufus", "tamsin"],
-            Directory.GetDirectories(published.Read()).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)
-        );
+        Assert.Equal(["hedley", "maud", "nuala", "rufus", "tamsin"], Folders.In(published.Read()));
     }
 
     [Fact]
@@ -38,7 +35,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
     {
         var answer = Gradus.Run("publish", Repository.Path("content"), "--to", To, "--client", "nuala", "--today", "2026-12-07");
         Assert.Equal(0, answer.Status);
-        Assert.Equal(["nuala"], Directory.GetDirectories(To).Select(d => Path.GetFileName(d)));
+        Assert.Equal(["nuala"], Folders.In(To));
     }
 
     [Fact]

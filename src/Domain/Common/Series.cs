@@ -34,7 +34,12 @@ public sealed class Series<T> : IReadOnlyList<T>, IEquatable<Series<T>>
 
     IEnumerator IEnumerable.GetEnumerator() => items.GetEnumerator();
 
-    public override string ToString() => "[" + string.Join(", ", items) + "]";
+    /// <summary>Two of them are written alike only where they are equal: of a text its length stands before it, so that "a, b" is
+    /// not taken for two.</summary>
+    public override string ToString() =>
+        items is string[] texts
+            ? "[" + string.Join(", ", texts.Select(t => FormattableString.Invariant($"{t.Length}:{t}"))) + "]"
+            : "[" + string.Join(", ", items) + "]";
 }
 
 public static class Series

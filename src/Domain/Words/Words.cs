@@ -8,6 +8,8 @@ namespace Gradus.Domain;
 /// missing is a programmer's mistake, because a catalogue is read whole and checked before it is used.</summary>
 public sealed class Words(Language language, FrozenDictionary<string, Phrase> phrases)
 {
+    private readonly Lazy<string> written = new(() => Written(language, phrases));
+
     // Around what reads from left to right inside a line that reads from right to left (Unicode Standard Annex 9: first strong
     // isolate, pop directional isolate).
     private const char Isolate = '\u2068';
@@ -157,6 +159,18 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
             )
         );
     }
+
+    /// <summary>Its language and a hash of all it can say, by which two catalogues are told apart.</summary>
+    public override string ToString() => written.Value;
+
+    private static string Written(Language language, FrozenDictionary<string, Phrase> phrases) =>
+        language.Code
+        + " "
+        + TextHash.Of(
+            phrases
+                .OrderBy(p => p.Key, StringComparer.Ordinal)
+                .SelectMany(p => language.Forms.Select(form => p.Value.In(form)).Prepend(p.Key))
+        );
 
     private string Fill(string phrase, string key, ReadOnlySpan<(string Name, object Value)> fills)
     {

@@ -28,6 +28,10 @@ public interface IForm
     /// none.</summary>
     bool Stands(string place, ClientId client);
 
+    /// <summary>A hash of all that stands there, by which a change of any byte, name or file is seen; null where there is nothing
+    /// of this form, or it cannot be read whole.</summary>
+    string? HashOf(string place);
+
     /// <summary>The site that stands there, which is not trusted.</summary>
     /// <exception cref="HandOverException">It is not there, cannot be read, is too large, or is no site in this form.</exception>
     Site Read(string place, ClientId client);

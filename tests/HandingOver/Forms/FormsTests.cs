@@ -32,7 +32,7 @@ public sealed class FormsTests : IDisposable
         Assert.Equal("folder|zip|file|sealed", option.HelpName);
         Assert.Equal(
             "How each site is handed over: as a folder, as one zip file, as one page that needs no other file, "
-                + "or as one sealed page.",
+                + "or as one sealed page; several with commas between them.",
             option.Description
         );
         Assert.Empty(PublishCommand.Words(WithSealed).Parse(["x", "--to", "y", "--as", "sealed"]).Errors);

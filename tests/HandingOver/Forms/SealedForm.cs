@@ -27,6 +27,8 @@ internal sealed class SealedForm : IForm
 
     public bool Stands(string place, ClientId client) => File.Exists(place);
 
+    public string? HashOf(string place) => File.Exists(place) ? TextHash.Whole(File.ReadAllText(place)) : null;
+
     public Site Read(string place, ClientId client) =>
         new(client, [new Page("all-pages.html", File.ReadAllText(place)[Seal.Length..])], []);
 

@@ -34,6 +34,8 @@ public sealed class FolderForm : IForm
 
     public bool Stands(string place, ClientId client) => File.Exists(Path.Combine(place, PagePath.Home));
 
+    public string? HashOf(string place) => Directory.Exists(place) ? SiteHash.OfFolder(place) : null;
+
     /// <summary>Files that end in <c>.html</c>, in whatever case, are its pages, all others its assets, hidden ones
     /// too.</summary>
     /// <exception cref="HandOverException">The folder is not there or cannot be read, holds a link, is too large, or a page is

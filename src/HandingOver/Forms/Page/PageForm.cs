@@ -50,6 +50,8 @@ public sealed class PageForm : IForm
         }
     }
 
+    public string? HashOf(string place) => SiteHash.OfFile(place);
+
     /// <summary>The site that is one page, called as it is in any other form.</summary>
     /// <exception cref="HandOverException">The page is not there or cannot be read, is too large, or is not UTF-8.</exception>
     public Site Read(string place, ClientId client) =>

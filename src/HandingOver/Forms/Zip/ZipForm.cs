@@ -40,6 +40,8 @@ public sealed class ZipForm : IForm
 
     public bool Stands(string place, ClientId client) => PublishedZip.IsSiteOf(place, client);
 
+    public string? HashOf(string place) => SiteHash.OfFile(place);
+
     /// <summary>Nothing is unpacked onto the disk. Whatever could reach out of the client's folder, hide from the auditor or fill
     /// the memory is refused.</summary>
     /// <exception cref="HandOverException">The zip is not there or cannot be read, is damaged, too large, locked or not laid out
