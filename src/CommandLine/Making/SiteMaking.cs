@@ -23,17 +23,18 @@ internal sealed class SiteMaking
     {
         (this.read, this.theme, this.forms, this.target) = (read, theme, forms, target);
         records = new(target);
-        others = string.Join('\n', read.Names.Select(n => $"{n.Length}:{n}"));
+        others = TextHash.Of(read.Names);
     }
 
     /// <summary>Each rendition that the forms take, all pages first; what is found stops it.</summary>
     public Series<MadeSite> Of(Client client)
     {
         var plan = read.PlanOf(client);
+        var hash = plan.Hash();
         var made = new List<MadeSite>();
         foreach (var rendition in forms.Select(f => f.Takes).Distinct().Order())
         {
-            made.Add(Of(plan, rendition, made.FirstOrDefault()));
+            made.Add(Of(plan, rendition, KeyOf(hash, rendition), made.FirstOrDefault()));
             if (made[^1].IsWrong)
                 break;
         }
@@ -55,7 +56,7 @@ internal sealed class SiteMaking
     private MadeSite Judged(Plan plan, StandingSite standing)
     {
         var rendition = standing.Form.Takes;
-        var (key, site, found) = (KeyOf(plan, rendition), standing.Read(), new Findings());
+        var (key, site, found) = (KeyOf(plan.Hash(), rendition), standing.Read(), new Findings());
         if (SiteRenderer.Render(plan, theme, found, rendition) is not { } made)
             return new(rendition, key, site, null, [.. found, .. read.FoundOn(plan, site)], []);
         found.AddRange(RuleBook.Compare(plan, site, made));
@@ -67,13 +68,15 @@ internal sealed class SiteMaking
         return judged with { Found = [.. found, .. judged.Found] };
     }
 
-    private MadeSite Of(Plan plan, Rendition rendition, MadeSite? pages)
+    private MadeSite Of(Plan plan, Rendition rendition, string key, MadeSite? pages)
     {
-        var key = KeyOf(plan, rendition);
         var record = Recorded(plan.Client, rendition, key);
         if (
             record is not null
-            && (record.Site.Length == 0 || forms.Where(f => f.Takes == rendition).All(f => Stands(plan, record, f)))
+            && (
+                record.Found.Any(f => f.Level == Level.Error)
+                || forms.Where(f => f.Takes == rendition).All(f => Stands(plan, record, f))
+            )
         )
             return new(rendition, key, null, record, record.Found, record.Lines);
         // The page that holds all others is among the pages, and was judged with them. What of the findings is its own nobody can
@@ -109,6 +112,6 @@ internal sealed class SiteMaking
             ? record
             : null;
 
-    private string KeyOf(Plan plan, Rendition rendition) =>
-        TextHash.Whole($"{ProgramVersion.Hash}\n{plan.Hash()}\n{theme.Seen.Digest}\n{rendition}\n{others}");
+    private string KeyOf(string plan, Rendition rendition) =>
+        TextHash.Whole($"{ProgramVersion.Hash}\n{plan}\n{theme.Seen.Digest}\n{rendition}\n{others}");
 }
