@@ -1,5 +1,4 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 
 namespace Gradus.CommandLine;
@@ -8,40 +7,16 @@ namespace Gradus.CommandLine;
 /// "help"}]}</c>.</summary>
 internal static class FindingJson
 {
-    private static readonly JsonSerializerOptions Layout = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     public static string Write(Series<Finding> findings) =>
-        JsonSerializer.Serialize(
-            new
-            {
-                Findings = findings.Select(f => new Entry(
-                    f.Rule.Text,
-                    FindingText.Word(f.Level),
-                    f.Client?.Text,
-                    f.At.File,
-                    f.At.Line,
-                    f.At.Column,
-                    f.Sentence,
-                    f.Help
-                )),
-            },
-            Layout
-        );
-
-    private sealed record Entry(
-        string Rule,
-        string Level,
-        string? Client,
-        string File,
-        int Line,
-        int Column,
-        string Message,
-        string Help
-    );
+        JsonText.Of(new JsonObject { ["findings"] = JsonText.ListOf(findings, f => new JsonObject
+                {
+                    ["rule"] = f.Rule.Text,
+                    ["level"] = FindingText.Word(f.Level),
+                    ["client"] = f.Client?.Text,
+                    ["file"] = f.At.File,
+                    ["line"] = f.At.Line,
+                    ["column"] = f.At.Column,
+                    ["message"] = f.Sentence,
+                    ["help"] = f.Help,
+                }) }, plain: true);
 }

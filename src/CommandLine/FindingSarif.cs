@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using System.Text.Json.Serialization;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Reading;
 
@@ -11,15 +9,6 @@ namespace Gradus.CommandLine;
 /// <seealso href="https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/sarif-v2.1.0-errata01-os-complete.html"/>
 internal static class FindingSarif
 {
-    private static readonly JsonSerializerOptions Layout = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <param name="pages">Those of every rule, in the order in which rules are listed.</param>
     /// <param name="unjudged">The clients whose published sites could not be judged.</param>
     public static string Write(Series<Finding> findings, Series<RulePage> pages, SourceFolder practice, Series<ClientId> unjudged)
@@ -27,103 +16,104 @@ internal static class FindingSarif
         var found = findings.Select(f => f.Rule).ToHashSet();
         var told = pages.Where(p => found.Contains(p.Rule)).ToSeries();
         var places = told.Select((page, index) => (page.Rule, index)).ToDictionary(p => p.Rule, p => p.index);
-        return JsonSerializer.Serialize(
-            new Dictionary<string, object>(StringComparer.Ordinal)
+        return JsonText.Of(
+            new JsonObject
             {
                 ["$schema"] = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
                 ["version"] = "2.1.0",
-                ["runs"] = new[]
-                {
-                    new
+                ["runs"] = new JsonArray(
+                    new JsonObject
                     {
-                        Tool = new { Driver = new { Name = "Gradus", Rules = told.Select(RuleOf) } },
-                        Invocations = new[]
+                        ["tool"] = new JsonObject
                         {
-                            new
-                            {
-                                ExecutionSuccessful = true,
-                                ToolExecutionNotifications = unjudged.Select(NotificationOf).ToArray(),
-                            },
+                            ["driver"] = new JsonObject { ["name"] = "Gradus", ["rules"] = JsonText.ListOf(told, RuleOf) },
                         },
+                        ["invocations"] = new JsonArray(
+                            new JsonObject
+                            {
+                                ["executionSuccessful"] = true,
+                                ["toolExecutionNotifications"] = JsonText.ListOf(unjudged, NotificationOf),
+                            }
+                        ),
                         // Without an address: whoever reads it knows where these folders lie, and others need not.
-                        OriginalUriBaseIds = Enum.GetValues<FindingFolder>().ToDictionary(BaseOf, DescriptionOf),
-                        Results = findings.Select(f => ResultOf(f, places[f.Rule], practice)),
-                        ColumnKind = "utf16CodeUnits",
-                    },
-                },
+                        ["originalUriBaseIds"] = new JsonObject(
+                            Enum.GetValues<FindingFolder>().Select(f => KeyValuePair.Create(BaseOf(f), DescriptionOf(f)))
+                        ),
+                        ["results"] = JsonText.ListOf(findings, f => ResultOf(f, places[f.Rule], practice)),
+                        ["columnKind"] = "utf16CodeUnits",
+                    }
+                ),
             },
-            Layout
+            plain: true
         );
     }
 
-    private static object RuleOf(RulePage page) =>
-        new
+    private static JsonObject RuleOf(RulePage page) =>
+        new()
         {
-            Id = page.Rule.Text,
-            ShortDescription = new { Text = page.Summary },
-            Help = new { page.Text, Markdown = page.Text },
-            DefaultConfiguration = new { Level = FindingText.Word(page.Level) },
+            ["id"] = page.Rule.Text,
+            ["shortDescription"] = new JsonObject { ["text"] = page.Summary },
+            ["help"] = new JsonObject { ["text"] = page.Text, ["markdown"] = page.Text },
+            ["defaultConfiguration"] = new JsonObject { ["level"] = FindingText.Word(page.Level) },
         };
 
-    private static object ResultOf(Finding finding, int rule, SourceFolder practice) =>
-        new
+    private static JsonObject ResultOf(Finding finding, int rule, SourceFolder practice)
+    {
+        var place = new JsonObject
         {
-            RuleId = finding.Rule.Text,
-            RuleIndex = rule,
-            Level = FindingText.Word(finding.Level),
-            Message = MessageOf($"{finding.Sentence} {finding.Help}"),
-            Locations = new[]
+            ["artifactLocation"] = new JsonObject
             {
-                new
-                {
-                    PhysicalLocation = new
-                    {
-                        ArtifactLocation = new
-                        {
-                            Uri = UriOf(FindingFolders.PathOf(finding, practice)),
-                            UriBaseId = BaseOf(FindingFolders.Of(finding, practice)),
-                        },
-                        Region = RegionOf(finding),
-                    },
-                },
+                ["uri"] = UriOf(FindingFolders.PathOf(finding, practice)),
+                ["uriBaseId"] = BaseOf(FindingFolders.Of(finding, practice)),
             },
-            Properties = finding.Client is { } client ? new { Client = client.Text } : null,
         };
-
-    private static object NotificationOf(ClientId client) =>
-        new
+        if (finding.At.Line >= 1)
+            place["region"] = RegionOf(finding);
+        var result = new JsonObject
         {
-            Level = "warning",
-            Message = MessageOf(
+            ["ruleId"] = finding.Rule.Text,
+            ["ruleIndex"] = rule,
+            ["level"] = FindingText.Word(finding.Level),
+            ["message"] = MessageOf($"{finding.Sentence} {finding.Help}"),
+            ["locations"] = new JsonArray(new JsonObject { ["physicalLocation"] = place }),
+        };
+        if (finding.Client is { } client)
+            result["properties"] = new JsonObject { ["client"] = client.Text };
+        return result;
+    }
+
+    private static JsonObject NotificationOf(ClientId client) =>
+        new()
+        {
+            ["level"] = "warning",
+            ["message"] = MessageOf(
                 $"{client}: an error stands in the way, and the site of before is still there, not judged: tell the client."
             ),
         };
 
     /// <summary>A brace stands for itself only when it stands there twice (SARIF 2.1.0, 3.11.5).</summary>
-    private static object MessageOf(string text) =>
-        new { Text = text.Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal) };
+    private static JsonObject MessageOf(string text) =>
+        new() { ["text"] = text.Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal) };
 
-    private static object? RegionOf(Finding finding) =>
-        finding.At.Line < 1
-            ? null
-            : new
-            {
-                StartLine = finding.At.Line,
-                StartColumn = Math.Max(1, finding.At.Column),
-                EndColumn = Math.Max(1, finding.At.Column) + finding.Length,
-            };
+    private static JsonObject RegionOf(Finding finding) =>
+        new()
+        {
+            ["startLine"] = finding.At.Line,
+            ["startColumn"] = Math.Max(1, finding.At.Column),
+            ["endColumn"] = Math.Max(1, finding.At.Column) + finding.Length,
+        };
 
     /// <summary>A name may have letters that an address must not.</summary>
     private static string UriOf(string path) => string.Join('/', path.Split('/').Select(Uri.EscapeDataString));
 
     private static string BaseOf(FindingFolder folder) => folder.ToString().ToUpperInvariant();
 
-    private static object DescriptionOf(FindingFolder folder) =>
-        new
+    private static JsonNode? DescriptionOf(FindingFolder folder) =>
+        new JsonObject
         {
-            Description = new
+            ["description"] = new JsonObject
             {
-                Text = folder switch
+                ["text"] = folder switch
                 {
                     FindingFolder.Practice => "The practice's folder, the one that holds practice.md.",
                     FindingFolder.Site => "The folder that holds one site for each client.",

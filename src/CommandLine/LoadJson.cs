@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -8,36 +8,28 @@ namespace Gradus.CommandLine;
 /// side is left, right or null.</summary>
 internal static class LoadJson
 {
-    private static readonly JsonSerializerOptions Indented = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-    };
-
     public static string Write(IEnumerable<Training> trainings) =>
-        JsonSerializer.Serialize(
-            new
+        JsonText.Of(
+            new JsonObject
             {
-                Clients = trainings.Select(training => new
+                ["clients"] = JsonText.ListOf(trainings, training => new JsonObject
                 {
-                    Client = training.Client.Text,
-                    Weeks = training.Loads.Select(l => new
+                    ["client"] = training.Client.Text,
+                    ["weeks"] = JsonText.ListOf(training.Loads, l => new JsonObject
                     {
-                        Motion = l.Motion.Name,
-                        Side = l.Side?.Word(),
-                        l.Week,
-                        StretchSeconds = l.Work.StretchSeconds.Value,
-                        ContractionSeconds = l.Work.ContractionSeconds.Value,
-                        l.Work.EffortSeconds,
-                        l.Work.Reps,
-                        l.Sessions,
-                        l.Days,
-                        l.BeforePlay,
-                        Lighter = l.IsLighter,
+                        ["motion"] = l.Motion.Name,
+                        ["side"] = l.Side?.Word(),
+                        ["week"] = l.Week,
+                        ["stretchSeconds"] = l.Work.StretchSeconds.Value,
+                        ["contractionSeconds"] = l.Work.ContractionSeconds.Value,
+                        ["effortSeconds"] = l.Work.EffortSeconds,
+                        ["reps"] = l.Work.Reps,
+                        ["sessions"] = l.Sessions,
+                        ["days"] = l.Days,
+                        ["beforePlay"] = l.BeforePlay,
+                        ["lighter"] = l.IsLighter,
                     }),
                 }),
-            },
-            Indented
+            }
         );
 }

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -11,120 +11,117 @@ namespace Gradus.CommandLine;
 /// margins have five decimals.</summary>
 internal static class RangesJson
 {
-    private static readonly JsonSerializerOptions Indented = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-    };
-
     public static string Write(IEnumerable<ClientRanges> clients) =>
-        JsonSerializer.Serialize(new { Clients = clients.Select(Client) }, Indented);
+        JsonText.Of(new JsonObject { ["clients"] = JsonText.ListOf(clients, Client) });
 
-    private static object Client(ClientRanges ranges) =>
-        new
+    private static JsonObject Client(ClientRanges ranges) =>
+        new()
         {
-            Client = ranges.Client.Text,
-            Today = ranges.Today.Iso(),
-            ranges.Comparisons,
-            VeryMobile = ranges.IsVeryMobile,
-            Series = ranges.Series.Select(s => new
+            ["client"] = ranges.Client.Text,
+            ["today"] = ranges.Today.Iso(),
+            ["comparisons"] = ranges.Comparisons,
+            ["veryMobile"] = ranges.IsVeryMobile,
+            ["series"] = JsonText.ListOf(ranges.Series, s => new JsonObject
             {
-                Motion = s.Key.Motion.Name,
-                Side = s.Key.Side?.Word(),
-                Mode = RangeErrorText.WordOf(s.Key.Mode),
-                s.Key.Instrument,
-                Unit = s.Key.Motion.Unit == MotionUnit.Centimetres ? "cm" : "deg",
-                Baseline = At(s.Baseline),
-                Latest = At(s.Latest),
-                SinceBaseline = Change(s.SinceBaseline),
-                SinceBefore = Change(s.SinceBefore),
-                Sudden = Change(s.Sudden),
-                Line = s.Line is { } line ? new { line.Change, line.Margin } : null,
-                AfterTraining = s.Read.AfterTraining.Select(r => new { Date = r.Date.Iso(), r.Value }),
+                ["motion"] = s.Key.Motion.Name,
+                ["side"] = s.Key.Side?.Word(),
+                ["mode"] = RangeErrorText.WordOf(s.Key.Mode),
+                ["instrument"] = s.Key.Instrument,
+                ["unit"] = s.Key.Motion.Unit == MotionUnit.Centimetres ? "cm" : "deg",
+                ["baseline"] = At(s.Baseline),
+                ["latest"] = At(s.Latest),
+                ["sinceBaseline"] = Change(s.SinceBaseline),
+                ["sinceBefore"] = Change(s.SinceBefore),
+                ["sudden"] = Change(s.Sudden),
+                ["line"] = s.Line is { } line ? new JsonObject { ["change"] = line.Change, ["margin"] = line.Margin } : null,
+                ["afterTraining"] = JsonText.ListOf(s.Read.AfterTraining, r => new JsonObject
+                {
+                    ["date"] = r.Date.Iso(),
+                    ["value"] = r.Value,
+                }),
             }),
-            Demands = ranges.Demands.Select(d => new
+            ["demands"] = JsonText.ListOf(ranges.Demands, d => new JsonObject
             {
-                Sport = d.Sport.Text,
-                d.Demand.Position,
-                Role = d.Demand.Side,
-                d.Demand.Motion,
-                Side = d.Side?.Word(),
-                Mode = d.Demand.Mode is { } mode ? RangeErrorText.WordOf(mode) : null,
-                d.Demand.AtLeast,
-                Latest = At(d.Mark?.Read),
-                d.Mark?.HalfWidth,
-                Word = d.Open is { } open ? Kebab.Of(open.ToString()) : Kebab.Of((d.Mark?.Word).ToString() ?? ""),
-                Error = Error(d.Mark?.Error),
+                ["sport"] = d.Sport.Text,
+                ["position"] = d.Demand.Position,
+                ["role"] = d.Demand.Side,
+                ["motion"] = d.Demand.Motion,
+                ["side"] = d.Side?.Word(),
+                ["mode"] = d.Demand.Mode is { } mode ? RangeErrorText.WordOf(mode) : null,
+                ["atLeast"] = d.Demand.AtLeast,
+                ["latest"] = At(d.Mark?.Read),
+                ["halfWidth"] = d.Mark?.HalfWidth,
+                ["word"] = d.Open is { } open ? Kebab.Of(open.ToString()) : Kebab.Of((d.Mark?.Word).ToString() ?? ""),
+                ["error"] = Error(d.Mark?.Error),
             }),
-            Sides = ranges.Sides.Select(s => new
+            ["sides"] = JsonText.ListOf(ranges.Sides, s => new JsonObject
             {
-                Motion = s.Key.Motion.Name,
-                Mode = RangeErrorText.WordOf(s.Key.Mode),
-                s.Key.Instrument,
-                Left = At(s.Latest.Left),
-                Right = At(s.Latest.Right),
-                s.Latest.Difference,
-                s.Latest.Margin,
-                Word = Kebab.Of(s.Latest.Word.ToString()),
-                Error = Error(s.Latest.Error),
-                Change = s.Change is { } c
-                    ? new
+                ["motion"] = s.Key.Motion.Name,
+                ["mode"] = RangeErrorText.WordOf(s.Key.Mode),
+                ["instrument"] = s.Key.Instrument,
+                ["left"] = At(s.Latest.Left),
+                ["right"] = At(s.Latest.Right),
+                ["difference"] = s.Latest.Difference,
+                ["margin"] = s.Latest.Margin,
+                ["word"] = Kebab.Of(s.Latest.Word.ToString()),
+                ["error"] = Error(s.Latest.Error),
+                ["change"] = s.Change is { } c
+                    ? new JsonObject
                     {
-                        From = c.From.Difference,
-                        Difference = c.Change,
-                        c.Margin,
-                        Shown = c.IsShown,
+                        ["from"] = c.From.Difference,
+                        ["difference"] = c.Change,
+                        ["margin"] = c.Margin,
+                        ["shown"] = c.IsShown,
                     }
                     : null,
             }),
-            NeverMeasured = ranges.Never.Select(n => new
+            ["neverMeasured"] = JsonText.ListOf(ranges.Never, n => new JsonObject
             {
-                Motions = n.Ways.Select(w => w.Motion.Name),
-                Side = n.Side?.Word(),
-                Demanded = n.Demand is not null,
-                Trained = n.IsTrained,
+                ["motions"] = JsonText.ListOf(n.Ways, w => w.Motion.Name),
+                ["side"] = n.Side?.Word(),
+                ["demanded"] = n.Demand is not null,
+                ["trained"] = n.IsTrained,
             }),
-            Due = ranges.Due.Select(d => new
+            ["due"] = JsonText.ListOf(ranges.Due, d => new JsonObject
             {
-                Motion = d.Key.Motion.Name,
-                Side = d.Key.Side?.Word(),
-                Last = d.Latest.Last.Iso(),
-                Why = Kebab.Of(d.Why.ToString()),
+                ["motion"] = d.Key.Motion.Name,
+                ["side"] = d.Key.Side?.Word(),
+                ["last"] = d.Latest.Last.Iso(),
+                ["why"] = Kebab.Of(d.Why.ToString()),
             }),
         };
 
-    private static object? At(Occasion? occasion) =>
+    private static JsonObject? At(Occasion? occasion) =>
         occasion is null
             ? null
-            : new
+            : new JsonObject
             {
-                From = occasion.First.Iso(),
-                To = occasion.Last.Iso(),
-                Days = occasion.Days.Count,
-                occasion.Value,
+                ["from"] = occasion.First.Iso(),
+                ["to"] = occasion.Last.Iso(),
+                ["days"] = occasion.Days.Count,
+                ["value"] = occasion.Value,
             };
 
-    private static object? Change(RangeChange? change) =>
+    private static JsonObject? Change(RangeChange? change) =>
         change is null
             ? null
-            : new
+            : new JsonObject
             {
-                From = At(change.From),
-                To = At(change.To),
-                change.Difference,
-                change.Margin,
-                Word = Kebab.Of(change.Word.ToString()),
-                Error = Error(change.Error),
+                ["from"] = At(change.From),
+                ["to"] = At(change.To),
+                ["difference"] = change.Difference,
+                ["margin"] = change.Margin,
+                ["word"] = Kebab.Of(change.Word.ToString()),
+                ["error"] = Error(change.Error),
             };
 
-    private static object? Error(ErrorInUse? error) =>
+    private static JsonObject? Error(ErrorInUse? error) =>
         error is null
             ? null
-            : new
+            : new JsonObject
             {
-                Change = error.Change,
-                error.IsComputed,
-                Source = RangeErrorText.SourceOf(error),
+                ["change"] = error.Change,
+                ["isComputed"] = error.IsComputed,
+                ["source"] = RangeErrorText.SourceOf(error),
             };
 }

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 
 namespace Gradus.CommandLine;
@@ -8,36 +8,32 @@ namespace Gradus.CommandLine;
 /// message) are null where nothing was taken; a line of 0 is the whole log.</summary>
 internal static class ReceiveJson
 {
-    private static readonly JsonSerializerOptions Indented = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-    };
-
     public static string Write(Series<ReceivedLog> received) =>
-        JsonSerializer.Serialize(
-            new
+        JsonText.Of(
+            new JsonObject
             {
-                Urgent = received.SelectMany(r => r.Urgent).Distinct(),
-                Logs = received.Select(log => new
+                ["urgent"] = JsonText.ListOf(received.SelectMany(r => r.Urgent).Distinct()),
+                ["logs"] = JsonText.ListOf(received, log => new JsonObject
                 {
-                    Log = log.Owned.Name,
-                    Client = log.Owned.Owner?.Id.Text,
-                    Form = log.Owned.Reading.Form is { } form ? Kebab.Of(form.ToString()) : null,
-                    log.New,
-                    log.More,
-                    log.Known,
-                    Refused = log.Owned.Refusals,
-                    log.Measured,
-                    log.NotCounted,
-                    Unread = Remarks(log, Level.Warning),
-                    Notes = Remarks(log, Level.Note),
+                    ["log"] = log.Owned.Name,
+                    ["client"] = log.Owned.Owner?.Id.Text,
+                    ["form"] = log.Owned.Reading.Form is { } form ? Kebab.Of(form.ToString()) : null,
+                    ["new"] = log.New,
+                    ["more"] = log.More,
+                    ["known"] = log.Known,
+                    ["refused"] = JsonText.ListOf(log.Owned.Refusals),
+                    ["measured"] = JsonText.ListOf(log.Measured),
+                    ["notCounted"] = JsonText.ListOf(log.NotCounted),
+                    ["unread"] = Remarks(log, Level.Warning),
+                    ["notes"] = Remarks(log, Level.Note),
                 }),
-            },
-            Indented
+            }
         );
 
-    private static IEnumerable<object> Remarks(ReceivedLog log, Level level) =>
-        log.Owned.Reading.Remarks.Where(r => r.Level == level).Select(r => new { r.Line, r.Text });
+    private static JsonArray Remarks(ReceivedLog log, Level level) =>
+        JsonText.ListOf(log.Owned.Reading.Remarks.Where(r => r.Level == level), r => new JsonObject
+        {
+            ["line"] = r.Line,
+            ["text"] = r.Text,
+        });
 }

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -15,117 +15,117 @@ namespace Gradus.CommandLine;
 /// null where why says so (not-covered, at-least, few-days, every-day-alike).</summary>
 internal static class ReviewJson
 {
-    private static readonly JsonSerializerOptions Indented = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-    };
-
     public static string Write(Practice practice, IEnumerable<ClientReview> clients, DateOnly today)
     {
         var all = clients.ToArray();
-        return JsonSerializer.Serialize(
-            new
+        return JsonText.Of(
+            new JsonObject
             {
-                Today = today.Iso(),
-                Needs = from need in all.SelectMany(r => ReviewNeed.Of(practice, r))
-                orderby need.Kind
-                select new
+                ["today"] = today.Iso(),
+                ["needs"] = JsonText.ListOf(
+                    all.SelectMany(r => ReviewNeed.Of(practice, r)).OrderBy(need => need.Kind),
+                    need => new JsonObject
+                    {
+                        ["kind"] = Kebab.Of(need.Kind.ToString()),
+                        ["client"] = need.Client.Id.Text,
+                        ["says"] = need.Says,
+                        ["do"] = need.Do,
+                    }
+                ),
+                ["stopped"] = JsonText.ListOf(all.Where(r => r.StoppedOn is not null), r => new JsonObject
                 {
-                    Kind = Kebab.Of(need.Kind.ToString()),
-                    Client = need.Client.Id.Text,
-                    need.Says,
-                    need.Do,
-                },
-                Stopped = all.Where(r => r.StoppedOn is not null)
-                    .Select(r => new { Client = r.Client.Id.Text, On = r.StoppedOn?.Iso() }),
-                Clients = all.Where(r => r.StoppedOn is null).Select(r => Client(r.Came)),
-            },
-            Indented
+                    ["client"] = r.Client.Id.Text,
+                    ["on"] = r.StoppedOn?.Iso(),
+                }),
+                ["clients"] = JsonText.ListOf(all.Where(r => r.StoppedOn is null), r => Client(r.Came)),
+            }
         );
     }
 
-    private static object Client(ClientReturn came) =>
-        new
+    private static JsonObject Client(ClientReturn came) =>
+        new()
         {
-            Client = came.Client.Text,
-            Weeks = came.Weeks.Select(w => new
+            ["client"] = came.Client.Text,
+            ["weeks"] = JsonText.ListOf(came.Weeks, w => new JsonObject
             {
-                Week = w.Number,
-                w.Planned,
-                w.Done,
-                w.Extra,
-                w.BeforePlay,
-                EndedEarly = w.EndedEarly.Count(),
+                ["week"] = w.Number,
+                ["planned"] = w.Planned,
+                ["done"] = w.Done,
+                ["extra"] = w.Extra,
+                ["beforePlay"] = w.BeforePlay,
+                ["endedEarly"] = w.EndedEarly.Count(),
             }),
-            came.Share,
-            LongestGap = came.Gap is { } gap
-                ? new
+            ["share"] = came.Share,
+            ["longestGap"] = came.Gap is { } gap
+                ? new JsonObject
                 {
-                    From = gap.From.Iso(),
-                    Until = gap.Until.Iso(),
-                    gap.Days,
-                    gap.Week,
+                    ["from"] = gap.From.Iso(),
+                    ["until"] = gap.Until.Iso(),
+                    ["days"] = gap.Days,
+                    ["week"] = gap.Week,
                 }
                 : null,
-            Missed = came.Missed is { } missed
-                ? new
+            ["missed"] = came.Missed is { } missed
+                ? new JsonObject
                 {
-                    missed.Sessions,
-                    From = missed.From.Iso(),
-                    Until = missed.Until.Iso(),
+                    ["sessions"] = missed.Sessions,
+                    ["from"] = missed.From.Iso(),
+                    ["until"] = missed.Until.Iso(),
                 }
                 : null,
-            Sets = came.Sets.Select(s => new
+            ["sets"] = JsonText.ListOf(came.Sets, s => new JsonObject
             {
-                Motion = s.Motion.Name,
-                Side = s.Side?.Word(),
-                s.Week,
-                s.Done,
-                s.Planned,
+                ["motion"] = s.Motion.Name,
+                ["side"] = s.Side?.Word(),
+                ["week"] = s.Week,
+                ["done"] = s.Done,
+                ["planned"] = s.Planned,
             }),
-            Loads = came.Loads.Select(l => new
+            ["loads"] = JsonText.ListOf(came.Loads, l => new JsonObject
             {
-                Week = l.Number,
-                l.Days,
-                l.Total,
-                AtLeast = l.IsAtLeast,
-                l.Monotony,
-                l.Strain,
-                Why = l.Why is { } why ? Kebab.Of(why.ToString()) : null,
+                ["week"] = l.Number,
+                ["days"] = JsonText.ListOf(l.Days, d => d),
+                ["total"] = l.Total,
+                ["atLeast"] = l.IsAtLeast,
+                ["monotony"] = l.Monotony,
+                ["strain"] = l.Strain,
+                ["why"] = l.Why is { } why ? Kebab.Of(why.ToString()) : null,
             }),
-            Pains = came.Pains.Select(p => new
+            ["pains"] = JsonText.ListOf(came.Pains, p => new JsonObject
             {
-                Kind = Kebab.Of(p.Kind.ToString()),
-                Place = p.Place.Where is null ? null : p.Place.ToString(),
-                Day = p.Day.Iso(),
-                p.Level,
-                Step = Kebab.Of(p.Step.ToString()),
-                Stopped = p.Stopped.Select(s => s.Text),
+                ["kind"] = Kebab.Of(p.Kind.ToString()),
+                ["place"] = p.Place.Where is null ? null : p.Place.ToString(),
+                ["day"] = p.Day.Iso(),
+                ["level"] = p.Level,
+                ["step"] = Kebab.Of(p.Step.ToString()),
+                ["stopped"] = JsonText.ListOf(p.Stopped, s => s.Text),
             }),
-            Effort = new
+            ["effort"] = new JsonObject
             {
-                came.Effort.Difference,
-                came.Effort.Sessions,
-                TooHard = came.Effort.TooHard.Count,
+                ["difference"] = came.Effort.Difference,
+                ["sessions"] = came.Effort.Sessions,
+                ["tooHard"] = came.Effort.TooHard.Count,
             },
-            MoveOn = came.MoveOn.Select(m => new
+            ["moveOn"] = JsonText.ListOf(came.MoveOn, m => new JsonObject
             {
-                Exercise = m.Exercise?.Text,
-                Stage = m.Stage is { } stage ? Kebab.Of(stage.ToString()) : null,
-                m.Computed,
-                Word = m.Word is { } word ? Kebab.Of(word.ToString()) : null,
-                m.Asked,
+                ["exercise"] = m.Exercise?.Text,
+                ["stage"] = m.Stage is { } stage ? Kebab.Of(stage.ToString()) : null,
+                ["computed"] = JsonText.ListOf(m.Computed),
+                ["word"] = m.Word is { } word ? Kebab.Of(word.ToString()) : null,
+                ["asked"] = JsonText.ListOf(m.Asked),
             }),
-            Retests = came.Retests.Select(d => new
+            ["retests"] = JsonText.ListOf(came.Retests, d => new JsonObject
             {
-                Motion = d.Key.Motion.Name,
-                Side = d.Key.Side?.Word(),
-                Last = d.Latest.Last.Iso(),
-                Since = d.Since.Iso(),
-                Why = Kebab.Of(d.Why.ToString()),
+                ["motion"] = d.Key.Motion.Name,
+                ["side"] = d.Key.Side?.Word(),
+                ["last"] = d.Latest.Last.Iso(),
+                ["since"] = d.Since.Iso(),
+                ["why"] = Kebab.Of(d.Why.ToString()),
             }),
-            NotCounted = came.Log.Others.Select(o => new { Day = o.Entry.Day.Iso(), Why = Kebab.Of(o.Why.ToString()) }),
+            ["notCounted"] = JsonText.ListOf(came.Log.Others, o => new JsonObject
+            {
+                ["day"] = o.Entry.Day.Iso(),
+                ["why"] = Kebab.Of(o.Why.ToString()),
+            }),
         };
 }

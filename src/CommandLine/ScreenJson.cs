@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -11,48 +11,46 @@ namespace Gradus.CommandLine;
 /// loads.</summary>
 internal static class ScreenJson
 {
-    private static readonly JsonSerializerOptions Indented = new()
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-    };
-
     public static string Write(Practice practice, IEnumerable<(Client Client, ScreenedToday Screened)> clients) =>
-        JsonSerializer.Serialize(
-            new
+        JsonText.Of(
+            new JsonObject
             {
-                Clients = clients.Select(c => new
-                {
-                    Client = c.Client.Id.Text,
-                    Stops = c.Screened.Everything.Select(f => f.Message),
-                    Exercises = c.Screened.Exercises.Select(a => new
+                ["clients"] = JsonText.ListOf(clients, c => Client(c.Client, c.Screened, practice)),
+                ["matrix"] = JsonText.ListOf(
+                    from exercise in practice.Exercises
+                    from condition in Screening.Asked(practice)
+                    let bearing = ConditionEffects.Of(exercise, condition)
+                    where bearing != ConditionEffect.None
+                    select new JsonObject
                     {
-                        Exercise = a.Exercise.Id.Text,
-                        Verdict = Kebab.Of(a.Verdict.ToString()),
-                        Reasons = a.Allowance.Reasons.Select(r => new
-                        {
-                            Side = r.Side?.Word(),
-                            Condition = r.Condition.Text,
-                            Kind = r.Against is { } against ? Kebab.Of(against.GetType().Name) : "cleared",
-                            Sentence = ScreenWords.Of(r, practice),
-                            Answer = ScreenWords.AnswerAt(r)?.ToString(),
-                            At = (r.Against?.At.Value ?? a.Exercise.At).ToString(),
-                        }),
-                        Stops = a.Stops.Select(f => f.Message),
-                    }),
-                }),
-                Matrix = from exercise in practice.Exercises
-                from condition in Screening.Asked(practice)
-                let bearing = ConditionEffects.Of(exercise, condition)
-                where bearing != ConditionEffect.None
-                select new
-                {
-                    Exercise = exercise.Id.Text,
-                    Condition = condition.Id.Text,
-                    Bearing = Kebab.Of(bearing.ToString()),
-                },
-            },
-            Indented
+                        ["exercise"] = exercise.Id.Text,
+                        ["condition"] = condition.Id.Text,
+                        ["bearing"] = Kebab.Of(bearing.ToString()),
+                    },
+                    row => row
+                ),
+            }
         );
+
+    private static JsonObject Client(Client client, ScreenedToday screened, Practice practice) =>
+        new()
+        {
+            ["client"] = client.Id.Text,
+            ["stops"] = JsonText.ListOf(screened.Everything.Select(f => f.Message)),
+            ["exercises"] = JsonText.ListOf(screened.Exercises, a => new JsonObject
+            {
+                ["exercise"] = a.Exercise.Id.Text,
+                ["verdict"] = Kebab.Of(a.Verdict.ToString()),
+                ["reasons"] = JsonText.ListOf(a.Allowance.Reasons, r => new JsonObject
+                {
+                    ["side"] = r.Side?.Word(),
+                    ["condition"] = r.Condition.Text,
+                    ["kind"] = r.Against is { } against ? Kebab.Of(against.GetType().Name) : "cleared",
+                    ["sentence"] = ScreenWords.Of(r, practice),
+                    ["answer"] = ScreenWords.AnswerAt(r)?.ToString(),
+                    ["at"] = (r.Against?.At.Value ?? a.Exercise.At).ToString(),
+                }),
+                ["stops"] = JsonText.ListOf(a.Stops.Select(f => f.Message)),
+            }),
+        };
 }

@@ -1,5 +1,5 @@
 using System.Text;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -14,7 +14,7 @@ internal static class HostedFiles
     /// <summary>W3C Web Application Manifest.</summary>
     public static Asset ManifestOf(Plan plan, Theme theme)
     {
-        var about = new Dictionary<string, object>(StringComparer.Ordinal)
+        var about = new JsonObject
         {
             ["name"] = plan.Words.Say("site-of", ("name", plan.ClientName)),
             ["short_name"] = plan.Programme.Title,
@@ -24,16 +24,15 @@ internal static class HostedFiles
             ["display"] = "browser",
         };
         if (theme.Brings(Icon))
-            about["icons"] = new[]
-            {
-                new Dictionary<string, string>(StringComparer.Ordinal)
+            about["icons"] = new JsonArray(
+                new JsonObject
                 {
                     ["src"] = Icon,
                     ["type"] = "image/svg+xml",
                     ["sizes"] = "any",
-                },
-            };
-        return new(PagePath.Manifest, Encoding.UTF8.GetBytes(JsonSerializer.Serialize(about) + "\n"));
+                }
+            );
+        return new(PagePath.Manifest, Encoding.UTF8.GetBytes(about.ToJsonString() + "\n"));
     }
 
     public static Asset? ListOf(Theme theme, IEnumerable<Page> pages, IEnumerable<Asset> assets) =>

@@ -1,4 +1,4 @@
-using System.Collections.Concurrent;
+using System.Collections;
 using System.Diagnostics.CodeAnalysis;
 using System.Numerics;
 using Gradus.Domain;
@@ -36,11 +36,7 @@ internal sealed class TemplateRun : TemplateContext
         ("LoopLimit", Endless),
         ("iteration limit", Endless),
         ("recursive depth limit", "Templates include each other here more than 20 deep; perhaps one includes itself."),
-        ("thrown by the target of an invocation", "This list has no such place."),
     ];
-
-    /// <summary>How the parts of each kind of view are named and found, worked out once and not again for every page.</summary>
-    private static readonly ConcurrentDictionary<Type, IObjectAccessor> Accessors = new();
 
     private readonly IReadOnlyDictionary<string, object> views;
     private int steps;
@@ -105,16 +101,8 @@ internal sealed class TemplateRun : TemplateContext
             ),
         };
 
-    protected override IObjectAccessor? GetMemberAccessorImpl(object target)
-    {
-        var kind = target.GetType();
-        if (Accessors.TryGetValue(kind, out var known))
-            return known;
-        var found = base.GetMemberAccessorImpl(target);
-        if (found is not null && kind.Assembly == typeof(TemplateRun).Assembly)
-            Accessors.TryAdd(kind, found);
-        return found;
-    }
+    protected override IObjectAccessor? GetMemberAccessorImpl(object target) =>
+        target is IScriptObject or IConvertible or IList ? base.GetMemberAccessorImpl(target) : ViewAccessor.Of(target);
 
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {

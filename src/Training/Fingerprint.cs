@@ -12,9 +12,6 @@ namespace Gradus.Trainings;
 /// cannot be forgotten; what rides along (<see cref="Aside{T}"/>) does not.</summary>
 internal static class Fingerprint
 {
-    private const BindingFlags Own =
-        BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly;
-
     private static readonly ConcurrentDictionary<Type, FieldInfo[]> Fields = new();
 
     /// <exception cref="NotSupportedException">Something in it is no value of the kinds that are known here.</exception>
@@ -66,12 +63,6 @@ internal static class Fingerprint
         var type = value.GetType();
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Aside<>))
             return;
-        if (
-            type.Assembly != typeof(Fingerprint).Assembly
-            && type.Assembly != typeof(Practice).Assembly
-            && value is not System.Runtime.CompilerServices.ITuple
-        )
-            throw new NotSupportedException($"No fingerprint of {type}.");
         text.Append(type.Name).Append('{');
         foreach (var field in Fields.GetOrAdd(type, FieldsOf))
         {
@@ -88,7 +79,7 @@ internal static class Fingerprint
     {
         var fields = new List<FieldInfo>();
         for (var own = type; own is not null && own != typeof(object) && own != typeof(ValueType); own = own.BaseType)
-            fields.AddRange(own.GetFields(Own));
+            fields.AddRange(FactFields.DeclaredBy(own));
         return
         [
             .. fields.OrderBy(f => f.Name, StringComparer.Ordinal).ThenBy(f => f.DeclaringType?.Name, StringComparer.Ordinal),

@@ -83,7 +83,7 @@ public static class ThemeFaultTable
             Name one of its parts, or go through them with 'for'.
 
             index.html: {{ home.sessions[7].name }}
-            index.html:1:4
+            index.html:1:18
             This list has no such place.
             {{{Usual}}}
 

@@ -12,10 +12,9 @@ public static class GuideFile
     private const string Begin = "window.gradus = window.gradus || {};\nwindow.gradus.guideDialog = ",
         End = ";\n";
 
-    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <param name="dialog">The dialog as HTML.</param>
-    public static string Of(string dialog) => Begin + JsonSerializer.Serialize(dialog, Plain) + End;
+    public static string Of(string dialog) =>
+        Begin + "\"" + JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(dialog) + "\"" + End;
 
     /// <summary>The dialog that such a script holds; null where it holds anything else, or is written in another way.</summary>
     public static string? DialogIn(string script)
@@ -24,10 +23,15 @@ public static class GuideFile
             return null;
         try
         {
-            var dialog = JsonSerializer.Deserialize<string>(script[Begin.Length..^End.Length], Plain);
-            return dialog is not null && Of(dialog) == script ? dialog : null;
+            using var held = JsonDocument.Parse(script.AsMemory()[Begin.Length..^End.Length]);
+            return
+                held.RootElement is { ValueKind: JsonValueKind.String } text
+                && text.GetString() is { } dialog
+                && Of(dialog) == script
+                ? dialog
+                : null;
         }
-        catch (JsonException)
+        catch (Exception broken) when (broken is JsonException or InvalidOperationException)
         {
             return null;
         }

@@ -39,7 +39,7 @@ internal sealed record IntakeQuestionView(int Number, string Id, string Question
 
 /// <summary>What a question about pain is answered with.</summary>
 /// <param name="Rows">The name of each line for one place.</param>
-internal sealed record PlacesView(Series<string> Rows, Series<int> Levels, Series<RegionView> Regions, string Sentence);
+internal sealed record PlacesView(Series<string> Rows, Series<string> Levels, Series<RegionView> Regions, string Sentence);
 
 /// <param name="Name">As an answers file has it.</param>
 internal sealed record RegionView(string Name, string Words, bool Sided);

@@ -56,7 +56,7 @@ internal static class IntakeSheetViews
         ];
         return new(
             [.. Enumerable.Range(1, MostPlaces).Select(n => words.Say("intake-place", ("number", n)))],
-            [.. Enumerable.Range(1, 10)],
+            [.. Enumerable.Range(1, 10).Select(PageViews.Number)],
             [.. regions],
             words.Say("intake-regions", ("regions", words.Joined([.. regions.Select(r => r.Words)], "comma")))
         );
