@@ -180,6 +180,14 @@ public static class RuleBook
     /// <summary>A theme that a folder holds → findings. What comes with Gradus needs none.</summary>
     public static IEnumerable<Finding> Judge(ThemeSeen theme) => Rules.OfType<IThemeRule>().SelectMany(rule => rule.Check(theme));
 
+    /// <summary>A finished intake sheet + the theme that it was made with → findings.</summary>
+    /// <param name="page">The whole page.</param>
+    public static IEnumerable<Finding> Audit(IntakeSheet sheet, string page, ThemeSeen theme)
+    {
+        var seen = IntakeSheetSeen.Of(page, theme);
+        return Rules.OfType<ISheetRule>().SelectMany(rule => rule.Check(sheet, seen));
+    }
+
     /// <summary>Everything that was found, without the warnings and notes that a coach accepts, and with what is wrong about
     /// accepting them. Errors stay. What is left and has one cause is said once: an acceptance names one of its places.</summary>
     /// <param name="findings">Those of reading, rendering and the rules together.</param>

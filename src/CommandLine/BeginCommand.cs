@@ -25,7 +25,11 @@ internal static class BeginCommand
     {
         FreshFiles.WriteFolder(
             folder,
-            StarterFiles.Under("practice", [("today", today.Iso()), .. StarterFiles.DaysAfter(today)])
+            StarterFiles
+                .Under("practice", [("today", today.Iso()), .. StarterFiles.DaysAfter(today)])
+                .Select(file => EditorSchemas.Named(file))
+                .Concat(EditorSchemas.Files())
+                .ToSeries()
         );
         var site = Path.Combine(Above(folder), "site");
         Console.Out.WriteLine("Created a practice with five exercises and one invented client. It can be published as it is.");

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.HandingOver;
 using Gradus.Planning;
@@ -14,6 +15,8 @@ internal static class IntakeSheetCommand
     /// <summary>What the questions and the words around them come from, beside the exercises.</summary>
     private static bool IsNeeded(string file, Practice? practice) =>
         file is "practice.md" or "conditions.yaml" || (practice is not null && file == $"words/{practice.Card.Language}.yaml");
+
+    private const string TheTheme = "the theme stands in the way of the sheet.";
 
     public static Command Words()
     {
@@ -58,7 +61,10 @@ internal static class IntakeSheetCommand
         var sheet = IntakeSheet.Of(practice.Card, words, Screening.Asked(practice));
         var broken = new Findings();
         if (IntakeSheetRenderer.Render(sheet, theme, broken) is not { } page)
-            return InTheWay(broken, "the theme stands in the way of the sheet.");
+            return InTheWay(broken, TheTheme);
+        broken.AddRange(RuleBook.Audit(sheet, page, theme.Seen));
+        if (broken.Count > 0)
+            return InTheWay(broken.InOrder(), TheTheme);
         SingleFile.Write(to, page);
         Console.Out.WriteLine($"{to}: {sheet.Questions.Count} questions");
         var exercises = unread.Where(f => f.At.File.StartsWith("exercises/", StringComparison.Ordinal)).ToArray();

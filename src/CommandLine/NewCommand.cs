@@ -92,14 +92,20 @@ internal static class NewCommand
                 return $"{there} is there. Put your own words in it, and name {id} under 'signs' of the exercises that "
                     + "it belongs to.";
             case "words":
-                FreshFiles.WriteFile(there, FreshWords.Text(id));
+                FreshFiles.WriteFile(there, EditorSchemas.Named(new($"words/{id}.yaml", FreshWords.Text(id))).Text);
                 return FreshWords.IsBuiltIn(id)
                     ? $"{there} is there, with all words of a site in '{id}' behind #. Take the # from those that you "
                         + "want to say in your own way."
                     : $"{there} is there. Write behind each key what stands above it, in '{id}'; 'gradus audit' says "
                         + "what is missing, and until then no site is made in it.";
             default:
-                FreshFiles.WriteFolder(there, NewClient.Files(new(id), practice, today));
+                FreshFiles.WriteFolder(
+                    there,
+                    NewClient
+                        .Files(new(id), practice, today)
+                        .Select(file => EditorSchemas.Named(file, $"clients/{id}/"))
+                        .ToSeries()
+                );
                 return $"{there} is there. Fill in born, stance, agreed, answered and the answers in "
                     + $"{Path.Combine(there, "client.yaml")}: until then nothing is handed over.\n"
                     + $"Then write the sessions in {Path.Combine(there, "programme.md")}.";

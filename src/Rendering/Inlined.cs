@@ -9,8 +9,8 @@ namespace Gradus.Rendering;
 /// 2.3.1).</summary>
 internal sealed record Inlined(Html Markup, string Hash)
 {
-    public static Inlined Style(Theme theme, params string[] files) =>
-        Of("style", Compact.Style(string.Join('\n', files.Select(theme.Text))), theme, files, "</style");
+    public static Inlined Style(Theme theme, Series<string> files) =>
+        Of("style", PageStyle.Written(files.Select(theme.Text)), theme, files, "</style");
 
     public static Inlined Script(Theme theme, BuiltScript script) =>
         Of("script", Compact.Script(script.Text(theme.Text)), theme, script.Sources, "</script", "<!--");

@@ -12,7 +12,7 @@ public static class IntakeSheetRenderer
     public static string? Render(IntakeSheet sheet, Theme theme, Findings findings) =>
         SiteRenderer.Tried(null, theme, findings, () =>
         {
-            var style = Inlined.Style(theme, "look.css", "print.css", Theme.SheetStyle);
+            var style = Inlined.Style(theme, PageStyle.OfSheet);
             var script = Inlined.Script(theme, BuiltScript.Sheet);
             var policy =
                 $"default-src 'none'; script-src '{script.Hash}'; style-src '{style.Hash}'; base-uri 'none'; form-action 'none'";

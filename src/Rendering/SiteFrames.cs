@@ -11,9 +11,6 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
 
     private const string PageTemplate = "page.html",
         GuideTemplate = "guide.html";
-    private const string Style = "look.css",
-        GuideStyle = "guide.css",
-        PrintStyle = "print.css";
 
     /// <summary>Captions stand in the page: a browser does not load a file of them over file://.</summary>
     private readonly string pagesPolicy =
@@ -65,12 +62,12 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
         var html = AllInOne(clips: true);
         if (plan.Clips.Count > 0 && AllPages.LengthWithFiles(html, plan) > AllPages.MostWithClips)
             html = AllInOne(clips: false);
-        return new(PagePath.AllPages, AllPages.WithFiles(html, plan));
+        return new(PagePath.AllPages, AllPages.WithFiles(html, plan)) { Styles = Aside.Of(theme.Texts(PageStyle.InOne)) };
     }
 
     private string AllInOne(bool clips)
     {
-        var style = Inlined.Style(theme, Style, GuideStyle, PrintStyle);
+        var style = Inlined.Style(theme, PageStyle.InOne);
         var scripts = BuiltScript.InOne.Where(theme.Brings).Select(script => Inlined.Script(theme, script)).ToArray();
         var policy =
             $"default-src 'none'; style-src '{style.Hash}'; script-src {Known(scripts)}; img-src data:; "

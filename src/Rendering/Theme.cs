@@ -10,9 +10,6 @@ namespace Gradus.Rendering;
 /// are.</summary>
 public sealed class Theme
 {
-    /// <summary>What an intake sheet has in the page itself, and no site beside its pages.</summary>
-    internal const string SheetStyle = "intake-sheet.css";
-
     private const string TemplateEnding = PagePath.Ending;
     private const int KiB = 1024;
     private const int TemplateLimit = 256 * KiB;
@@ -103,6 +100,22 @@ public sealed class Theme
         }
     }
 
+    /// <summary>Those of the files that it has.</summary>
+    /// <exception cref="ThemeException">One cannot be read.</exception>
+    internal Series<SourceText> Texts(IEnumerable<string> paths) =>
+        paths.Where(Brings).Select(path => new SourceText(path, Text(path))).ToSeries();
+
+    /// <summary>What is not in UTF-8 has letters that no style may have.</summary>
+    private static Series<SourceText> OfSheet(KeyValuePair<string, byte[]>[] files) =>
+        files.Any(f => f.Key == PageStyle.Sheet)
+            ? (
+                from path in PageStyle.OfSheet
+                from file in files
+                where file.Key == path
+                select new SourceText(path, Encoding.UTF8.GetString(file.Value).Replace("\r\n", "\n", StringComparison.Ordinal))
+            ).ToSeries()
+            : [];
+
     private static ThemeSeen SeenIn(string name, KeyValuePair<string, byte[]>[] files)
     {
         var digest = CheckedTheme.DigestOf(files);
@@ -112,13 +125,14 @@ public sealed class Theme
             digest,
             ThemeFolder.IsPlain(digest) ? digest
                 : said is null ? null
-                : CheckedTheme.DigestIn(said)
+                : CheckedTheme.DigestIn(said),
+            OfSheet(files)
         );
     }
 
     private IEnumerable<Asset> AsTheyAre()
     {
-        var sources = BuiltScript.All.SelectMany(s => s.Sources).Append(SheetStyle).ToHashSet(StringComparer.Ordinal);
+        var sources = BuiltScript.All.SelectMany(s => s.Sources).Append(PageStyle.Sheet).ToHashSet(StringComparer.Ordinal);
         return others.Where(f => !sources.Contains(f.Key)).Select(f => new Asset(f.Key, f.Value));
     }
 

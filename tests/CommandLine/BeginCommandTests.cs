@@ -80,7 +80,7 @@ public sealed class BeginCommandTests : IDisposable
         Assert.Equal(0, Gradus.Run("begin", Practice, "--today", "2026-12-07").Status);
         Assert.Equal([Practice], Directory.GetFileSystemEntries(folder));
         Assert.Equal(
-            ["cautions", "clients", "conditions.yaml", "exercises", "motions.yaml", "practice.md", "sports"],
+            ["cautions", "clients", "conditions.yaml", "exercises", "motions.yaml", "practice.md", "schemas", "sports"],
             Directory.GetFileSystemEntries(Practice).Select(e => Path.GetFileName(e)).Order(StringComparer.Ordinal)
         );
     }

@@ -25,6 +25,7 @@ public sealed partial class PracticeFormatPageTests
         "a caution of an edition",
         "a glossary",
         "a part of an edition",
+        "a phrase",
         "a pause of an edition",
         "a session of an edition",
         "an edition",

@@ -8,7 +8,15 @@ namespace Gradus.Auditing;
 /// <summary>The list of what may stand in a page, read from <c>known-markup.txt</c> beside it.</summary>
 internal sealed class KnownMarkup
 {
-    public static readonly KnownMarkup List = Read();
+    /// <summary>Before a line of what an intake sheet may have.</summary>
+    private const string OfSheet = "sheet ";
+
+    public static readonly KnownMarkup List = Read(line => line.StartsWith(OfSheet, StringComparison.Ordinal) ? "" : line);
+
+    /// <summary>What may stand in an intake sheet, which is no page of a site.</summary>
+    public static readonly KnownMarkup Sheet = Read(line =>
+        line.StartsWith(OfSheet, StringComparison.Ordinal) ? line[OfSheet.Length..] : ""
+    );
 
     /// <summary>The data attributes that the page contract names.</summary>
     private static readonly FrozenSet<string> Data = PageData.Told.Concat(PageData.OfScripts).ToFrozenSet(StringComparer.Ordinal);
@@ -32,8 +40,9 @@ internal sealed class KnownMarkup
     /// <summary>Whether it is a data attribute of the page contract.</summary>
     public static bool IsData(string name) => Data.Contains(name);
 
-    /// <summary>Whether a script shows what has that attribute and is hidden.</summary>
-    public bool IsShownAgain(string attribute) => shown.Contains(attribute);
+    /// <summary>Whether a script shows what has that attribute and is hidden, or that attribute with that value.</summary>
+    public bool IsShownAgain(string attribute, string value) =>
+        shown.Contains(attribute) || shown.Contains($"{attribute}={value}");
 
     /// <summary>Whether a page may have one of them alone.</summary>
     public bool IsAlone(string element) => alone.Contains(element);
@@ -45,15 +54,16 @@ internal sealed class KnownMarkup
     public bool MayHold(string around, string element) =>
         !holding.TryGetValue(around, out var may) || may.Contains(element, StringComparer.Ordinal);
 
-    private static KnownMarkup Read()
+    /// <param name="meant">What of a line is said for that list; empty for none of it.</param>
+    private static KnownMarkup Read(Func<string, string> meant)
     {
         using var file = Assembly.GetExecutingAssembly().GetManifestResourceStream("known-markup.txt")
             ?? throw new InvalidOperationException("The list of known markup is not in the program.");
         using var reader = new StreamReader(file);
         var list = new KnownMarkup();
         while (reader.ReadLine() is { } line)
-            if (line.Length > 0 && line[0] != '#')
-                list.Add(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+            if (meant(line) is [not '#', ..] said)
+                list.Add(said.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return list;
     }
 

@@ -5,8 +5,9 @@ using Gradus.Planning;
 namespace Gradus.Auditing;
 
 /// <summary>Finds whatever of a page is not on the list of known markup, in one walk.</summary>
+/// <param name="list">What may stand in it.</param>
 /// <param name="at">Where an element is written.</param>
-internal sealed class MarkupParser(Func<IElement?, Location> at)
+internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> at)
 {
     private readonly List<StrangeMarkup> strange = [];
     private readonly List<WordsAttribute> words = [];
@@ -51,7 +52,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         var own = element.LocalName is "dialog" && element.Has(PageData.Guide) ? MarkupPlace.Guide : place;
         if (name == "head")
             own = MarkupPlace.Head;
-        if (KnownMarkup.List.Element(name) is not { } known)
+        if (list.Element(name) is not { } known)
         {
             Say(element, $"the element '{name}'", "Use another element: known-markup.txt lists those that may stand in a page.");
             return;
@@ -72,7 +73,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         for (var i = 0; i < element.Attributes.Length; i++)
             if (element.Attributes[i] is { Name: not "style" } attribute)
                 Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
-        if (element.Has("hidden") && !element.Attributes.Any(a => KnownMarkup.List.IsShownAgain(a.Name)))
+        if (element.Has("hidden") && !element.Attributes.Any(a => list.IsShownAgain(a.Name, a.Value)))
             Say(
                 element,
                 "the attribute 'hidden' where no script shows it again",
@@ -95,10 +96,7 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
             return;
         }
 
-        var may =
-            name == "content" && element.Value("name") is { } meant
-                ? KnownMarkup.List.Named(meant)
-                : KnownMarkup.List.Attribute(known, name);
+        var may = name == "content" && element.Value("name") is { } meant ? list.Named(meant) : list.Attribute(known, name);
         var fits = may?.Kind switch
         {
             KnownValueKind.Any => true,
@@ -124,9 +122,9 @@ internal sealed class MarkupParser(Func<IElement?, Location> at)
         var name = element.LocalName;
         if (element.Value("id") is { Length: > 0 } id && !ids.Add(id))
             strange.Add(IdTwice(id, at(element)));
-        if (KnownMarkup.List.IsAlone(name) && !alone.Add(name))
+        if (list.IsAlone(name) && !alone.Add(name))
             Say(element, $"the element '{name}' a second time", "Leave one of them: a page has one alone.");
-        if (element.ParentElement is { } around && !KnownMarkup.List.MayHold(around.LocalName, name))
+        if (element.ParentElement is { } around && !list.MayHold(around.LocalName, name))
             Say(
                 element,
                 $"the element '{name}' in '{around.LocalName}'",

@@ -12,9 +12,11 @@ internal static class OwnScripts
 
     private static readonly Dictionary<string, string> Texts = BuiltScript.OfSites.ToDictionary(
         script => script.Path,
-        script => script.Text(source => BuiltIn.Text(Assembly.GetExecutingAssembly(), Prefix + source)),
+        Built,
         StringComparer.Ordinal
     );
+
+    private static readonly Lazy<string> OfSheet = new(() => Compact.Script(Built(BuiltScript.Sheet)));
 
     /// <summary>Made where a page has a script in it, which a site of many pages has not.</summary>
     private static readonly Lazy<Dictionary<string, string>> InPages = new(() =>
@@ -27,6 +29,9 @@ internal static class OwnScripts
     /// <summary>Which of them it is, likewise; null where it is none.</summary>
     public static string? NameOf(string text) => InPages.Value.GetValueOrDefault(text);
 
+    /// <summary>Whether a text that stands in an intake sheet is the script of one, likewise.</summary>
+    public static bool IsOfSheet(string text) => text == OfSheet.Value;
+
     /// <summary>Whether a file is one of them, to the letter.</summary>
     public static bool Hold(TextFile file) => Hold(file.Path, file.Text);
 
@@ -35,4 +40,7 @@ internal static class OwnScripts
         path == GuideFile.Path
             ? GuideFile.DialogIn(written) is not null
             : Texts.TryGetValue(path, out var text) && string.Equals(written, text, StringComparison.Ordinal);
+
+    private static string Built(BuiltScript script) =>
+        script.Text(source => BuiltIn.Text(Assembly.GetExecutingAssembly(), Prefix + source));
 }

@@ -13,7 +13,7 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         var told = Told(page).ToArray();
         var names = new AccessibleName(page);
         var labels = new LabelParser(page, names);
-        var (strange, words) = new MarkupParser(at).Read(page);
+        var (strange, words) = new MarkupParser(KnownMarkup.List, at).Read(page);
         return new(
             page.All[0].Value("lang"),
             page.All[0].Value("dir"),

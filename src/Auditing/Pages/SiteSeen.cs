@@ -65,7 +65,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         if (whole is null || site.Pages.Count > 1)
             yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), WordingOf);
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, run), WordingOf);
+            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), WordingOf);
 
         // Beside the sessions an exercise may leave out what they have of it; any other page says the same everywhere.
         Wording? WordingOf(string path, bool inOne)
@@ -94,7 +94,8 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     }
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>
-    private static SiteSeen InOne(Page whole, AuditRun run)
+    /// <param name="sources">What its style may have been made from.</param>
+    private static SiteSeen InOne(Page whole, Series<SourceText> sources, AuditRun run)
     {
         var apart = PagesInOne.Read(whole);
         var ids = apart.SelectMany(p => p.Ids).ToHashSet(StringComparer.Ordinal);
@@ -124,7 +125,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         )
         {
             Names = run.Names,
-            Sheets = SheetsOf(pages, [], run).ToSeries(),
+            Sheets = SheetsOf(pages, [], sources, run).ToSeries(),
             IsInOne = true,
             Weights = [new(whole.Path, Encoding.UTF8.GetByteCount(whole.Html))],
             Metadata = pages
@@ -169,7 +170,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         var read = Read(own.Concat(OtherPages(site)), texts).ToSeries();
         return new(read, files, texts)
         {
-            Sheets = SheetsOf(read, texts, run).ToSeries(),
+            Sheets = SheetsOf(read, texts, [], run).ToSeries(),
             Names = run.Names,
             FileList = Planning.FileList.Of(site.Pages, site.Assets),
             Weights = own.Select(p => new WeightSeen(p.Path, Encoding.UTF8.GetByteCount(p.Html)))
@@ -194,15 +195,43 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         }
     }
 
-    private static IEnumerable<SheetSeen> SheetsOf(IEnumerable<PageSeen> pages, IEnumerable<TextFile> texts, AuditRun run) =>
-        texts
-            .Where(t => t.IsStyle)
-            .Select(t => new SheetSeen(Location.Whole(t.Path), true, run.Judge(t.Text)))
-            .Concat(
-                from style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.Text)
-                where style.Text is not null
-                select new SheetSeen(style.At, false, run.Judge(style.Text ?? ""))
-            );
+    /// <summary>The stylesheets that the style of the one page was made from: those that its maker names, or those that lie beside
+    /// it.</summary>
+    private static Series<SourceText> SourcesOf(Page whole, Site site, AuditRun run) =>
+        whole.Styles.Value.Count > 0
+            ? whole.Styles.Value
+            : (
+                from path in PageStyle.InOne
+                from asset in site.Assets
+                where asset.Path == path
+                select new SourceText(
+                    path,
+                    run.Read(asset).Text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal)
+                )
+            ).ToSeries();
+
+    /// <summary>Those that are files, and those that stand in pages. What stands there and is made from files is judged as these
+    /// are, so that what is wrong with it has one place.</summary>
+    private static IEnumerable<SheetSeen> SheetsOf(
+        IEnumerable<PageSeen> pages,
+        IEnumerable<TextFile> texts,
+        Series<SourceText> sources,
+        AuditRun run
+    )
+    {
+        foreach (var text in texts.Where(t => t.IsStyle))
+            yield return new(Location.Whole(text.Path), true, run.Judge(text.Text));
+        var made = sources.Count > 0 ? PageStyle.Written(InOrder(sources)) : null;
+        foreach (var style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.Text))
+            if (style.Text == made && made is not null)
+                foreach (var source in sources)
+                    yield return new(Location.Whole(source.Path), true, run.Judge(source.Text));
+            else if (style.Text is { } written)
+                yield return new(style.At, false, run.Judge(written));
+    }
+
+    private static IEnumerable<string> InOrder(Series<SourceText> sources) =>
+        PageStyle.InOne.Select(path => sources.FirstOrDefault(s => s.Path == path)?.Text ?? "");
 
     /// <summary>Pages that a theme brought along as files.</summary>
     private static IEnumerable<Page> OtherPages(Site site) =>

@@ -66,6 +66,12 @@ public interface IThemeRule : IRule
     IEnumerable<Finding> Check(ThemeSeen theme);
 }
 
+/// <summary>Judges a finished intake sheet, which is for nobody by name.</summary>
+public interface ISheetRule : IRule
+{
+    IEnumerable<Finding> Check(IntakeSheet sheet, IntakeSheetSeen seen);
+}
+
 /// <summary>Judges what a coach accepts, beside everything that was found.</summary>
 public interface IAcceptanceRule : IRule
 {

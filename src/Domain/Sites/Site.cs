@@ -26,7 +26,14 @@ public sealed record Site
 }
 
 /// <summary>A finished HTML page: its path inside the site, with <c>/</c> between folders, and its text.</summary>
-public sealed record Page(string Path, string Html);
+public sealed record Page(string Path, string Html)
+{
+    /// <summary>The stylesheets that a style in it was made from; none where nobody knows. They are no part of the page.</summary>
+    public Aside<Series<SourceText>> Styles { get; init; } = Aside.Of(Series<SourceText>.Empty);
+}
+
+/// <summary>A file of a theme, as text with single line feeds.</summary>
+public sealed record SourceText(string Path, string Text);
 
 /// <summary>Any other file of a site: its path inside the site, and its bytes.</summary>
 public sealed record Asset(string Path, ReadOnlyMemory<byte> Bytes);

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Gradus.Domain;
 
 namespace Gradus.Planning;
 
@@ -45,4 +46,5 @@ public sealed record CheckedTheme(string Digest, string Version, DateOnly? Day)
 /// <param name="Name">What it is called in a finding.</param>
 /// <param name="Digest">Of its files as they are now.</param>
 /// <param name="Checked">Of those that were checked; null where none were.</param>
-public sealed record ThemeSeen(string Name, string Digest, string? Checked);
+/// <param name="OfSheet">The stylesheets of its intake sheet; none where it has no such sheet.</param>
+public sealed record ThemeSeen(string Name, string Digest, string? Checked, Series<SourceText> OfSheet);

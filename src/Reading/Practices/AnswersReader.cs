@@ -21,7 +21,9 @@ internal static partial class AnswersReader
             return isThere ? null : [];
         var answers = new List<Answer>();
         var misspelt = new List<Answer>();
-        foreach (var entry in group.Entries)
+        // How much hurts and where is no yes or no.
+        group.Take(AlwaysAsked.PainNow.Text);
+        foreach (var entry in group.OwnEntries)
         {
             var condition = known.ConditionsOf(group.SourceFile, [new(entry.Key, entry.KeyAt)]).FirstOrDefault();
             var reply = ReplyIn(group.SourceFile, entry, known);
@@ -51,6 +53,7 @@ internal static partial class AnswersReader
             return PainsIn(sheet, entry);
         if (Values.Text(sheet, entry.Key, entry.Value) is not { } text)
             return new Reply.Unread();
+        sheet.Note(entry.Value, ValueKind.Of(Replies));
         if (!Replies.Contains(text.Value))
         {
             Values.Wrong(
@@ -89,6 +92,8 @@ internal static partial class AnswersReader
     /// <summary>"no", or 0, where nothing hurts; else how much and where, as <c>4 left knee</c>, or a list of these.</summary>
     private static Reply? PainsIn(SourceFile sheet, YamlEntry entry)
     {
+        sheet.Note(entry.Value, ValueKind.Of(["no", "not asked"]));
+        sheet.Note(entry.Value, new ValueKind.Whole(0, 0));
         if (entry.Value is YamlNode.Text { Value: "no" or "0" })
             return new Reply.No();
         if (entry.Value is YamlNode.Text { Value: "not asked" })
@@ -113,6 +118,7 @@ internal static partial class AnswersReader
 
     private static Pain? PainOf(SourceFile sheet, Mention<string> written)
     {
+        sheet.Note(written, ValueKind.Of(PainShape()));
         var shape = PainShape().Match(written.Value);
         if (!shape.Success)
         {

@@ -58,6 +58,8 @@ internal sealed class CatalogueReader
         var phrases = new Dictionary<string, Phrase>(StringComparer.Ordinal);
         foreach (var entry in EntriesOf(sheet).Where(e => e.Key != LanguageKey))
         {
+            if (known is not null)
+                sheet.Note(entry.Name, ValueKind.Of(known.Keys.Order(StringComparer.Ordinal)));
             if (known is not null && !known.ContainsKey(entry.Key))
                 sheet.Fault(
                     Faults.KeyUnknown,
@@ -102,8 +104,9 @@ internal sealed class CatalogueReader
         if (entry.Value is not YamlNode.Map map)
             return TextOf(entry, entry.Key) is { } text ? new(text) : null;
         var forms = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var form in map.Entries)
+        foreach (var form in Fields.Of(sheet, map, "a phrase")?.OwnEntries ?? [])
         {
+            sheet.Note(form.Name, ValueKind.Of(Language.AllForms));
             if (!language.Forms.Contains(form.Key))
                 sheet.Fault(
                     Faults.KeyUnknown,
@@ -149,8 +152,14 @@ internal sealed class CatalogueReader
     }
 
     /// <summary>None where all of the file is a comment.</summary>
-    private static IEnumerable<YamlEntry> EntriesOf(SourceFile sheet) =>
-        sheet.Text.Split('\n').All(line => line.Trim() is "" or ['#', ..])
-            ? []
-            : Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a catalogue")?.Entries ?? [];
+    private static IEnumerable<YamlEntry> EntriesOf(SourceFile sheet)
+    {
+        if (
+            sheet.Text.Split('\n').All(line => line.Trim() is "" or ['#', ..])
+            || Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a catalogue") is not { } fields
+        )
+            return [];
+        fields.Take(LanguageKey);
+        return fields.OwnEntries;
+    }
 }

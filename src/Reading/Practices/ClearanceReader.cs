@@ -13,6 +13,16 @@ internal static partial class ClearanceReader
     [GeneratedRegex(@"^hold at most ([1-9][0-9]{0,3}) (s|min)\z", RegexOptions.CultureInvariant)]
     private static partial Regex HoldLimit();
 
+    private const string NoBending = "no end-range trunk bending",
+        NotOnTheFront = "not lying on the front";
+
+    private static readonly ValueKind[] Kinds =
+    [
+        ValueKind.Of(EffortLimit()),
+        ValueKind.Of(HoldLimit()),
+        ValueKind.Of([NoBending, NotOnTheFront]),
+    ];
+
     public static Clearance? In(Fields fields, KnownIds known)
     {
         var name = fields.NeedMention("condition");
@@ -53,6 +63,8 @@ internal static partial class ClearanceReader
         var limits = new List<ClearanceLimit>();
         foreach (var text in texts)
         {
+            foreach (var kind in Kinds)
+                fields.SourceFile.Note(text, kind);
             if (LimitOf(text.Value) is { } limit)
                 limits.Add(limit);
             else
@@ -78,8 +90,8 @@ internal static partial class ClearanceReader
             return new ClearanceLimit.HoldAtMost(new(Number(hold) * (hold.Groups[2].Value == "min" ? 60 : 1)), text);
         return text switch
         {
-            "no end-range trunk bending" => new ClearanceLimit.NoEndRangeTrunkBending(text),
-            "not lying on the front" => new ClearanceLimit.NotLyingOnTheFront(text),
+            NoBending => new ClearanceLimit.NoEndRangeTrunkBending(text),
+            NotOnTheFront => new ClearanceLimit.NotLyingOnTheFront(text),
             _ => null,
         };
     }

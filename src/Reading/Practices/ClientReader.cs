@@ -113,7 +113,7 @@ internal static class ClientReader
             );
         }
 
-        if (fields.Group("sports", "sports") is not { } group)
+        if (fields.NeedGroup("sports", "sports") is not { } group)
             return [];
         if (!group.Entries.Any())
             fields.SourceFile.Fault(
@@ -123,7 +123,7 @@ internal static class ClientReader
                 "Write each sport with its stance, as { epee: left }, or 'sport' and 'stance' instead."
             );
         var sports = new List<SportStance>();
-        foreach (var entry in group.Entries)
+        foreach (var entry in group.OwnEntries)
         {
             var sport = known.SportOf(fields.SourceFile, new(entry.Key, entry.KeyAt));
             if (Values.Choice(fields.SourceFile, entry.Key, entry.Value, Stances) is { } stance && sport is not null)
@@ -137,6 +137,7 @@ internal static class ClientReader
     {
         if (fields.Mention("hour") is not { } hour)
             return null;
+        fields.SourceFile.Note(hour, new ValueKind.Pattern("^([01][0-9]|2[0-3]):[0-5][0-9]$", IsOfDigits: false));
         if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
             return time;
         fields.SourceFile.Fault(

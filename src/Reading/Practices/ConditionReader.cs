@@ -139,6 +139,7 @@ internal static class ConditionReader
     {
         if (fields.NeedMention("id") is not { } id)
             return null;
+        fields.SourceFile.Note(id, IdShape.Kind);
         if (!Id.IsValid(id.Value))
         {
             before.Add(id.Value.ToLowerInvariant());

@@ -20,10 +20,18 @@ internal static partial class ContactReader
     {
         if (fields.NeedGroup("contact", "contact") is not { } contact)
             return null;
-        var email = Checked(contact, "email", EmailShape().IsMatch, "is no e-mail address", "Write it as coach@example.org.");
+        var email = Checked(
+            contact,
+            "email",
+            EmailShape(),
+            EmailShape().IsMatch,
+            "is no e-mail address",
+            "Write it as coach@example.org."
+        );
         var phone = Checked(
             contact,
             "phone",
+            PhoneShape(),
             IsPhone,
             "is no telephone number",
             $"Write {FewestDigits} to {MostDigits} digits with + in front of the country, as \"+44 1632 960001\"; only "
@@ -33,10 +41,11 @@ internal static partial class ContactReader
         return email is null || phone is null ? null : new(email, phone);
     }
 
-    private static string? Checked(Fields contact, string key, Func<string, bool> fits, string wrong, string help)
+    private static string? Checked(Fields contact, string key, Regex shape, Func<string, bool> fits, string wrong, string help)
     {
         if (contact.NeedMention(key) is not { } written)
             return null;
+        contact.SourceFile.Note(written, ValueKind.Of(shape));
         if (fits(written.Value))
             return written.Value;
         contact.SourceFile.Fault(

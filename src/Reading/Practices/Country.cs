@@ -7,6 +7,9 @@ internal static class Country
     /// <summary>Whether a text has the shape of an ISO 3166 two-letter code.</summary>
     public static bool IsCode(string text) => text.Length == 2 && text.All(char.IsAsciiLetterUpper);
 
+    /// <summary>The same, for a schema.</summary>
+    public static readonly ValueKind Kind = new ValueKind.Pattern("^[A-Z]{2}$", IsOfDigits: false);
+
     /// <summary>A client's country, which decides whom to call in an emergency. Where the practice has one alone it may be left
     /// out.</summary>
     /// <param name="known">The countries of the practice; null where they are not known, which is said elsewhere.</param>
@@ -14,6 +17,7 @@ internal static class Country
     {
         if (fields.Mention("country") is not { } country)
             return fields.Has("country") ? null : Only(fields, known);
+        fields.SourceFile.Note(country, Kind);
         if (IsCode(country.Value))
             return country;
         fields.SourceFile.Fault(

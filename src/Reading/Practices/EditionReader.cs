@@ -195,6 +195,7 @@ internal static class EditionReader
 
     private static string? Checked(Fields fields, Mention<string> written)
     {
+        fields.SourceFile.Note(written, IdShape.Kind);
         if (Id.IsValid(written.Value))
             return written.Value;
         fields.SourceFile.Fault(Faults.ValueWrong, written.At, $"{Quote.Of(written.Value)} is no id.", Help);

@@ -18,8 +18,9 @@ internal static partial class EmergencyReader
         if (fields.NeedGroup("emergency", "emergency") is not { } countries)
             return [];
         var emergency = new List<EmergencyNumber>();
-        foreach (var entry in countries.Entries)
+        foreach (var entry in countries.OwnEntries)
         {
+            fields.SourceFile.Note(entry.Name, Country.Kind);
             if (!Country.IsCode(entry.Key))
                 fields.SourceFile.Fault(
                     Faults.ValueWrong,
@@ -62,6 +63,7 @@ internal static partial class EmergencyReader
     {
         if (written is null)
             return null;
+        sheet.Note(written, ValueKind.Of(NumberShape()));
         if (NumberShape().IsMatch(written.Value) && written.Value.Count(char.IsAsciiDigit) is >= FewestDigits and <= MostDigits)
             return written.Value;
         sheet.Fault(

@@ -43,7 +43,7 @@ internal static class ErrorReader
 
     public static MeasuringError? Read(Fields fields)
     {
-        var value = Values.Number(fields.SourceFile, "mdc", fields.Need("mdc"));
+        var value = fields.NeedNumber("mdc");
         var level = fields.NeedChoice("level", Levels);
         var mode = fields.NeedChoice("mode", Modes);
         var instrument = fields.NeedChoice("instrument", InstrumentClasses);

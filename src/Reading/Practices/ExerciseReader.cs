@@ -65,6 +65,7 @@ internal static class ExerciseReader
     {
         if (fields.Mention("measure") is not { } written)
             return null;
+        fields.SourceFile.Note(written, ValueKind.Of([HomeTest.Offered]));
         if (written.Value == HomeTest.Offered)
             return written;
         fields.SourceFile.Fault(
@@ -127,7 +128,7 @@ internal static class ExerciseReader
                 decimals.Key.Length
             );
         return needs
-            .Entries.Where(e => !HoldsDecimals(e))
+            .OwnEntries.Where(e => !HoldsDecimals(e))
             .Select(e =>
             {
                 var (motion, mode) = MovedBy(e.Key);

@@ -52,6 +52,7 @@ internal static class ExerciseWords
 
     public static string? PropertyOf(SourceFile sheet, Mention<string>? name, string[] all)
     {
+        sheet.Note(name, ValueKind.Of(all));
         if (name is null || all.Contains(name.Value))
             return name?.Value;
         sheet.Fault(
@@ -68,9 +69,10 @@ internal static class ExerciseWords
     {
         if (name is null)
             return null;
+        var all = Region.All.Select(r => r.Name).ToArray();
+        sheet.Note(name, ValueKind.Of(all));
         if (Region.Find(name.Value) is { } region)
             return region;
-        var all = Region.All.Select(r => r.Name).ToArray();
         sheet.Fault(
             Faults.ValueWrong,
             name.At,
@@ -87,6 +89,7 @@ internal static class ExerciseWords
         var loads = new List<LoadedRegion>();
         foreach (var name in names)
         {
+            sheet.Note(name, ValueKind.Of(Region.All.Select(r => "other " + r.Name)));
             var other = name.Value.StartsWith("other ", StringComparison.Ordinal);
             if (
                 RegionOf(

@@ -7,7 +7,7 @@ internal static class GlossaryReader
 {
     public static Series<GlossaryEntry> Read(SourceFile sheet)
     {
-        var entries = Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a glossary")?.Entries ?? [];
+        var entries = Fields.Of(sheet, YamlReader.Read(sheet, sheet.Text, 1), "a glossary")?.OwnEntries ?? [];
         return entries
             .Select(e => (e, text: Values.Shown(sheet, e.Key, e.Value)))
             .Where(e => e.text is not null)

@@ -4,11 +4,14 @@ namespace Gradus.Reading;
 
 internal static class LanguageReader
 {
+    private static readonly ValueKind Kind = new ValueKind.Pattern("^[a-z]{2}$", IsOfDigits: false);
+
     /// <summary>The language that a coach writes in, whether or not there is a catalogue for it.</summary>
     public static Mention<string>? In(Fields fields)
     {
         if (fields.NeedMention("language") is not { } language)
             return null;
+        fields.SourceFile.Note(language, Kind);
         if (Translation.IsLanguage(language.Value))
             return language;
         fields.SourceFile.Fault(
@@ -26,6 +29,7 @@ internal static class LanguageReader
     {
         if (fields.NeedMention("language") is not { } language)
             return null;
+        fields.SourceFile.Note(language, Kind);
         if (words.In(language.Value) is not null)
             return language;
         var bring = Translation.IsLanguage(language.Value)

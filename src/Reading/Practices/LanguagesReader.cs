@@ -25,7 +25,7 @@ internal static class LanguagesReader
             return null;
         var isRightToLeft = fields.NeedChoice("direction", Directions);
         var mark = fields.NeedText("decimal-mark");
-        var plurals = fields.Group("plural", "plural")?.Entries.Select(entry => FormIn(sheet, entry)).ToArray() ?? [];
+        var plurals = fields.Group("plural", "plural")?.OwnEntries.Select(entry => FormIn(sheet, entry)).ToArray() ?? [];
         fields.Done();
         return isRightToLeft is null || mark is null || plurals.Contains(null)
             ? null

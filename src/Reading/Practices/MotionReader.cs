@@ -52,7 +52,7 @@ internal static class MotionReader
     {
         var name = fields.NeedText("name");
         var limb = fields.NeedChoice("limb", Limbs);
-        var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? true;
+        var paired = fields.Choice("paired", Values.YesOrNo) ?? true;
         var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
         var (of, how) = (fields.Text("of"), fields.Text("how"));
         var span = SpanIn(fields, unit);
@@ -71,7 +71,7 @@ internal static class MotionReader
 
     private static ReferenceValue? ReferenceIn(Fields fields)
     {
-        var value = Values.Number(fields.SourceFile, "value", fields.Need("value"));
+        var value = fields.NeedNumber("value");
         var (set, source, mark) = (fields.NeedText("set"), fields.NeedText("source"), fields.NeedText("mark"));
         fields.Done();
         return value is null || set is null || source is null || mark is null ? null : new(value.Value, set, source, mark);
@@ -81,6 +81,7 @@ internal static class MotionReader
     private static Measure? OwnMotion(Fields fields, HashSet<string> named)
     {
         var id = fields.NeedMention("id");
+        fields.SourceFile.Note(id, IdShape.Kind);
         if (id is not null && !Id.IsValid(id.Value))
             fields.SourceFile.Fault(
                 Faults.ValueWrong,
@@ -99,10 +100,10 @@ internal static class MotionReader
                 name.Value.Length
             );
         var unit = fields.Choice("unit", Units) ?? MotionUnit.Degrees;
-        var paired = fields.Choice("paired", [("yes", true), ("no", false)]) ?? unit != MotionUnit.None;
+        var paired = fields.Choice("paired", Values.YesOrNo) ?? unit != MotionUnit.None;
         var how = fields.Text("how");
-        var error = Values.Number(fields.SourceFile, "error", fields.Take("error"));
-        var reference = Values.Number(fields.SourceFile, "reference", fields.Take("reference"));
+        var error = fields.Number("error");
+        var reference = fields.Number("reference");
         fields.Done();
         const string Source = "the practice's own";
         return id is null || name is null

@@ -9,6 +9,15 @@ internal static class PlaceReader
     /// is said at it.</summary>
     public static (Region Region, Side? Side)? Of(SourceFile sheet, Mention<string> written)
     {
+        sheet.Note(
+            written,
+            ValueKind.Of(
+                Region
+                    .All.Where(r => r.IsSided)
+                    .SelectMany(r => new[] { Side.Left, Side.Right }, (r, s) => $"{s.Word()} {r.Name}")
+            )
+        );
+        sheet.Note(written, ValueKind.Of(Region.All.Select(r => r.Name)));
         var side =
             written.Value.StartsWith("left ", StringComparison.Ordinal) ? Side.Left
             : written.Value.StartsWith("right ", StringComparison.Ordinal) ? Side.Right

@@ -5,7 +5,7 @@ namespace Gradus.Reading;
 internal static class ProgrammeReader
 {
     /// <summary>A programme of at most two years.</summary>
-    private const int WeeksLimit = 104;
+    public const int WeeksLimit = 104;
 
     public static Programme? Read(SourceFile sheet, KnownIds known, DoseSettings settings)
     {
@@ -61,6 +61,8 @@ internal static class ProgrammeReader
     {
         if (fields.Mention("retest") is not { } written || calendar is null)
             return null;
+        fields.SourceFile.Note(written, Values.Day);
+        fields.SourceFile.Note(written, new ValueKind.Whole(1, WeeksLimit));
         if (Values.DayOf(written.Value) is { } day)
         {
             if (day > calendar.Start)
@@ -122,7 +124,7 @@ internal static class ProgrammeReader
         }
 
         return list
-            .Items.Select(item => Values.Whole(fields.SourceFile, "lighter", item, 1, weeks))
+            .Items.Select(item => Values.Whole(fields.SourceFile, "lighter", item, 1, weeks, WeeksLimit))
             .OfType<int>()
             .Distinct()
             .Order()

@@ -64,6 +64,11 @@ internal static partial class SessionReader
             return new SessionDays.On(WeekdayWords.Of(fields.SourceFile, Values.Texts(fields.SourceFile, "days", written)));
         if (Values.Text(fields.SourceFile, "days", written) is not { } text)
             return null;
+        foreach (
+            var kind in (ValueKind[])
+                [ValueKind.Of(["daily", "before play"]), ValueKind.Of(EveryDays()), ValueKind.Of(TimesAWeek())]
+        )
+            fields.SourceFile.Note(written, kind);
         if (text.Value == "before play")
             return new SessionDays.BeforePlay();
         if (text.Value == "daily")

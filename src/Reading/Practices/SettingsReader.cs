@@ -11,28 +11,28 @@ internal static class SettingsReader
             return usual;
         var settings = new PracticeSettings(
             new(
-                Span("breath", 1) ?? usual.Dose.Breath,
-                Span("switch", 0) ?? usual.Dose.Switch,
-                Span("repetition", 1) ?? usual.Dose.Repetition,
+                fields.Span("breath", 1) ?? usual.Dose.Breath,
+                fields.Span("switch", 0) ?? usual.Dose.Switch,
+                fields.Span("repetition", 1) ?? usual.Dose.Repetition,
                 Metres() ?? usual.Dose.Carry
             ),
-            Span("get-ready", 0) ?? usual.GetReady,
-            Span("transition", 0) ?? usual.Transition,
-            Span("transition-change", 0) ?? usual.TransitionChange,
-            Span("transition-standing", 0) ?? usual.TransitionStanding,
-            Values.Percent(fields.SourceFile, "lighter-share", fields.Take("lighter-share")) ?? usual.LighterShare,
-            Values.Percent(fields.SourceFile, "grow-at-most", fields.Take("grow-at-most")) ?? usual.GrowAtMost,
-            Values.Percent(fields.SourceFile, "large-step", fields.Take("large-step"), 1000) ?? usual.LargeStep,
-            Values.Days(fields.SourceFile, "answers-last", fields.Take("answers-last")) ?? usual.AnswersLast,
+            fields.Span("get-ready", 0) ?? usual.GetReady,
+            fields.Span("transition", 0) ?? usual.Transition,
+            fields.Span("transition-change", 0) ?? usual.TransitionChange,
+            fields.Span("transition-standing", 0) ?? usual.TransitionStanding,
+            fields.Percent("lighter-share") ?? usual.LighterShare,
+            fields.Percent("grow-at-most") ?? usual.GrowAtMost,
+            fields.Percent("large-step", 1000) ?? usual.LargeStep,
+            fields.Days("answers-last") ?? usual.AnswersLast,
             fields.Whole("ease-off-above", 0, 10) ?? usual.EaseOffAbove,
             fields.Whole("stop-above", 0, 10) ?? usual.StopAbove,
             fields.Whole("days-back-one-week", 1, 365) ?? usual.DaysBackOneWeek,
             fields.Whole("days-back-to-first", 1, 365) ?? usual.DaysBackToFirst,
-            Values.Percent(fields.SourceFile, "youth-effort", fields.Take("youth-effort")) ?? usual.YouthEffort,
+            fields.Percent("youth-effort") ?? usual.YouthEffort,
             fields.Whole("youngest", 6, 18) ?? usual.Youngest,
             fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
-            Span("stretch-target", 1) ?? usual.StretchTarget,
-            Values.Span(fields.SourceFile, "one-position", fields.Take("one-position"), 60, 120) ?? usual.OnePosition,
+            fields.Span("stretch-target", 1) ?? usual.StretchTarget,
+            fields.Span("one-position", 60, 120) ?? usual.OnePosition,
             fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart
         );
         fields.Done();
@@ -49,13 +49,12 @@ internal static class SettingsReader
         return settings;
 
         Metres? Metres() => fields.Mention("carry") is { } carry ? MetresOf(fields.SourceFile, carry) : null;
-
-        Seconds? Span(string key, int least) => Values.Span(fields.SourceFile, key, fields.Take(key), least);
     }
 
     /// <summary>"1 m": the metres walked in a second.</summary>
     private static Metres? MetresOf(SourceFile sheet, Mention<string> written)
     {
+        sheet.Note(written, new ValueKind.Pattern("^[1-9] m$", IsOfDigits: false));
         var number = written.Value.EndsWith(" m", StringComparison.Ordinal) ? written.Value[..^2] : "";
         if (number.Length == 1 && char.IsAsciiDigit(number[0]) && number != "0")
             return new(number[0] - '0');

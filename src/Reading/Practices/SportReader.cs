@@ -42,7 +42,7 @@ internal static class SportReader
         if (fields.NeedGroup("roles", "roles") is not { } group)
             return [];
         var roles = new List<Role>();
-        foreach (var entry in group.Entries)
+        foreach (var entry in group.OwnEntries)
         {
             var shown = Spacing.Collapse(entry.Key);
             var name = shown.ToLowerInvariant();
@@ -115,7 +115,7 @@ internal static class SportReader
         }
 
         var mode = fields.Choice("mode", ReadingsReader.Modes);
-        var atLeast = Values.Number(fields.SourceFile, "at-least", fields.Need("at-least"));
+        var atLeast = fields.NeedNumber("at-least");
         var because = fields.NeedText("because");
         fields.Done();
         return position is null || motion is null || atLeast is null || because is null

@@ -21,8 +21,8 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
     private List<ProgrammeUse> Round(Fields fields)
     {
         var times = fields.NeedWhole("rounds", 1, 100);
-        var rest = Values.Span(fields.SourceFile, "rest", fields.Take("rest"), 0);
-        var change = Values.Span(fields.SourceFile, "change", fields.Take("change"), 0);
+        var rest = fields.Span("rest", 0);
+        var change = fields.Span("change", 0);
         var rounds = new Rounds(times ?? 1, rest, change, fields.At);
         var uses = fields.Groups("of", "a use of an exercise", needed: true).SelectMany(item => One(item, rounds)).ToList();
         fields.Done();
@@ -34,8 +34,8 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         var exercise = known.ExerciseOf(fields.SourceFile, fields.NeedMention("use"));
         var side = fields.Mention("side") is { } named ? SideIn(fields.SourceFile, named) : null;
         var (lines, versions) = WeeksIn(fields);
-        var from = fields.Whole("from-week", 1, weeks);
-        var until = fields.Whole("until-week", 1, weeks);
+        var from = fields.Whole("from-week", 1, weeks, ProgrammeReader.WeeksLimit);
+        var until = fields.Whole("until-week", 1, weeks, ProgrammeReader.WeeksLimit);
         if (from > until)
             fields.SourceFile.Fault(
                 Faults.ValueWrong,
@@ -70,9 +70,9 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
             return ([], []);
         var lines = new List<WeekLine>();
         var versions = new List<WeekVersion>();
-        foreach (var entry in byWeek.Entries)
+        foreach (var entry in byWeek.OwnEntries)
         {
-            var week = Values.Whole(byWeek.SourceFile, "by-week", entry.Name, 1, weeks);
+            var week = Values.Whole(byWeek.SourceFile, "by-week", entry.Name, 1, weeks, ProgrammeReader.WeeksLimit);
             if (
                 entry.Value is YamlNode.Map map
                 && Fields.Of(byWeek.SourceFile, map, "a week") is { } version

@@ -20,6 +20,8 @@ internal static class WeekdayWords
     public static Series<DayOfWeek> Of(SourceFile sheet, Series<Mention<string>> names)
     {
         var all = Days.Select(d => d.Word).ToArray();
+        foreach (var name in names)
+            sheet.Note(name, ValueKind.Of(all));
         foreach (var unknown in names.Where(n => !all.Contains(n.Value)))
         {
             sheet.Fault(

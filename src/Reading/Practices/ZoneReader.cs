@@ -12,6 +12,7 @@ internal static class ZoneReader
     {
         if (fields.NeedMention("zone") is not { } zone)
             return null;
+        fields.SourceFile.Note(zone, ValueKind.Of(Names.Order(StringComparer.Ordinal)));
         if (Names.Contains(zone.Value))
             return new(zone.Value);
         fields.SourceFile.Fault(

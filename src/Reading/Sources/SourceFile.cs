@@ -14,8 +14,9 @@ internal sealed class SourceFile
     private readonly Findings findings;
     private readonly string[] lines;
 
-    private SourceFile(string path, string text, Findings findings)
+    private SourceFile(string path, string text, Findings findings, FileNotes? notes)
     {
+        Notes = notes;
         Path = path;
         Text = text;
         this.findings = findings;
@@ -26,6 +27,9 @@ internal sealed class SourceFile
 
     /// <summary>Lines end in <c>\n</c>, whatever the file has; no mark at the start.</summary>
     public string Text { get; }
+
+    /// <summary>Where readers note what they ask of it; null where nobody wants to know.</summary>
+    public FileNotes? Notes { get; }
 
     public Location Whole => Location.Whole(Path);
 
@@ -45,7 +49,7 @@ internal sealed class SourceFile
             var text = Lines(Strict.GetString(bytes).TrimStart('\uFEFF'));
             if (text.Any(ControlCharacters.Contains))
                 return Refused("This file is no text: it holds control characters.", "Save it again as plain text.");
-            var file = new SourceFile(path, text, findings);
+            var file = new SourceFile(path, text, findings, folder.Notes?.Of(path));
             UnseenLetters.Find(file);
             return file;
         }
@@ -79,6 +83,16 @@ internal sealed class SourceFile
     /// <summary>A place on the sheet; what is missing behind the last line is missing at its end.</summary>
     public Location At(int line, int column) =>
         line <= lines.Length ? new(Path, line, column) : new(Path, lines.Length, lines[^1].Length + 1);
+
+    /// <summary>Notes what a reader takes for a value; nothing where nobody wants to know.</summary>
+    public void Note(YamlNode? value, ValueKind kind) => Notes?.Add(value, kind);
+
+    /// <inheritdoc cref="Note(YamlNode?, ValueKind)"/>
+    public void Note(Mention<string>? value, ValueKind kind)
+    {
+        if (value is not null)
+            Notes?.Add(value.At, kind);
+    }
 
     /// <param name="length">How much is marked; no more than there is on the line.</param>
     public void Fault(RuleId fault, Location at, string message, string help, int length = 1) =>

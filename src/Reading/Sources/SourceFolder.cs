@@ -14,6 +14,12 @@ public sealed class SourceFolder
         Links = links.Order(StringComparer.Ordinal).ToSeries();
     }
 
+    /// <summary>Where readers note what they ask of its files; null where nobody wants to know.</summary>
+    internal ReadingNotes? Notes { get; private init; }
+
+    /// <summary>The same folder, whose readers note what they ask.</summary>
+    internal SourceFolder Noting(ReadingNotes notes) => new(files, Links) { Notes = notes };
+
     /// <summary>What is no file of the practice but a link to another place; it is never followed.</summary>
     public Series<string> Links { get; }
 

@@ -10,12 +10,16 @@ internal sealed class Fields
     private readonly string group;
     private readonly HashSet<string> known = new(StringComparer.Ordinal);
     private readonly List<string> missing = [];
+    private readonly GroupNotes? notes;
+
+    private static readonly ValueKind Any = new ValueKind.Plain();
 
     private Fields(SourceFile sheet, YamlNode.Map map, string group)
     {
         SourceFile = sheet;
         this.map = map;
         this.group = group;
+        notes = sheet.Notes?.Group(map, group);
     }
 
     public SourceFile SourceFile { get; }
@@ -43,54 +47,95 @@ internal sealed class Fields
     public static Fields? OfHeader(SourceFile sheet, Headed headed, string group) =>
         Of(sheet, YamlReader.Read(sheet, headed.Header, headed.HeaderLine), group);
 
+    /// <summary>Those of which the keys are the practice's own words.</summary>
+    public IEnumerable<YamlEntry> OwnEntries
+    {
+        get
+        {
+            if (notes?.AsOwn() is (var names, var values))
+                foreach (var entry in map.Entries.Where(e => !notes.Knows(e.Key)))
+                {
+                    SourceFile.Notes?.Take(entry.Name, names);
+                    SourceFile.Notes?.Take(entry.Value, values);
+                }
+
+            return map.Entries;
+        }
+    }
+
     public bool Has(string key) => map.Entries.Any(e => string.Equals(e.Key, key, StringComparison.Ordinal));
 
     /// <summary>The value of a key that may be left out.</summary>
     public YamlNode? Take(string key)
     {
         known.Add(key);
-        return map.Entries.FirstOrDefault(e => string.Equals(e.Key, key, StringComparison.Ordinal))?.Value;
+        var value = map.Entries.FirstOrDefault(e => string.Equals(e.Key, key, StringComparison.Ordinal))?.Value;
+        if (notes is not null)
+            SourceFile.Notes?.Take(value, notes.Take(key));
+        return value;
     }
 
     /// <summary>The value of a key that must be there; null is always a finding once all is done.</summary>
     public YamlNode? Need(string key)
     {
         var value = Take(key);
+        notes?.Need(key);
         if (value is null)
             missing.Add(key);
         return value;
     }
 
-    public string? Text(string key) => Values.Shown(SourceFile, key, Take(key))?.Value;
+    public string? Text(string key) => Mention(key)?.Value;
 
-    public string? NeedText(string key) => Values.Shown(SourceFile, key, Need(key))?.Value;
+    public string? NeedText(string key) => NeedMention(key)?.Value;
 
-    public Mention<string>? Mention(string key) =>
-        Values.Shown(SourceFile, key, Take(key)) is { } text ? new(text.Value, text.At) : null;
+    public Mention<string>? Mention(string key) => MentionIn(key, Take(key, Any));
 
-    public Mention<string>? NeedMention(string key) =>
-        Values.Shown(SourceFile, key, Need(key)) is { } text ? new(text.Value, text.At) : null;
+    public Mention<string>? NeedMention(string key) => MentionIn(key, Need(key, Any));
 
-    public int? Whole(string key, int least, int most) => Values.Whole(SourceFile, key, Take(key), least, most);
+    /// <param name="ever">The most that it may be in any file of the kind, where this one's own most is less.</param>
+    public int? Whole(string key, int least, int most, int? ever = null) =>
+        Values.Whole(SourceFile, key, Take(key, new ValueKind.Whole(least, ever ?? most)), least, most, ever);
 
-    public int? NeedWhole(string key, int least, int most) => Values.Whole(SourceFile, key, Need(key), least, most);
+    public int? NeedWhole(string key, int least, int most) =>
+        Values.Whole(SourceFile, key, Need(key, new ValueKind.Whole(least, most)), least, most);
 
-    public DateOnly? NeedDate(string key) => Values.Date(SourceFile, key, Need(key));
+    public decimal? Number(string key) => Values.Number(SourceFile, key, Take(key, new ValueKind.Number()));
 
-    public DateOnly? Date(string key) => Values.Date(SourceFile, key, Take(key));
+    public decimal? NeedNumber(string key) => Values.Number(SourceFile, key, Need(key, new ValueKind.Number()));
 
-    public bool Flag(string key) => Values.Flag(SourceFile, key, Take(key)) ?? false;
+    public Seconds? Span(string key, int least, int mostMinutes = Values.UsualMinutes) =>
+        Values.Span(SourceFile, key, Take(key, Values.Time), least, mostMinutes);
+
+    public int? Percent(string key, int most = 100) => Values.Percent(SourceFile, key, Take(key, Values.Share(most)), most);
+
+    public int? Days(string key) => Values.Days(SourceFile, key, Take(key, Values.DayCount));
+
+    public DateOnly? NeedDate(string key) => Values.Date(SourceFile, key, Need(key, Values.Day));
+
+    public DateOnly? Date(string key) => Values.Date(SourceFile, key, Take(key, Values.Day));
+
+    public bool Flag(string key) => Choice(key, Values.YesOrNo) ?? false;
 
     public T? Choice<T>(string key, IReadOnlyList<(string Word, T Value)> words)
-        where T : struct => Values.Choice(SourceFile, key, Take(key), words);
+        where T : struct => Values.Choice(SourceFile, key, Take(key, ValueKind.Of(words.Select(w => w.Word))), words);
 
     public T? NeedChoice<T>(string key, IReadOnlyList<(string Word, T Value)> words)
-        where T : struct => Values.Choice(SourceFile, key, Need(key), words);
+        where T : struct => Values.Choice(SourceFile, key, Need(key, ValueKind.Of(words.Select(w => w.Word))), words);
 
     /// <summary>The texts of a list; a list that is left out is empty.</summary>
-    public Series<Mention<string>> Texts(string key) => Values.Texts(SourceFile, key, Take(key));
+    public Series<Mention<string>> Texts(string key)
+    {
+        notes?.Take(key).AsList().Add(Any);
+        return Values.Texts(SourceFile, key, Take(key));
+    }
 
-    public Series<Mention<string>> NeedTexts(string key) => Values.Texts(SourceFile, key, Need(key));
+    public Series<Mention<string>> NeedTexts(string key)
+    {
+        notes?.Need(key);
+        notes?.Take(key).AsList().Add(Any);
+        return Values.Texts(SourceFile, key, Need(key));
+    }
 
     /// <summary>The items of a list of groups.</summary>
     public IEnumerable<Fields> Groups(string key, string item, bool needed = false)
@@ -117,6 +162,22 @@ internal sealed class Fields
     public Fields? Group(string key, string name) => Of(SourceFile, Take(key), name);
 
     public Fields? NeedGroup(string key, string name) => Of(SourceFile, Need(key), name);
+
+    private Mention<string>? MentionIn(string key, YamlNode? node) =>
+        Values.Shown(SourceFile, key, node) is { } text ? new(text.Value, text.At) : null;
+
+    /// <param name="kind">What a reader takes for it, to be noted.</param>
+    private YamlNode? Take(string key, ValueKind kind)
+    {
+        notes?.Take(key).Add(kind);
+        return Take(key);
+    }
+
+    private YamlNode? Need(string key, ValueKind kind)
+    {
+        notes?.Take(key).Add(kind);
+        return Need(key);
+    }
 
     /// <summary>Says every key that nobody took, and every key that is missing. One that is there with a slip of the pen is one
     /// mistake, and is said once.</summary>

@@ -8,10 +8,10 @@ namespace Gradus.Reading;
 internal static partial class Values
 {
     /// <summary>Before anybody was born who trains now.</summary>
-    private const int FirstYear = 1900;
+    public const int FirstYear = 1900;
 
     /// <summary>So far off that no programme, and nothing reckoned from a day, comes to the end of the calendar.</summary>
-    private const int LastYear = 2199;
+    public const int LastYear = 2199;
 
     [GeneratedRegex(@"^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?\z", RegexOptions.CultureInvariant)]
     private static partial Regex NumberShape();
@@ -22,6 +22,29 @@ internal static partial class Values
     [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.CultureInvariant)]
     private static partial Regex DateShape();
 
+    public const int UsualMinutes = 15;
+
+    public static readonly (string, bool)[] YesOrNo = [("yes", true), ("no", false)];
+
+    /// <summary>What is noted of them for a schema; which months have how many days is for the reader.</summary>
+    public static readonly ValueKind Day = new ValueKind.Pattern(
+            "^(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$",
+            IsOfDigits: false
+        ),
+        Time = new ValueKind.Pattern("^(?=.)((0|[1-9][0-9]{0,3}) min)?( ?(0|[1-9][0-9]{0,3}) s)?$", IsOfDigits: false),
+        DayCount = new ValueKind.Pattern("^[1-9][0-9]{0,3} days$", IsOfDigits: false);
+
+    /// <param name="most">100, 1000 …</param>
+    public static ValueKind Share(int most) =>
+        new ValueKind.Pattern(
+            FormattableString.Invariant(
+                $"^([1-9][0-9]{{0,{most.ToString(CultureInfo.InvariantCulture).Length - 2}}}|{most}) *%$"
+            ),
+            IsOfDigits: false
+        );
+
+    private static readonly ValueKind Any = new ValueKind.Plain();
+
     /// <summary>Keys whose values are called as the key is.</summary>
     private static readonly HashSet<string> Nouns = ["kind", "stage", "position", "stance", "limb", "unit", "direction"];
 
@@ -29,6 +52,7 @@ internal static partial class Values
     {
         if (node is null)
             return null;
+        sheet.Notes?.Add(node, Any);
         if (node is not YamlNode.Text text)
         {
             sheet.Fault(
@@ -111,6 +135,7 @@ internal static partial class Values
 
     public static decimal? Number(SourceFile sheet, string key, YamlNode? node)
     {
+        sheet.Notes?.Add(node, new ValueKind.Number());
         if (Text(sheet, key, node) is not { } text)
             return null;
         if (NumberOf(text) is { } number)
@@ -124,8 +149,10 @@ internal static partial class Values
         return null;
     }
 
-    public static int? Whole(SourceFile sheet, string key, YamlNode? node, int least, int most)
+    /// <param name="ever">The most that it may be in any file of the kind, where this one's own most is less.</param>
+    public static int? Whole(SourceFile sheet, string key, YamlNode? node, int least, int most, int? ever = null)
     {
+        sheet.Notes?.Add(node, new ValueKind.Whole(least, ever ?? most));
         if (Text(sheet, key, node) is not { } text)
             return null;
         if (NumberOf(text) is { } number && number == decimal.Truncate(number) && number >= least && number <= most)
@@ -149,6 +176,7 @@ internal static partial class Values
 
     public static DateOnly? Date(SourceFile sheet, string key, YamlNode? node)
     {
+        sheet.Notes?.Add(node, Day);
         if (Text(sheet, key, node) is not { } text)
             return null;
         if (DayOf(text.Value) is { } date)
@@ -185,12 +213,10 @@ internal static partial class Values
         sheet.Fault(Faults.ValueWrong, at, message, help, written.Length);
     }
 
-    public static bool? Flag(SourceFile sheet, string key, YamlNode? node) =>
-        Choice(sheet, key, node, [("yes", true), ("no", false)]);
-
     public static T? Choice<T>(SourceFile sheet, string key, YamlNode? node, IReadOnlyList<(string Word, T Value)> words)
         where T : struct
     {
+        sheet.Notes?.Add(node, ValueKind.Of(words.Select(w => w.Word)));
         if (Text(sheet, key, node) is not { } text)
             return null;
         foreach (var (word, value) in words)
@@ -207,8 +233,9 @@ internal static partial class Values
     }
 
     /// <summary>"10 s", "2 min" or "1 min 30 s", up to 15 minutes.</summary>
-    public static Seconds? Span(SourceFile sheet, string key, YamlNode? node, int least, int mostMinutes = 15)
+    public static Seconds? Span(SourceFile sheet, string key, YamlNode? node, int least, int mostMinutes = UsualMinutes)
     {
+        sheet.Notes?.Add(node, Time);
         if (Text(sheet, key, node) is not { } text)
             return null;
         var shape = SpanShape().Match(text.Value);
@@ -230,6 +257,7 @@ internal static partial class Values
     /// <summary>"60 %", as 60.</summary>
     public static int? Percent(SourceFile sheet, string key, YamlNode? node, int most = 100)
     {
+        sheet.Notes?.Add(node, Share(most));
         if (Text(sheet, key, node) is not { } text)
             return null;
         var number = text.Value.EndsWith('%') ? text.Value[..^1].TrimEnd() : "";
@@ -252,6 +280,7 @@ internal static partial class Values
     /// <summary>"180 days", up to ten years.</summary>
     public static int? Days(SourceFile sheet, string key, YamlNode? node)
     {
+        sheet.Notes?.Add(node, DayCount);
         if (Text(sheet, key, node) is not { } text)
             return null;
         var number = text.Value.EndsWith(" days", StringComparison.Ordinal) ? text.Value[..^5] : "";

@@ -29,7 +29,10 @@ internal sealed class YamlReader
         var reader = new YamlReader(sheet, text, firstLine);
         try
         {
-            return reader.Document();
+            var node = reader.Document();
+            if (node is not null)
+                sheet.Notes?.Begin(node);
+            return node;
         }
         catch (RefusedYaml)
         {

@@ -42,7 +42,9 @@ internal sealed partial class KnownStyles
         LeftOut = styles["display"]
             .Concat(styles["position"])
             .Where(s => s.Text is "none" or "absolute" && s.Group.Reach == StyleReach.Place)
-            .SelectMany(s => s.Group.Selectors.Select(place => (place.Text, s.Where == "in print")))
+            .SelectMany(s =>
+                s.Group.Selectors.Where(place => place.Pseudo.Length == 0).Select(place => (place.Text, s.Where == "in print"))
+            )
             .ToSeries();
     }
 

@@ -11,6 +11,10 @@ public sealed record StyleSeen(string? Text, Location At);
 /// <param name="IsFile">Whether lines and columns are those of the file.</param>
 internal sealed record SheetSeen(Location At, bool IsFile, StyleReading Reading)
 {
+    /// <summary>The stylesheets of a theme.</summary>
+    public static IEnumerable<SheetSeen> Of(IEnumerable<SourceText> sources) =>
+        sources.Select(s => new SheetSeen(Location.Whole(s.Path), true, StyleJudge.Of(s.Text)));
+
     public Location Place(int line, int column) => IsFile ? new(At.File, line, column) : At;
 
     /// <summary>Behind a sentence: where in the page's own style it is.</summary>

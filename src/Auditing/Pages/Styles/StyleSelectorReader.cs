@@ -72,7 +72,9 @@ internal sealed class StyleSelectorReader(IReadOnlyDictionary<string, IReadOnlyS
         var pseudo = Text();
         why = $"'::{pseudo}'";
         Blanks();
-        return pseudo is "before" or "backdrop" or "first-letter" ? new(steps, pseudo) : null;
+        return pseudo is "before" or "backdrop" or "first-letter" or "-webkit-calendar-picker-indicator"
+            ? new(steps, pseudo)
+            : null;
     }
 
     private StyleCompound? Compound(out string why)
@@ -125,6 +127,8 @@ internal sealed class StyleSelectorReader(IReadOnlyDictionary<string, IReadOnlyS
         if (!Is(CssKind.Function))
             return null;
         var name = Text();
+        if (name == "has(")
+            return Having();
         var inside = new List<StyleCompound>();
         do
         {
@@ -142,6 +146,15 @@ internal sealed class StyleSelectorReader(IReadOnlyDictionary<string, IReadOnlyS
             return null;
         at++;
         return $":{name}{string.Join(',', inside.Select(c => c.Text))})";
+    }
+
+    /// <summary>What stands in an element, as one of the few of which the list knows why they are asked for.</summary>
+    private string? Having()
+    {
+        if (Compound(out _) is not { } inside || !Known("having", inside.Text) || !Is(CssKind.CloseRound))
+            return null;
+        at++;
+        return $":has({inside.Text})";
     }
 
     private string? Attribute()

@@ -4,14 +4,22 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class ContrastTooLow : ISiteRule
+public sealed class ContrastTooLow : ISiteRule, IThemeRule, ISheetRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
-        from sheet in site.Sheets
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) => Judge(plan.Client, site.Sheets);
+
+    public IEnumerable<Finding> Check(IntakeSheet sheet, IntakeSheetSeen seen) => Judge(null, seen.Sheets);
+
+    /// <summary>Of its intake sheet alone: the other styles stand in the sites.</summary>
+    public IEnumerable<Finding> Check(ThemeSeen theme) =>
+        Judge(null, SheetSeen.Of(theme.OfSheet).Where(s => s.At.File == PageStyle.Sheet));
+
+    private IEnumerable<Finding> Judge(ClientId? client, IEnumerable<SheetSeen> sheets) =>
+        from sheet in sheets
         from pair in sheet.Reading.Contrasts
         select this.Found(
             Level.Error,
-            plan.Client,
+            client,
             sheet.Place(pair.Line, pair.Column),
             string.Create(
                 CultureInfo.InvariantCulture,

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class MarkupNotKnown : ISiteRule
+public sealed class MarkupNotKnown : ISiteRule, ISheetRule
 {
     private const string DataHelp = "Leave it out: the page contract names the data attributes that a page may have.";
 
@@ -27,6 +27,21 @@ public sealed class MarkupNotKnown : ISiteRule
                 cause[0].Help
             );
     }
+
+    public IEnumerable<Finding> Check(IntakeSheet sheet, IntakeSheetSeen seen) =>
+        from strange in seen.Strange.Concat(
+            seen.Data.Where(d => !KnownMarkup.IsData(d.Name))
+                .Select(d => new StrangeMarkup($"the attribute '{d.Name}'", DataHelp, d.At))
+        )
+        group strange by strange.What into same
+        let first = same.First()
+        select this.Found(
+            Level.Error,
+            null,
+            first.At,
+            $"The intake sheet has {first.What}, which no sheet may have{Count(same.Count())}.",
+            first.Help
+        );
 
     private static bool IsStrange(string name, IReadOnlyDictionary<string, string> spoken) =>
         name.StartsWith("data-", StringComparison.Ordinal) && !KnownMarkup.IsData(name) && !spoken.ContainsKey(name);

@@ -3,7 +3,7 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class PlanWordsAltered : IToldOnceRule
+public sealed class PlanWordsAltered : IToldOnceRule, ISheetRule
 {
     private const string Help = "Show what the plan says of every dose, week and session, in its order and in its own words.";
 
@@ -32,6 +32,28 @@ public sealed class PlanWordsAltered : IToldOnceRule
                     break;
                 }
         }
+    }
+
+    /// <summary>Every question, once, in its order.</summary>
+    public IEnumerable<Finding> Check(IntakeSheet sheet, IntakeSheetSeen seen)
+    {
+        var asked = sheet.Questions.Select(q => Spacing.Collapse(q.Question)).ToArray();
+        if (asked.Where((question, at) => !Stands(at, question)).FirstOrDefault() is { } missing)
+            yield return Said($"The intake sheet does not ask \"{missing}\" where everybody sees it, in its place.");
+        else if (seen.Questions.Count > asked.Length)
+            yield return Said($"The intake sheet asks \"{seen.Questions[asked.Length]}\", which nobody wrote.");
+
+        bool Stands(int at, string question) =>
+            at < seen.Questions.Count && seen.Questions[at].EndsWith(question, StringComparison.Ordinal);
+
+        Finding Said(string message) =>
+            this.Found(
+                Level.Error,
+                null,
+                IntakeSheetSeen.Template,
+                message,
+                "Show each of 'sheet.questions' once, in this order, in a legend."
+            );
     }
 
     /// <summary>What no page may have, wherever it stands, is told by the lists of what is known.</summary>

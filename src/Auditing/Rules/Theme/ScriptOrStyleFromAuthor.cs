@@ -3,8 +3,11 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class ScriptOrStyleFromAuthor : IToldOnceRule
+public sealed class ScriptOrStyleFromAuthor : IToldOnceRule, ISheetRule
 {
+    private const string Help =
+        "Put styles into a style file of the theme, and leave scripts out: nobody can tell what they do on a client's phone.";
+
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
         var own = site.Texts.Where(OwnScripts.Hold).Select(t => t.Path).ToHashSet(StringComparer.Ordinal);
@@ -22,14 +25,17 @@ public sealed class ScriptOrStyleFromAuthor : IToldOnceRule
             }
         }
 
-        Finding Said(Location at, string what) =>
-            this.Found(
-                Level.Error,
-                plan.Client,
-                at,
-                $"This page has {what}.",
-                "Put styles into a style file of the theme, and leave scripts out: nobody can tell what they do on a "
-                    + "client's phone."
-            );
+        Finding Said(Location at, string what) => this.Found(Level.Error, plan.Client, at, $"This page has {what}.", Help);
     }
+
+    public IEnumerable<Finding> Check(IntakeSheet sheet, IntakeSheetSeen seen) =>
+        from script in seen.Scripts
+        where script.Source is not null || !OwnScripts.IsOfSheet(script.Text)
+        select this.Found(
+            Level.Error,
+            null,
+            script.At,
+            "The intake sheet has a script that Gradus did not write.",
+            $"Take the script out of the template, and '{BuiltScript.Sheet.Path}' as it comes with Gradus."
+        );
 }

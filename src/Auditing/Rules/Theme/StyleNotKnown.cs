@@ -3,14 +3,22 @@ using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-public sealed class StyleNotKnown : ISiteRule
+public sealed class StyleNotKnown : ISiteRule, IThemeRule, ISheetRule
 {
-    public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
+    public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
+        Judge(plan.Client, site.Pages.SelectMany(p => p.Styles), site.Sheets);
+
+    public IEnumerable<Finding> Check(IntakeSheet sheet, IntakeSheetSeen seen) => Judge(null, seen.Styles, seen.Sheets);
+
+    /// <summary>Of its intake sheet alone: the other styles stand in the sites.</summary>
+    public IEnumerable<Finding> Check(ThemeSeen theme) =>
+        Judge(null, [], SheetSeen.Of(theme.OfSheet).ToSeries()).Where(f => f.At.File == PageStyle.Sheet);
+
+    private IEnumerable<Finding> Judge(ClientId? client, IEnumerable<StyleSeen> styles, Series<SheetSeen> sheets)
     {
-        foreach (var page in site.Pages)
-        foreach (var style in page.Styles.Where(s => s.Text is null))
+        foreach (var style in styles.Where(s => s.Text is null))
             yield return Said(style.At, "Here a style is written into an element.", "Write it into a style file of the theme.");
-        foreach (var sheet in site.Sheets)
+        foreach (var sheet in sheets)
         foreach (var wrong in sheet.Reading.Wrongs)
             yield return Said(
                 sheet.Place(wrong.Line, wrong.Column),
@@ -19,14 +27,14 @@ public sealed class StyleNotKnown : ISiteRule
                     + (wrong.Count > 1 ? FormattableString.Invariant($" It is so {wrong.Count} times.") : ""),
                 wrong.Help
             );
-        foreach (var (required, sheet, line, column) in Missing(site.Sheets))
+        foreach (var (required, sheet, line, column) in Missing(sheets))
             yield return Said(
                 sheet.Place(line, column),
                 $"No style of this site says '{required.Words}', which is needed with what stands here.",
                 $"Write '{required.Words}' outside of every '@media'."
             );
 
-        Finding Said(Location at, string message, string help) => this.Found(Level.Error, plan.Client, at, message, help);
+        Finding Said(Location at, string message, string help) => this.Found(Level.Error, client, at, message, help);
     }
 
     /// <summary>What one sheet makes needed and none says.</summary>
