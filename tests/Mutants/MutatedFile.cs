@@ -74,10 +74,12 @@ internal sealed class MutatedFile(string path, SemanticModel model, Numbering ne
     private void Add(SyntaxNode member, SyntaxNode node, Change change)
     {
         var place = node.AncestorsAndSelf().Select(n => marks.GetValueOrDefault(n)?.FirstOrDefault(a => a.Kind == PlaceKind));
+        var at = node.GetLocation().GetLineSpan().StartLinePosition;
         var mutant = new Mutant(
             ++next.Mutant,
             path,
-            node.GetLocation().GetLineSpan().StartLinePosition.Line + 1,
+            at.Line + 1,
+            at.Character + 1,
             NameOf(member),
             change.Kind,
             change.Kind == BodyEmptied ? change.Kind : $"{Short(node)} → {Short(change.Make(node))}",
