@@ -88,6 +88,10 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
                 tests.Add(new(test, first));
             else
                 NoJudge(test, first);
+            if ((tests.Count + NoJudges.Count) % 200 == 0)
+                progress.Say(
+                    $"{tests.Count + NoJudges.Count} of {judge.Cases.Count} tests were run in {clock.ElapsedMilliseconds} ms."
+                );
         }
 
         progress.Say($"{tests.Count} tests judge; the first pass took {clock.ElapsedMilliseconds} ms.");

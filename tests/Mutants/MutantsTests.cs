@@ -53,10 +53,12 @@ public sealed class MutantsTests(ITestOutputHelper output)
 
     private static readonly string Asked = Environment.GetEnvironmentVariable("GRADUS_MUTANTS") ?? "";
 
+    /// <param name="name">A folder of src.</param>
+    /// <param name="namespaces">Whose tests judge it.</param>
     [Theory]
-    [InlineData("Auditing")]
-    [InlineData("Training")]
-    public void Nine_of_ten_are_noticed_and_what_is_not_has_a_reason(string name)
+    [InlineData("Training", "Gradus.Tests.Trainings", "Gradus.Tests.Auditing")]
+    [InlineData("Auditing", "Gradus.Tests.Auditing")]
+    public void Nine_of_ten_are_noticed_and_what_is_not_has_a_reason(string name, params string[] namespaces)
     {
         Assert.SkipUnless(LongProof.Whole || Asked.Length > 0, "It takes hours; tests/run --long has it.");
         Assert.SkipUnless(Asked.StartsWith(name, StringComparison.Ordinal) || Asked.Length == 0, "Another room is asked for.");
@@ -71,13 +73,7 @@ public sealed class MutantsTests(ITestOutputHelper output)
         var run = new MutantRun(
             room,
             AppContext.BaseDirectory,
-            (context, isWanted) =>
-                JudgeCase.In(
-                    context,
-                    type => isWanted(type) && !NoJudges.Contains(type),
-                    "Gradus.Tests.Auditing",
-                    "Gradus.Tests.Trainings"
-                ),
+            (context, isWanted) => JudgeCase.In(context, type => isWanted(type) && !NoJudges.Contains(type), namespaces),
             progress
         );
         var judged = run.Judge().ToArray();
