@@ -21,7 +21,9 @@ internal delegate IEnumerable<JudgeCase> Finder(AssemblyLoadContext context, Fun
 
 /// <summary>Judges the mutants of one room: each by the tests that come by it, until one of them fails.</summary>
 /// <param name="folder">Where the tests were built to.</param>
-internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, Progress progress)
+/// <param name="near">The namespace of the tests that are asked first, with those named after a file; the others are measured only
+/// for what these do not notice.</param>
+internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, Progress progress, string near)
 {
     /// <summary>Milliseconds of a test on the code as it is, the first time: one that takes longer judges no mutants.</summary>
     private const long SlowestJudge = 20_000;
@@ -56,45 +58,74 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     /// <summary>Tests that fail, or take too long, on the code as it is.</summary>
     public List<string> NoJudges { get; } = [];
 
-    public int Tests => tests.Count;
+    public int Tests { get; private set; }
 
+    /// <summary>Those that are noticed by the near tests, in the order of the room; then the others in the same order.</summary>
     public IEnumerable<Judged> Judge()
     {
-        var left = room.Mutants.Where(m => progress.Before(m) is null).ToArray();
-        if (left.Length > 0)
-            Measure();
+        var left = new List<Mutant>();
         foreach (var mutant in room.Mutants)
-        {
             if (progress.Before(mutant) is { } known)
-            {
                 yield return known;
-                continue;
+            else
+                left.Add(mutant);
+        var open = new List<Judged>();
+        foreach (var (judged, spent) in Judged(left, isNear: true))
+            if (judged.Fate == Fate.Killed)
+            {
+                progress.Add(judged, spent);
+                yield return judged;
+            }
+            else
+            {
+                progress.Say($"not noticed by the near tests: {judged.Fate} {judged.Mutant.Spot}");
+                open.Add(judged);
             }
 
-            var clock = System.Diagnostics.Stopwatch.StartNew();
-            var judged = Judged(mutant);
-            progress.Add(judged, clock.ElapsedMilliseconds);
-            yield return judged;
+        foreach (var ((judged, spent), before) in Judged([.. open.Select(o => o.Mutant)], isNear: false).Zip(open))
+        {
+            var last = judged.Fate == Fate.NotCovered ? before : judged;
+            progress.Add(last, spent);
+            yield return last;
         }
     }
 
-    private void Measure()
+    private IEnumerable<(Judged Judged, long Milliseconds)> Judged(IReadOnlyList<Mutant> mutants, bool isNear)
+    {
+        if (mutants.Count == 0)
+            yield break;
+        Measure(isNear);
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        foreach (var mutant in mutants)
+        {
+            clock.Restart();
+            yield return (Judged(mutant), clock.ElapsedMilliseconds);
+        }
+    }
+
+    private void Measure(bool isNear)
     {
         var clock = System.Diagnostics.Stopwatch.StartNew();
-        foreach (var test in judge.Cases)
+        var names = room.Mutants.Select(m => Path.GetFileNameWithoutExtension(m.File)).ToHashSet(StringComparer.Ordinal);
+        var pages = names.Select(PageOf).ToArray();
+        tests.Clear();
+        orders.Clear();
+        foreach (var test in judge.Cases.Where(c => IsNear(c) == isNear))
         {
             var first = judge.Run(test, 0, long.MaxValue, SlowestJudge);
             if (first.Fault is null)
                 tests.Add(new(test, first));
             else
                 NoJudge(test, first);
-            if ((tests.Count + NoJudges.Count) % 200 == 0)
-                progress.Say(
-                    $"{tests.Count + NoJudges.Count} of {judge.Cases.Count} tests were run in {clock.ElapsedMilliseconds} ms."
-                );
         }
 
+        Tests += tests.Count;
         progress.Say($"{tests.Count} tests judge; the first pass took {clock.ElapsedMilliseconds} ms.");
+
+        bool IsNear(JudgeCase test) =>
+            test.Namespace == near
+            || names.Any(n => test.Class.StartsWith(n, StringComparison.Ordinal))
+            || pages.Any(p => test.Name.EndsWith(p, StringComparison.Ordinal));
     }
 
     private void NoJudge(JudgeCase test, Verdict verdict)
@@ -212,7 +243,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
         var first = progress.First(mutant);
         var before = lucky.GetValueOrDefault(mutant.File) ?? [];
         var name = Path.GetFileNameWithoutExtension(mutant.File);
-        var page = $"({Kebab.Of(name)})";
+        var page = PageOf(name);
         return candidates.OrderBy(c => Nearness(c.Test));
 
         int Nearness(JudgeCase test)
@@ -226,6 +257,9 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
                 : 1000;
         }
     }
+
+    /// <summary>How the name of a test ends that is given a rule.</summary>
+    private static string PageOf(string file) => $"({Kebab.Of(file)})";
 
     /// <param name="first">What it came by when everything was made that is made once.</param>
     private sealed class Candidate(JudgeCase test, Verdict first)

@@ -41,7 +41,8 @@ public sealed class MutantRunTests
                 MutatedRoom.Of("Planted", [("Planted/Tally.cs", Tally)], References(), [], _ => true, found => found),
                 AppContext.BaseDirectory,
                 (context, _) => Cases(context),
-                new(Written, "one build")
+                new(Written, "one build"),
+                "Near"
             ).Judge(),
         ]
     );

@@ -74,7 +74,8 @@ public sealed class MutantsTests(ITestOutputHelper output)
             room,
             AppContext.BaseDirectory,
             (context, isWanted) => JudgeCase.In(context, type => isWanted(type) && !NoJudges.Contains(type), namespaces),
-            progress
+            progress,
+            "Gradus.Tests.Trainings"
         );
         var judged = run.Judge().ToArray();
         var found = room.Found.CountBy(m => Sample.PartOf(m.File)).ToDictionary();
