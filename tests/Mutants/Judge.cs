@@ -9,9 +9,10 @@ internal sealed class Judge
     /// <summary>What runs on after its time is over has passed no place for so long, and is left to itself.</summary>
     private const int MillisecondsToStop = 10_000;
 
-    private delegate bool[] Beginning(int mutant, int places, long milliseconds);
+    private delegate bool[] Beginning(int mutant, int places, long passes, long milliseconds);
 
     private readonly Beginning begin;
+    private readonly Func<long> passed;
 
     /// <summary>Held, because what nobody holds is unloaded.</summary>
     private readonly Beside context;
@@ -24,20 +25,26 @@ internal sealed class Judge
     {
         context = new Beside(room, folder, isCollectible: mutant != 0);
         var mutated = context.LoadFromAssemblyName(new(room.Assembly));
-        var method = mutated.GetType(typeof(MutantSwitch).FullName ?? "")?.GetMethod(nameof(MutantSwitch.Begin));
-        begin = (method ?? throw new MissingMethodException(room.Assembly)).CreateDelegate<Beginning>();
+        begin = Of<Beginning>(nameof(MutantSwitch.Begin));
+        passed = Of<Func<long>>(nameof(MutantSwitch.Passed));
         places = room.Places;
-        begin(mutant, places, MillisecondsToStop);
+        begin(mutant, places, long.MaxValue, MillisecondsToStop * 6);
         Cases = [.. cases(context)];
+
+        T Of<T>(string name)
+            where T : Delegate =>
+            mutated.GetType(typeof(MutantSwitch).FullName ?? "")?.GetMethod(name)?.CreateDelegate<T>()
+            ?? throw new MissingMethodException(name);
     }
 
     public IReadOnlyList<JudgeCase> Cases { get; }
 
     /// <summary>Runs one test on one mutant.</summary>
-    /// <param name="milliseconds">When it is broken off, which counts as noticed.</param>
-    public Verdict Run(JudgeCase test, int mutant, long milliseconds)
+    /// <param name="passes">Places after which it is broken off, which counts as noticed.</param>
+    /// <param name="milliseconds">The same by the clock.</param>
+    public Verdict Run(JudgeCase test, int mutant, long passes, long milliseconds)
     {
-        var reached = begin(mutant, places, milliseconds);
+        var reached = begin(mutant, places, passes, milliseconds);
         var clock = System.Diagnostics.Stopwatch.StartNew();
         Exception? fault = null;
         // A mutant may also never end where it passes no place.
@@ -62,8 +69,8 @@ internal sealed class Judge
         };
         thread.Start();
         if (!thread.Join(TimeSpan.FromMilliseconds(milliseconds + MillisecondsToStop)))
-            fault = new TimeoutException();
-        return new(fault, clock.ElapsedMilliseconds, reached);
+            fault = new TimeoutException("It passes no place any more.");
+        return new(fault, clock.ElapsedMilliseconds, passed(), reached);
     }
 
     /// <summary>Our own assemblies once more, the mutated one instead of its original; all others are shared. What can be
@@ -85,5 +92,6 @@ internal sealed class Judge
 
 /// <summary>What became of one test.</summary>
 /// <param name="Fault">Null where it passed.</param>
+/// <param name="Passes">How often it came by a place.</param>
 /// <param name="Reached">The places that it came by.</param>
-internal sealed record Verdict(Exception? Fault, long Milliseconds, bool[] Reached);
+internal sealed record Verdict(Exception? Fault, long Milliseconds, long Passes, bool[] Reached);

@@ -8,11 +8,18 @@ namespace Gradus.Tests.Mutants;
 /// <param name="Name">As somebody would look for it: class, method and what it is given.</param>
 internal sealed record JudgeCase(string Class, string Name, Action Run)
 {
+    public string Namespace { get; init; } = "";
+
     /// <summary>All tests of the classes in some namespaces, read here because xunit runs an assembly only once. Of its means
     /// these tests use facts, theories with rows, and the output.</summary>
-    public static IEnumerable<JudgeCase> In(AssemblyLoadContext context, params string[] namespaces) =>
+    /// <param name="isWanted">Whether the rows of a class are made at all: some take their time.</param>
+    public static IEnumerable<JudgeCase> In(
+        AssemblyLoadContext context,
+        Func<string, bool> isWanted,
+        params string[] namespaces
+    ) =>
         from type in context.LoadFromAssemblyName(new("Gradus.Tests")).GetTypes()
-        where type is { IsPublic: true, IsAbstract: false } && namespaces.Contains(type.Namespace)
+        where type is { IsPublic: true, IsAbstract: false } && namespaces.Contains(type.Namespace) && isWanted(type.Name)
         orderby type.FullName
         from method in type.GetMethods().OrderBy(m => m.Name, StringComparer.Ordinal)
         let fact = method.GetCustomAttribute<FactAttribute>()
@@ -23,7 +30,10 @@ internal sealed record JudgeCase(string Class, string Name, Action Run)
             [
                 [],
             ]
-        select new JudgeCase(type.Name, $"{type.Name}.{method.Name}({string.Join(", ", row)})", () => Once(type, method, row));
+        select new JudgeCase(type.Name, $"{type.Name}.{method.Name}({string.Join(", ", row)})", () => Once(type, method, row))
+        {
+            Namespace = type.Namespace ?? "",
+        };
 
     private static IEnumerable<object?[]> RowsOf(MethodInfo method) =>
         method

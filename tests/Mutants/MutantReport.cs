@@ -2,11 +2,20 @@ using System.Text;
 
 namespace Gradus.Tests.Mutants;
 
-/// <summary>What became of many mutants, by folder.</summary>
-internal sealed class MutantReport(IReadOnlyList<Judged> judged, Survivors survivors)
+/// <summary>What became of many mutants, by part.</summary>
+/// <param name="found">How many there are in each part, also of those that were not drawn or would not compile.</param>
+internal sealed class MutantReport(
+    IReadOnlyList<Judged> judged,
+    IReadOnlyDictionary<string, int> found,
+    Sample sample,
+    Survivors survivors
+)
 {
-    /// <summary>The share of all that are killed; one that no test runs is not.</summary>
-    public double Killed => (double)judged.Count(j => j.Fate == Fate.Killed) / judged.Count;
+    /// <summary>The share of a part that is killed; one that no test runs is not.</summary>
+    public IEnumerable<(string Part, double Share)> Killed() =>
+        judged
+            .GroupBy(j => sample.PartOf(j.Mutant.File))
+            .Select(g => (g.Key, (double)g.Count(j => j.Fate == Fate.Killed) / g.Count()));
 
     /// <summary>Those that live and are not on the list.</summary>
     public IEnumerable<string> WithoutReason() =>
@@ -14,31 +23,36 @@ internal sealed class MutantReport(IReadOnlyList<Judged> judged, Survivors survi
             .Where(j => j.Fate != Fate.Killed && survivors.ReasonFor(j.Mutant) is null)
             .Select(j => $"{j.Fate} {j.Mutant.Name} (line {j.Mutant.Line})");
 
+    /// <summary>A line for each part: what was found there, what was judged, what became of it, the share that was killed and
+    /// what that says about all that were found, with 95 in 100.</summary>
     public string Table()
     {
         var table = new StringBuilder();
-        Line("folder", "mutants", "killed", "survived", "not covered", "percent");
-        foreach (var folder in judged.GroupBy(j => j.Mutant.Folder).OrderBy(g => g.Key, StringComparer.Ordinal))
-            Sum(folder.Key, [.. folder]);
-        Sum("all", judged);
-        return table.ToString();
-
-        void Sum(string name, IReadOnlyList<Judged> of)
+        Line("part", "found", "judged", "killed", "survived", "not covered", "percent", "of all");
+        foreach (var part in judged.GroupBy(j => sample.PartOf(j.Mutant.File)).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var killed = of.Count(j => j.Fate == Fate.Killed);
+            var drawn = part.Count();
+            var killed = part.Count(j => j.Fate == Fate.Killed);
+            // What was drawn and would not compile is no mutant: as much of the rest is not.
+            var whole = found[part.Key] <= sample.Most ? drawn : found[part.Key];
+            var (low, high) = Sample.Spread(killed, drawn, whole);
             Line(
-                name,
-                of.Count,
+                part.Key,
+                found[part.Key],
+                drawn,
                 killed,
-                of.Count(j => j.Fate == Fate.Survived),
-                of.Count(j => j.Fate == Fate.NotCovered),
-                FormattableString.Invariant($"{100.0 * killed / of.Count:0.0}")
+                part.Count(j => j.Fate == Fate.Survived),
+                part.Count(j => j.Fate == Fate.NotCovered),
+                FormattableString.Invariant($"{100.0 * killed / drawn:0.0}"),
+                FormattableString.Invariant($"{100 * low:0}-{100 * high:0}")
             );
         }
 
-        void Line(object name, object mutants, object killed, object survived, object uncovered, object percent) =>
+        return table.ToString();
+
+        void Line(params object[] c) =>
             table.Append(
-                FormattableString.Invariant($"{name, -28}{mutants, 8}{killed, 8}{survived, 10}{uncovered, 13}{percent, 9}\n")
+                FormattableString.Invariant($"{c[0], -28}{c[1], 8}{c[2], 8}{c[3], 8}{c[4], 10}{c[5], 13}{c[6], 9}{c[7], 9}\n")
             );
     }
 }

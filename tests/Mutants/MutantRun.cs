@@ -15,90 +15,160 @@ internal enum Fate
 /// <param name="Test">The first test that noticed it; empty for none.</param>
 internal sealed record Judged(Mutant Mutant, Fate Fate, string Test);
 
+/// <summary>The tests that are to judge.</summary>
+/// <param name="isWanted">By name of a class.</param>
+internal delegate IEnumerable<JudgeCase> Finder(AssemblyLoadContext context, Func<string, bool> isWanted);
+
 /// <summary>Judges the mutants of one room: each by the tests that come by it, until one of them fails.</summary>
 /// <param name="folder">Where the tests were built to.</param>
-/// <param name="cases">The tests that are to judge.</param>
-internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLoadContext, IEnumerable<JudgeCase>> cases)
+/// <param name="near">The namespace of the tests that are asked first, with those named after a file; the others are measured only
+/// for what these do not notice.</param>
+internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, Progress progress, string near)
 {
-    /// <summary>A test that takes longer on the code as it is judges no mutants.</summary>
+    /// <summary>Milliseconds of a test on the code as it is, the first time: one that takes longer judges no mutants.</summary>
     private const long SlowestJudge = 20_000;
 
-    /// <summary>A mutant may make a test this much slower before it is broken off.</summary>
-    private const int Slower = 10;
+    /// <summary>A test that takes longer judges only where none comes by that is faster.</summary>
+    private const long Slow = 2_000;
 
-    /// <summary>Milliseconds that a test may take beside that: for a pause of the machine, and where all is new for
-    /// compiling.</summary>
-    private const long Pause = 1_000;
+    /// <summary>A mutant may make a test pass this many times as many places before it is broken off, and some beside.</summary>
+    private const int Longer = 10;
 
-    private const long FirstTime = 30_000;
+    private const long Beside = 1_000_000;
 
-    /// <summary>Milliseconds of tests for one mutant; those that are likeliest to notice it come first.</summary>
-    private const long Patience = 15_000;
+    /// <summary>The same in milliseconds, for what is slow between two places; long, because the machine may be busy.</summary>
+    private const long Pause = 20_000;
 
-    private readonly Judge judge = new(room, folder, cases, 0);
+    /// <summary>A mutant that so many tests do not notice, the likeliest ones first, has survived.</summary>
+    private const int Patience = 80;
 
-    /// <summary>The tests that judge, with how long they take and what they come by once everything is made that is made
-    /// once.</summary>
-    private readonly List<(JudgeCase Test, Verdict Usual)> tests = [];
+    /// <summary>The same where each is run in assemblies loaded anew.</summary>
+    private const int PatienceAnew = 12;
+
+    private Judge judge = new(room, folder, context => cases(context, _ => true), 0);
+
+    private readonly List<Candidate> tests = [];
+
+    private readonly Dictionary<string, IReadOnlyList<Candidate>> orders = new(StringComparer.Ordinal);
 
     /// <summary>Which tests noticed something in a file, the last one first: the next mutant of that file is shown to them
     /// first.</summary>
     private readonly Dictionary<string, List<string>> lucky = new(StringComparer.Ordinal);
 
-    private readonly bool[] reachedOnce = new bool[room.Places];
-
     /// <summary>Tests that fail, or take too long, on the code as it is.</summary>
     public List<string> NoJudges { get; } = [];
 
-    public int Tests => tests.Count;
+    public int Tests { get; private set; }
 
+    /// <summary>Those that are noticed by the near tests, in the order of the room; then the others in the same order.</summary>
     public IEnumerable<Judged> Judge()
     {
-        Measure();
-        var ever = Reached(tests.Select(t => t.Usual));
+        var left = new List<Mutant>();
         foreach (var mutant in room.Mutants)
-            yield return ever[mutant.Place] ? Judged(mutant, judge, tests.Where(t => t.Usual.Reached[mutant.Place]), Pause)
-            : reachedOnce[mutant.Place] ? JudgedAnew(mutant)
-            : new(mutant, Fate.NotCovered, "");
-    }
-
-    private void Measure()
-    {
-        foreach (var test in judge.Cases)
-        {
-            var first = judge.Run(test, 0, SlowestJudge * 3);
-            Add(first.Reached);
-            var usual =
-                first.Fault is null && first.Milliseconds <= SlowestJudge * 2 ? judge.Run(test, 0, SlowestJudge * 3) : first;
-            if (usual.Fault is null && usual.Milliseconds <= SlowestJudge)
-                tests.Add((test, usual));
+            if (progress.Before(mutant) is { } known)
+                yield return known;
             else
-                NoJudges.Add($"{test.Name}: {usual.Milliseconds} ms {usual.Fault?.Message.Split('\n')[0]}");
+                left.Add(mutant);
+        var open = new List<Judged>();
+        foreach (var (judged, spent) in Judged(left, isNear: true))
+            if (judged.Fate == Fate.Killed)
+            {
+                progress.Add(judged, spent);
+                yield return judged;
+            }
+            else
+            {
+                progress.Say($"not noticed by the near tests: {judged.Fate} {judged.Mutant.Spot}");
+                open.Add(judged);
+            }
+
+        foreach (var ((judged, spent), before) in Judged([.. open.Select(o => o.Mutant)], isNear: false).Zip(open))
+        {
+            var last = judged.Fate == Fate.NotCovered ? before : judged;
+            progress.Add(last, spent);
+            yield return last;
         }
     }
 
-    private void Add(bool[] reached)
+    private IEnumerable<(Judged Judged, long Milliseconds)> Judged(IReadOnlyList<Mutant> mutants, bool isNear)
     {
-        for (var i = 0; i < reached.Length; i++)
-            reachedOnce[i] |= reached[i];
+        if (mutants.Count == 0)
+            yield break;
+        Measure(isNear);
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        foreach (var mutant in mutants)
+        {
+            clock.Restart();
+            yield return (Judged(mutant), clock.ElapsedMilliseconds);
+        }
     }
 
-    private bool[] Reached(IEnumerable<Verdict> verdicts)
+    private void Measure(bool isNear)
     {
-        var all = new bool[room.Places];
-        foreach (var verdict in verdicts)
-            for (var i = 0; i < all.Length; i++)
-                all[i] |= verdict.Reached[i];
-        return all;
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        var names = room.Mutants.Select(m => Path.GetFileNameWithoutExtension(m.File)).ToHashSet(StringComparer.Ordinal);
+        var pages = names.Select(PageOf).ToArray();
+        tests.Clear();
+        orders.Clear();
+        foreach (var test in judge.Cases.Where(c => IsNear(c) == isNear))
+        {
+            var first = judge.Run(test, 0, long.MaxValue, SlowestJudge);
+            if (first.Fault is null)
+                tests.Add(new(test, first));
+            else
+                NoJudge(test, first);
+        }
+
+        Tests += tests.Count;
+        progress.Say($"{tests.Count} tests judge; the first pass took {clock.ElapsedMilliseconds} ms.");
+
+        bool IsNear(JudgeCase test) =>
+            test.Namespace == near
+            || names.Any(n => test.Class.StartsWith(n, StringComparison.Ordinal))
+            || pages.Any(p => test.Name.EndsWith(p, StringComparison.Ordinal));
     }
 
-    /// <summary>What runs only once, when a table is first needed, is mutated before that: in assemblies loaded anew.</summary>
+    private void NoJudge(JudgeCase test, Verdict verdict)
+    {
+        NoJudges.Add($"{test.Name}: {verdict.Milliseconds} ms {verdict.Fault?.Message.Split('\n')[0]}");
+        progress.Say("no judge: " + NoJudges[^1]);
+    }
+
+    private Judged Judged(Mutant mutant)
+    {
+        var reaching = Order(mutant.File).Where(t => t.First.Reached[mutant.Place]).ToArray();
+        var fast = reaching.Where(t => t.First.Milliseconds <= Slow).ToArray();
+        var asked = 0;
+        foreach (var candidate in Nearest(mutant, fast.Length > 0 ? fast : reaching).Take(Patience))
+        {
+            var usual = candidate.Usual ??= judge.Run(candidate.Test, 0, long.MaxValue, SlowestJudge);
+            if (usual.Fault is not null || !usual.Reached[mutant.Place])
+                continue;
+            asked++;
+            var passes = (usual.Passes * Longer) + Beside;
+            var verdict = judge.Run(candidate.Test, mutant.Id, passes, (usual.Milliseconds * Longer) + Pause);
+            if (verdict.Fault is not null)
+                return Noticed(mutant, candidate.Test);
+        }
+
+        return asked > 0 ? new(mutant, Fate.Survived, "")
+            : reaching.Length > 0 ? JudgedAnew(mutant)
+            : new(mutant, Fate.NotCovered, "");
+    }
+
+    /// <summary>What runs only once, when a table is first needed, is mutated before that: in assemblies loaded anew, where the
+    /// tests run that come by its file.</summary>
     private Judged JudgedAnew(Mutant mutant)
     {
-        Judge anew;
+        var near = Nearest(mutant, Order(mutant.File)).Where(t => t.First.Milliseconds <= Slow).Take(PatienceAnew).ToArray();
+        var names = near.Select(t => t.Test.Name).ToHashSet(StringComparer.Ordinal);
+        var classes = near.Select(t => t.Test.Class).ToHashSet(StringComparer.Ordinal);
         try
         {
-            anew = new(room, folder, cases, mutant.Id);
+            var anew = new Judge(room, folder, context => cases(context, classes.Contains), mutant.Id);
+            foreach (var test in anew.Cases.Where(c => names.Contains(c.Name)))
+                if (anew.Run(test, mutant.Id, long.MaxValue, Pause * 3).Fault is not null)
+                    return Noticed(mutant, test);
         }
 #pragma warning disable CA1031 // Whatever is thrown says that the mutant was noticed.
         catch (Exception)
@@ -107,41 +177,97 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Func<AssemblyLo
             return new(mutant, Fate.Killed, "finding the tests");
         }
 
-        var usual = tests.ToDictionary(t => t.Test.Name, t => t.Usual, StringComparer.Ordinal);
-        return Judged(mutant, anew, anew.Cases.Where(c => usual.ContainsKey(c.Name)).Select(c => (c, usual[c.Name])), FirstTime);
-    }
-
-    private Judged Judged(Mutant mutant, Judge by, IEnumerable<(JudgeCase Test, Verdict Usual)> candidates, long more)
-    {
-        var spent = 0L;
-        if (!lucky.TryGetValue(mutant.File, out var before))
-            lucky[mutant.File] = before = [];
-        foreach (var (test, usual) in candidates.OrderBy(c => Nearness(mutant, c.Test, before)).ThenBy(c => c.Usual.Milliseconds))
-        {
-            var verdict = by.Run(test, mutant.Id, (usual.Milliseconds * Slower) + more);
-            if (verdict.Fault is not null)
-            {
-                before.Remove(test.Name);
-                before.Insert(0, test.Name);
-                return new(mutant, Fate.Killed, test.Name);
-            }
-
-            if ((spent += usual.Milliseconds) > Patience)
-                break;
-        }
-
         return new(mutant, Fate.Survived, "");
     }
 
-    /// <summary>The page of the rule and the tests named after the file come first, then what noticed something there.</summary>
-    private static int Nearness(Mutant mutant, JudgeCase test, List<string> before)
+    /// <summary>A test that goes on failing once the mutant is off has kept something of it: all is loaded anew.</summary>
+    private Judged Noticed(Mutant mutant, JudgeCase test)
     {
-        var noticed = before.IndexOf(test.Name);
+        if (!lucky.TryGetValue(mutant.File, out var before))
+            lucky[mutant.File] = before = [];
+        before.Remove(test.Name);
+        before.Insert(0, test.Name);
+        if (tests.FirstOrDefault(t => t.Test == test) is { } ours)
+        {
+            var after = judge.Run(test, 0, long.MaxValue, SlowestJudge);
+            if (after.Fault is not null)
+            {
+                progress.Say($"stays broken after {mutant.Name}: {test.Name}");
+                ours.Usual = after;
+                Renew();
+            }
+        }
+
+        return new(mutant, Fate.Killed, test.Name);
+    }
+
+    private void Renew()
+    {
+        judge = new(room, folder, context => cases(context, _ => true), 0);
+        var anew = judge.Cases.ToLookup(c => c.Name, StringComparer.Ordinal);
+        foreach (var candidate in tests)
+        {
+            candidate.Test = anew[candidate.Test.Name].FirstOrDefault() ?? candidate.Test;
+            candidate.Usual = null;
+        }
+    }
+
+    /// <summary>The tests that come by a file: first one of each way through it, the longest way first, then the second of each
+    /// way, and so on; of one way the fastest first.</summary>
+    private IReadOnlyList<Candidate> Order(string file)
+    {
+        if (orders.TryGetValue(file, out var known))
+            return known;
+        var places = room.Found.Where(m => m.File == file).Select(m => m.Place).Distinct().Order().ToArray();
+        var ways =
+            from test in tests
+            let way = string.Concat(places.Select(p => test.First.Reached[p] ? '1' : '0'))
+            where way.Contains('1', StringComparison.Ordinal)
+            group test by way;
+        return orders[file] = [
+            .. ways.SelectMany(way =>
+                    way.OrderBy(t => t.First.Milliseconds)
+                        .Select((test, i) => (test, Turn: i, Length: way.Key.Count(c => c == '1')))
+                )
+                .OrderBy(t => t.Turn)
+                .ThenByDescending(t => t.Length)
+                .ThenBy(t => t.test.First.Milliseconds)
+                .Select(t => t.test),
+        ];
+    }
+
+    /// <summary>What noticed it last time comes first, then the page of the rule and the tests named after the file, then what
+    /// noticed something there.</summary>
+    private IEnumerable<Candidate> Nearest(Mutant mutant, IReadOnlyList<Candidate> candidates)
+    {
+        var first = progress.First(mutant);
+        var before = lucky.GetValueOrDefault(mutant.File) ?? [];
         var name = Path.GetFileNameWithoutExtension(mutant.File);
-        return noticed is >= 0 and < 3 ? noticed
-            : test.Class.StartsWith(name, StringComparison.Ordinal) ? 10
-            : test.Name.EndsWith($"({Kebab.Of(name)})", StringComparison.Ordinal) ? 11
-            : noticed >= 0 ? 20 + noticed
-            : 1000;
+        var page = PageOf(name);
+        return candidates.OrderBy(c => Nearness(c.Test));
+
+        int Nearness(JudgeCase test)
+        {
+            var noticed = before.IndexOf(test.Name);
+            return first == Progress.OnOneLine(test.Name) ? -1
+                : noticed is >= 0 and < 3 ? noticed
+                : test.Class.StartsWith(name, StringComparison.Ordinal) ? 10
+                : test.Name.EndsWith(page, StringComparison.Ordinal) ? 11
+                : noticed >= 0 ? 20 + noticed
+                : 1000;
+        }
+    }
+
+    /// <summary>How the name of a test ends that is given a rule.</summary>
+    private static string PageOf(string file) => $"({Kebab.Of(file)})";
+
+    /// <param name="first">What it came by when everything was made that is made once.</param>
+    private sealed class Candidate(JudgeCase test, Verdict first)
+    {
+        public JudgeCase Test { get; set; } = test;
+        public Verdict First { get; } = first;
+
+        /// <summary>The same once everything is made; null until it is asked for.</summary>
+        public Verdict? Usual { get; set; }
     }
 }

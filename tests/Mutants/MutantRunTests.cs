@@ -33,12 +33,16 @@ public sealed class MutantRunTests
         }
         """;
 
+    private static readonly string Written = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+
     private static readonly Lazy<Judged[]> All = new(() =>
         [
             .. new MutantRun(
-                MutatedRoom.Of("Planted", [("Planted/Tally.cs", Tally)], References(), [], _ => true),
+                MutatedRoom.Of("Planted", [("Planted/Tally.cs", Tally)], References(), [], _ => true, found => found),
                 AppContext.BaseDirectory,
-                Cases
+                (context, _) => Cases(context),
+                new(Written, "one build"),
+                "Near"
             ).Judge(),
         ]
     );

@@ -8,8 +8,16 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace Gradus.Tests.Mutants;
 
 /// <summary>An assembly of ours with all its mutants in it.</summary>
+/// <param name="Mutants">Those that are judged, in the order in which they are.</param>
+/// <param name="Found">All that were found, also those that would not compile.</param>
 /// <param name="Places">How many places there are, and one more.</param>
-internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutants, int Places, byte[] Bytes)
+internal sealed record MutatedRoom(
+    string Assembly,
+    IReadOnlyList<Mutant> Mutants,
+    IReadOnlyList<Mutant> Found,
+    int Places,
+    byte[] Bytes
+)
 {
     private const string Usings =
         "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; "
@@ -23,13 +31,15 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
     /// <param name="sources">Path below src → text.</param>
     /// <param name="references">Paths of all assemblies that it needs.</param>
     /// <param name="resources">What is built into it.</param>
-    /// <param name="asked">Whether a file is mutated: compiling takes longer than all else where there are thousands.</param>
+    /// <param name="asked">Whether a file is mutated.</param>
+    /// <param name="sample">Which of its mutants are built in, and in what order.</param>
     public static MutatedRoom Of(
         string assembly,
         IEnumerable<(string Path, string Text)> sources,
         IEnumerable<string> references,
         IEnumerable<ResourceDescription> resources,
-        Func<string, bool> asked
+        Func<string, bool> asked,
+        Func<IReadOnlyList<Mutant>, IEnumerable<Mutant>> sample
     )
     {
         var options = new CSharpCompilationOptions(
@@ -55,7 +65,9 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
             .SyntaxTrees.Where(t => asked(t.FilePath))
             .Select(t => new MutatedFile(t.FilePath, whole.GetSemanticModel(t), next).Look())
             .ToArray();
-        HashSet<int> dropped = [];
+        var found = files.SelectMany(f => f.Mutants).ToArray();
+        var chosen = sample(found).ToArray();
+        var dropped = found.Except(chosen).Select(m => m.Id).ToHashSet();
         HashSet<int> unseen = [];
         for (var round = 0; round < Rounds; round++)
         {
@@ -65,12 +77,7 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
             using var bytes = new MemoryStream();
             var result = mutated.Emit(bytes, manifestResources: resources);
             if (result.Success)
-                return new(
-                    assembly,
-                    [.. files.SelectMany(f => f.Mutants).Where(m => !dropped.Contains(m.Id))],
-                    next.Place + 1,
-                    bytes.ToArray()
-                );
+                return new(assembly, [.. chosen.Where(m => !dropped.Contains(m.Id))], found, next.Place + 1, bytes.ToArray());
             foreach (var fault in result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error))
                 if (!Drop(fault, dropped, unseen))
                     throw new InvalidOperationException($"{assembly} does not compile with its mutants: {fault}");
@@ -82,7 +89,13 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
     /// <summary>The sources of a room as they lie in the checkout, with what is built into its assembly.</summary>
     /// <param name="name">The folder below src.</param>
     /// <param name="built">The assembly as it was built.</param>
-    public static MutatedRoom Of(string name, Assembly built, IEnumerable<string> references, Func<string, bool> asked) =>
+    public static MutatedRoom Of(
+        string name,
+        Assembly built,
+        IEnumerable<string> references,
+        Func<string, bool> asked,
+        Func<IReadOnlyList<Mutant>, IEnumerable<Mutant>> sample
+    ) =>
         Of(
             $"Gradus.{name}",
             Repository
@@ -92,7 +105,8 @@ internal sealed record MutatedRoom(string Assembly, IReadOnlyList<Mutant> Mutant
             built
                 .GetManifestResourceNames()
                 .Select(n => new ResourceDescription(n, () => built.GetManifestResourceStream(n) ?? Stream.Null, isPublic: true)),
-            asked
+            asked,
+            sample
         );
 
     /// <summary>Leaves out the mutant, or else the call at a place, that the compiler refuses.</summary>
