@@ -13,6 +13,9 @@ internal sealed class Commands
     internal const int ErrorsFound = 1;
     internal const int NotCarriedOut = 2;
 
+    /// <summary>How long a command that goes on until Ctrl-C may take to end after it.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
     private readonly RootCommand root;
 
     private Commands(RootCommand root) => this.root = root;
@@ -55,7 +58,9 @@ internal sealed class Commands
             return Refuse(asked.Errors[0].Message);
         try
         {
-            return await asked.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return await asked.InvokeAsync(
+                new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = Patience }
+            );
         }
         catch (HandOverException trouble)
         {

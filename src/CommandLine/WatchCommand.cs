@@ -71,7 +71,10 @@ internal static class WatchCommand
         text.Line($"Watching '{folder}' until Ctrl-C. Open {server.Address}{(client is null ? "" : $"clients/{client}")}");
         using var looks = new LookLoop(practice, folder, themeFolder, text, checks.Wake);
         using var ended = end.Register(checks.Wake);
-        await Task.WhenAll(Long(() => looks.Run(end)), Long(() => checks.Run(end)));
+        var (looking, checking) = (Long(() => looks.Run(end)), Long(() => checks.Run(end)));
+        // Where one of them fails, the other would wait for it without end.
+        await await Task.WhenAny(looking, checking);
+        await Task.WhenAll(looking, checking);
         return Commands.Fine;
     }
 

@@ -5,8 +5,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>Behind the pages: the rules on all sources, then the audit of each client's finished site, who is looked at first. What
-/// did not change is not audited again, and a change in between begins it anew.</summary>
+/// <summary>Behind the pages: the rules on all sources, then the audit of each client's finished site, who is looked at first.
+/// What did not change is not audited again, and a change in between begins it anew.</summary>
 internal sealed class CheckLoop(WatchedPractice practice, Viewers viewers, string? themeFolder, WatchText text) : IDisposable
 {
     /// <summary>A browser that is showing a page needs the processor first.</summary>

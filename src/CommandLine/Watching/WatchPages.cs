@@ -4,8 +4,8 @@ using Gradus.Planning;
 
 namespace Gradus.CommandLine;
 
-/// <summary>Watch's own pages, for the coach alone, and the parts of them that change. A client's page stands in one of them as it
-/// would be published, and has nothing of watch in it.</summary>
+/// <summary>Watch's own pages, for the coach alone, and the parts of them that change. A client's page stands in one of them as
+/// it would be published, and has nothing of watch in it.</summary>
 internal static class WatchPages
 {
     /// <summary>All clients.</summary>
@@ -82,7 +82,8 @@ internal static class WatchPages
 
     public static string Missing(string sentence, string back) =>
         "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>No page</title>\n</head>\n<body>\n"
-        + $"<p>{Escape(sentence)}</p>\n{(back.Length > 0 ? $"<p><a href=\"{Escape(back)}\">Back</a></p>\n" : "")}</body>\n</html>\n";
+        + $"<p>{Escape(sentence)}</p>\n"
+        + $"{(back.Length > 0 ? $"<p><a href=\"{Escape(back)}\">Back</a></p>\n" : "")}</body>\n</html>\n";
 
     private static string NoteOf(ReadState read, ClientId id, CheckLoop.Progressed progress) =>
         read.StoppedOn(id) is { } on ? $" <span class=\"place\">stopped on {on.Iso()}</span>"

@@ -4,8 +4,8 @@ using Microsoft.AspNetCore.Http;
 
 namespace Gradus.CommandLine;
 
-/// <summary>What can be looked at: a page of all clients, a page of each with the client's own page in it, and every file of every
-/// site as it would be published. All of it comes from memory: no path leads to the disk.</summary>
+/// <summary>What can be looked at: a page of all clients, a page of each with the client's own page in it, and every file of
+/// every site as it would be published. All of it comes from memory: no path leads to the disk.</summary>
 /// <param name="end">When everybody who waits is to be let go.</param>
 internal sealed class WatchSite(WatchedPractice practice, CheckLoop checks, Viewers viewers, CancellationToken end)
 {
@@ -13,7 +13,7 @@ internal sealed class WatchSite(WatchedPractice practice, CheckLoop checks, View
 
     /// <summary>Of watch's own pages: they show and ask for what is under their own address, and nobody may frame them.</summary>
     private const string OwnPolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; frame-src 'self'; "
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src data:; connect-src 'self'; frame-src 'self'; "
         + "frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
 
     /// <summary>A client's page has a policy of its own, in itself. Watch alone may frame it.</summary>
@@ -38,8 +38,8 @@ internal sealed class WatchSite(WatchedPractice practice, CheckLoop checks, View
             ["watching.js"] => Write(asked, StatusCodes.Status200OK, "text/javascript; charset=utf-8", Script),
             ["found"] => Own(asked, WatchPages.All(practice, checks.Progress)),
             ["events"] => Tell(asked, null),
-            ["clients", var id] when IsClient(id) => Own(asked, WatchPages.Client(practice, new(id))),
-            ["found", var id] when IsClient(id) => Own(asked, WatchPages.Found(practice, practice.Peek(new(id)))),
+            ["clients", var id] when IsClient(id) => Own(asked, WatchPages.Client(practice, Wanted(id))),
+            ["found", var id] when IsClient(id) => Own(asked, WatchPages.Found(practice, practice.Peek(Wanted(id)))),
             ["events", var id] when IsClient(id) => Tell(asked, new(id)),
             ["sites", var id, .. var file] when IsClient(id) => File(asked, new(id), string.Join('/', file)),
             _ => Missing(asked, "There is no such page here.", "../"),
@@ -57,6 +57,16 @@ internal sealed class WatchSite(WatchedPractice practice, CheckLoop checks, View
     }
 
     private bool IsClient(string id) => Id.IsValid(id) && practice.Read.Reading.Clients.Contains(new ClientId(id));
+
+    /// <summary>What is found of a client is worked out when somebody looks.</summary>
+    private ClientId Wanted(string id)
+    {
+        var client = new ClientId(id);
+        practice.Find(client);
+        if (practice.Peek(client).Told is null)
+            checks.Ask(client);
+        return client;
+    }
 
     private static Task Own(HttpContext asked, string html, int status = StatusCodes.Status200OK)
     {
@@ -97,8 +107,8 @@ internal sealed class WatchSite(WatchedPractice practice, CheckLoop checks, View
         try
         {
             var version = id is null ? 0 : practice.Find(id)?.Of.Version ?? 0;
-            if (id is not null && practice.Peek(id).Told is null)
-                checks.Ask(id);
+            if (id is not null)
+                Wanted(id.Text);
             await Say(FormattableString.Invariant($"event: hello\ndata: {version}\n\n"));
             await foreach (var message in viewer.Messages.Reader.ReadAllAsync(over.Token))
                 await Say(message);
