@@ -8,7 +8,7 @@ namespace Gradus.Tests.CommandLine;
 /// <summary>The real <c>gradus watch</c> in a process of its own, until it is ended as by Ctrl-C.</summary>
 internal sealed partial class WatchProcess : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(1);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
 
     private readonly Process process;
     private readonly StringBuilder output = new();

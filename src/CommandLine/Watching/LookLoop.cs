@@ -9,6 +9,9 @@ internal sealed class LookLoop(WatchedPractice practice, string folder, string? 
 {
     private static readonly TimeSpan Usual = TimeSpan.FromSeconds(1);
 
+    /// <summary>However large the folder is.</summary>
+    private static readonly TimeSpan Seldom = TimeSpan.FromSeconds(5);
+
     /// <summary>No more than a fiftieth of the time goes into looking at what did not change.</summary>
     private const int Share = 50;
 
@@ -29,7 +32,7 @@ internal sealed class LookLoop(WatchedPractice practice, string folder, string? 
                 return;
             var (began, wasGone) = (Stopwatch.GetTimestamp(), practice.IsGone);
             var isOther = practice.Look(out var hurry);
-            wait = hurry ?? Later(Stopwatch.GetElapsedTime(began));
+            wait = hurry ?? (isOther ? Usual : Later(Stopwatch.GetElapsedTime(began)));
             if (practice.IsGone != wasGone)
                 text.Line(
                     practice.IsGone
@@ -37,8 +40,13 @@ internal sealed class LookLoop(WatchedPractice practice, string folder, string? 
                         : $"'{folder}' is there again."
                 );
             // Who found something without being told, or lost the folder, listens to a folder that is another by now.
+            // What happens between two ears is heard by neither, so it is looked at once more.
             if ((isOther && !told) || practice.IsGone != wasGone)
+            {
                 Listen();
+                wait = hurry ?? TimeSpan.Zero;
+            }
+
             if (isOther)
                 changed();
         }
@@ -51,7 +59,11 @@ internal sealed class LookLoop(WatchedPractice practice, string folder, string? 
         wake.Dispose();
     }
 
-    private static TimeSpan Later(TimeSpan took) => took * Share > Usual ? took * Share : Usual;
+    /// <param name="took">How long it took to see that nothing changed.</param>
+    private static TimeSpan Later(TimeSpan took) =>
+        took * Share > Seldom ? Seldom
+        : took * Share > Usual ? took * Share
+        : Usual;
 
     private void Listen()
     {

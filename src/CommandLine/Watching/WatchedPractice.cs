@@ -14,7 +14,7 @@ namespace Gradus.CommandLine;
 internal sealed class WatchedPractice(string folder, string? themeFolder, DateOnly? today, Viewers viewers)
 {
     /// <summary>What looks broken may be half saved: it is told once it has stayed so for this long.</summary>
-    private static readonly TimeSpan Settled = TimeSpan.FromMilliseconds(150);
+    private static readonly TimeSpan Settled = TimeSpan.FromMilliseconds(250);
 
     /// <summary>And after this long whatever happens.</summary>
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
