@@ -145,21 +145,31 @@ public static class RuleBook
         bool whole = true
     )
     {
-        var asked = Rules.Where(rule => whole || rule is not IWholeRule).ToArray();
-        foreach (var finding in asked.OfType<IPracticeRule>().SelectMany(rule => rule.Check(practice)))
+        foreach (var finding in CheckShared(practice, whole))
             yield return finding;
         foreach (var client in practice.Clients)
-        {
-            var training = trainings[client.Id];
-            foreach (
-                var finding in asked
-                    .OfType<IClientRule>()
-                    .Where(rule => training.IsCountable || rule is not ICountingRule)
-                    .SelectMany(rule => rule.Check(practice, client, training, today))
-            )
-                yield return finding;
-        }
+        foreach (var finding in Check(practice, client, trainings[client.Id], today, whole))
+            yield return finding;
     }
+
+    /// <summary>The part of <see cref="Check(Practice, IReadOnlyDictionary{ClientId, Training}, DateOnly, bool)"/> that is about
+    /// what all clients share.</summary>
+    public static IEnumerable<Finding> CheckShared(Practice practice, bool whole = true) =>
+        Rules.OfType<IPracticeRule>().Where(rule => whole || rule is not IWholeRule).SelectMany(rule => rule.Check(practice));
+
+    /// <summary>The part of it that is about one client.</summary>
+    public static IEnumerable<Finding> Check(
+        Practice practice,
+        Client client,
+        Training training,
+        DateOnly today,
+        bool whole = true
+    ) =>
+        Rules
+            .OfType<IClientRule>()
+            .Where(rule => whole || rule is not IWholeRule)
+            .Where(rule => training.IsCountable || rule is not ICountingRule)
+            .SelectMany(rule => rule.Check(practice, client, training, today));
 
     /// <summary>Plan + finished site → findings.</summary>
     /// <param name="others">The names of the other clients, for the one rule that looks for them.</param>

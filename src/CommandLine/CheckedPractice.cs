@@ -74,10 +74,7 @@ internal sealed class CheckedPractice
         var reading = PracticeReader.Read(folder, findings);
         var known = reading.Clients.Select(c => c.Text).ToArray();
         if (clients.FirstOrDefault(c => !known.Contains(c, StringComparer.Ordinal)) is { } unknown)
-            throw new IOException(
-                $"There is no client '{unknown}' in '{path}'. "
-                    + $"{Nearest.Ask(unknown, known, $"The clients are: {string.Join(", ", known)}.")}"
-            );
+            throw new IOException(NoClient(unknown, known, path));
         var trainings = new Dictionary<ClientId, Training>();
         if (reading.Practice is { } practice)
         {
@@ -102,6 +99,24 @@ internal sealed class CheckedPractice
         var reach = reading.Practice is null ? new([], []) : Reach.Of(reading.Practice);
         return new(folder, reading, wanted, findings, reach, trainings, today, share);
     }
+
+    /// <summary>That there is no such client, and who is meant perhaps.</summary>
+    public static string NoClient(string client, string[] known, string folder) =>
+        $"There is no client '{client}' in '{folder}'. "
+        + $"{Nearest.Ask(client, known, $"The clients are: {string.Join(", ", known)}.")}";
+
+    /// <summary>What somebody else has read and checked, for these clients.</summary>
+    /// <param name="trainings">Of every client who is asked for.</param>
+    /// <param name="findings">What was found so far; more may come.</param>
+    public static CheckedPractice Of(
+        SourceFolder folder,
+        PracticeReading reading,
+        Series<ClientId> wanted,
+        Findings findings,
+        Reach reach,
+        IReadOnlyDictionary<ClientId, Training> trainings,
+        DateOnly today
+    ) => new(folder, reading, wanted, findings, reach, trainings, today);
 
     /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
     /// not.</summary>

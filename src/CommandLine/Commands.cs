@@ -13,6 +13,9 @@ internal sealed class Commands
     internal const int ErrorsFound = 1;
     internal const int NotCarriedOut = 2;
 
+    /// <summary>How long a command that goes on until Ctrl-C may take to end after it.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
     private readonly RootCommand root;
 
     private Commands(RootCommand root) => this.root = root;
@@ -29,6 +32,7 @@ internal sealed class Commands
         root.Subcommands.Add(NewCommand.Words());
         root.Subcommands.Add(PublishCommand.Words(forms));
         root.Subcommands.Add(AuditCommand.Words(forms));
+        root.Subcommands.Add(WatchCommand.Words());
         root.Subcommands.Add(CompareCommand.Words());
         root.Subcommands.Add(ScreenCommand.Words());
         root.Subcommands.Add(LoadCommand.Words());
@@ -55,7 +59,9 @@ internal sealed class Commands
             return Refuse(asked.Errors[0].Message);
         try
         {
-            return await asked.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return await asked.InvokeAsync(
+                new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = Patience }
+            );
         }
         catch (HandOverException trouble)
         {

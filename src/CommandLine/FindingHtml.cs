@@ -40,6 +40,15 @@ internal sealed class FindingHtml
         return CoachPage.Of("What the audit found", Style, page.html.ToString());
     }
 
+    /// <summary>Findings alone, one after the other, each with the name of its rule.</summary>
+    public static string Each(Series<Finding> findings, Excerpts excerpts)
+    {
+        var page = new FindingHtml(excerpts, [], _ => null);
+        foreach (var finding in findings)
+            page.One(finding, finding.Rule);
+        return page.html.ToString();
+    }
+
     private void Body(Series<Finding> findings, Series<Unjudged> unjudged)
     {
         html.Append($"<p class=\"counts\">{Counts(findings)}</p>\n");
@@ -80,13 +89,13 @@ internal sealed class FindingHtml
         html.Append("</section>\n");
     }
 
-    private void One(Finding finding)
+    /// <param name="rule">Where it is not told already.</param>
+    private void One(Finding finding, RuleId? rule = null)
     {
         var level = FindingText.Word(finding.Level);
         html.Append($"<div class=\"finding {level}\">\n")
-            .Append(
-                $"<p><strong class=\"level\">{level}</strong> <span class=\"place\">{Escape(finding.At.ToString())}</span></p>\n"
-            )
+            .Append($"<p><strong class=\"level\">{level}</strong> <span class=\"place\">{Escape(finding.At.ToString())}</span>")
+            .Append($"{(rule is null ? "" : $" <span class=\"place\">{Escape(rule.Text)}</span>")}</p>\n")
             .Append($"<p>{Escape(finding.Sentence)}</p>\n");
         if (excerpts.Line(finding.Client?.Text, finding.At.File, finding.At.Line) is { } line)
         {

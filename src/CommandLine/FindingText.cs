@@ -9,6 +9,13 @@ internal static class FindingText
 
     public static void Write(TextWriter to, Series<Finding> findings, Excerpts excerpts)
     {
+        WriteEach(to, findings, excerpts);
+        to.WriteLine(Counted(findings));
+    }
+
+    /// <summary>The same without how many there are.</summary>
+    public static void WriteEach(TextWriter to, Series<Finding> findings, Excerpts excerpts)
+    {
         foreach (var finding in findings)
         {
             to.WriteLine(FirstLine(finding));
@@ -17,8 +24,6 @@ internal static class FindingText
             to.WriteLine($"    {finding.Help}");
             to.WriteLine();
         }
-
-        to.WriteLine(Counted(findings));
     }
 
     /// <summary>Place, level, rule, client, sentence.</summary>

@@ -29,6 +29,7 @@ public sealed class WallTests
             "Auditing",
             "Domain",
             "HandingOver",
+            "Microsoft.AspNetCore.App",
             "Planning",
             "Reading",
             "Rendering",
@@ -63,7 +64,11 @@ public sealed class WallTests
             var references = project
                 .Descendants("ProjectReference")
                 .Select(r => Path.GetFileNameWithoutExtension((string?)r.Attribute("Include") ?? ""))
-                .Concat(project.Descendants("PackageReference").Select(r => (string?)r.Attribute("Include") ?? ""));
+                .Concat(
+                    new[] { "PackageReference", "FrameworkReference" }
+                        .SelectMany(kind => project.Descendants(kind))
+                        .Select(r => (string?)r.Attribute("Include") ?? "")
+                );
             Assert.Equal(allowed, references.Order(StringComparer.Ordinal));
         }
     }

@@ -155,7 +155,7 @@ public sealed class ClipTests
         );
     }
 
-    private static LittlePractice Golden(string captions = Captions) =>
+    internal static LittlePractice Golden(string captions = Captions) =>
         LittlePractice
             .Golden.Edit(File, "Let the heel sink.", "Let the heel sink. ![The heel sinks](sink.webm)")
             .With("exercises/sink.webm", MediaFileTests.Bytes("sounding.webm"))

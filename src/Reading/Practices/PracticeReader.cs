@@ -7,8 +7,24 @@ namespace Gradus.Reading;
 public static class PracticeReader
 {
     /// <summary>The practice in a folder, or null (with findings) where practice.md is missing or cannot be bound.</summary>
-    public static PracticeReading Read(SourceFolder folder, Findings findings)
+    /// <param name="kept">What was read of it before, by whoever reads it again and again.</param>
+    public static PracticeReading Read(SourceFolder folder, Findings findings, KeptReadings? kept = null)
     {
+        kept ??= new();
+        while (true)
+        {
+            var run = kept.Begin(folder);
+            var reading = Read(run);
+            if (!kept.Keep(run))
+                continue;
+            findings.AddRange(run.Findings);
+            return reading;
+        }
+    }
+
+    private static PracticeReading Read(ReadingRun run)
+    {
+        var (folder, findings, media) = (run.Folder, run.Findings, run.Media);
         foreach (var link in folder.Links)
         {
             findings.Add(
@@ -24,27 +40,54 @@ public static class PracticeReader
         }
 
         var exerciseIds = Ids(folder, "exercises", ".md", findings);
-        var media = new MediaFiles(folder, findings);
-        var words = WordsReader.Read(folder, findings);
-        var card = One(folder, "practice.md", findings) is { } practice
-            ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), media)
-            : null;
+        var listed = string.Join('\n', exerciseIds);
+        var words = run.Part("words", said => WordsReader.Read(folder, said), VersionsOf(folder, "words/"));
+        var card = run.Part(
+            "practice.md",
+            said =>
+                One(folder, "practice.md", said) is { } practice
+                    ? PracticeCardReader.Read(practice, exerciseIds.ToHashSet(StringComparer.Ordinal), media)
+                    : null,
+            run.Version("practice.md"),
+            listed
+        );
         var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
-        var conditions = ConditionReader.Read(
-            One(folder, "conditions.yaml", findings),
-            words.In(card?.Language ?? WordsReader.First, WordsReader.First),
-            findings
+        var language = card?.Language ?? WordsReader.First;
+        var conditions = run.Part(
+            "conditions.yaml",
+            said => ConditionReader.Read(One(folder, "conditions.yaml", said), words.In(language, WordsReader.First), said),
+            run.Version("conditions.yaml"),
+            words,
+            language
         );
         var sportIds = Ids(folder, "sports", ".yaml", findings);
         var cautionIds = Ids(folder, "cautions", ".md", findings);
+        var measures = run.Part(
+            "motions.yaml",
+            said => MotionReader.Read(Optional(folder, "motions.yaml", said), said),
+            run.Version("motions.yaml")
+        );
+        var countries = card?.Emergency.Select(e => e.Country).ToSeries();
         var known = new KnownIds(
             exerciseIds.ToHashSet(StringComparer.Ordinal),
             cautionIds.ToHashSet(StringComparer.Ordinal),
             conditions,
             sportIds.ToHashSet(StringComparer.Ordinal),
-            MotionReader.Read(Optional(folder, "motions.yaml", findings), findings),
+            measures,
             media,
-            card?.Emergency.Select(e => e.Country).ToSeries()
+            countries
+        );
+        // The same object as long as the same is known: what was read under it need not be read again.
+        var under = run.Part(
+            "known",
+            _ => new object(),
+            listed,
+            string.Join('\n', cautionIds),
+            conditions,
+            string.Join('\n', sportIds),
+            measures,
+            countries,
+            settings
         );
 
         var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));
@@ -52,22 +95,36 @@ public static class PracticeReader
         var exercises = Each(exerciseIds, "exercises/{0}.md", (sheet, id) =>
             ExerciseReader.Read(sheet, new(id), known, settings)
         );
-        var translations = Each(Translated("cautions"), "cautions/{0}.md", (sheet, name) =>
+        var translations = Each<Translation>(Translated("cautions"), "cautions/{0}.md", (sheet, name) =>
                 TranslationReader.OfCaution(sheet, name, known)
             )
             .Concat(
-                Each(Translated("exercises"), "exercises/{0}.md", (sheet, name) =>
+                Each<Translation>(Translated("exercises"), "exercises/{0}.md", (sheet, name) =>
                     TranslationReader.OfExercise(sheet, name, known)
                 )
             )
             .ToSeries();
         var clientIds = ClientIds(folder, findings);
         var clients = clientIds
-            .Select(id => ClientIn(folder, new(id), known, settings, words, findings))
+            .Select(id =>
+                run.Part(
+                    $"clients/{id}",
+                    said => ClientIn(folder, new(id), known, settings, words, said),
+                    VersionsOf(folder, $"clients/{id}/").Prepend(words).Prepend(under)
+                )
+            )
             .OfType<Client>()
             .ToSeries();
-        var glossary = Optional(folder, "glossary.yaml", findings) is { } explained ? GlossaryReader.Read(explained) : [];
-        var accepted = Optional(folder, "accepted.yaml", findings) is { } listed ? AcceptedReader.Read(listed) : [];
+        var glossary = run.Part(
+            "glossary.yaml",
+            said => Optional(folder, "glossary.yaml", said) is { } sheet ? GlossaryReader.Read(sheet) : [],
+            run.Version("glossary.yaml")
+        );
+        var accepted = run.Part(
+            "accepted.yaml",
+            said => Optional(folder, "accepted.yaml", said) is { } sheet ? AcceptedReader.Read(sheet) : [],
+            run.Version("accepted.yaml")
+        );
         var all = clientIds.Select(id => new ClientId(id)).ToSeries();
         return new(
             card is null
@@ -99,13 +156,25 @@ public static class PracticeReader
             foreach (var id in ids)
             {
                 var file = path.Replace("{0}", id, StringComparison.Ordinal);
-                if (SourceFile.Of(folder, file, findings) is { } sheet && read(sheet, id) is { } thing)
+                var thing = run.Part(
+                    file,
+                    said => SourceFile.Of(folder, file, said) is { } sheet ? read(sheet, id) : null,
+                    run.Version(file),
+                    under
+                );
+                if (thing is not null)
                     things.Add(thing);
             }
 
             return things.ToSeries();
         }
     }
+
+    /// <summary>Each file below a folder of the practice, and its version.</summary>
+    private static IEnumerable<object?> VersionsOf(SourceFolder folder, string beginning) =>
+        folder
+            .Paths.Where(p => p.StartsWith(beginning, StringComparison.Ordinal))
+            .SelectMany(p => new[] { p, folder.Version(p) });
 
     private static Client? ClientIn(
         SourceFolder folder,

@@ -4,34 +4,54 @@ namespace Gradus.Reading;
 
 /// <summary>The pictures and the clips of a practice, each read once, and kept without what cameras and programs note in
 /// them.</summary>
-internal sealed class MediaFiles(SourceFolder folder, Findings findings)
+internal sealed class MediaFiles(SourceFolder folder, Findings findings, KeptPictures kept)
 {
     /// <summary>More would take more memory than they save time.</summary>
     private const int MostAtOnce = 4;
 
     private readonly SortedDictionary<string, List<MediaMention>> pictures = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, Clip> clips = new(StringComparer.Ordinal);
+    private readonly List<MediaUse> uses = [];
+
+    /// <summary>Every time that a text asked for a picture or a clip so far.</summary>
+    public IReadOnlyList<MediaUse> Uses => uses;
 
     /// <summary>Those that some text shows, in the order of their paths.</summary>
     public Series<Clip> Clips => clips.Values.ToSeries();
 
     /// <summary>The path of the picture at an address, as a text writes it; null (and a finding) where there is no such
     /// file.</summary>
-    public string? FindPicture(MediaMention mention) =>
-        PathOf(mention, Faults.PictureMissing) is { } path ? FindPicture(mention, path) : null;
+    public string? FindPicture(MediaMention mention)
+    {
+        if (PathOf(mention, Faults.PictureMissing) is { } path)
+            return FindPicture(mention, path);
+        uses.Add(new(mention, null, null, []));
+        return null;
+    }
+
+    /// <summary>As if a text that was read before asked once more for what it found then.</summary>
+    public void FindAgain(MediaUse use)
+    {
+        if (use.Picture is { } picture)
+            FindPicture(use.Mention, picture);
+        else
+            uses.Add(use);
+        if (use.Clip is { } clip)
+            clips[clip.Path] = clip;
+        findings.AddRange(use.Said);
+    }
 
     /// <summary>Every picture that some text shows and that can be shown, in the order of their paths; the others are findings
     /// wherever a text shows them. Photographs of one content are scaled once.</summary>
     public Series<Picture> ScaledPictures()
     {
-        var reader = new PictureReader(folder);
+        var reader = new PictureReader(folder, kept);
         var read = new PictureRead[pictures.Count];
         Parallel.ForEach(pictures.Keys.Index(), new ParallelOptions { MaxDegreeOfParallelism = MostAtOnce }, path =>
             read[path.Index] = reader.Read(path.Item)
         );
         foreach (var (mentions, picture) in pictures.Values.Zip(read))
-        foreach (var mention in mentions)
-            picture.Say(mention);
+            findings.AddRange(mentions.Select(picture.FoundAt).OfType<Finding>());
         return read.Select(r => r.Picture).OfType<Picture>().ToSeries();
     }
 
@@ -39,15 +59,30 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
     /// none to show.</summary>
     public Clip? FindClip(MediaMention mention)
     {
-        if (PathOf(mention, Faults.ClipMissing) is not { } path)
-            return null;
-        if (clips.TryGetValue(path, out var known))
-            return known;
+        var said = new Findings();
+        var clip = PathOf(mention, Faults.ClipMissing) is { } path
+            ? clips.GetValueOrDefault(path) ?? Read(mention, path, said)
+            : null;
+        uses.Add(new(mention, null, clip, said.ToSeries()));
+        findings.AddRange(said);
+        return clip;
+    }
+
+    private Clip? Read(MediaMention mention, string path, Findings said)
+    {
         var still = StillOf(mention, path);
         if (ClipReader.Read(folder, mention, path) is not { } file || still is null)
             return null;
         SeeThatPathsDiffer(mention, path, clips.Keys);
-        return clips[path] = new(path, file.Bytes, file.Width, file.Height, file.Sounds, still, CaptionsBeside(path).ToSeries());
+        return clips[path] = new(
+            path,
+            file.Bytes,
+            file.Width,
+            file.Height,
+            file.Sounds,
+            still,
+            CaptionsBeside(path, said).ToSeries()
+        );
     }
 
     private string FindPicture(MediaMention mention, string path)
@@ -55,6 +90,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         if (!pictures.TryGetValue(path, out var mentions))
             pictures[path] = mentions = [];
         mentions.Add(mention);
+        uses.Add(new(mention, path, null, []));
         return path;
     }
 
@@ -82,7 +118,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         return null;
     }
 
-    private IEnumerable<Captions> CaptionsBeside(string clip)
+    private IEnumerable<Captions> CaptionsBeside(string clip, Findings said)
     {
         var (before, after) = (clip[..(clip.LastIndexOf('.') + 1)], ".vtt");
         foreach (
@@ -94,7 +130,7 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         )
             yield return new(
                 path[before.Length..^after.Length],
-                SourceFile.Of(folder, path, findings) is { } sheet ? CaptionsReader.Read(sheet) : []
+                SourceFile.Of(folder, path, said) is { } sheet ? CaptionsReader.Read(sheet) : []
             );
     }
 
@@ -165,3 +201,9 @@ internal sealed class MediaFiles(SourceFolder folder, Findings findings)
         return owner.Length > 2 && owner[0] == "clients" && !sheet.StartsWith($"clients/{owner[1]}/", StringComparison.Ordinal);
     }
 }
+
+/// <summary>One time that a text asked for a picture or a clip, and what it got.</summary>
+/// <param name="Picture">The path of the picture; null where there is none.</param>
+/// <param name="Clip">Null where there is none.</param>
+/// <param name="Said">What was found in the clip's captions, which are read with it.</param>
+internal sealed record MediaUse(MediaMention Mention, string? Picture, Clip? Clip, Series<Finding> Said);

@@ -14,4 +14,8 @@ internal sealed record MediaMention(SourceFile SourceFile, string Address, Locat
     public void Fault(RuleId fault, string message, string help) => SourceFile.Fault(fault, At, message, help, Length);
 
     public void Warn(RuleId fault, string message, string help) => SourceFile.Warn(fault, At, message, help, Length);
+
+    /// <summary>What is to be said of it, without saying it.</summary>
+    public Finding Found(RuleId fault, Level level, string message, string help) =>
+        SourceFile.Found(fault, level, At, message, help, Length);
 }

@@ -8,14 +8,14 @@ namespace Gradus.Reading;
 
 /// <summary>A file of the practice → a picture in the sizes that pages show, or what is wrong with it. Files of one content are
 /// scaled once; several threads may ask at once.</summary>
-internal sealed class PictureReader(SourceFolder folder)
+internal sealed class PictureReader(SourceFolder folder, KeptPictures kept)
 {
     /// <summary>A file above this is not even read, in bytes.</summary>
     private const long MostBytes = 256 * 1024 * 1024;
 
-    private readonly ConcurrentDictionary<string, Lazy<ScaledPicture>> scaled = new(StringComparer.Ordinal);
+    public PictureRead Read(string path) => kept.Read(folder, path, () => Anew(path));
 
-    public PictureRead Read(string path)
+    private PictureRead Anew(string path)
     {
         var size = folder.SizeOrNone(path);
         if (size > MostBytes)
@@ -42,7 +42,7 @@ internal sealed class PictureReader(SourceFolder folder)
                 )
             );
         var name = Convert.ToHexStringLower(SHA256.HashData(bytes))[..12];
-        var picture = scaled.GetOrAdd(name, _ => new(() => PictureScaler.Scale(bytes, file))).Value;
+        var picture = kept.Scaled.GetOrAdd(name, _ => new(() => PictureScaler.Scale(bytes, file))).Value;
         return picture.Trouble is { } trouble
             ? Damaged(path, trouble)
             : new(new(path, picture.Sizes.Select(s => Named(name, s)).ToSeries()), null, "", "");
@@ -80,12 +80,30 @@ internal sealed class PictureReader(SourceFolder folder)
 /// <param name="Fault">What is wrong; null where nothing is.</param>
 internal sealed record PictureRead(Picture? Picture, RuleId? Fault, string Message, string Help)
 {
-    /// <summary>Says at a mention what is wrong. What is too large keeps nobody from training: the page stays whole.</summary>
-    public void Say(MediaMention mention)
+    /// <summary>What is wrong, at a mention; null where nothing is. What is too large keeps nobody from training: the page stays
+    /// whole.</summary>
+    public Finding? FoundAt(MediaMention mention) =>
+        Fault is { } fault
+            ? mention.Found(fault, fault == Faults.PictureTooLarge ? Level.Warning : Level.Error, Message, Help)
+            : null;
+}
+
+/// <summary>Pictures that were read before, for whoever reads a practice again.</summary>
+internal sealed class KeptPictures
+{
+    private readonly ConcurrentDictionary<string, (object Version, PictureRead Read)> read = new(StringComparer.Ordinal);
+
+    /// <summary>By the content of the picture that they were made from.</summary>
+    public ConcurrentDictionary<string, Lazy<ScaledPicture>> Scaled { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>What was read of a file that is the same now, or what is read of it now.</summary>
+    public PictureRead Read(SourceFolder folder, string path, Func<PictureRead> anew)
     {
-        if (Fault is { } large && large == Faults.PictureTooLarge)
-            mention.Warn(large, Message, Help);
-        else if (Fault is { } fault)
-            mention.Fault(fault, Message, Help);
+        var version = folder.Version(path);
+        if (read.TryGetValue(path, out var known) && known.Version.Equals(version))
+            return known.Read;
+        var now = anew();
+        read[path] = (version, now);
+        return now;
     }
 }

@@ -96,10 +96,14 @@ internal sealed class SourceFile
 
     /// <param name="length">How much is marked; no more than there is on the line.</param>
     public void Fault(RuleId fault, Location at, string message, string help, int length = 1) =>
-        findings.Add(new(fault, Level.Error, null, at, message, help, Marked(at, length)));
+        findings.Add(Found(fault, Level.Error, at, message, help, length));
 
     public void Warn(RuleId fault, Location at, string message, string help, int length = 1) =>
-        findings.Add(new(fault, Level.Warning, null, at, message, help, Marked(at, length)));
+        findings.Add(Found(fault, Level.Warning, at, message, help, length));
+
+    /// <summary>What is to be said of a place, without saying it.</summary>
+    public Finding Found(RuleId fault, Level level, Location at, string message, string help, int length) =>
+        new(fault, level, null, at, message, help, Marked(at, length));
 
     /// <summary>The length with the quotation marks that stand around what is marked.</summary>
     private int Marked(Location at, int length)

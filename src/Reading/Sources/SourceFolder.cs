@@ -6,11 +6,13 @@ namespace Gradus.Reading;
 /// <summary>The door to the disk: the files of a practice, by path inside it, with <c>/</c> between folders.</summary>
 public sealed class SourceFolder
 {
-    private readonly SortedDictionary<string, (Func<long> Size, Func<byte[]> Read)> files;
+    private readonly SortedDictionary<string, SourceEntry> files;
 
-    private SourceFolder(SortedDictionary<string, (Func<long> Size, Func<byte[]> Read)> files, IEnumerable<string> links)
+    private SourceFolder(IEnumerable<SourceEntry> files, IEnumerable<string> links)
     {
-        this.files = files;
+        this.files = new(StringComparer.Ordinal);
+        foreach (var file in files)
+            this.files[file.Path] = file;
         Links = links.Order(StringComparer.Ordinal).ToSeries();
     }
 
@@ -32,28 +34,30 @@ public sealed class SourceFolder
     {
         if (!Directory.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
-        var files = new SortedDictionary<string, (Func<long>, Func<byte[]>)>(StringComparer.Ordinal);
-        var options = new EnumerationOptions
-        {
-            RecurseSubdirectories = true,
-            MaxRecursionDepth = 8,
-            AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden,
-        };
-        foreach (var path in Directory.EnumerateFiles(folder, "*", options))
-            files[Inside(folder, path)] = (() => new FileInfo(path).Length, () => File.ReadAllBytes(path));
-        return new(files, LinksIn(folder));
+        var listed = List(folder).ToLookup(file => file.IsLink);
+        return new(
+            listed[false]
+                .Select(file => new SourceEntry(
+                    file.Path,
+                    new object(),
+                    () => new FileInfo(file.FullPath).Length,
+                    () => File.ReadAllBytes(file.FullPath)
+                )),
+            listed[true].Select(link => link.Path)
+        );
     }
 
     /// <summary>A practice that is not on the disk.</summary>
-    public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents)
-    {
-        var files = new SortedDictionary<string, (Func<long>, Func<byte[]>)>(StringComparer.Ordinal);
-        foreach (var (path, bytes) in contents)
-            files[path] = (() => bytes.Length, () => bytes);
-        return new(files, []);
-    }
+    public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents) =>
+        new(contents.Select(file => new SourceEntry(file.Key, file.Value, () => file.Value.Length, () => file.Value)), []);
 
-    private static IEnumerable<string> LinksIn(string folder)
+    /// <summary>A practice whose files somebody else keeps.</summary>
+    public static SourceFolder Of(IEnumerable<SourceEntry> entries, IEnumerable<string> links) => new(entries, links);
+
+    /// <summary>What lies in a folder of the disk now, in no order: each file, and each link, which is not followed. Names that
+    /// begin with a dot are left out.</summary>
+    /// <exception cref="IOException">The folder, or one in it, went away meanwhile.</exception>
+    public static IEnumerable<ListedFile> List(string folder)
     {
         var options = new EnumerationOptions
         {
@@ -61,14 +65,27 @@ public sealed class SourceFolder
             MaxRecursionDepth = 8,
             AttributesToSkip = FileAttributes.Hidden,
         };
-        return new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToFullPath(), options)
+        return new FileSystemEnumerable<ListedFile>(folder, (ref FileSystemEntry entry) => Listed(folder, ref entry), options)
         {
-            ShouldIncludePredicate = (ref FileSystemEntry entry) => entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
-            ShouldRecursePredicate = (ref FileSystemEntry entry) => !entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
-        }.Select(path => Inside(folder, path));
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => IsLink(ref entry) || !entry.IsDirectory,
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry),
+        };
     }
 
-    private static string Inside(string folder, string path) => Path.GetRelativePath(folder, path).Replace('\\', '/');
+    private static bool IsLink(ref FileSystemEntry entry) => entry.Attributes.HasFlag(FileAttributes.ReparsePoint);
+
+    private static ListedFile Listed(string folder, ref FileSystemEntry entry)
+    {
+        var path = entry.ToFullPath();
+        var isLink = IsLink(ref entry);
+        return new(
+            Path.GetRelativePath(folder, path).Replace('\\', '/'),
+            path,
+            isLink,
+            isLink ? 0 : entry.Length,
+            isLink ? default : entry.LastWriteTimeUtc
+        );
+    }
 
     public bool Has(string path) => files.ContainsKey(path);
 
@@ -77,6 +94,9 @@ public sealed class SourceFolder
 
     /// <summary>How many bytes it has, without reading them.</summary>
     public long Size(string path) => files[path].Size();
+
+    /// <summary>What a file that is there is told by from what it was before: equal only where its bytes are the same.</summary>
+    public object Version(string path) => files[path].Version;
 
     /// <summary>What cannot be opened is as if it were empty.</summary>
     public byte[] ReadOrNone(string path) => Opened(() => Read(path)) ?? [];
@@ -113,3 +133,15 @@ public sealed class SourceFolder
             .Select(parts => parts[0])
             .Distinct(StringComparer.Ordinal);
 }
+
+/// <summary>A file of a practice.</summary>
+/// <param name="Path">Inside the practice, with <c>/</c> between folders.</param>
+/// <param name="Version">Equal to that of an earlier time only where the bytes are the same.</param>
+/// <param name="Size">In bytes.</param>
+public sealed record SourceEntry(string Path, object Version, Func<long> Size, Func<byte[]> Read);
+
+/// <summary>A file as a folder of the disk lists it.</summary>
+/// <param name="Path">Inside that folder, with <c>/</c> between folders.</param>
+/// <param name="Length">In bytes; of a link 0.</param>
+/// <param name="Written">When its bytes were written last, as the disk tells it; of a link nothing.</param>
+public sealed record ListedFile(string Path, string FullPath, bool IsLink, long Length, DateTimeOffset Written);
