@@ -82,10 +82,14 @@ internal sealed class CheckedPractice
                 trainings[id] = training;
             var whole = findings.All(f => f.Level != Level.Error);
             var stopped = practice.Clients.Where(c => c.HasStopped(today)).Select(c => c.Id).ToHashSet();
+            var found = AtOnce
+                .InOrder(practice.Clients, c => RuleBook.Check(practice, c, trainings[c.Id], today, whole).ToArray())
+                .SelectMany(f => f);
             // Of who has stopped only what cannot be read is said: nobody trains by the rest.
             findings.AddRange(
                 RuleBook
-                    .Check(practice, trainings, today, whole)
+                    .CheckShared(practice, whole)
+                    .Concat(found)
                     .Where(f => f.Client is not { } client || !stopped.Contains(client))
                     .ToSeries()
             );
@@ -116,7 +120,7 @@ internal sealed class CheckedPractice
         Reach reach,
         IReadOnlyDictionary<ClientId, Training> trainings,
         DateOnly today
-    ) => new(folder, reading, wanted, findings, reach, trainings, today);
+    ) => new(folder, reading, wanted, findings, reach, trainings, today, null);
 
     /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
     /// not.</summary>

@@ -161,7 +161,7 @@ internal sealed class CheckLoop(WatchedPractice practice, Viewers viewers, strin
             {
                 good.Found = RuleBook.Audit(plan, site, run).ToSeries();
                 good.AuditedWith = names;
-                lines.Keep(site, good.Found);
+                lines.Keep(id, PageLines.Of(site, good.Found));
                 audited++;
             }
             else

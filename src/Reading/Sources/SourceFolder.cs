@@ -20,7 +20,7 @@ public sealed class SourceFolder
     internal ReadingNotes? Notes { get; private init; }
 
     /// <summary>The same folder, whose readers note what they ask.</summary>
-    internal SourceFolder Noting(ReadingNotes notes) => new(files, Links) { Notes = notes };
+    internal SourceFolder Noting(ReadingNotes notes) => new(files.Values, Links) { Notes = notes };
 
     /// <summary>What is no file of the practice but a link to another place; it is never followed.</summary>
     public Series<string> Links { get; }
