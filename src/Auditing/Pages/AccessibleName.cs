@@ -1,4 +1,4 @@
-using AngleSharp.Dom;
+using System.Text;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
@@ -11,14 +11,14 @@ internal sealed class AccessibleName(PageMarkup page)
     private const int DepthLimit = 50;
 
     /// <summary>With single spaces; empty where it has no name.</summary>
-    public string Of(IElement element) => Of(element, 0);
+    public string Of(PageElement element) => Of(element, 0);
 
     /// <summary>Whether an element, with all that stands in it, is kept from a screen reader.</summary>
-    public static bool IsKept(IElement element) =>
+    public static bool IsKept(PageElement element) =>
         element.Attributes.Length > 0
         && (element.Has("hidden") || element.Has("inert") || element.Value("aria-hidden") == "true");
 
-    private string Of(IElement element, int depth)
+    private string Of(PageElement element, int depth)
     {
         var said = ByOthers(element) ?? element.Value("aria-label") ?? (depth > DepthLimit ? "" : Own(element, depth));
         var name = Spacing.Collapse(said);
@@ -26,7 +26,7 @@ internal sealed class AccessibleName(PageMarkup page)
     }
 
     /// <summary>The words of the elements that <c>aria-labelledby</c> names; null where there is no such attribute.</summary>
-    public string? ByOthers(IElement element) =>
+    public string? ByOthers(PageElement element) =>
         element.Value("aria-labelledby") is { } ids
             ? string.Join(
                 ' ',
@@ -34,22 +34,32 @@ internal sealed class AccessibleName(PageMarkup page)
             )
             : null;
 
-    private string Own(IElement element, int depth) =>
+    private string Own(PageElement element, int depth) =>
         element.LocalName switch
         {
-            "img" or "area" => element.GetAttribute("alt") ?? "",
-            "input" when element.GetAttribute("type") == "image" => element.GetAttribute("alt") ?? "",
-            "input" => element.GetAttribute("value") ?? "",
-            _ => string.Concat(element.ChildNodes.Select(n => Said(n, depth))),
+            "img" or "area" => element.Value("alt") ?? "",
+            "input" when element.Value("type") == "image" => element.Value("alt") ?? "",
+            "input" => element.Value("value") ?? "",
+            _ => Inside(element, depth),
         };
 
-    private string Said(INode node, int depth) =>
+    private string Inside(PageElement element, int depth)
+    {
+        if (element.FirstChild is PageText only && only.NextSibling is null)
+            return only.Data;
+        var said = new StringBuilder();
+        for (var child = element.FirstChild; child is not null; child = child.NextSibling)
+            said.Append(Said(child, depth));
+        return said.ToString();
+    }
+
+    private string Said(PageNode node, int depth) =>
         node switch
         {
-            IText text => text.Data,
-            IElement { LocalName: "script" or "style" } => "",
-            IElement inner when IsKept(inner) => "",
-            IElement inner => $" {Of(inner, depth + 1)} ",
+            PageText text => text.Data,
+            PageElement { LocalName: "script" or "style" } => "",
+            PageElement inner when IsKept(inner) => "",
+            PageElement inner => $" {Of(inner, depth + 1)} ",
             _ => "",
         };
 }

@@ -45,13 +45,34 @@ internal sealed class ClientNames
     /// <summary>Whose names stand in a text as somebody might read it, entities and percent signs decoded; each once.</summary>
     public IEnumerable<string> In(string text)
     {
-        var decoded = text.Contains('&', StringComparison.Ordinal) ? WebUtility.HtmlDecode(text) : text;
-        var found = Found(FoldedText.Of(decoded)).Select(f => f.Name);
-        return (
-            decoded.Contains('%', StringComparison.Ordinal) && Uri.UnescapeDataString(decoded) is var plain && plain != decoded
-                ? found.Concat(Found(FoldedText.Of(plain)).Select(f => f.Name))
-                : found
-        ).Distinct(StringComparer.Ordinal);
+        var found = FoldedText.Ask(text, isHtml: true, Found);
+        if (MayHavePercent(text))
+        {
+            var decoded = WebUtility.HtmlDecode(text);
+            if (
+                decoded.Contains('%', StringComparison.Ordinal)
+                && Uri.UnescapeDataString(decoded) is var plain
+                && plain != decoded
+            )
+                found = [.. found, .. FoldedText.Ask(plain, isHtml: false, Found)];
+        }
+
+        return found.Count == 0 ? [] : found.Select(f => f.Name).Distinct(StringComparer.Ordinal);
+    }
+
+    /// <summary>Whether it has a percent sign, or a reference that may be one: nearly all are apostrophes.</summary>
+    private static bool MayHavePercent(string text)
+    {
+        if (text.Contains('%', StringComparison.Ordinal))
+            return true;
+        for (
+            var at = text.IndexOf("&#", StringComparison.Ordinal);
+            at >= 0;
+            at = text.IndexOf("&#", at + 1, StringComparison.Ordinal)
+        )
+            if (!text.AsSpan(at).StartsWith("&#39;", StringComparison.Ordinal))
+                return true;
+        return false;
     }
 
     /// <summary>The same for a page. The styles and scripts in it, most of a page that holds all others, are those of other sites
@@ -77,10 +98,10 @@ internal sealed class ClientNames
 
     /// <summary>Every place where a name stands in lines that are read one after another, with the number of the line that it
     /// begins in.</summary>
-    public IEnumerable<(string Name, int Line)> InLines(IEnumerable<string> lines)
+    public IEnumerable<(string Name, int Line)> InLines(Series<TextLine> lines)
     {
-        var (text, starts) = FoldedText.Joined(lines);
-        foreach (var (name, at) in Found(text))
+        var (found, starts) = FoldedText.AskJoined(lines, Found);
+        foreach (var (name, at) in found)
         {
             var line = starts.BinarySearch(at);
             yield return (name, line >= 0 ? line : ~line - 1);
@@ -119,20 +140,25 @@ internal sealed class ClientNames
 
     private static string Joined(string form) => form.Replace(" ", "", StringComparison.Ordinal);
 
-    private IEnumerable<(string Name, int At)> Found(string text)
+    private List<(string Name, int At)> Found(ReadOnlySpan<char> text)
     {
-        for (var at = text.AsSpan().IndexOfAny(forms); at >= 0; at = After(text, at))
+        var found = new List<(string, int)>();
+        for (var at = text.IndexOfAny(forms); at >= 0; at = After(text, at))
         {
             if (at > 0 && text[at - 1] != ' ')
                 continue;
             foreach (var length in lengths)
-                if (IsWhole(text, at + length) && named.TryGetValue(text.AsSpan(at, length), out var same))
+                if (IsWhole(text, at + length) && named.TryGetValue(text.Slice(at, length), out var same))
                     foreach (var name in same)
-                        yield return (name, at);
+                        found.Add((name, at));
         }
+
+        return found;
     }
 
-    private static bool IsWhole(string text, int end) => end == text.Length || (end < text.Length && text[end] == ' ');
+    private static bool IsWhole(ReadOnlySpan<char> text, int end) =>
+        end == text.Length || (end < text.Length && text[end] == ' ');
 
-    private int After(string text, int at) => text.AsSpan(at + 1).IndexOfAny(forms) is >= 0 and var next ? at + 1 + next : -1;
+    private int After(ReadOnlySpan<char> text, int at) =>
+        text[(at + 1)..].IndexOfAny(forms) is >= 0 and var next ? at + 1 + next : -1;
 }

@@ -36,7 +36,7 @@ internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruct
     }
 
     /// <summary>What it must say before it tells anybody to move.</summary>
-    public PageSigns Signs(Plan plan) => plan.SignsOn(Page.Path, Exercises.Select(e => e.Id));
+    public PageSigns Signs(PlanAnswers answers) => answers.SignsOn(Page.Path, Exercises.Select(e => e.Id));
 
     /// <summary>What it is about. Where it stands in one file with the sessions, an exercise tells nobody to move as long as it
     /// leaves that to them.</summary>

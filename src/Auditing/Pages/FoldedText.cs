@@ -1,7 +1,8 @@
 using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
-using System.Text;
+using System.Net;
+using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
@@ -42,42 +43,63 @@ internal static class FoldedText
         .. Enumerable.Range(0, 128).Select(c => (char)c).Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '),
     ];
 
-    public static string Of(string text)
+    public static string Of(string text) => Ask(text, isHtml: false, folded => folded.ToString());
+
+    /// <summary>Asks something of a text that is read so, which is nowhere kept: a page is long.</summary>
+    /// <param name="isHtml">Whether references in it are read as letters.</param>
+    public static T Ask<T>(string text, bool isHtml, Func<ReadOnlySpan<char>, T> question)
     {
         var buffer = ArrayPool<char>.Shared.Rent(text.Length);
-        var length = Fold(text, buffer, isParted: true);
-        var folded = new string(buffer, 0, length > 0 && buffer[length - 1] == ' ' ? length - 1 : length);
+        var read = isHtml && text.Contains('&', StringComparison.Ordinal) ? Decode(text, buffer) : text.AsSpan();
+        var length = Fold(read, buffer, isParted: true);
+        var answer = question(buffer.AsSpan(0, length > 0 && buffer[length - 1] == ' ' ? length - 1 : length));
         ArrayPool<char>.Shared.Return(buffer);
-        return folded;
+        return answer;
     }
 
-    /// <summary>Several texts one after another, with the place where each begins; a place between two belongs to the one before
-    /// it.</summary>
-    public static (string Text, List<int> Starts) Joined(IEnumerable<string> texts)
+    /// <summary>The same of several texts one after another, with the place where each begins; a place between two belongs to
+    /// the one before it.</summary>
+    public static (T Answer, List<int> Starts) AskJoined<T>(Series<TextLine> lines, Func<ReadOnlySpan<char>, T> question)
     {
-        var (folded, starts) = (new StringBuilder(), new List<int>());
-        foreach (var text in texts)
+        var starts = new List<int>(lines.Count);
+        var buffer = ArrayPool<char>.Shared.Rent(lines.Sum(line => line.Text.Length + 1));
+        var length = 0;
+        foreach (var line in lines)
         {
-            if (folded.Length > 0 && folded[^1] != ' ')
-                folded.Append(' ');
-            starts.Add(folded.Length);
-            Append(folded, text);
+            if (length > 0 && buffer[length - 1] != ' ')
+                buffer[length++] = ' ';
+            starts.Add(length);
+            length += Fold(line.Text, buffer.AsSpan(length), isParted: length == 0 || buffer[length - 1] == ' ');
         }
 
-        return (folded.ToString(), starts);
+        var answer = question(buffer.AsSpan(0, length));
+        ArrayPool<char>.Shared.Return(buffer);
+        return (answer, starts);
     }
 
-    private static void Append(StringBuilder folded, string text)
+    /// <summary>Reads the references of a text, which become shorter by it.</summary>
+    private static Span<char> Decode(string text, Span<char> buffer)
     {
-        var buffer = ArrayPool<char>.Shared.Rent(text.Length);
-        folded.Append(buffer, 0, Fold(text, buffer, isParted: folded.Length == 0 || folded[^1] == ' '));
-        ArrayPool<char>.Shared.Return(buffer);
+        var (length, from) = (0, 0);
+        for (var at = text.IndexOf('&', StringComparison.Ordinal); at >= 0; at = text.IndexOf('&', from))
+        {
+            var end = text.AsSpan(at + 1).IndexOfAny('&', ';') is >= 0 and var inside ? at + 1 + inside : text.Length;
+            var behind = end < text.Length && text[end] == ';' ? end + 1 : end;
+            text.AsSpan(from, at - from).CopyTo(buffer[length..]);
+            length += at - from;
+            var letters = text.AsSpan(at, behind - at) is "&#39;" ? "'" : WebUtility.HtmlDecode(text[at..behind]);
+            letters.CopyTo(buffer[length..]);
+            (length, from) = (length + letters.Length, behind);
+        }
+
+        text.AsSpan(from).CopyTo(buffer[length..]);
+        return buffer[..(length + text.Length - from)];
     }
 
     /// <summary>A blank is never the first, nor the second in a row.</summary>
     /// <param name="isParted">Whether a blank stands before it, or nothing.</param>
     /// <returns>How many letters it has.</returns>
-    private static int Fold(string text, Span<char> buffer, bool isParted)
+    private static int Fold(ReadOnlySpan<char> text, Span<char> buffer, bool isParted)
     {
         var length = 0;
         foreach (var c in text)

@@ -1,24 +1,33 @@
-using AngleSharp.Dom;
-
 namespace Gradus.Auditing;
 
 /// <summary>What keeps an element of a page from somebody: from a reader of the screen, of the print, or from a screen
 /// reader.</summary>
-/// <param name="byStyle">The elements that a style may hide, with the words for it.</param>
-/// <param name="opensDetails">Whether details count as open: on a screen somebody may open them.</param>
-internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> byStyle, bool opensDetails = false)
+internal sealed class HiddenElements
 {
-    private readonly Dictionary<IElement, string?> judged = [];
+    private readonly PageMarkup page;
+    private readonly bool opensDetails;
 
-    /// <summary>What hides that element itself, in words; null where nothing does. Those it stands in are not asked.</summary>
-    public string? Of(IElement element)
+    /// <summary>For each element of the page what hides it, and what hides it or the nearest one around it.</summary>
+    private readonly string?[] own;
+    private readonly string?[] around;
+
+    /// <param name="byStyle">For each element, the words for how a style may hide it.</param>
+    /// <param name="opensDetails">Whether details count as open: on a screen somebody may open them.</param>
+    public HiddenElements(PageMarkup page, string?[] byStyle, bool opensDetails = false)
     {
-        if (!judged.TryGetValue(element, out var hidden))
-            judged[element] = hidden = Judged(element);
-        return hidden;
+        (this.page, this.opensDetails) = (page, opensDetails);
+        (own, around) = (byStyle, new string?[byStyle.Length]);
+        for (var number = 0; number < own.Length; number++)
+        {
+            own[number] = Judged(page.All[number]) ?? own[number];
+            around[number] = own[number] ?? (page.ParentOf(number) is >= 0 and var parent ? around[parent] : null);
+        }
     }
 
-    private string? Judged(IElement element)
+    /// <summary>What hides that element itself, in words; null where nothing does. Those it stands in are not asked.</summary>
+    public string? Of(PageElement element) => page.NumberOf(element) is >= 0 and var number ? own[number] : Judged(element);
+
+    private string? Judged(PageElement element)
     {
         // Most elements have no attribute.
         var bare = element.Attributes.Length == 0;
@@ -30,29 +39,27 @@ internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> bySty
             return "details that are closed";
         if (!bare && element.Has("style"))
             return "the attribute 'style', which nobody judges";
-        return byStyle.GetValueOrDefault(element);
-    }
-
-    /// <summary>What hides that element or one that it stands in.</summary>
-    public string? Around(IElement element)
-    {
-        for (var around = element; around is not null; around = around.ParentElement)
-            if (Of(around) is { } hidden)
-                return hidden;
         return null;
     }
 
-    /// <summary>What hides the text that stands directly in that element, beside what hides the element.</summary>
-    public static string? OfText(IElement element) => IsClosed(element) ? "details that are closed" : null;
+    /// <summary>What hides that element or one that it stands in.</summary>
+    public string? Around(PageElement element) =>
+        page.NumberOf(element) is >= 0 and var number ? around[number]
+        : Judged(element) is { } hidden ? hidden
+        : element.ParentElement is { } parent ? Around(parent)
+        : null;
 
-    private static string? ByAttribute(IElement element) =>
+    /// <summary>What hides the text that stands directly in that element, beside what hides the element.</summary>
+    public static string? OfText(PageElement element) => IsClosed(element) ? "details that are closed" : null;
+
+    private static string? ByAttribute(PageElement element) =>
         element.Has("hidden") ? "the attribute 'hidden'"
         : element.Has("inert") ? "the attribute 'inert'"
         : element.Has("popover") ? "the attribute 'popover'"
         : string.Equals(element.Value("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase) ? "'aria-hidden'"
         : null;
 
-    private static string? ByKind(IElement element) =>
+    private static string? ByKind(PageElement element) =>
         element.LocalName switch
         {
             "noscript" => "the element 'noscript', which is not shown where scripts run",
@@ -61,7 +68,7 @@ internal sealed class HiddenElements(IReadOnlyDictionary<IElement, string> bySty
             _ => null,
         };
 
-    private static bool IsClosed(IElement element) => element.LocalName == "details" && !element.Has("open");
+    private static bool IsClosed(PageElement element) => element.LocalName == "details" && !element.Has("open");
 
-    private static IElement? Summary(IElement details) => details.Children.FirstOrDefault(c => c.LocalName == "summary");
+    private static PageElement? Summary(PageElement details) => details.Children.FirstOrDefault(c => c.LocalName == "summary");
 }

@@ -33,6 +33,15 @@ internal sealed class KnownMarkup
     /// <summary>The element of that name; null where there is none.</summary>
     public KnownElement? Element(string name) => elements.GetValueOrDefault(name);
 
+    /// <summary>All names of elements and attributes in it, and those that a drawing writes with large letters.</summary>
+    public IEnumerable<string> Names =>
+        elements
+            .Keys.Concat(elements.Values.SelectMany(e => e.Attributes.Keys))
+            .Concat(everywhere.Keys)
+            .Concat(PageData.Told)
+            .Concat(PageData.OfScripts)
+            .Concat(["viewBox", "preserveAspectRatio"]);
+
     /// <summary>What that attribute may be on that element; null where it may not be there.</summary>
     public KnownValue? Attribute(KnownElement element, string name) =>
         element.Attributes.GetValueOrDefault(name) ?? everywhere.GetValueOrDefault(name);

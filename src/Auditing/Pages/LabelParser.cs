@@ -1,5 +1,3 @@
-using AngleSharp.Dom;
-
 namespace Gradus.Auditing;
 
 /// <summary>Finds what a screen reader can only call "link", "button" or "picture".</summary>
@@ -41,7 +39,7 @@ internal sealed class LabelParser(PageMarkup page, AccessibleName names)
         .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>What has no name, as it is called in a sentence; null where nothing is amiss.</summary>
-    public string? Fault(IElement element)
+    public string? Fault(PageElement element)
     {
         if (names.ByOthers(element) is { } words && string.IsNullOrWhiteSpace(words))
             return $"an element '{element.LocalName}' whose 'aria-labelledby' leads to no words";
@@ -50,7 +48,7 @@ internal sealed class LabelParser(PageMarkup page, AccessibleName names)
         return WhatNeedsName(element) is { } what && !IsNamed(element) ? what : null;
     }
 
-    private string? WhatNeedsName(IElement element) =>
+    private string? WhatNeedsName(PageElement element) =>
         element.Value("role") switch
         {
             "presentation" or "none" => null,
@@ -78,7 +76,7 @@ internal sealed class LabelParser(PageMarkup page, AccessibleName names)
             _ => "a field",
         };
 
-    private bool IsNamed(IElement element) =>
+    private bool IsNamed(PageElement element) =>
         element switch
         {
             { LocalName: "input" } when Input(element.Value("type")?.ToLowerInvariant()) == "a button" => names.Of(element).Length
@@ -88,15 +86,15 @@ internal sealed class LabelParser(PageMarkup page, AccessibleName names)
             _ => names.Of(element).Length > 0,
         };
 
-    private bool IsLabelled(IElement field) =>
+    private bool IsLabelled(PageElement field) =>
         IsTitled(field)
         || (field.Id is { } id && labelled.Contains(id))
         || (field.Closest("label") is { } around && names.Of(around).Length > 0);
 
     /// <summary>Regions are not named by what stands in them.</summary>
-    private bool IsTitled(IElement element) =>
+    private bool IsTitled(PageElement element) =>
         !string.IsNullOrWhiteSpace(names.ByOthers(element) ?? element.Value("aria-label") ?? element.Value("title"));
 
-    private static bool IsActed(IElement element) =>
+    private static bool IsActed(PageElement element) =>
         element.Value("role") is "button" or "link" or "checkbox" or "radio" or "switch" or "tab" or "menuitem" or "option";
 }

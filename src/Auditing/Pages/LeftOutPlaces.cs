@@ -1,6 +1,5 @@
-using AngleSharp.Css.Dom;
-using AngleSharp.Css.Parser;
-using AngleSharp.Dom;
+using System.Collections.Frozen;
+using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
@@ -8,64 +7,74 @@ namespace Gradus.Auditing;
 /// what its last part is about: a name, a class or an attribute.</summary>
 internal static class LeftOutPlaces
 {
-    private static readonly ILookup<(Key, string), Place> Known = Read().ToLookup(p => p.By);
+    private static readonly Series<Place> Known = KnownStyles
+        .List.LeftOut.Select(
+            (place, number) =>
+                new Place(
+                    number,
+                    $"what a style may do with '{place.Selector}'",
+                    place.IsOnPaper,
+                    PlaceSelector.Of(place.Selector)
+                )
+        )
+        .ToSeries();
 
-    private enum Key
-    {
-        Name,
-        Class,
-        Attribute,
-    }
+    private static readonly FrozenDictionary<string, Place[]> ByName = By(s => s.Name);
+    private static readonly FrozenDictionary<string, Place[]> ByAttribute = By(s => s.Attribute);
+    private static readonly FrozenDictionary<string, Place[]>.AlternateLookup<ReadOnlySpan<char>> ByClass = By(s => s.Class)
+        .GetAlternateLookup<ReadOnlySpan<char>>();
 
-    /// <summary>Each such element, with the words for what hides it: anywhere, and on a screen.</summary>
-    public static (Dictionary<IElement, string> Anywhere, Dictionary<IElement, string> OnScreen) In(PageMarkup page)
+    /// <summary>For each element, the words for what hides it, null where nothing does: anywhere, and on a screen.</summary>
+    public static (string?[] Anywhere, string?[] OnScreen) In(PageMarkup page)
     {
-        var (anywhere, onScreen) = (new Dictionary<IElement, string>(), new Dictionary<IElement, string>());
-        foreach (var (element, place) in Found(page).OrderBy(f => f.Place.Number))
+        var (anywhere, onScreen) = (new string?[page.All.Count], new string?[page.All.Count]);
+        for (var number = 0; number < anywhere.Length; number++)
         {
-            anywhere.TryAdd(element, place.Words);
-            if (!place.IsOnPaper)
-                onScreen.TryAdd(element, place.Words);
+            var (any, screen) = Of(page.All[number]);
+            (anywhere[number], onScreen[number]) = (any?.Words, screen?.Words);
         }
 
         return (anywhere, onScreen);
     }
 
-    private static IEnumerable<(IElement Element, Place Place)> Found(PageMarkup page) =>
-        from places in Known
-        from element in places.Key.Item1 switch
-        {
-            Key.Name => page.Named(places.Key.Item2),
-            Key.Class => page.OfClass(places.Key.Item2),
-            _ => page.With(places.Key.Item2),
-        }
-        from place in places
-        where place.Selector.Match(element, null)
-        select (element, place);
-
-    private static IEnumerable<Place> Read()
+    /// <summary>The first of the list that names the element, and the first that is not for paper alone.</summary>
+    private static (Place? Any, Place? OnScreen) Of(PageElement element)
     {
-        var parser = new CssSelectorParser();
-        foreach (var (number, (text, isOnPaper)) in KnownStyles.List.LeftOut.Index())
+        var first = default((Place? Any, Place? OnScreen));
+        if (ByName.TryGetValue(element.LocalName, out var named))
+            first = Sooner(first, named, element);
+        foreach (var attribute in element.Attributes)
         {
-            var last = text[(text.LastIndexOfAny([' ', '>']) + 1)..];
-            var selector = parser.ParseSelector(text) ?? throw new InvalidOperationException($"'{text}' is no selector.");
-            yield return new(number, $"what a style may do with '{text}'", isOnPaper, selector, KeyOf(last));
+            if (ByAttribute.TryGetValue(attribute.Name, out var with))
+                first = Sooner(first, with, element);
+            if (attribute.Name == "class")
+                foreach (var range in attribute.Value.AsSpan().SplitAny(PageTree.Blanks))
+                    if (ByClass.TryGetValue(attribute.Value.AsSpan(range), out var classed))
+                        first = Sooner(first, classed, element);
         }
+
+        return first;
     }
 
-    /// <summary>"nav", ".skip", "[data-why]", "li.done"</summary>
-    private static (Key, string) KeyOf(string compound)
+    private static (Place?, Place?) Sooner((Place? Any, Place? OnScreen) first, Place[] places, PageElement element)
     {
-        var end = compound.IndexOfAny(['.', '[', ':', '#'], 1) is > 0 and var at ? at : compound.Length;
-        return compound[0] switch
-        {
-            '.' => (Key.Class, compound[1..end]),
-            '[' => (Key.Attribute, compound[1..compound.IndexOfAny(['=', ']', '~', '^', '$', '*', '|'])]),
-            >= 'a' and <= 'z' => (Key.Name, compound[..end]),
-            _ => throw new InvalidOperationException($"'{compound}' names neither an element, nor a class, nor an attribute."),
-        };
+        foreach (var place in places)
+            if (place.Selector.IsOf(element))
+            {
+                if (first.Any is null || place.Number < first.Any.Number)
+                    first.Any = place;
+                if (!place.IsOnPaper && (first.OnScreen is null || place.Number < first.OnScreen.Number))
+                    first.OnScreen = place;
+            }
+
+        return first;
     }
 
-    private sealed record Place(int Number, string Words, bool IsOnPaper, ISelector Selector, (Key, string) By);
+    private static FrozenDictionary<string, Place[]> By(Func<PlaceSelector, string?> key) =>
+        Known
+            .Where(place => key(place.Selector) is not null)
+            .GroupBy(place => key(place.Selector) ?? "", StringComparer.Ordinal)
+            .ToFrozenDictionary(same => same.Key, same => same.ToArray(), StringComparer.Ordinal);
+
+    private sealed record Place(int Number, string Words, bool IsOnPaper, PlaceSelector Selector);
 }

@@ -1,12 +1,10 @@
 using System.Collections.Frozen;
-using AngleSharp.Dom;
-using AngleSharp.Html.Dom;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
 /// <summary>Every address that a page asks for by itself, without anybody following a link.</summary>
-internal sealed class LoadParser(Func<IElement?, Location> at)
+internal sealed class LoadParser(Func<PageElement?, Location> at)
 {
     private static readonly string[] Attributes =
     [
@@ -51,29 +49,23 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
         .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <param name="textOf">What stands in a style or a script.</param>
-    public Series<LoadSeen> Read(IEnumerable<IElement> elements, Func<IElement, string> textOf) =>
+    public Series<LoadSeen> Read(IEnumerable<PageElement> elements, Func<PageElement, string> textOf) =>
         All(elements).Where(e => !IsPlainLink(e) && MayAsk(e)).SelectMany(e => Of(e, textOf)).ToSeries();
 
-    /// <summary>The elements, those that wait in a template, and those in a tree of their own below one: a browser may put them
-    /// on the page by itself, or a script may.</summary>
-    private static IEnumerable<IElement> All(IEnumerable<IElement> elements)
+    /// <summary>The elements, and those in a tree of their own below one: a browser may put them on the page by itself, or a
+    /// script may.</summary>
+    private static IEnumerable<PageElement> All(IEnumerable<PageElement> elements)
     {
         foreach (var element in elements)
         {
             yield return element;
-            if (element is IHtmlTemplateElement template)
-                foreach (var inner in In(template.Content))
-                    yield return inner;
-            if (element.ShadowRoot is { } root)
-                foreach (var inner in In(root))
-                    yield return inner;
+            foreach (var inner in element.Aside)
+                yield return inner;
         }
     }
 
-    private static IEnumerable<IElement> In(IParentNode part) => All(part.QuerySelectorAll("*"));
-
     /// <summary>Most elements have a class or an id at most, and need no closer look.</summary>
-    public static bool MayAsk(IElement element)
+    public static bool MayAsk(PageElement element)
     {
         if (element.LocalName is "style" or "script" or "template" or "param")
             return true;
@@ -87,10 +79,10 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
     }
 
     /// <summary>A link that somebody may follow asks for nothing by itself, and a page has many.</summary>
-    private static bool IsPlainLink(IElement element) =>
+    private static bool IsPlainLink(PageElement element) =>
         element is { LocalName: "a", Attributes.Length: 1 } && element.Has("href");
 
-    private IEnumerable<LoadSeen> Of(IElement element, Func<IElement, string> textOf)
+    private IEnumerable<LoadSeen> Of(PageElement element, Func<PageElement, string> textOf)
     {
         foreach (var name in Attributes)
             if (element.Value(name) is { } address)
@@ -110,11 +102,11 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
             yield return Seen($"{element.LocalName} href", href);
         if (
             element.LocalName == "param"
-            && element.GetAttribute("name")?.ToLowerInvariant() is "src" or "movie" or "data" or "code" or "url" or "filename"
+            && element.Value("name")?.ToLowerInvariant() is "src" or "movie" or "data" or "code" or "url" or "filename"
         )
-            yield return Seen("param value", element.GetAttribute("value") ?? "");
+            yield return Seen("param value", element.Value("value") ?? "");
         if (
-            (element.GetAttribute("attributeName") ?? element.GetAttribute("attributename"))?.EndsWith(
+            (element.Value("attributeName") ?? element.Value("attributename"))?.EndsWith(
                 "href",
                 StringComparison.OrdinalIgnoreCase
             ) == true
@@ -130,16 +122,16 @@ internal sealed class LoadParser(Func<IElement?, Location> at)
 
         if (
             element.LocalName == "script"
-            && element.GetAttribute("type")?.Trim().ToLowerInvariant() is "speculationrules" or "importmap"
+            && element.Value("type")?.Trim().ToLowerInvariant() is "speculationrules" or "importmap"
         )
-            yield return Seen("script", element.GetAttribute("type") ?? "");
-        if (element.LocalName == "iframe" && element.HasAttribute("srcdoc"))
+            yield return Seen("script", element.Value("type") ?? "");
+        if (element.LocalName == "iframe" && element.Has("srcdoc"))
             yield return Seen("iframe srcdoc", "srcdoc:");
         if (
             element.LocalName == "meta"
-            && string.Equals(element.GetAttribute("http-equiv"), "refresh", StringComparison.OrdinalIgnoreCase)
+            && string.Equals(element.Value("http-equiv"), "refresh", StringComparison.OrdinalIgnoreCase)
         )
-            yield return Seen("meta refresh", element.GetAttribute("content") ?? "");
+            yield return Seen("meta refresh", element.Value("content") ?? "");
         foreach (
             var address in Painting
                 .Select(name => element.Value(name) ?? "")

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -7,7 +6,7 @@ namespace Gradus.Auditing;
 /// <summary>Finds whatever of a page is not on the list of known markup, in one walk.</summary>
 /// <param name="list">What may stand in it.</param>
 /// <param name="at">Where an element is written.</param>
-internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> at)
+internal sealed class MarkupParser(KnownMarkup list, Func<PageElement?, Location> at)
 {
     private readonly List<StrangeMarkup> strange = [];
     private readonly List<WordsAttribute> words = [];
@@ -28,7 +27,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
             Judge(element, place);
             JudgePlace(element);
             // A template may become one at once, and no element of it is left to be seen.
-            if (element.ShadowRoot is not null)
+            if (element.HasShadow)
                 Say(element, "a shadow root", "Take it away: a browser shows it in place of what stands in the element.");
             inside[number] = Inside(element, place);
         }
@@ -37,7 +36,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
     }
 
     /// <summary>What the children of an element stand in.</summary>
-    private static MarkupPlace Inside(IElement element, MarkupPlace place) =>
+    private static MarkupPlace Inside(PageElement element, MarkupPlace place) =>
         element.LocalName switch
         {
             "head" => MarkupPlace.Head,
@@ -46,7 +45,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
             _ => place,
         };
 
-    private void Judge(IElement element, MarkupPlace place)
+    private void Judge(PageElement element, MarkupPlace place)
     {
         var name = element.LocalName;
         var own = element.LocalName is "dialog" && element.Has(PageData.Guide) ? MarkupPlace.Guide : place;
@@ -87,7 +86,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
             Say(element, "the attribute 'aria-hidden' around words", "Take it away: it keeps them from a screen reader.");
     }
 
-    private void Judge(IElement element, KnownElement known, string name, string value)
+    private void Judge(PageElement element, KnownElement known, string name, string value)
     {
         // What a page tells its scripts is judged beside the plan.
         if (name.StartsWith("data-", StringComparison.Ordinal))
@@ -117,7 +116,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
     }
 
     /// <summary>Whether it is the only one of its kind, where there may be one alone, and in what it stands.</summary>
-    private void JudgePlace(IElement element)
+    private void JudgePlace(PageElement element)
     {
         var name = element.LocalName;
         if (element.Value("id") is { Length: > 0 } id && !ids.Add(id))
@@ -136,11 +135,11 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
                 $"the page '{path}' under the id '{element.Id}'",
                 $"Give it the id '{PageId.Page(path)}': links lead there."
             );
-        if (name == "head" && element.FirstElementChild?.HasAttribute("charset") != true)
+        if (name == "head" && element.FirstElementChild?.Has("charset") != true)
             Say(element, "a head that does not begin with its charset", "Write <meta charset=\"utf-8\"> first in it.");
     }
 
-    private bool Told(IElement element, string name, string value)
+    private bool Told(PageElement element, string name, string value)
     {
         if (Spacing.Collapse(value) is not { Length: > 0 } said)
             return false;
@@ -148,7 +147,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<IElement?, Location> a
         return true;
     }
 
-    private void Say(IElement element, string what, string help) => strange.Add(new(what, help, at(element)));
+    private void Say(PageElement element, string what, string help) => strange.Add(new(what, help, at(element)));
 
     private static string Place(MarkupPlace places) =>
         places.HasFlag(MarkupPlace.Head) ? "Put it into the head of the page."

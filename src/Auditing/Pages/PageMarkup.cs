@@ -1,94 +1,95 @@
-using AngleSharp.Dom;
-
 namespace Gradus.Auditing;
 
-/// <summary>The elements of one page, found by one walk for everything that is looked for in them: asking the document anew for
-/// each took more time than parsing it.</summary>
+/// <summary>The elements of one page: all of a tree, or those of one of several pages in it.</summary>
 internal sealed class PageMarkup
 {
-    private static readonly IElement[] None = [];
+    private static readonly PageElement[] None = [];
 
-    private readonly List<IElement> all = [];
-    private readonly List<int> parents = [];
-    private readonly Dictionary<string, List<IElement>> named = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<IElement>> with = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<IElement>> classed = new(StringComparer.Ordinal);
-    private readonly IElement? split;
-    private readonly INode[] own = [];
+    /// <summary>Which nodes of the tree are the page's: what all pages have before its own, its own, and what all have behind.
+    /// </summary>
+    private readonly Range[] parts;
 
-    private PageMarkup(IDocument document, IElement? split, INode[] own)
+    /// <summary>How many elements of the tree stand before each part and are not the page's.</summary>
+    private readonly int[] left;
+
+    private readonly List<PageElement> all;
+    private PageElement[]? withId;
+
+    private PageMarkup(PageTree tree, Range[] parts)
     {
-        (this.split, this.own) = (split, own);
-        // A page may be nested as deep as it likes, so the walk keeps its own stack.
-        var open = new Stack<(IElement Element, int Parent)>();
-        open.Push((document.DocumentElement, -1));
-        while (open.TryPop(out var next))
+        (this.parts, left, Body) = (parts, new int[parts.Length], tree.Body);
+        all = new(parts.Sum(part => part.End.Value - part.Start.Value) * 2 / 3);
+        for (var part = 0; part < parts.Length; part++)
         {
-            var (element, place) = (next.Element, all.Count);
-            all.Add(element);
-            parents.Add(next.Parent);
-            Add(named, element.LocalName, element);
-            for (var i = 0; i < element.Attributes.Length; i++)
-                if (element.Attributes[i] is { } attribute)
+            var isFirst = true;
+            for (var number = parts[part].Start.Value; number < parts[part].End.Value; number++)
+                if (tree[number] is PageElement element)
                 {
-                    Add(with, attribute.Name, element);
-                    if (attribute.Name == "class")
-                        AddClasses(element, attribute.Value);
+                    if (isFirst)
+                        left[part] = element.Ordinal - all.Count;
+                    isFirst = false;
+                    all.Add(element);
                 }
-
-            if (element == split)
-                for (var i = own.Length - 1; i >= 0; i--)
-                    Push(own[i], place);
-            else
-                for (var i = element.ChildNodes.Length - 1; i >= 0; i--)
-                    Push(element.ChildNodes[i], place);
-        }
-
-        void Push(INode node, int parent)
-        {
-            if (node is IElement element)
-                open.Push((element, parent));
         }
     }
 
     /// <summary>All of them in the order in which they are written.</summary>
-    public IReadOnlyList<IElement> All => all;
+    public IReadOnlyList<PageElement> All => all;
 
-    public static PageMarkup Of(IDocument document) => new(document, null, []);
+    /// <summary>Null where the page has a frameset in its place.</summary>
+    public PageElement? Body { get; }
 
-    /// <summary>One page of several in a document.</summary>
-    /// <param name="split">The element that holds what only some of the pages have.</param>
-    /// <param name="own">What this page has of it, in order.</param>
-    public static PageMarkup Of(IDocument document, IElement split, INode[] own) => new(document, split, own);
+    public static PageMarkup Of(PageTree tree) => new(tree, [new(0, tree.Count)]);
 
-    /// <summary>Which of all the element of that number stands in; -1 for the first.</summary>
-    public int ParentOf(int number) => parents[number];
+    /// <summary>One page of several in a tree.</summary>
+    /// <param name="parts">The nodes that are its own, by their numbers.</param>
+    public static PageMarkup Of(PageTree tree, params Range[] parts) => new(tree, parts);
 
-    public IReadOnlyList<IElement> Named(string element) => named.TryGetValue(element, out var found) ? found : None;
-
-    /// <summary>Those that have the attribute.</summary>
-    public IReadOnlyList<IElement> With(string attribute) => with.TryGetValue(attribute, out var found) ? found : None;
-
-    /// <summary>Those of the class, as a selector finds them.</summary>
-    public IReadOnlyList<IElement> OfClass(string name) => classed.TryGetValue(name, out var found) ? found : None;
-
-    /// <summary>The first with that id; null where there is none.</summary>
-    public IElement? ById(string id) => With("id").FirstOrDefault(e => e.Value("id") == id);
-
-    /// <summary>What stands directly in an element of this page.</summary>
-    public IEnumerable<INode> In(IElement element) => element == split ? own : element.ChildNodes;
-
-    private void AddClasses(IElement element, string classes)
+    /// <summary>Which of all that element is; -1 where it belongs to another page.</summary>
+    public int NumberOf(PageElement element)
     {
-        foreach (var name in classes.Split(MarkupReading.Blanks, StringSplitOptions.RemoveEmptyEntries))
-            if (OfClass(name) is not [.., var last] || last != element)
-                Add(classed, name, element);
+        for (var part = 0; part < parts.Length; part++)
+            if (element.Number < parts[part].End.Value)
+                return element.Number >= parts[part].Start.Value ? element.Ordinal - left[part] : -1;
+        return -1;
     }
 
-    private static void Add(Dictionary<string, List<IElement>> lists, string key, IElement element)
+    /// <summary>Which of all the element of that number stands in; -1 for the first.</summary>
+    public int ParentOf(int number) => all[number].ParentElement is { } parent ? NumberOf(parent) : -1;
+
+    public IReadOnlyList<PageElement> Named(string element)
     {
-        if (!lists.TryGetValue(key, out var list))
-            lists[key] = list = [];
-        list.Add(element);
+        List<PageElement>? found = null;
+        foreach (var one in all)
+            if (one.LocalName == element)
+                (found ??= []).Add(one);
+        return found ?? (IReadOnlyList<PageElement>)None;
+    }
+
+    /// <summary>Those that have the attribute.</summary>
+    public IReadOnlyList<PageElement> With(string attribute)
+    {
+        List<PageElement>? found = null;
+        foreach (var one in all)
+            if (one.Attributes.Length > 0 && one.Has(attribute))
+                (found ??= []).Add(one);
+        return found ?? (IReadOnlyList<PageElement>)None;
+    }
+
+    /// <summary>Those of the class, as a selector finds them.</summary>
+    public IEnumerable<PageElement> OfClass(string name) => all.Where(e => e.Attributes.Length > 0 && e.Is(name));
+
+    /// <summary>The first with that id; null where there is none.</summary>
+    public PageElement? ById(string id) => (withId ??= [.. With("id")]).FirstOrDefault(e => e.Value("id") == id);
+
+    /// <summary>Whether what stands in an element of this page is the page's too.</summary>
+    public bool Has(PageNode node)
+    {
+        if (parts.Length == 1)
+            return true;
+        foreach (var part in parts)
+            if (node.Number < part.End.Value)
+                return node.Number >= part.Start.Value;
+        return false;
     }
 }

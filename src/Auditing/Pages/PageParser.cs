@@ -1,6 +1,4 @@
 using System.Globalization;
-using AngleSharp.Dom;
-using AngleSharp.Html.Parser;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -9,8 +7,6 @@ namespace Gradus.Auditing;
 /// <summary>A finished page → what the rules see of it, read as a browser would.</summary>
 internal sealed class PageParser
 {
-    private static readonly HtmlParser Parser = new(new HtmlParserOptions { IsKeepingSourceReferences = true });
-
     /// <summary>What moves, bends or blots out a rectangle.</summary>
     private static readonly string[] DrawnOtherwise =
     [
@@ -28,48 +24,36 @@ internal sealed class PageParser
 
     private readonly string path;
     private readonly PageMarkup page;
-    private readonly Func<IElement, string> textOf;
+    private readonly Func<PageElement, string> textOf;
     private readonly HiddenElements hiding;
     private readonly HiddenElements hidingOnScreen;
-
-    /// <summary>What a script puts into the page, which stands in a file of its own; null where it puts in nothing.</summary>
-    private readonly IElement? putIn;
+    private readonly TextParser texts;
 
     /// <param name="textOf">What stands in a style or a script.</param>
-    /// <param name="putIn">What a script puts into the page.</param>
-    private PageParser(string file, PageMarkup page, Func<IElement, string> textOf, IElement? putIn)
+    private PageParser(string file, PageMarkup page, Func<PageElement, string> textOf)
     {
-        (path, this.page, this.textOf, this.putIn) = (file, page, textOf, putIn);
+        (path, this.page, this.textOf) = (file, page, textOf);
         var (anywhere, onScreen) = LeftOutPlaces.In(page);
-        hiding = new(anywhere);
-        hidingOnScreen = new(onScreen, opensDetails: true);
+        hiding = new(page, anywhere);
+        hidingOnScreen = new(page, onScreen, opensDetails: true);
+        texts = new(page, At, hiding);
     }
 
     /// <param name="file">The file that it stands in; null where it is a file of its own.</param>
     /// <param name="guide">The dialog that a script puts into the page, where the page has a place for it; null where that is
     /// judged elsewhere.</param>
-    public static PageSeen Read(Page page, string? file = null, string? guide = null)
-    {
-        var document = Parser.ParseDocument(page.Html.AsMemory());
-        var markup = PageMarkup.Of(document);
-        if (guide is null || markup.Named("dialog").FirstOrDefault(d => d.Has(PageData.Guide)) is not { } place)
-            return Read(page, file ?? page.Path, markup, MarkupReading.RawText, null);
-        place.Insert(AdjacentPosition.BeforeBegin, guide);
-        return Read(page, page.Path, PageMarkup.Of(document), MarkupReading.RawText, place.PreviousElementSibling);
-    }
+    public static PageSeen Read(Page page, string? file = null, string? guide = null) =>
+        Read(page, file ?? page.Path, PageMarkup.Of(PageTree.Of(page.Html, guide)), e => e.TextContent);
 
     /// <summary>The same, of a page that is parsed already.</summary>
     /// <param name="textOf">What stands in a style or a script.</param>
-    public static PageSeen Read(Page page, string file, PageMarkup markup, Func<IElement, string> textOf) =>
-        Read(page, file, markup, textOf, null);
-
-    private static PageSeen Read(Page page, string file, PageMarkup markup, Func<IElement, string> textOf, IElement? putIn)
+    public static PageSeen Read(Page page, string file, PageMarkup markup, Func<PageElement, string> textOf)
     {
-        var parser = new PageParser(file, markup, textOf, putIn);
+        var parser = new PageParser(file, markup, textOf);
         return new(
             page.Path,
             page.Html,
-            parser.Text(BodyOf(markup)),
+            parser.Text(markup.Body),
             parser.Lists().ToSeries(),
             markup.Named("time").Select(parser.Time).ToSeries(),
             markup
@@ -93,9 +77,6 @@ internal sealed class PageParser
         );
     }
 
-    /// <summary>Null where the page has a frameset in its place.</summary>
-    private static IElement? BodyOf(PageMarkup page) => page.All[0].Owner?.Body;
-
     /// <summary>As week-figures.js finds them.</summary>
     private IEnumerable<SignSeen> Signs() =>
         from sign in page.OfClass(PageClass.Caution)
@@ -104,7 +85,7 @@ internal sealed class PageParser
         where belongs is not null
         select new SignSeen(Spacing.Collapse(belongs.TextContent), Shown(sign), At(sign));
 
-    private static bool IsIn(IElement element, string className)
+    private static bool IsIn(PageElement element, string className)
     {
         for (var around = element.ParentElement; around is not null; around = around.ParentElement)
             if (around.Is(className))
@@ -114,9 +95,9 @@ internal sealed class PageParser
 
     /// <summary>Every address that a drawing asks for by itself.</summary>
     public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
-        new LoadParser(_ => Location.Whole(path)).Read(Parser.ParseDocument(drawing).All, MarkupReading.RawText);
+        new LoadParser(_ => Location.Whole(path)).Read(StandardReader.Read(drawing).Elements, e => e.TextContent);
 
-    private Series<TextLine> Text(IElement? element) => new TextParser(page, At, hiding).Read(element);
+    private Series<TextLine> Text(PageElement? element) => texts.Read(element);
 
     /// <summary>What is hidden of a list counts as not there: an item, or a part of its words. A list that a printed sheet leaves
     /// out as a whole is there: the sheet has the doses instead.</summary>
@@ -127,7 +108,7 @@ internal sealed class PageParser
             var items = list.Children.Where(c => c.LocalName == "li").ToArray();
             if (!items.Any(i => i.Within().Any(IsTime)))
                 continue;
-            var section = list.Closest("section") ?? BodyOf(page) ?? list;
+            var section = list.Closest("section") ?? page.Body ?? list;
             yield return new(
                 Spacing.Collapse(section.Within().FirstOrDefault(IsHeading)?.TextContent ?? ""),
                 items.Where(i => IsThere(i, list)).Select(Item).ToSeries(),
@@ -137,27 +118,24 @@ internal sealed class PageParser
         }
     }
 
-    private StepSeen Item(IElement item) =>
+    private StepSeen Item(PageElement item) =>
         new(
-            string.Join(
-                ' ',
-                new TextParser(page, At, hiding).Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)
-            ),
+            string.Join(' ', texts.Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
             TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
             item.Value(PageData.Step) ?? "",
             At(item)
         );
 
-    private IEnumerable<IElement> TimesIn(IElement element, IElement whole) =>
+    private IEnumerable<PageElement> TimesIn(PageElement element, PageElement whole) =>
         element.Within().Where(e => IsTime(e) && IsThere(e, whole));
 
-    private static bool IsTime(IElement element) => element.LocalName == "time";
+    private static bool IsTime(PageElement element) => element.LocalName == "time";
 
-    private static bool IsHeading(IElement element) => element.LocalName is "h1" or "h2" or "h3" or "h4" or "h5" or "h6";
+    private static bool IsHeading(PageElement element) => element.LocalName is "h1" or "h2" or "h3" or "h4" or "h5" or "h6";
 
     /// <summary>Whether nothing hides an element inside the whole that it belongs to, and nothing hides that whole on a
     /// screen.</summary>
-    private bool IsThere(IElement element, IElement whole)
+    private bool IsThere(PageElement element, PageElement whole)
     {
         for (var around = element; around is not null && around != whole; around = around.ParentElement)
             if (hiding.Of(around) is not null)
@@ -165,9 +143,9 @@ internal sealed class PageParser
         return hidingOnScreen.Around(whole) is null;
     }
 
-    private TimeSeen Time(IElement time) => new(time.Value("datetime"), Spacing.Collapse(time.TextContent), At(time));
+    private TimeSeen Time(PageElement time) => new(time.Value("datetime"), Spacing.Collapse(time.TextContent), At(time));
 
-    private GuideSeen Guide(IElement dialog) =>
+    private GuideSeen Guide(PageElement dialog) =>
         new(
             dialog.Value(PageData.Guide) ?? "",
             Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
@@ -190,10 +168,10 @@ internal sealed class PageParser
             At(dialog)
         );
 
-    private Series<string> Shown(IElement? element) =>
+    private Series<string> Shown(PageElement? element) =>
         Text(element).Where(l => l.HiddenBy is null).Select(l => l.Text).ToSeries();
 
-    private BarSeen Bar(IElement drawing) =>
+    private BarSeen Bar(PageElement drawing) =>
         new(
             new AccessibleName(page).Of(drawing),
             LengthOf(drawing),
@@ -206,21 +184,21 @@ internal sealed class PageParser
         );
 
     /// <summary>The third number of a view box that begins at 0, in the corner.</summary>
-    private static decimal? LengthOf(IElement drawing) =>
-        (drawing.GetAttribute("viewBox") ?? "").Split(' ') is ["0", "0", var width, _]
+    private static decimal? LengthOf(PageElement drawing) =>
+        (drawing.Value("viewBox") ?? "").Split(' ') is ["0", "0", var width, _]
         && decimal.TryParse(width, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var length)
             ? length
             : null;
 
     /// <summary>Whether a rectangle stands where its numbers say, and can be seen.</summary>
-    private bool IsDrawn(IElement rectangle) =>
+    private bool IsDrawn(PageElement rectangle) =>
         hiding.Around(rectangle) is null
         && Number(rectangle, "height") > 0
         && (Number(rectangle, "y") ?? 0) == 0
         && !DrawnOtherwise.Any(rectangle.Has)
         && rectangle.ParentElement?.LocalName == "svg";
 
-    private static decimal? Number(IElement element, string attribute) =>
+    private static decimal? Number(PageElement element, string attribute) =>
         decimal.TryParse(element.Value(attribute), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? number
             : null;
@@ -230,8 +208,8 @@ internal sealed class PageParser
             .All.Where(e => e.LocalName == "style" || e.Has("style"))
             .Select(e => new StyleSeen(e.LocalName == "style" ? textOf(e) : null, At(e)));
 
-    private Location At(IElement? element) =>
-        element is not null && putIn?.Contains(element) == true ? Location.Whole(GuideFile.Path)
-        : element?.SourceReference?.Position is { } position ? new(path, position.Line, position.Column)
+    private Location At(PageElement? element) =>
+        element is { IsPutIn: true } ? Location.Whole(GuideFile.Path)
+        : element?.Position is { } position ? new(path, position.Line, position.Column)
         : Location.Whole(path);
 }

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -7,41 +6,36 @@ namespace Gradus.Auditing;
 /// <summary>One of the pages that a document holds: what all of them have, and its own section.</summary>
 internal sealed class PagePart
 {
-    private readonly HashSet<IElement> others;
+    private readonly HashSet<PageElement> others;
 
-    private PagePart(PageMarkup markup, HashSet<IElement> others) => (Markup, this.others) = (markup, others);
+    private PagePart(PageMarkup markup, HashSet<PageElement> others) => (Markup, this.others) = (markup, others);
 
     public PageMarkup Markup { get; }
 
     /// <summary>What stands in a style or a script; nothing in what is said of the first page for all of them.</summary>
-    public string TextOf(IElement element) => others.Contains(element) ? "" : element.RawText();
+    public string TextOf(PageElement element) => others.Contains(element) ? "" : element.TextContent;
 
-    /// <summary>Every page of a document that was parsed without a mistake; null where somebody put more around the pages than
+    /// <summary>Every page of a tree that was read without a mistake; null where somebody put more around the pages than
     /// Gradus does, so that each has to be looked at by itself.</summary>
     /// <param name="sections">One of each page, in order.</param>
     /// <param name="bared">How many styles and scripts all of them have by the count of their letters.</param>
-    public static Series<PagePart>? Of(IDocument document, IElement[] sections, int bared)
+    public static Series<PagePart>? Of(PageTree tree, PageElement[] sections, int bared)
     {
         if (sections[0].ParentElement is not { } main || sections.Any(s => s.ParentElement != main) || !IsPlain(main))
             return null;
-        var nodes = main.ChildNodes.ToArray();
-        int[] starts = [.. sections.Select(s => Array.IndexOf(nodes, s))];
-        var (before, behind) = (nodes[..starts[0]], nodes[(starts[^1] + 1)..]);
-        var common = PageMarkup.Of(document, main, [.. before, .. behind]).All.Where(IsStyleOrScript).ToHashSet();
-        return common.Count == bared ? starts.Select((_, number) => Part(number)).ToSeries() : null;
+        var (before, behind) = (..sections[0].Number, sections[^1].End..tree.Count);
+        var common = PageMarkup.Of(tree, before, behind).All.Where(IsStyleOrScript).ToHashSet();
+        return common.Count == bared ? sections.Select((_, number) => Part(number)).ToSeries() : null;
 
         PagePart Part(int number)
         {
-            var until = number + 1 < starts.Length ? starts[number + 1] : starts[number] + 1;
-            return new(
-                PageMarkup.Of(document, main, [.. before, .. nodes[starts[number]..until], .. behind]),
-                number == 0 ? [] : common
-            );
+            var until = number + 1 < sections.Length ? sections[number + 1].Number : sections[number].End;
+            return new(PageMarkup.Of(tree, before, sections[number].Number..until, behind), number == 0 ? [] : common);
         }
     }
 
     /// <summary>Whether neither the element nor one around it says anything of the words in it.</summary>
-    private static bool IsPlain(IElement element)
+    private static bool IsPlain(PageElement element)
     {
         for (var around = element; around is not null; around = around.ParentElement)
             if (
@@ -52,5 +46,5 @@ internal sealed class PagePart
         return true;
     }
 
-    private static bool IsStyleOrScript(IElement element) => element.LocalName is "style" or "script";
+    private static bool IsStyleOrScript(PageElement element) => element.LocalName is "style" or "script";
 }

@@ -13,6 +13,8 @@ internal sealed class PagesCut
     private readonly string foot;
     private readonly string bareHead;
     private readonly string bareFoot;
+    private readonly string shortHead;
+    private readonly string shortFoot;
 
     /// <param name="parts">Where each begins; one at least.</param>
     public PagesCut(string html, (string Path, int From)[] parts)
@@ -20,11 +22,13 @@ internal sealed class PagesCut
         (this.html, this.parts) = (html, parts);
         end = EndOf(html, parts[^1].From);
         (head, foot) = (html[..parts[0].From], html[end..]);
-        (bareHead, bareFoot) = (Bare(head), Bare(foot));
+        (bareHead, bareFoot) = (Bare(head, Blank), Bare(foot, Blank));
+        (shortHead, shortFoot) = (Bare(head, _ => ""), Bare(foot, _ => ""));
+        Bared = Insides(head).Concat(Insides(foot)).Count();
     }
 
     /// <summary>How many styles and scripts stand before and behind all pages.</summary>
-    public int Bared { get; private set; }
+    public int Bared { get; }
 
     /// <summary>Each of them as a page to be parsed: what belongs to another is blanked out, and every line and column stays
     /// where it is.</summary>
@@ -37,48 +41,58 @@ internal sealed class PagesCut
                 Of(
                     part.Index,
                     Blank(html.AsSpan(first, part.Item.From - first)),
-                    Blank(html.AsSpan(Until(part.Index), end - Until(part.Index)))
+                    Blank(html.AsSpan(Until(part.Index), end - Until(part.Index))),
+                    bareHead,
+                    bareFoot
                 )
             );
     }
 
     /// <summary>Each of them with no more than what it says.</summary>
-    public IEnumerable<Page> Bare() => parts.Select((_, number) => Of(number, "\n", "\n"));
+    public IEnumerable<Page> Bare() => parts.Select((_, number) => Of(number, "\n", "\n", shortHead, shortFoot));
 
-    private Page Of(int number, string before, string behind) =>
+    private Page Of(int number, string before, string behind, string othersHead, string othersFoot) =>
         new(
             parts[number].Path,
             string.Concat([
-                number == 0 ? head : bareHead,
+                number == 0 ? head : othersHead,
                 before,
                 html[parts[number].From..Until(number)],
                 behind,
-                number == 0 ? foot : bareFoot,
+                number == 0 ? foot : othersFoot,
             ])
         );
 
     private int Until(int number) => number + 1 < parts.Length ? parts[number + 1].From : end;
 
-    /// <summary>The same without what stands in its styles and scripts. Looked for by hand: a pattern that asks for the end tag
-    /// of the same name goes through them letter by letter.</summary>
-    private string Bare(string html)
+    /// <summary>The same with something else in its styles and scripts.</summary>
+    private static string Bare(string html, Func<string, string> instead)
     {
         var bare = new StringBuilder(html.Length);
         var done = 0;
-        for (var at = html.IndexOf('<', StringComparison.Ordinal); at >= 0; at = html.IndexOf('<', at + 1))
+        foreach (var (from, end) in Insides(html))
         {
-            if (Insides(html, at) is not { } inside)
-                continue;
-            Bared++;
-            bare.Append(html, done, inside.From - done).Append(Blank(html.AsSpan(inside.From, inside.End - inside.From)));
-            (done, at) = (inside.End, inside.End);
+            bare.Append(html, done, from - done).Append(instead(html[from..end]));
+            done = end;
         }
 
         return bare.Append(html, done, html.Length - done).ToString();
     }
 
+    /// <summary>Where the text of each style and script begins and ends. Looked for by hand: a pattern that asks for the end tag
+    /// of the same name goes through them letter by letter.</summary>
+    private static IEnumerable<(int From, int End)> Insides(string html)
+    {
+        for (var at = html.IndexOf('<', StringComparison.Ordinal); at >= 0; at = html.IndexOf('<', at + 1))
+            if (Inside(html, at) is { } inside)
+            {
+                yield return inside;
+                at = inside.End;
+            }
+    }
+
     /// <summary>Where the text of a style or a script begins and ends that begins there; null where none does.</summary>
-    private static (int From, int End)? Insides(string html, int at)
+    private static (int From, int End)? Inside(string html, int at)
     {
         foreach (var name in (ReadOnlySpan<string>)["style", "script"])
         {
@@ -114,6 +128,8 @@ internal sealed class PagesCut
     }
 
     /// <summary>The ends of its lines, and its last line as blanks.</summary>
+    private static string Blank(string text) => Blank(text.AsSpan());
+
     private static string Blank(ReadOnlySpan<char> text) =>
         new string('\n', text.Count('\n')) + new string(' ', text.Length - text.LastIndexOf('\n') - 1);
 }

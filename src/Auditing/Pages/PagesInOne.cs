@@ -1,5 +1,3 @@
-using AngleSharp.Dom;
-using AngleSharp.Html.Parser;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -9,27 +7,22 @@ namespace Gradus.Auditing;
 /// of all of them stay with the first alone, which has what is said of them for the others: they are most of the file.</summary>
 internal static class PagesInOne
 {
-    private static readonly HtmlParserOptions Options = new() { IsKeepingSourceReferences = true };
-
     /// <summary>None where the page has no parts that say which page they are. A file without a mistake is parsed once for all of
     /// its pages: then nothing of one reaches into another. Otherwise each is cut out and parsed by itself.</summary>
     public static PageSeen[] Read(Page whole)
     {
-        var isFlawless = true;
-        var parser = new HtmlParser(Options);
-        parser.Error += (_, _) => isFlawless = false;
-        var document = parser.ParseDocument(whole.Html.AsMemory());
-        IElement[] sections =
+        var tree = PageTree.Of(whole.Html);
+        PageElement[] sections =
         [
-            .. document
-                .DocumentElement.Within()
+            .. tree
+                .Root.Within()
                 .Where(e => e is { LocalName: "section", ParentElement.LocalName: "main" } && e.Has(PageData.Page))
                 .OrderBy(PositionOf),
         ];
         if (sections.Length == 0)
             return [];
         var cut = new PagesCut(whole.Html, [.. sections.Select(s => (s.Value(PageData.Page) ?? "", PositionOf(s)))]);
-        return isFlawless && PagePart.Of(document, sections, cut.Bared) is { } parts
+        return tree.IsFlawless && PagePart.Of(tree, sections, cut.Bared) is { } parts
             ? [.. parts.Zip(cut.Bare(), (part, page) => PageParser.Read(page, whole.Path, part.Markup, part.TextOf))]
             : ReadApart(cut, whole.Path);
     }
@@ -39,5 +32,5 @@ internal static class PagesInOne
     internal static PageSeen[] ReadApart(PagesCut cut, string file) =>
         [.. cut.Apart().Select(page => PageParser.Read(page, file))];
 
-    private static int PositionOf(IElement section) => (section.SourceReference?.Position.Position ?? 1) - 1;
+    private static int PositionOf(PageElement section) => Math.Max(section.Offset, 0);
 }

@@ -1,13 +1,12 @@
-using AngleSharp.Dom;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
 /// <summary>What a page lets itself load, and what stands in it that only a policy with its hash lets run.</summary>
 /// <param name="at">Where an element is written.</param>
-internal sealed class PolicyParser(Func<IElement?, Location> at)
+internal sealed class PolicyParser(Func<PageElement?, Location> at)
 {
-    public PolicyReading Read(PageMarkup page, Func<IElement, string> textOf)
+    public PolicyReading Read(PageMarkup page, Func<PageElement, string> textOf)
     {
         var policies = new List<PolicySeen>();
         var parts = new List<InlinePart>();
@@ -32,7 +31,7 @@ internal sealed class PolicyParser(Func<IElement?, Location> at)
         return new(policies.ToSeries(), parts.ToSeries());
     }
 
-    private static bool IsPolicy(IElement element) =>
+    private static bool IsPolicy(PageElement element) =>
         element.LocalName == "meta"
         && string.Equals(element.Value("http-equiv")?.Trim(), "content-security-policy", StringComparison.OrdinalIgnoreCase);
 }

@@ -1,14 +1,13 @@
-using AngleSharp.Dom;
 using Gradus.Domain;
 using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
 /// <param name="at">Where an element is written.</param>
-internal sealed class ShapeParser(Func<IElement?, Location> at)
+internal sealed class ShapeParser(Func<PageElement?, Location> at)
 {
     /// <param name="textOf">What stands in a style or a script.</param>
-    public PageShape Read(PageMarkup page, Func<IElement, string> textOf)
+    public PageShape Read(PageMarkup page, Func<PageElement, string> textOf)
     {
         var told = Told(page).ToArray();
         var names = new AccessibleName(page);
@@ -75,7 +74,7 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
     }
 
     /// <summary>The elements that a screen reader gets, in order.</summary>
-    private static IEnumerable<IElement> Told(PageMarkup page)
+    private static IEnumerable<PageElement> Told(PageMarkup page)
     {
         var kept = new bool[page.All.Count];
         for (var number = 0; number < kept.Length; number++)
@@ -87,7 +86,7 @@ internal sealed class ShapeParser(Func<IElement?, Location> at)
         }
     }
 
-    private static int LevelOf(IElement element) =>
+    private static int LevelOf(PageElement element) =>
         element.LocalName is ['h', >= '1' and <= '6' and var level] ? level - '0'
         : element.Value("role") != "heading" ? 0
         : int.TryParse(element.Value("aria-level"), out var said) ? Math.Clamp(said, 1, 6)

@@ -23,8 +23,11 @@ internal abstract record Sighting(string What, Location At)
     public sealed record After(string What, string Instruction, Location At) : Sighting(What, At);
 
     /// <summary>Every part of every page's duty.</summary>
-    public static IEnumerable<Sighting> Of(Plan plan, SiteSeen site) =>
-        Duty.Of(plan, site).SelectMany(duty => Of(duty, duty.Signs(plan), CautionSight.Kinds(plan)));
+    public static IEnumerable<Sighting> Of(Plan plan, SiteSeen site)
+    {
+        var kinds = CautionSight.Kinds(plan);
+        return Duty.Of(plan, site).SelectMany(duty => Of(duty, duty.Signs(site.Asked(plan)), kinds));
+    }
 
     private static IEnumerable<Sighting> Of(Duty duty, PageSigns signs, Series<(CautionKind Kind, string Heading)> kinds) =>
         signs.Kinds.SelectMany(k => k.Signs).Select(s => CautionSight.Of(duty, s, kinds)).Concat(NoteSight.Of(duty, signs));

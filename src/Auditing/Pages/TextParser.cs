@@ -1,89 +1,96 @@
 using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
-using AngleSharp.Dom;
 using Gradus.Domain;
 using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
-/// <summary>The text of a page in reading order, and what is kept from whom.</summary>
+/// <summary>The text of a page in reading order, and what is kept from whom; one serves for all its parts.</summary>
 /// <param name="at">Where an element is written.</param>
 /// <param name="page">Whose text it is.</param>
-internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, HiddenElements hiding)
+internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> at, HiddenElements hiding)
 {
     /// <summary>Deeper than any page of ours by far; deeper text counts as not there.</summary>
     private const int DepthLimit = 200;
 
-    private static readonly HashSet<string> Running = new(StringComparer.Ordinal)
-    {
-        "a",
-        "abbr",
-        "b",
-        "bdi",
-        "bdo",
-        "br",
-        "cite",
-        "code",
-        "data",
-        "del",
-        "dfn",
-        "em",
-        "i",
-        "img",
-        "picture",
-        "source",
-        "ins",
-        "kbd",
-        "label",
-        "mark",
-        "q",
-        "s",
-        "samp",
-        "small",
-        "span",
-        "strike",
-        "strong",
-        "sub",
-        "sup",
-        "time",
-        "u",
-        "var",
-        "wbr",
-    };
+    private static readonly FrozenSet<string> Running = FrozenSet.ToFrozenSet(
+        [
+            "a",
+            "abbr",
+            "b",
+            "bdi",
+            "bdo",
+            "br",
+            "cite",
+            "code",
+            "data",
+            "del",
+            "dfn",
+            "em",
+            "i",
+            "img",
+            "picture",
+            "source",
+            "ins",
+            "kbd",
+            "label",
+            "mark",
+            "q",
+            "s",
+            "samp",
+            "small",
+            "span",
+            "strike",
+            "strong",
+            "sub",
+            "sup",
+            "time",
+            "u",
+            "var",
+            "wbr",
+        ],
+        StringComparer.Ordinal
+    );
 
     /// <summary>What a browser shows nothing of, or something else instead.</summary>
-    private static readonly HashSet<string> NoText = new(StringComparer.Ordinal)
-    {
-        "script",
-        "style",
-        "template",
-        "head",
-        "iframe",
-        "object",
-        "canvas",
-        "video",
-        "audio",
-        "datalist",
-        "meter",
-        "noembed",
-        "noframes",
-        "progress",
-        "rp",
-        "title",
-        "desc",
-        "defs",
-        "metadata",
-        "symbol",
-    };
+    private static readonly FrozenSet<string> NoText = FrozenSet.ToFrozenSet(
+        [
+            "script",
+            "style",
+            "template",
+            "head",
+            "iframe",
+            "object",
+            "canvas",
+            "video",
+            "audio",
+            "datalist",
+            "meter",
+            "noembed",
+            "noframes",
+            "progress",
+            "rp",
+            "title",
+            "desc",
+            "defs",
+            "metadata",
+            "symbol",
+        ],
+        StringComparer.Ordinal
+    );
 
     private static readonly FrozenSet<string> Marks = PageMark.Attributes.ToFrozenSet(StringComparer.Ordinal);
 
     private readonly List<TextLine> lines = [];
-    private readonly StringBuilder line = new();
+
+    /// <summary>The text of a line: mostly it is one, and is not copied.</summary>
+    private string first = "";
+    private readonly StringBuilder more = new(0);
+
     private readonly List<string> leads = [];
     private readonly List<string> figures = [];
-    private IElement? begun;
+    private PageElement? begun;
     private string? hiddenBy;
     private string mark = "";
     private string begunMark = "";
@@ -92,19 +99,24 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
     private string answer = "";
 
     /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
-    public Series<TextLine> Read(IElement? element) =>
+    public Series<TextLine> Read(PageElement? element) =>
         Read(element, element?.ParentElement is { } parent ? hiding.Around(parent) : null);
 
     /// <summary>The same, where it is known what hides all that the element stands in.</summary>
-    public Series<TextLine> Read(IElement? element, string? around)
+    public Series<TextLine> Read(PageElement? element, string? around)
     {
         if (element is not null)
             Walk(element, around, 0);
         Flush();
-        return lines.ToSeries();
+        var read = lines.ToSeries();
+        lines.Clear();
+        leads.Clear();
+        figures.Clear();
+        (mark, answer, hiddenBy, begun) = ("", "", null, null);
+        return read;
     }
 
-    private void Walk(IElement element, string? around, int depth)
+    private void Walk(PageElement element, string? around, int depth)
     {
         if (NoText.Contains(element.LocalName) || depth > DepthLimit)
             return;
@@ -120,14 +132,16 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
             leads.Add(address);
         if (element.Value(PageData.ByWeek) is { } figure)
             figures.Add(WeekData.Whole(Spacing.Collapse(element.TextContent), figure));
-        foreach (var child in page.In(element))
+        for (var child = element.FirstChild; child is not null; child = child.NextSibling)
         {
+            if (!page.Has(child))
+                continue;
             Turn(hidden ?? HiddenElements.OfText(element));
-            if (child is IText text)
+            if (child is PageText text)
                 Append(text.Data, element);
-            else if (child is IElement { LocalName: "br" })
+            else if (child is PageElement { LocalName: "br" })
                 Append(" ", element);
-            else if (child is IElement inner)
+            else if (child is PageElement inner)
                 Walk(inner, hidden, depth + 1);
         }
 
@@ -137,7 +151,7 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
     }
 
     /// <summary>What an element tells the scripts of its text; null where nothing.</summary>
-    private static string? MarkOf(IElement element)
+    private static string? MarkOf(PageElement element)
     {
         if (element.Attributes.Length == 0)
             return null;
@@ -152,7 +166,7 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
     }
 
     /// <summary>Hardly any has one, and each has only a few attributes.</summary>
-    private static bool HasMark(IElement element)
+    private static bool HasMark(PageElement element)
     {
         for (var i = 0; i < element.Attributes.Length; i++)
             if (element.Attributes[i] is { } attribute && Marks.Contains(attribute.Name))
@@ -161,7 +175,7 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
     }
 
     /// <summary>What a field with an answer of its own says behind it; null where it is none.</summary>
-    private static string? AnswerOf(IElement element) =>
+    private static string? AnswerOf(PageElement element) =>
         element.LocalName == "input" && element.Value("name") is { Length: > 0 } name
             ? element.Has("checked")
                 ? PageMark.Of((name, element.Value("value") ?? ""), ("checked", ""))
@@ -177,7 +191,7 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
         hiddenBy = hidden;
     }
 
-    private void Append(string text, IElement from)
+    private void Append(string text, PageElement from)
     {
         if (begun is null && !string.IsNullOrWhiteSpace(text))
         {
@@ -186,19 +200,23 @@ internal sealed class TextParser(PageMarkup page, Func<IElement?, Location> at, 
             answer = "";
         }
 
-        line.Append(text);
+        if (first.Length == 0)
+            first = text;
+        else
+            more.Append(text);
     }
 
     private static Series<string> Kept(List<string> said) => said.Count == 0 ? [] : said.ToSeries();
 
     private void Flush()
     {
-        if (line.Length == 0)
+        if (first.Length == 0)
             return;
-        var text = Spacing.Collapse(line.ToString());
+        var text = Spacing.Collapse(more.Length == 0 ? first : first + more);
         if (text.Length > 0)
             lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = Kept(leads), Figures = Kept(figures) });
-        line.Clear();
+        first = "";
+        more.Clear();
         leads.Clear();
         figures.Clear();
         begun = null;

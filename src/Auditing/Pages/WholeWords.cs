@@ -2,6 +2,10 @@ namespace Gradus.Auditing;
 
 internal static class WholeWords
 {
+    /// <summary>Whether there is such a place.</summary>
+    public static bool Stand(string text, string phrase) =>
+        text.Contains(phrase, StringComparison.Ordinal) && Places(text, phrase).Any();
+
     /// <summary>Every place where the phrase stands in the text, not torn out of a longer word or number.</summary>
     public static IEnumerable<int> Places(string text, string phrase, StringComparison comparison = StringComparison.Ordinal)
     {

@@ -17,6 +17,7 @@ internal sealed class WordingReader
     private readonly List<(int, Wording.Line)> planned = [];
     private readonly List<StrangeLine> strange = [];
     private readonly List<MissingText> missing = [];
+    private readonly WordingSearch search = new();
     private TextLine? last;
 
     private WordingReader() { }
@@ -27,7 +28,7 @@ internal sealed class WordingReader
         var place = WordingPlace.At(Wording.Order(wording));
         foreach (var (number, line) in lines.Index())
         {
-            if (Fit(lines, number, place) is not { } path)
+            if (reader.Fit(lines, number, place) is not { } path)
             {
                 reader.strange.Add(new(line, reader.last));
                 continue;
@@ -64,26 +65,28 @@ internal sealed class WordingReader
     /// <summary>The texts that make up the line whole, from that place on; null where there are none. Where the plan has the same
     /// text in several places, it is the one behind which most of the next lines fit too, rather a text that must be
     /// there.</summary>
-    private static Series<WordingStep>? Fit(Series<TextLine> lines, int number, WordingPlace from)
+    private WordingStep[]? Fit(Series<TextLine> lines, int number, WordingPlace from)
     {
         foreach (var allowance in Allowances)
         {
-            var paths = WordingSearch.Several(lines[number], from, allowance);
+            var paths = search.Several(lines[number], from, allowance);
             if (paths.Count == 1)
                 return paths[0];
             if (paths.Count > 1)
-                return paths.MaxBy(path => (2 * Following(lines, number + 1, path[^1].After)) + (path[^1].Text.IsNeeded ? 1 : 0));
+                return paths
+                    .ToArray()
+                    .MaxBy(path => (2 * Following(lines, number + 1, path[^1].After)) + (path[^1].Text.IsNeeded ? 1 : 0));
         }
 
         return null;
     }
 
     /// <summary>How many of the next lines fit behind that place.</summary>
-    private static int Following(Series<TextLine> lines, int from, WordingPlace place)
+    private int Following(Series<TextLine> lines, int from, WordingPlace place)
     {
         var fitting = 0;
         for (var number = from; number < Math.Min(from + Ahead, lines.Count); number++)
-            if (WordingSearch.First(lines[number], place) is { } path)
+            if (search.First(lines[number], place) is { } path)
             {
                 place = path[^1].After;
                 fitting++;

@@ -5,9 +5,8 @@ namespace Gradus.Auditing;
 
 /// <summary>Goes through every text that may come next behind a place, the nearest first, and keeps those that make up a line
 /// whole. It makes a place only where a text fits: most of what may come next does not.</summary>
-/// <param name="allowance">How many needed texts are passed over at most.</param>
-/// <param name="most">After how many ways it is enough.</param>
-internal sealed class WordingSearch(TextLine line, int allowance, int most)
+/// <remarks>One serves for all lines of a page, one after another.</remarks>
+internal sealed class WordingSearch
 {
     /// <summary>What may stand between two texts in a line.</summary>
     private const string Between = " ·:,;.–—-|/()\u00a0";
@@ -15,19 +14,28 @@ internal sealed class WordingSearch(TextLine line, int allowance, int most)
     /// <summary>In how many places of the plan a text is looked for.</summary>
     private const int Compared = 8;
 
-    private readonly List<Series<WordingStep>> found = [];
-    private readonly Stack<WordingStep> steps = new();
+    private readonly List<WordingStep[]> found = [];
+    private readonly List<WordingStep> steps = [];
+    private string line = "";
+    private string mark = "";
 
-    /// <summary>The ways to make up a line, from that place on.</summary>
-    public static IReadOnlyList<Series<WordingStep>> Several(TextLine line, WordingPlace from, int allowance) =>
-        new WordingSearch(line, allowance, Compared).Ways(from);
+    /// <summary>How many needed texts are passed over at most.</summary>
+    private int allowance;
+
+    /// <summary>After how many ways it is enough.</summary>
+    private int most;
+
+    /// <summary>The ways to make up a line, from that place on; until the next question.</summary>
+    public IReadOnlyList<WordingStep[]> Several(TextLine asked, WordingPlace from, int passing) =>
+        Ways(asked, from, passing, Compared);
 
     /// <summary>The first of them that passes over nothing that is needed; null where there is none.</summary>
-    public static Series<WordingStep>? First(TextLine line, WordingPlace from) =>
-        new WordingSearch(line, 0, 1).Ways(from) is [var way] ? way : null;
+    public WordingStep[]? First(TextLine asked, WordingPlace from) => Ways(asked, from, 0, 1) is [var way] ? way : null;
 
-    private List<Series<WordingStep>> Ways(WordingPlace from)
+    private List<WordingStep[]> Ways(TextLine asked, WordingPlace from, int passing, int enough)
     {
+        (line, mark, allowance, most) = (asked.Text, asked.Mark, passing, enough);
+        found.Clear();
         Behind(from, 0);
         return found;
     }
@@ -38,9 +46,10 @@ internal sealed class WordingSearch(TextLine line, int allowance, int most)
     private bool Behind(WordingPlace from, int at)
     {
         var passed = PassedWording.Nothing;
+        var begins = Wording.BeginningsOf(line.AsSpan(at));
         for (var place = from; place is not null; place = place.Up)
         {
-            if (Inside(place, at, passed))
+            if (Inside(place, at, begins, passed))
                 return true;
             for (var part = place.First; part < place.Count; part++)
             {
@@ -56,14 +65,15 @@ internal sealed class WordingSearch(TextLine line, int allowance, int most)
     }
 
     /// <summary>The texts of what is left of a place.</summary>
-    private bool Inside(WordingPlace place, int at, PassedWording before)
+    /// <param name="begins">How the line may begin there.</param>
+    private bool Inside(WordingPlace place, int at, ulong begins, PassedWording before)
     {
         var passed = before;
         for (var part = place.First; part < place.Count; part++)
         {
             if (place.Has(part))
                 continue;
-            if (Into(place[part], place, part, at, passed))
+            if ((place[part].Beginnings & begins) != 0 && Into(place[part], place, part, at, begins, passed))
                 return true;
             if (!place.IsInOrder)
                 continue;
@@ -75,12 +85,12 @@ internal sealed class WordingSearch(TextLine line, int allowance, int most)
         return false;
     }
 
-    private bool Into(Wording wording, WordingPlace place, int part, int at, PassedWording passed) =>
+    private bool Into(Wording wording, WordingPlace place, int part, int at, ulong begins, PassedWording passed) =>
         wording switch
         {
-            Wording.Line text => text.Mark == line.Mark && Fits(text, place, part, at, passed),
-            Wording.Optional optional => Into(optional.Part, place, part, at, passed),
-            _ => Inside(WordingPlace.At(wording, place, part), at, passed),
+            Wording.Line text => text.Mark == mark && Fits(text, place, part, at, passed),
+            Wording.Optional optional => Into(optional.Part, place, part, at, begins, passed),
+            _ => Inside(WordingPlace.At(wording, place, part), at, begins, passed),
         };
 
     private bool Fits(Wording.Line text, WordingPlace place, int part, int at, PassedWording passed)
@@ -90,15 +100,15 @@ internal sealed class WordingSearch(TextLine line, int allowance, int most)
             if (!Stands(text.Texts[way], at))
                 continue;
             var end = at + text.Texts[way].Length;
-            while (end < line.Text.Length && Between.Contains(line.Text[end], StringComparison.Ordinal))
+            while (end < line.Length && Between.Contains(line[end], StringComparison.Ordinal))
                 end++;
             var after = place.Behind(part);
-            steps.Push(new(text, after, passed));
-            if (end == line.Text.Length)
-                found.Add(steps.Reverse().ToSeries());
+            steps.Add(new(text, after, passed));
+            if (end == line.Length)
+                found.Add([.. steps]);
             else
                 Behind(after, end);
-            steps.Pop();
+            steps.RemoveAt(steps.Count - 1);
             if (found.Count == most)
                 return true;
         }
@@ -110,8 +120,8 @@ internal sealed class WordingSearch(TextLine line, int allowance, int most)
     private bool Stands(string text, int at)
     {
         var end = at + text.Length;
-        return line.Text.AsSpan(at).StartsWith(text, StringComparison.Ordinal)
-            && (end == line.Text.Length || !char.IsLetterOrDigit(line.Text[end - 1]) || !char.IsLetterOrDigit(line.Text[end]));
+        return line.AsSpan(at).StartsWith(text, StringComparison.Ordinal)
+            && (end == line.Length || !char.IsLetterOrDigit(line[end - 1]) || !char.IsLetterOrDigit(line[end]));
     }
 }
 

@@ -19,6 +19,11 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
     /// are not.</summary>
     private const char FirstOfRightToLeft = '\u0590';
 
+    /// <summary>Spans of steps and of sessions, which are said again and again, are worded once.</summary>
+    private const int KeptSpans = 2 * 60 * 60;
+
+    private readonly string?[] shortSpans = new string?[KeptSpans];
+
     /// <summary>BCP 47.</summary>
     public string Language => language.Code;
 
@@ -62,7 +67,10 @@ public sealed class Words(Language language, FrozenDictionary<string, Phrase> ph
         : ShortSpan(span);
 
     /// <summary>"45 s", "2 min", "1 min 48 s": a span to the second, where seconds matter.</summary>
-    public string ShortSpan(Seconds span)
+    public string ShortSpan(Seconds span) =>
+        span.Value is >= 0 and < KeptSpans ? shortSpans[span.Value] ??= Short(span) : Short(span);
+
+    private string Short(Seconds span)
     {
         var (minutes, seconds) = (span.Value / 60, span.Value % 60);
         string[] parts =

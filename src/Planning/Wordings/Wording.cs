@@ -6,10 +6,53 @@ namespace Gradus.Planning;
 /// any order. What one part says comes together: nothing of another part stands between.</summary>
 public abstract record Wording
 {
-    private Wording() { }
+    private Wording(int needed, ulong beginnings) => (Needed, Beginnings) = (needed, beginnings);
 
     /// <summary>How many texts are missing where all of it is.</summary>
-    public abstract int Needed { get; }
+    public int Needed { get; }
+
+    /// <summary>How its texts begin, a bit for each of <see cref="BeginningsOf"/>: whoever looks for a text passes by, without
+    /// going in, whatever has none that begins so.</summary>
+    public ulong Beginnings { get; }
+
+    /// <summary>With which beginnings a text may stand at the beginning of this one: with its first letter alone, and with its
+    /// first two. The bits of different letters may be the same.</summary>
+    public static ulong BeginningsOf(ReadOnlySpan<char> text) =>
+        text.Length == 0 ? 0 : Bit(text[0], '\0') | (text.Length > 1 ? Bit(text[0], text[1]) : 0);
+
+    private static ulong Beginning(string text) =>
+        text.Length switch
+        {
+            0 => ulong.MaxValue,
+            1 => Bit(text[0], '\0'),
+            _ => Bit(text[0], text[1]),
+        };
+
+    private static ulong Bit(char first, char second) => 1UL << (int)(((((uint)first << 16) | second) * 2654435769U) >> 26);
+
+    private static int NeededIn(Series<Wording> parts)
+    {
+        var needed = 0;
+        for (var part = 0; part < parts.Count; part++)
+            needed += parts[part].Needed;
+        return needed;
+    }
+
+    private static ulong All(Series<string> texts)
+    {
+        var all = 0UL;
+        for (var text = 0; text < texts.Count; text++)
+            all |= Beginning(texts[text]);
+        return all;
+    }
+
+    private static ulong All(Series<Wording> parts)
+    {
+        var all = 0UL;
+        for (var part = 0; part < parts.Count; part++)
+            all |= parts[part].Beginnings;
+        return all;
+    }
 
     /// <summary>One text: a line of its own, or one of several in a line.</summary>
     /// <param name="Texts">One of these, with single blanks; where several are given, it is worded in the one or the other
@@ -18,7 +61,8 @@ public abstract record Wording
     /// <param name="Mark">What the element that it stands in tells the scripts, as <see cref="PageMark"/> writes it; empty where
     /// that is nothing.</param>
     /// <param name="Moves">Of which exercise it tells somebody what to do; null where it does not.</param>
-    public sealed record Line(Series<string> Texts, bool IsNeeded, string Mark, ExerciseId? Moves) : Wording
+    public sealed record Line(Series<string> Texts, bool IsNeeded, string Mark, ExerciseId? Moves)
+        : Wording(IsNeeded ? 1 : 0, All(Texts))
     {
         /// <summary>Whether a rule of its own says that it is missing, or other.</summary>
         public bool IsGuarded { get; init; }
@@ -31,32 +75,21 @@ public abstract record Wording
 
         /// <summary>Its figures, with what they are in each week, as <see cref="WeekData.Whole"/> has it.</summary>
         public Series<string> Figures { get; init; } = [];
-
-        public override int Needed { get; } = IsNeeded ? 1 : 0;
     }
 
-    public sealed record InOrder(Series<Wording> Parts) : Wording
-    {
-        public override int Needed { get; } = Parts.Sum(p => p.Needed);
-    }
+    public sealed record InOrder(Series<Wording> Parts) : Wording(NeededIn(Parts), All(Parts));
 
-    public sealed record InAnyOrder(Series<Wording> Parts) : Wording
-    {
-        public override int Needed { get; } = Parts.Sum(p => p.Needed);
-    }
+    public sealed record InAnyOrder(Series<Wording> Parts) : Wording(NeededIn(Parts), All(Parts));
 
     /// <summary>A part that is there whole or not at all.</summary>
-    public sealed record Optional(Wording Part) : Wording
-    {
-        public override int Needed => 0;
-    }
+    public sealed record Optional(Wording Part) : Wording(0, Part.Beginnings);
 
     /// <summary>A text that must be there.</summary>
     public static Wording Must(string text, string mark = "", ExerciseId? moves = null) => One(text, true, mark, moves);
 
     /// <summary>A text that must be there, and whose absence a rule of its own tells: a sign, a step, which side is
     /// which.</summary>
-    public static Wording Guarded(string text, ExerciseId? moves = null) => Guarded(Must(text, "", moves));
+    public static Wording Guarded(string text, ExerciseId? moves = null) => One(text, true, "", moves, isGuarded: true);
 
     /// <summary>A text that must be there on a screen; what is printed has another in its place.</summary>
     public static Wording MustOnScreen(string text) => Must(text) is Line line ? line with { IsOnScreenAlone = true } : Order();
@@ -74,6 +107,8 @@ public abstract record Wording
 
     /// <summary>A text that a theme may leave out.</summary>
     public static Wording May(string text, string mark = "", ExerciseId? moves = null) => One(text, false, mark, moves);
+
+    private static readonly Wording None = new InOrder([]);
 
     public static Wording Order(params IEnumerable<Wording> parts) => new InOrder(parts.ToSeries());
 
@@ -111,6 +146,6 @@ public abstract record Wording
     private static Inline Told(Inline inline, string elsewhere) =>
         inline is Inline.Clip { Said.Length: > 0 } clip ? clip with { Said = $"{clip.Said} {elsewhere}" } : inline;
 
-    private static Wording One(string text, bool isNeeded, string mark, ExerciseId? moves) =>
-        Spacing.Collapse(text) is { Length: > 0 } said ? new Line([said], isNeeded, mark, moves) : Order();
+    private static Wording One(string text, bool isNeeded, string mark, ExerciseId? moves, bool isGuarded = false) =>
+        Spacing.Collapse(text) is { Length: > 0 } said ? new Line([said], isNeeded, mark, moves) { IsGuarded = isGuarded } : None;
 }

@@ -21,7 +21,7 @@ public sealed class CautionHidden : ISiteRule
                 from session in plan.Sessions
                 let page = site.Page(session.Path)
                 where page is not null
-                let signs = plan.SignsOn(session.Path, session.Exercises).Kinds.SelectMany(k => k.Signs).ToArray()
+                let signs = site.Asked(plan).SignsOn(session.Path, session.Exercises).Kinds.SelectMany(k => k.Signs).ToArray()
                 from seen in page.Signs
                 where !IsOne(seen, signs)
                 select this.Found(

@@ -10,12 +10,12 @@ public sealed class CautionNotInSession : IToldOnceRule
         let page = site.Page(session.Path)
         where page is not null
         from guide in page.Guides
-        from finding in Missing(plan, session, guide)
+        from finding in Missing(plan, site.Asked(plan), session, guide)
         select finding;
 
-    private static IEnumerable<Finding> Missing(Plan plan, PlannedSession session, GuideSeen guide)
+    private static IEnumerable<Finding> Missing(Plan plan, PlanAnswers answers, PlannedSession session, GuideSeen guide)
     {
-        var signs = plan.SignsOn(session.Path, session.Exercises);
+        var signs = answers.SignsOn(session.Path, session.Exercises);
         foreach (var caution in signs.Kinds.SelectMany(k => k.Signs).Where(s => !Holds(guide.Before, s)).Select(s => s.Caution))
             yield return Said(
                 plan,
@@ -38,7 +38,8 @@ public sealed class CautionNotInSession : IToldOnceRule
         {
             var during = string.Join('\n', guide.During.Where(d => d.Exercise == exercise.Text).SelectMany(d => d.Lines));
             foreach (
-                var kind in plan.SignsOn(session.Path, [exercise])
+                var kind in answers
+                    .SignsOn(session.Path, [exercise])
                     .Kinds.Where(k => !during.Contains(k.Names(plan.Words), StringComparison.Ordinal))
             )
                 yield return Said(

@@ -36,7 +36,7 @@ public sealed class OtherClientNamed : ISiteRule
     {
         foreach (var page in site.Pages)
         {
-            var shown = site.Names.InLines(page.Lines.Select(l => l.Text)).ToArray();
+            var shown = site.Names.InLines(page.Lines).ToArray();
             foreach (var (name, line) in shown)
                 yield return (name, page.Lines[line].At);
             foreach (var name in site.Names.In(page).Where(name => shown.All(s => s.Name != name)))

@@ -9,7 +9,7 @@ public sealed class MarkupNotKnown : ISiteRule, ISheetRule
 
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
-        var spoken = SpokenByScripts.On(plan);
+        var spoken = site.Asked(plan).Spoken;
         foreach (var page in site.Pages)
         foreach (
             var cause in page

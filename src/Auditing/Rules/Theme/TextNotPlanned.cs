@@ -11,7 +11,7 @@ public sealed class TextNotPlanned : IToldOnceRule
     /// a rule of its own looks for that text, it is said here too: that rule may look for something else.</summary>
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
-        var (spoken, labels) = (SpokenByScripts.On(plan), PageWording.Labels(plan));
+        var (spoken, labels) = (site.Asked(plan).Spoken, site.Asked(plan).Labels);
         foreach (var page in site.Pages)
         {
             foreach (var heard in page.Shape.Words.Where(w => !IsPlanned(w, spoken, labels)).Take(1))

@@ -10,7 +10,7 @@ public sealed class GoodUntilMissing : IToldOnceRule
         var day = plan.GoodUntil.Day.Iso();
         foreach (var page in site.Pages)
         {
-            if (!page.Shown.Any(l => WholeWords.Places(l.Text, plan.GoodUntil.Sentence).Any()))
+            if (!page.Shown.Any(l => WholeWords.Stand(l.Text, plan.GoodUntil.Sentence)))
                 yield return this.Wrong(
                     plan,
                     page.At,

@@ -8,9 +8,9 @@ public sealed class TimeAgainstText : IToldOnceRule
 {
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site) =>
         from page in site.Pages
-        let exact = Exact(plan, page)
+        let exact = new Lazy<HashSet<TimeSeen>>(() => Exact(plan, page))
         from time in page.Times
-        let message = Fault(time, exact.Contains(time), plan.Words)
+        let message = Fault(time, exact, plan.Words)
         where message is not null
         select this.Found(
             Level.Error,
@@ -27,10 +27,10 @@ public sealed class TimeAgainstText : IToldOnceRule
             ? [.. page.Times]
             : page.Lists.SelectMany(l => l.Items.SelectMany(i => i.Times).Concat(l.Outside)).ToHashSet();
 
-    private static string? Fault(TimeSeen time, bool isExact, Words words)
+    private static string? Fault(TimeSeen time, Lazy<HashSet<TimeSeen>> exact, Words words)
     {
         if (time.Span is { } span)
-            return time.Text == words.ShortSpan(span) || (!isExact && time.Text == words.About(span))
+            return time.Text == words.ShortSpan(span) || (time.Text == words.About(span) && !exact.Value.Contains(time))
                 ? null
                 : $"The time is {time.Machine}, which is {words.ShortSpan(span)}, but the words beside it are \"{time.Text}\".";
         if (DateOnly.TryParseExact(time.Machine, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))

@@ -58,10 +58,10 @@ public sealed class WeekToldWrong : IToldOnceRule
     /// <summary>What the numbers in a text are in each week.</summary>
     private IEnumerable<Finding> Figures(Plan plan, PageSeen page)
     {
-        foreach (var line in page.Spoken.Planned.GroupBy(p => p.Line))
+        foreach (var line in page.Spoken.Planned.Where(p => page.Lines[p.Line].Figures.Count > 0).GroupBy(p => p.Line))
         {
             var (seen, planned) = (page.Lines[line.Key], line.SelectMany(p => p.Text.Figures).ToSeries());
-            if (seen.Figures.Count > 0 && !seen.Figures.Equals(planned))
+            if (!seen.Figures.Equals(planned))
                 yield return this.Wrong(
                     plan,
                     seen.At,
