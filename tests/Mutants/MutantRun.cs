@@ -28,8 +28,9 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     /// <summary>Milliseconds of a test on the code as it is, the first time: one that takes longer judges no mutants.</summary>
     private const long SlowestJudge = 20_000;
 
-    /// <summary>A test that takes longer judges only where none comes by that is faster.</summary>
-    private const long Slow = 2_000;
+    /// <summary>A test that takes longer and is not named after the file judges only where none comes by that is
+    /// faster.</summary>
+    private const long Slow = 5_000;
 
     /// <summary>A mutant may make a test pass this many times as many places before it is broken off, and some beside.</summary>
     private const int Longer = 10;
@@ -106,8 +107,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     private void Measure(bool isNear)
     {
         var clock = System.Diagnostics.Stopwatch.StartNew();
-        var names = room.Mutants.Select(m => Path.GetFileNameWithoutExtension(m.File)).ToHashSet(StringComparer.Ordinal);
-        var pages = names.Select(PageOf).ToArray();
+        var files = room.Mutants.Select(m => m.File).Distinct().ToArray();
         tests.Clear();
         orders.Clear();
         foreach (var test in judge.Cases.Where(c => IsNear(c) == isNear))
@@ -123,9 +123,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
         progress.Say($"{tests.Count} tests judge; the first pass took {clock.ElapsedMilliseconds} ms.");
 
         bool IsNear(JudgeCase test) =>
-            test.Namespace == near
-            || names.Any(n => test.Class.StartsWith(n, StringComparison.Ordinal))
-            || pages.Any(p => test.Name.EndsWith(p, StringComparison.Ordinal));
+            test.Namespace == near || files.Any(f => IsNamedAfter(f, test));
     }
 
     private void NoJudge(JudgeCase test, Verdict verdict)
@@ -137,7 +135,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     private Judged Judged(Mutant mutant)
     {
         var reaching = Order(mutant.File).Where(t => t.First.Reached[mutant.Place]).ToArray();
-        var fast = reaching.Where(t => t.First.Milliseconds <= Slow).ToArray();
+        var fast = reaching.Where(t => t.First.Milliseconds <= Slow || IsNamedAfter(mutant.File, t.Test)).ToArray();
         var asked = 0;
         foreach (var candidate in Nearest(mutant, fast.Length > 0 ? fast : reaching).Take(Patience))
         {
@@ -212,8 +210,8 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
         }
     }
 
-    /// <summary>The tests that come by a file: first one of each way through it, the longest way first, then the second of each
-    /// way, and so on; of one way the fastest first.</summary>
+    /// <summary>The tests that come by a file: first one of each way through it, those first that see much of it in little time,
+    /// then the second of each way, and so on; of one way the fastest first.</summary>
     private IReadOnlyList<Candidate> Order(string file)
     {
         if (orders.TryGetValue(file, out var known))
@@ -230,8 +228,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
                         .Select((test, i) => (test, Turn: i, Length: way.Key.Count(c => c == '1')))
                 )
                 .OrderBy(t => t.Turn)
-                .ThenByDescending(t => t.Length)
-                .ThenBy(t => t.test.First.Milliseconds)
+                .ThenByDescending(t => (double)t.Length / (t.test.First.Milliseconds + 5))
                 .Select(t => t.test),
         ];
     }
@@ -257,6 +254,12 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
                 : 1000;
         }
     }
+
+    private static bool IsNamedAfter(string path, JudgeCase test) =>
+        Path.GetFileNameWithoutExtension(path) is var name
+        && (
+            test.Class.StartsWith(name, StringComparison.Ordinal) || test.Name.EndsWith(PageOf(name), StringComparison.Ordinal)
+        );
 
     /// <summary>How the name of a test ends that is given a rule.</summary>
     private static string PageOf(string file) => $"({Kebab.Of(file)})";
