@@ -1,5 +1,3 @@
-using AngleSharp.Dom;
-using AngleSharp.Html.Parser;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -26,7 +24,7 @@ public sealed record IntakeSheetSeen(
 
     internal static IntakeSheetSeen Of(string page, ThemeSeen theme)
     {
-        var markup = PageMarkup.Of(new HtmlParser().ParseDocument(page));
+        var markup = PageMarkup.Of(PageTree.Of(page));
         var (strange, data) = new MarkupParser(KnownMarkup.Sheet, _ => Template).Read(markup);
         var hiding = new HiddenElements(LeftOutPlaces.In(markup).Anywhere);
         var styles = markup
@@ -59,7 +57,7 @@ public sealed record IntakeSheetSeen(
         };
     }
 
-    private static IEnumerable<IElement> Replies(PageMarkup markup) =>
+    private static IEnumerable<PageElement> Replies(PageMarkup markup) =>
         markup.Named("label").Where(l => l.Within().Any(e => e.LocalName == "input" && e.Value("type") == "radio"));
 
     private static StrangeMarkup LeftOut(string hidden) =>

@@ -10,7 +10,7 @@ namespace Gradus.CommandLine;
 internal sealed class CheckLoop(WatchedPractice practice, Viewers viewers, string? themeFolder, WatchText text) : IDisposable
 {
     /// <summary>A browser that is showing a page needs the processor first.</summary>
-    private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(120);
+    private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(150);
 
     /// <summary>While a coach saves again and again, those who are not looked at wait.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(400);
@@ -59,11 +59,17 @@ internal sealed class CheckLoop(WatchedPractice practice, Viewers viewers, strin
         while (!end.IsCancellationRequested)
         {
             var read = practice.Read;
-            bool IsStale() => end.IsCancellationRequested || !ReferenceEquals(read, practice.Read);
+            bool IsStale()
+            {
+                while (practice.IsLooking && !end.IsCancellationRequested)
+                    Thread.Sleep(2);
+                return end.IsCancellationRequested || !ReferenceEquals(read, practice.Read);
+            }
+
             if (done is null || !ReferenceEquals(done.Read, read))
             {
                 Pause(Shown, IsStale);
-                if (whole.Of(read, themeFolder is not null, IsStale) is not { } state || !All(state, IsStale))
+                if (!First(read, IsStale) || Check(read, null, IsStale) is not { } state || !All(state, IsStale))
                     continue;
                 done = state;
             }
@@ -72,6 +78,21 @@ internal sealed class CheckLoop(WatchedPractice practice, Viewers viewers, strin
             wake.WaitOne();
         }
     }
+
+    /// <summary>Those who are looked at, before the rules are asked of anybody else.</summary>
+    private bool First(ReadState read, Func<bool> isStale)
+    {
+        var looking = viewers.Looking;
+        if (looking.Count == 0)
+            return true;
+        if (Check(read, looking, isStale) is not { } state)
+            return false;
+        Renew(state);
+        return looking.All(id => One(state, id, isStale));
+    }
+
+    private CheckedState? Check(ReadState read, Series<ClientId>? alone, Func<bool> isStale) =>
+        whole.Of(read, alone, themeFolder is not null, isStale);
 
     private bool All(CheckedState state, Func<bool> isStale)
     {
@@ -130,6 +151,8 @@ internal sealed class CheckLoop(WatchedPractice practice, Viewers viewers, strin
             return false;
         var said = state.Said([id], onPages.GetValueOrDefault(id) ?? []);
         var told = Told.Of(said, new Excerpts(state.Read.Folder, lines, themeFolder));
+        if (practice.Peek(id).Told == told)
+            return !isStale();
         if (!practice.Change(state.Read, id, before => before with { Told = told }))
             return false;
         viewers.Tell(id, "found", "all");

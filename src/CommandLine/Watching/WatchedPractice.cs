@@ -25,7 +25,8 @@ internal sealed class WatchedPractice(string folder, string? themeFolder, DateOn
     private readonly KeptReadings kept = new();
     private readonly Dictionary<ClientId, Watched> clients = [];
     private Theme theme = ThemeFolder.Plain();
-    private ReadState? read;
+    private volatile ReadState? read;
+    private volatile bool isLooking;
     private Series<string> unsettled = [];
     private long firstUnsettled;
     private long lastUnsettled;
@@ -36,8 +37,11 @@ internal sealed class WatchedPractice(string folder, string? themeFolder, DateOn
     /// <summary>Whether the folder is not there any more.</summary>
     public bool IsGone { get; private set; }
 
-    /// <summary>When something changed last, as a timestamp.</summary>
+    /// <summary>When something changed last and was shown, as a timestamp.</summary>
     public long LastChange { get; private set; }
+
+    /// <summary>Whether somebody looks at the disk, or makes pages, right now.</summary>
+    public bool IsLooking => isLooking;
 
     /// <summary>Called with the files that changed and the clients whose pages were shown again.</summary>
     public Action<Series<string>, Series<ClientId>, TimeSpan> Shown { get; set; } = (_, _, _) => { };
@@ -45,6 +49,19 @@ internal sealed class WatchedPractice(string folder, string? themeFolder, DateOn
     /// <summary>Looks at the disk and shows what changed. True where something did.</summary>
     /// <param name="wait">How long to wait at most before looking again; null where there is no hurry.</param>
     public bool Look(out TimeSpan? wait)
+    {
+        isLooking = true;
+        try
+        {
+            return LookNow(out wait);
+        }
+        finally
+        {
+            isLooking = false;
+        }
+    }
+
+    private bool LookNow(out TimeSpan? wait)
     {
         lock (gate)
         {
@@ -82,8 +99,9 @@ internal sealed class WatchedPractice(string folder, string? themeFolder, DateOn
             }
 
             (changed, unsettled) = (unsettled, []);
-            (read, LastChange) = (next, now);
+            read = next;
             var shown = viewers.Looking.Where(See).ToSeries();
+            LastChange = Stopwatch.GetTimestamp();
             Shown(changed, shown, Stopwatch.GetElapsedTime(now));
             return true;
         }

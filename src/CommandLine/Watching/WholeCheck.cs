@@ -12,8 +12,9 @@ internal sealed class WholeCheck
     private readonly Dictionary<ClientId, Judged> kept = [];
     private ReadState? keptOf;
 
+    /// <param name="alone">The rules on each client are asked of these alone; null for all.</param>
     /// <param name="isStale">Asked between clients; where it says so, it is given up, and what was worked out is kept.</param>
-    public CheckedState? Of(ReadState read, bool isThemeOwn, Func<bool> isStale)
+    public CheckedState? Of(ReadState read, Series<ClientId>? alone, bool isThemeOwn, Func<bool> isStale)
     {
         if (keptOf is null || !read.SharesWith(keptOf))
             kept.Clear();
@@ -24,7 +25,7 @@ internal sealed class WholeCheck
         if (read.Reading.Practice is { } practice)
         {
             var rules = new List<Finding>(RuleBook.CheckShared(practice, read.IsWhole));
-            foreach (var client in practice.Clients)
+            foreach (var client in practice.Clients.Where(c => alone?.Contains(c.Id) ?? true))
             {
                 if (isStale())
                     return null;
@@ -41,7 +42,7 @@ internal sealed class WholeCheck
         if (isThemeOwn)
             findings.AddRange(RuleBook.Judge(read.Theme.Seen));
         var reach = read.Reading.Practice is { } known ? Reach.Of(known) : new([], []);
-        return new(read, findings, reach, trainings);
+        return new(read, findings, reach, trainings, alone is null);
     }
 
     private static Judged Judge(ReadState read, Practice practice, Client client)
@@ -54,13 +55,17 @@ internal sealed class WholeCheck
 }
 
 /// <summary>A practice that was read and checked, before any page.</summary>
+/// <param name="IsOfAll">Whether the rules were asked of every client.</param>
 internal sealed record CheckedState(
     ReadState Read,
     Findings Findings,
     Reach Reach,
-    IReadOnlyDictionary<ClientId, Training> Trainings
+    IReadOnlyDictionary<ClientId, Training> Trainings,
+    bool IsOfAll
 )
 {
+    private const string Acceptances = "accepted.yaml";
+
     /// <summary>Null where something stands in the way of it.</summary>
     public Plan? PlanOf(ClientId id) =>
         Read.StoppedOn(id) is null
@@ -78,6 +83,7 @@ internal sealed record CheckedState(
         all.AddRange(Findings);
         all.AddRange(onPages);
         var said = CheckedPractice.Of(Read.Folder, Read.Reading, clients, all, Reach, Trainings, Read.Today);
-        return said.ForPeople(said.Said());
+        // What nobody needs to accept is known once everybody was judged.
+        return said.ForPeople(said.Said().Where(f => IsOfAll || f.At.File != Acceptances).ToSeries());
     }
 }
