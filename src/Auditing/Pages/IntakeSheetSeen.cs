@@ -26,10 +26,10 @@ public sealed record IntakeSheetSeen(
     {
         var markup = PageMarkup.Of(PageTree.Of(page));
         var (strange, data) = new MarkupParser(KnownMarkup.Sheet, _ => Template).Read(markup);
-        var hiding = new HiddenElements(LeftOutPlaces.In(markup).Anywhere);
+        var hiding = new HiddenElements(markup, LeftOutPlaces.In(markup).Anywhere);
         var styles = markup
             .All.Where(e => e.LocalName == "style" || e.Has("style"))
-            .Select(e => new StyleSeen(e.LocalName == "style" ? e.RawText() : null, Template))
+            .Select(e => new StyleSeen(e.LocalName == "style" ? e.TextContent : null, Template))
             .ToSeries();
         var written = PageStyle.Written(
             PageStyle.OfSheet.Select(path => theme.OfSheet.FirstOrDefault(s => s.Path == path)?.Text.TrimStart('\uFEFF') ?? "")
@@ -43,7 +43,7 @@ public sealed record IntakeSheetSeen(
             strange.Concat(Replies(markup).Select(r => hiding.Around(r)).OfType<string>().Select(LeftOut)).ToSeries(),
             data,
             styles,
-            markup.Named("script").Select(s => new ScriptSeen(s.Value("src"), s.RawText(), false, Template)).ToSeries()
+            markup.Named("script").Select(s => new ScriptSeen(s.Value("src"), s.TextContent, false, Template)).ToSeries()
         )
         {
             Sheets = SheetSeen
