@@ -6,7 +6,8 @@ namespace Gradus.Auditing;
 /// "dialog:not([open])", "[data-why]".</summary>
 internal sealed class PlaceSelector
 {
-    private const string Without = ":not([";
+    private const string Without = ":not([",
+        Having = ":has(";
 
     /// <summary>The last is what the selector is about.</summary>
     private readonly Series<Compound> compounds;
@@ -52,6 +53,9 @@ internal sealed class PlaceSelector
             var at = name.Length;
             while (at < text.Length)
             {
+                // What is filled in decides it: a place counts as left out where it may be.
+                if (text.AsSpan(at).StartsWith(Having, StringComparison.Ordinal) && text[^1] == ')')
+                    break;
                 var isWithout = text.AsSpan(at).StartsWith(Without, StringComparison.Ordinal);
                 var from = at + (isWithout ? Without.Length : 1);
                 var word = WordAt(text, from);
