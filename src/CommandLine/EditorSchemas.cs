@@ -9,8 +9,8 @@ internal static class EditorSchemas
     public static IEnumerable<StarterFile> Files() =>
         PracticeSchemas.All().Select(schema => new StarterFile($"{PracticeSchemas.Folder}/{schema.File}", schema.Text));
 
-    /// <summary>The file with a first line that tells a language server which schema is its own; a Markdown header must begin with
-    /// its mark, so such a file stays as it is.</summary>
+    /// <summary>The file with a first line that tells a language server which schema is its own; a Markdown header must begin
+    /// with its mark, so such a file stays as it is.</summary>
     /// <param name="under">The folder of the practice that the file's path is from, with a <c>/</c> at its end; empty for the
     /// practice itself.</param>
     public static StarterFile Named(StarterFile file, string under = "") =>

@@ -5,8 +5,8 @@ using Json.Schema;
 
 namespace Gradus.Tests.Browser;
 
-/// <summary>The schemas for editors, asked by npm ajv and by JsonSchema.Net of good files, and of each of them with one mistake in
-/// each place.</summary>
+/// <summary>The schemas for editors, asked by npm ajv and by JsonSchema.Net of good files, and of each of them with one mistake
+/// in each place.</summary>
 public sealed class PracticeSchemasTests(ITestOutputHelper output)
 {
     [Fact]

@@ -1,5 +1,5 @@
-// Values held against schemas of draft 2020-12 by npm ajv. In: { schemas: { name: schema }, cases: [{ schema, value }] } as JSON on
-// standard input. Out: [whether it is taken].
+// Values held against schemas of draft 2020-12 by npm ajv. In: { schemas: { name: schema }, cases: [{ schema, value }] } as
+// JSON on standard input. Out: [whether it is taken].
 import { readFileSync } from "node:fs";
 import Ajv from "ajv-2020/dist/2020.js";
 

@@ -210,8 +210,8 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         }
     }
 
-    /// <summary>The stylesheets that the style of the one page was made from: those that its maker names, or those that lie beside
-    /// it.</summary>
+    /// <summary>The stylesheets that the style of the one page was made from: those that its maker names, or those that lie
+    /// beside it.</summary>
     private static Series<SourceText> SourcesOf(Page whole, Site site, AuditRun run) =>
         whole.Styles.Value.Count > 0
             ? whole.Styles.Value

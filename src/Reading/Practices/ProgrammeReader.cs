@@ -61,7 +61,7 @@ internal static class ProgrammeReader
     {
         if (fields.Mention("retest") is not { } written || calendar is null)
             return null;
-        fields.SourceFile.Note(written, Values.Day);
+        fields.SourceFile.Note(written, ValueKind.Day);
         fields.SourceFile.Note(written, new ValueKind.Whole(1, WeeksLimit));
         if (Values.DayOf(written.Value) is { } day)
         {

@@ -91,7 +91,7 @@ internal static class ToldReader
         if ((needed ? fields.NeedMention("born") : fields.Mention("born")) is not { } born)
             return null;
         fields.SourceFile.Note(born, new ValueKind.Whole(Values.FirstYear, Values.LastYear));
-        fields.SourceFile.Note(born, Values.Day);
+        fields.SourceFile.Note(born, ValueKind.Day);
         if (
             born.Value.Length == 4
             && int.TryParse(born.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var year)

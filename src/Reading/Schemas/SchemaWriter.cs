@@ -64,7 +64,7 @@ internal sealed class SchemaWriter(IReadOnlyDictionary<(string Group, string Key
         return written;
     }
 
-    /// <summary>What every reading needed is needed; beside it one of the sets that some reading needed, where each did.</summary>
+    /// <summary>What every reading needed is needed; beside it one of the sets that some reading needed.</summary>
     private static void AddNeeded(JsonObject written, GroupNotes group)
     {
         var needed = group.Needed;

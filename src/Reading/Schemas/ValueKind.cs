@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
 
@@ -6,7 +7,29 @@ namespace Gradus.Reading;
 /// <summary>What a reader takes for the value of a key.</summary>
 internal abstract record ValueKind
 {
+    public static readonly ValueKind Any = new Plain(),
+        DayCount = new Pattern("^[1-9][0-9]{0,3} days$", IsOfDigits: false);
+
+    /// <summary>Which months have how many days is for the reader.</summary>
+    public static readonly ValueKind Day = new Pattern(
+        "^(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$",
+        IsOfDigits: false
+    );
+
+    /// <summary>How long it may be is for the reader.</summary>
+    public static readonly ValueKind Time = new Pattern(
+        "^(?=.)((0|[1-9][0-9]{0,3}) min)?( ?(0|[1-9][0-9]{0,3}) s)?$",
+        IsOfDigits: false
+    );
+
     private ValueKind() { }
+
+    /// <param name="most">In per cent: 100, 1000 …</param>
+    public static ValueKind Share(int most)
+    {
+        var digits = most.ToString(CultureInfo.InvariantCulture);
+        return new Pattern($"^([1-9][0-9]{{0,{digits.Length - 2}}}|{digits}) *%$", IsOfDigits: false);
+    }
 
     /// <summary>Any text; a number is one too.</summary>
     public sealed record Plain : ValueKind;

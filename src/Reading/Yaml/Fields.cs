@@ -12,8 +12,6 @@ internal sealed class Fields
     private readonly List<string> missing = [];
     private readonly GroupNotes? notes;
 
-    private static readonly ValueKind Any = new ValueKind.Plain();
-
     private Fields(SourceFile sheet, YamlNode.Map map, string group)
     {
         SourceFile = sheet;
@@ -89,9 +87,9 @@ internal sealed class Fields
 
     public string? NeedText(string key) => NeedMention(key)?.Value;
 
-    public Mention<string>? Mention(string key) => MentionIn(key, Take(key, Any));
+    public Mention<string>? Mention(string key) => MentionIn(key, Take(key, ValueKind.Any));
 
-    public Mention<string>? NeedMention(string key) => MentionIn(key, Need(key, Any));
+    public Mention<string>? NeedMention(string key) => MentionIn(key, Need(key, ValueKind.Any));
 
     /// <param name="ever">The most that it may be in any file of the kind, where this one's own most is less.</param>
     public int? Whole(string key, int least, int most, int? ever = null) =>
@@ -105,15 +103,15 @@ internal sealed class Fields
     public decimal? NeedNumber(string key) => Values.Number(SourceFile, key, Need(key, new ValueKind.Number()));
 
     public Seconds? Span(string key, int least, int mostMinutes = Values.UsualMinutes) =>
-        Values.Span(SourceFile, key, Take(key, Values.Time), least, mostMinutes);
+        Values.Span(SourceFile, key, Take(key, ValueKind.Time), least, mostMinutes);
 
-    public int? Percent(string key, int most = 100) => Values.Percent(SourceFile, key, Take(key, Values.Share(most)), most);
+    public int? Percent(string key, int most = 100) => Values.Percent(SourceFile, key, Take(key, ValueKind.Share(most)), most);
 
-    public int? Days(string key) => Values.Days(SourceFile, key, Take(key, Values.DayCount));
+    public int? Days(string key) => Values.Days(SourceFile, key, Take(key, ValueKind.DayCount));
 
-    public DateOnly? NeedDate(string key) => Values.Date(SourceFile, key, Need(key, Values.Day));
+    public DateOnly? NeedDate(string key) => Values.Date(SourceFile, key, Need(key, ValueKind.Day));
 
-    public DateOnly? Date(string key) => Values.Date(SourceFile, key, Take(key, Values.Day));
+    public DateOnly? Date(string key) => Values.Date(SourceFile, key, Take(key, ValueKind.Day));
 
     public bool Flag(string key) => Choice(key, Values.YesOrNo) ?? false;
 
@@ -126,14 +124,14 @@ internal sealed class Fields
     /// <summary>The texts of a list; a list that is left out is empty.</summary>
     public Series<Mention<string>> Texts(string key)
     {
-        notes?.Take(key).AsList().Add(Any);
+        notes?.Take(key).AsList().Add(ValueKind.Any);
         return Values.Texts(SourceFile, key, Take(key));
     }
 
     public Series<Mention<string>> NeedTexts(string key)
     {
         notes?.Need(key);
-        notes?.Take(key).AsList().Add(Any);
+        notes?.Take(key).AsList().Add(ValueKind.Any);
         return Values.Texts(SourceFile, key, Need(key));
     }
 

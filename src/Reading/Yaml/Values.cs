@@ -26,25 +26,6 @@ internal static partial class Values
 
     public static readonly (string, bool)[] YesOrNo = [("yes", true), ("no", false)];
 
-    /// <summary>What is noted of them for a schema; which months have how many days is for the reader.</summary>
-    public static readonly ValueKind Day = new ValueKind.Pattern(
-            "^(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$",
-            IsOfDigits: false
-        ),
-        Time = new ValueKind.Pattern("^(?=.)((0|[1-9][0-9]{0,3}) min)?( ?(0|[1-9][0-9]{0,3}) s)?$", IsOfDigits: false),
-        DayCount = new ValueKind.Pattern("^[1-9][0-9]{0,3} days$", IsOfDigits: false);
-
-    /// <param name="most">100, 1000 …</param>
-    public static ValueKind Share(int most) =>
-        new ValueKind.Pattern(
-            FormattableString.Invariant(
-                $"^([1-9][0-9]{{0,{most.ToString(CultureInfo.InvariantCulture).Length - 2}}}|{most}) *%$"
-            ),
-            IsOfDigits: false
-        );
-
-    private static readonly ValueKind Any = new ValueKind.Plain();
-
     /// <summary>Keys whose values are called as the key is.</summary>
     private static readonly HashSet<string> Nouns = ["kind", "stage", "position", "stance", "limb", "unit", "direction"];
 
@@ -52,7 +33,7 @@ internal static partial class Values
     {
         if (node is null)
             return null;
-        sheet.Notes?.Add(node, Any);
+        sheet.Notes?.Add(node, ValueKind.Any);
         if (node is not YamlNode.Text text)
         {
             sheet.Fault(
@@ -176,7 +157,7 @@ internal static partial class Values
 
     public static DateOnly? Date(SourceFile sheet, string key, YamlNode? node)
     {
-        sheet.Notes?.Add(node, Day);
+        sheet.Notes?.Add(node, ValueKind.Day);
         if (Text(sheet, key, node) is not { } text)
             return null;
         if (DayOf(text.Value) is { } date)
@@ -235,7 +216,7 @@ internal static partial class Values
     /// <summary>"10 s", "2 min" or "1 min 30 s", up to 15 minutes.</summary>
     public static Seconds? Span(SourceFile sheet, string key, YamlNode? node, int least, int mostMinutes = UsualMinutes)
     {
-        sheet.Notes?.Add(node, Time);
+        sheet.Notes?.Add(node, ValueKind.Time);
         if (Text(sheet, key, node) is not { } text)
             return null;
         var shape = SpanShape().Match(text.Value);
@@ -257,7 +238,7 @@ internal static partial class Values
     /// <summary>"60 %", as 60.</summary>
     public static int? Percent(SourceFile sheet, string key, YamlNode? node, int most = 100)
     {
-        sheet.Notes?.Add(node, Share(most));
+        sheet.Notes?.Add(node, ValueKind.Share(most));
         if (Text(sheet, key, node) is not { } text)
             return null;
         var number = text.Value.EndsWith('%') ? text.Value[..^1].TrimEnd() : "";
@@ -280,7 +261,7 @@ internal static partial class Values
     /// <summary>"180 days", up to ten years.</summary>
     public static int? Days(SourceFile sheet, string key, YamlNode? node)
     {
-        sheet.Notes?.Add(node, DayCount);
+        sheet.Notes?.Add(node, ValueKind.DayCount);
         if (Text(sheet, key, node) is not { } text)
             return null;
         var number = text.Value.EndsWith(" days", StringComparison.Ordinal) ? text.Value[..^5] : "";

@@ -1,4 +1,3 @@
-using System.Text;
 using Gradus.Domain;
 using Gradus.Tests.Media;
 
@@ -11,6 +10,8 @@ internal sealed record EditKind(string Name, Func<EditedPractice, KeptTarget, Ch
 internal static class EditKinds
 {
     private static readonly string[] Names = ["Ada Wren", "Cole Amory", "Dora Finch"];
+
+    public static readonly EditKind Mending = new("a mistake mended", Mended);
 
     public static readonly Series<EditKind> All =
     [
@@ -40,8 +41,8 @@ internal static class EditKinds
         new("a style of the theme", (p, _, c) => p.Exchange(p.Theme, "look.css", c.Of, "2px solid", "3px solid", "4px solid")),
         new("a template of the theme", (p, _, c) => p.Exchange(p.Theme, "terms.html", c.Of, "<dl>", "<dl class=\"mine\">")),
         new("some days later", (p, _, c) => Later(p, 1 + c.Below(9))),
-        new("some months later", (p, _, c) => Later(p, 30 * (1 + c.Below(9)))),
-        new("the first day again", (p, _, _) => Later(p, new DateOnly(2026, 12, 7).DayNumber - p.Today.DayNumber)),
+        new("some months later", (p, _, c) => Later(p, 30 * (1 + c.Below(3)))),
+        new("the first day again", (p, _, _) => Later(p, EditedPractice.FirstDay.DayNumber - p.Today.DayNumber)),
         new("a file altered in the target", (_, t, c) => InTarget(t, c, f => System.IO.File.AppendAllText(f, " "))),
         new("a file cut in the target", (_, t, c) =>
             InTarget(t, c, f => System.IO.File.WriteAllBytes(f, System.IO.File.ReadAllBytes(f)[..^9]))
@@ -56,7 +57,7 @@ internal static class EditKinds
         ),
         new("the record deleted", (_, t, c) => InRecord(t, c, System.IO.File.Delete)),
         new("a mistake", Mistake),
-        new("a mistake mended", Mended),
+        Mending,
         new("everything as it was", (p, _, c) => p.GoBack(1 + c.Below(6))),
         new("another form", (p, _, c) => Other(p, c)),
         new("one client alone", (p, _, c) => (p.Client = c.Of(p.Clients)).Length > 0),
@@ -64,7 +65,8 @@ internal static class EditKinds
     ];
 
     private const string Acceptance =
-        "- rule: equipment-missing\n  file: clients/tess/programme.md\n  saw: nothing\n  because: So it is.\n  by: Ottoline Marsh\n"
+        "- rule: equipment-missing\n  file: clients/tess/programme.md\n  saw: nothing\n  because: So it is.\n"
+        + "  by: Ottoline Marsh\n"
         + "  until: 2027-01-31\n";
 
     private static EditKind Said(string name, string path, params string[] said) =>
@@ -120,24 +122,33 @@ internal static class EditKinds
 
     private static bool Mistake(EditedPractice practice, KeptTarget target, Chance chance)
     {
-        var path = chance.Of(practice.Sources.Keys.Where(p => p.EndsWith(".md", StringComparison.Ordinal)).ToArray());
+        var path = chance.Of(
+            practice.Sources.Keys.Where(p => practice.Text(p).StartsWith("---\ntitle:", StringComparison.Ordinal)).ToArray()
+        );
         if (practice.Text(path).Contains("mistake: ", StringComparison.Ordinal))
             return false;
         practice.Put(path, practice.Text(path).Replace("---\ntitle:", "---\nmistake: x\ntitle:", StringComparison.Ordinal));
         return true;
     }
 
+    public static bool HasMistake(EditedPractice practice) => Wrong(practice).Length > 0;
+
     private static bool Mended(EditedPractice practice, KeptTarget target, Chance chance)
     {
-        var wrong = practice
-            .Sources.Where(f => Encoding.UTF8.GetString(f.Value).Contains("mistake: ", StringComparison.Ordinal))
-            .ToArray();
-        foreach (var (path, _) in wrong)
+        var wrong = Wrong(practice);
+        foreach (var path in wrong)
             practice.Put(path, practice.Text(path).Replace("mistake: x\n", "", StringComparison.Ordinal));
         return wrong.Length > 0;
     }
 
-    /// <summary>Any file of a site but its front page: without that it is nobody's site, and publish refuses to touch it.</summary>
+    private static string[] Wrong(EditedPractice practice) =>
+        [
+            .. practice.Sources.Keys.Where(p =>
+                p.EndsWith(".md", StringComparison.Ordinal) && practice.Text(p).Contains("mistake: ", StringComparison.Ordinal)
+            ),
+        ];
+
+    /// <summary>Any file of a site but its front page: without that it is nobody's site, and is not touched.</summary>
     private static bool InTarget(KeptTarget target, Chance chance, Action<string> change)
     {
         var files = KeptTarget.In(target.Folder).Keys.Where(p => !p.EndsWith("/index.html", StringComparison.Ordinal)).ToArray();

@@ -23,8 +23,7 @@ internal sealed class EditedPractice
         Sources["exercises/wall.png"] = MadePicture.Quarters(8, 8, "png");
         Put(
             "exercises/calf-press.md",
-            Text("exercises/calf-press.md")
-                .Replace("easier: ", "start: { picture: wall.png, shows: A wall }\neasier: ", StringComparison.Ordinal)
+            Text("exercises/calf-press.md").Replace("long.\n", "long.\n\n![A wall](wall.png)\n", StringComparison.Ordinal)
         );
     }
 
@@ -32,7 +31,10 @@ internal sealed class EditedPractice
 
     public SortedDictionary<string, byte[]> Theme { get; private set; }
 
-    public DateOnly Today { get; set; } = new(2026, 12, 7);
+    /// <summary>Of every programme.</summary>
+    public static readonly DateOnly FirstDay = new(2026, 12, 7);
+
+    public DateOnly Today { get; set; } = FirstDay;
 
     public string Form { get; set; } = "folder";
 

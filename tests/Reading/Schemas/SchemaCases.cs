@@ -20,8 +20,10 @@ internal static class SchemaCases
         (
             "clients/x/programme.md",
             "---\ntitle: 12\nstart: 2026-12-07\nweeks: 104\npause: { from: 2026-12-21, until: 2026-12-22 }\nretest: 104\n"
-                + "sessions:\n  - name: true\n    days: every 14 days\n    do:\n      - rounds: 2\n        of: [{ use: a, from-week: 104 }]\n"
-                + "alternate:\n  - name: b\n    instead-of: c\n    kind: short\n    do:\n      - rounds: 3\n        rest: 1 min 30 s\n"
+                + "sessions:\n  - name: true\n    days: every 14 days\n    do:\n      - rounds: 2\n"
+                + "        of: [{ use: a, from-week: 104 }]\n"
+                + "alternate:\n  - name: b\n    instead-of: c\n    kind: short\n    do:\n      - rounds: 3\n"
+                + "        rest: 1 min 30 s\n"
                 + "        of: [{ use: a, by-week: { 104: 2 x hold 30 s, 3: { use: easier } } }]\n---\nx\n"
         ),
     ];
