@@ -47,6 +47,8 @@ internal sealed class WatchedInBrowser : IAsyncDisposable
         ColorScheme scheme = ColorScheme.Light
     )
     {
+        // What is awaited comes at once, unless other tests have the processors.
+        Assertions.SetDefaultExpectTimeout(60_000);
         var watch = WatchProcess.Of(practice, "--client", client, "--today", "2026-12-07");
         var context = await browser.NewContextAsync(
             new()
