@@ -9,8 +9,8 @@ internal sealed class WatchedInBrowser : IAsyncDisposable
     /// <summary>The page of the client that is seen in watch's own.</summary>
     private const string Seen = "#frames iframe:not(.coming)";
 
-    /// <summary>Looks in every picture that is drawn whether the words are there, and says when it first saw them, in milliseconds
-    /// of the clock that the whole machine has.</summary>
+    /// <summary>Looks in every picture that is drawn whether the words are there, and says when it first saw them, in
+    /// milliseconds of the clock that the whole machine has.</summary>
     private const string WaitForWords = """
         words => new Promise(seen => {
           const look = () => {
