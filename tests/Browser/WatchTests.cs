@@ -38,7 +38,7 @@ public sealed class WatchTests(PublishedContent content) : IDisposable
         await Assertions.Expect(page.Locator("#found .state")).ToContainTextAsync("This is the last good page");
         await Assertions.Expect(page.Locator("#counted")).ToContainTextAsync("1 error");
         await Assertions.Expect(page).ToHaveTitleAsync("(1) Rufus Elphick");
-        await Assertions.Expect(page.Locator("#found .finding.error")).ToContainTextAsync("clients/rufus/programme.md:20:14");
+        await Assertions.Expect(page.Locator("#found .finding.error")).ToContainTextAsync("clients/rufus/programme.md:19:14");
         await Assertions.Expect(watched.Site.Locator("body")).ToContainTextAsync("nine minutes");
 
         await watched.Save(Programme, text.Replace("ten minutes", "six minutes", Exact), "six minutes");

@@ -100,7 +100,8 @@ public sealed class WatchTimeTests(PublishedContent content, ITestOutputHelper o
         output.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{Clients} clients, {took.Length} saves of {what}: median {sorted[sorted.Length / 2]:0} ms, worst {sorted[^1]:0} ms"
+                $"{Clients} clients, {took.Length} saves of {what}: median {sorted[sorted.Length / 2]:0} ms, "
+                    + $"worst {sorted[^1]:0} ms"
             )
         );
     }

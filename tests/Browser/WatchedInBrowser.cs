@@ -9,8 +9,8 @@ internal sealed class WatchedInBrowser : IAsyncDisposable
     /// <summary>The page of the client that is seen in watch's own.</summary>
     private const string Seen = "#frames iframe:not(.coming)";
 
-    /// <summary>Looks in every picture that is drawn whether the words are there, and says when it first saw them, in milliseconds
-    /// of the clock that the whole machine has.</summary>
+    /// <summary>Looks in every picture that is drawn whether the words are there, and says when it first saw them, in
+    /// milliseconds of the clock that the whole machine has.</summary>
     private const string WaitForWords = """
         words => new Promise(seen => {
           const look = () => {
@@ -47,6 +47,8 @@ internal sealed class WatchedInBrowser : IAsyncDisposable
         ColorScheme scheme = ColorScheme.Light
     )
     {
+        // What is awaited comes at once, unless other tests have the processors.
+        Assertions.SetDefaultExpectTimeout(60_000);
         var watch = WatchProcess.Of(practice, "--client", client, "--today", "2026-12-07");
         var context = await browser.NewContextAsync(
             new()

@@ -14,6 +14,7 @@ internal static class WatchPages
             practice.Read.Reading.Practice?.Card.Name ?? "The practice",
             "",
             "class=\"all\"",
+            "",
             $"<main>\n<h1>{Escape(practice.Read.Reading.Practice?.Card.Name ?? "The practice")}</h1>\n"
                 + $"<div id=\"found\">\n{All(practice, progress)}</div>\n</main>\n"
         );
@@ -28,11 +29,12 @@ internal static class WatchPages
             "../",
             $"class=\"one\" data-client=\"{id}\" data-version=\"{of.Version}\"",
             $"""
-            <header>
             <p><a href="../">All clients</a></p>
             <h1>{Escape(name)}</h1>
             <p><a id="alone" href="../sites/{id}/{PagePath.Home}" target="_blank">This page by itself</a></p>
-            </header>
+
+            """,
+            $"""
             <main>
             <section id="beside" aria-labelledby="beside-title">
             <details open>
@@ -101,7 +103,7 @@ internal static class WatchPages
         : of.Told.Errors > 0 ? "This is the page as it is saved. It would not be published: errors stand in the way."
         : "This is the page as it is saved. It can be published.";
 
-    private static string Page(string title, string root, string body, string content) =>
+    private static string Page(string title, string root, string body, string header, string content) =>
         $"""
             <!doctype html>
             <html lang="en">
@@ -115,7 +117,9 @@ internal static class WatchPages
             <script src="{root}watching.js" defer></script>
             </head>
             <body data-root="{root}" data-title="{Escape(title)}" {body}>
+            <header>
             <p class="private"><strong>For the coach alone.</strong> <span id="alive">Shown while gradus watch runs.</span></p>
+            {header}</header>
             {content}</body>
             </html>
 

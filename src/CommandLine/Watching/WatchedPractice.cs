@@ -27,6 +27,9 @@ internal sealed class WatchedPractice(string folder, string? themeFolder, DateOn
     private Theme theme = ThemeFolder.Plain();
     private volatile ReadState? read;
     private volatile bool isLooking;
+
+    /// <summary>Whether it changed and could not be opened since: whoever writes a file may hold it.</summary>
+    private bool isThemeOld;
     private Series<string> unsettled = [];
     private long firstUnsettled;
     private long lastUnsettled;
@@ -158,11 +161,13 @@ internal sealed class WatchedPractice(string folder, string? themeFolder, DateOn
 
     private bool LookAtTheme()
     {
-        if (themeFolder is null || themeFiles?.Again() != WatchedFolder.Look.Changed)
+        isThemeOld |= themeFiles?.Again() == WatchedFolder.Look.Changed;
+        if (themeFolder is null || !isThemeOld)
             return false;
         try
         {
             theme = ThemeFolder.Open(themeFolder);
+            isThemeOld = false;
             return true;
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)

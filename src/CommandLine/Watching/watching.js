@@ -86,16 +86,19 @@
         next.className = '';
         old.remove();
       }
-      if (next.className === '')
+      if (next.className === '') {
         follow(next);
+        tell();
+      }
     });
     old.after(next);
   }
 
   function showSoon() {
-    if (isLed(frameNow()))
+    if (isLed(frameNow())) {
       document.getElementById('waits').hidden = false;
-    else
+      tell();
+    } else
       show();
   }
 
@@ -132,7 +135,8 @@
       const place = placeOf(frameNow()).split('#')[0];
       if (!place || lines.includes('*') || lines.includes(place))
         showSoon();
-      tell();
+      else
+        tell();
     });
     source.addEventListener('found', tell);
     source.addEventListener('error', function () {
