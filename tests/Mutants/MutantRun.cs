@@ -21,8 +21,8 @@ internal delegate IEnumerable<JudgeCase> Finder(AssemblyLoadContext context, Fun
 
 /// <summary>Judges the mutants of one room: each by the tests that come by it, until one of them fails.</summary>
 /// <param name="folder">Where the tests were built to.</param>
-/// <param name="near">The namespace of the tests that are asked first, with those named after a file; the others are measured only
-/// for what these do not notice.</param>
+/// <param name="near">The namespace of the tests that are asked first, with those named after a file; the others are measured
+/// only for what these do not notice.</param>
 internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, Progress progress, string near)
 {
     /// <summary>Milliseconds of a test on the code as it is, the first time: one that takes longer judges no mutants.</summary>
@@ -122,8 +122,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
         Tests += tests.Count;
         progress.Say($"{tests.Count} tests judge; the first pass took {clock.ElapsedMilliseconds} ms.");
 
-        bool IsNear(JudgeCase test) =>
-            test.Namespace == near || files.Any(f => IsNamedAfter(f, test));
+        bool IsNear(JudgeCase test) => test.Namespace == near || files.Any(f => IsNamedAfter(f, test));
     }
 
     private void NoJudge(JudgeCase test, Verdict verdict)
@@ -257,9 +256,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
 
     private static bool IsNamedAfter(string path, JudgeCase test) =>
         Path.GetFileNameWithoutExtension(path) is var name
-        && (
-            test.Class.StartsWith(name, StringComparison.Ordinal) || test.Name.EndsWith(PageOf(name), StringComparison.Ordinal)
-        );
+        && (test.Class.StartsWith(name, StringComparison.Ordinal) || test.Name.EndsWith(PageOf(name), StringComparison.Ordinal));
 
     /// <summary>How the name of a test ends that is given a rule.</summary>
     private static string PageOf(string file) => $"({Kebab.Of(file)})";

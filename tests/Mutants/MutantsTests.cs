@@ -6,9 +6,10 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Mutants;
 
-/// <summary>A rule is worth what it catches, and a test too: a small change of what judges or decides must fail some test. An hour
-/// or two, so only under <c>tests/run --long</c>, or for one folder or file with <c>GRADUS_MUTANTS=Auditing/Rules/Sides</c>. What is
-/// judged is written to <c>.artifacts/mutants</c> as it goes, and a run that was cut off goes on from there.</summary>
+/// <summary>A rule is worth what it catches, and a test too: a small change of what judges or decides must fail some test. An
+/// hour or two, so only under <c>tests/run --long</c>, or for one folder or file with
+/// <c>GRADUS_MUTANTS=Auditing/Rules/Sides</c>. What is judged is written to <c>.artifacts/mutants</c> as it goes, and a run that
+/// was cut off goes on from there.</summary>
 [Trait("Slow", "yes")]
 public sealed class MutantsTests(ITestOutputHelper output)
 {

@@ -9,7 +9,7 @@ namespace Gradus.Tests.Mutants;
 /// <param name="Most">Of one part.</param>
 internal sealed record Sample(IReadOnlyList<string> Parts, int Most)
 {
-    /// <summary>Part after part, and inside of a part by the hash: what is judged when a run is cut off is a sample too.</summary>
+    /// <summary>Part after part, and inside of a part by the hash.</summary>
     public IEnumerable<Mutant> Of(IReadOnlyList<Mutant> found) =>
         from mutant in found
         group mutant by PartOf(mutant.File) into part
@@ -22,7 +22,7 @@ internal sealed record Sample(IReadOnlyList<string> Parts, int Most)
         ?? throw new ArgumentException($"'{file}' lies in no part.", nameof(file));
 
     /// <summary>The share of a whole that a sample of it speaks for, with 95 in 100: Wilson's interval, and all of it where the
-    /// whole was judged. Wilson, Probable inference, the law of succession, and statistical inference, 1927 (from memory).</summary>
+    /// whole was judged (Wilson 1927, J Am Stat Assoc 22:209-12, from memory).</summary>
     /// <param name="hits">Of the sample.</param>
     /// <param name="drawn">Size of the sample, above 0.</param>
     /// <param name="whole">What it was drawn from; a sample of much of it says more (finite population).</param>

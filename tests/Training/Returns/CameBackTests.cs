@@ -21,6 +21,18 @@ public sealed class CameBackTests
     [InlineData("A leave from before", "+0; alarm faint", "leave 2027-01-03 2027-12-31; answered 2027-01-06", "not cleared")]
     [InlineData("A leave of that day", "+0; alarm faint", "leave 2027-01-04 2027-12-31; answered 2027-01-06", "not cleared")]
     [InlineData("A leave, and asked again", "+0; alarm faint", "leave 2027-01-05 2027-12-31; answered 2027-01-06", "nothing")]
+    [InlineData(
+        "A leave of that day of asking",
+        "+0; alarm faint",
+        "leave 2027-01-06 2027-12-31; answered 2027-01-06",
+        "nothing"
+    )]
+    [InlineData(
+        "A leave of the day after asking",
+        "+0; alarm faint",
+        "leave 2027-01-07 2027-12-31; answered 2027-01-06",
+        "short"
+    )]
     [InlineData("A leave that is still to come", "+0; alarm faint", "leave 2027-01-08 2027-12-31; answered 2027-01-06", "short")]
     [InlineData("A leave that ends early", "+0; alarm faint", "leave 2027-01-05 2027-01-12; answered 2027-01-06", "short")]
     [InlineData("Its limit holds", "+0; alarm faint", "leave 2027-01-05 2027-12-31 40; answered 2027-01-06", "beyond")]

@@ -3,8 +3,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What work does to a trunk. A push or a hold in a place where range is gained, or its end controlled, is done at the end
-/// (contract and relax: Sharman MJ et al. 2006, Sports Med 36:929-39, from memory); one that strengthens or prepares need not
+/// <summary>What work does to a trunk. A push or a hold in a place where range is gained, or its end controlled, is done at the
+/// end (contract and relax: Sharman MJ et al. 2006, Sports Med 36:929-39, from memory); one that strengthens or prepares need not
 /// be.</summary>
 public sealed class WorkPropertiesTests
 {
@@ -39,7 +39,7 @@ public sealed class WorkPropertiesTests
     [InlineData(Stage.Gain, "2 x move 6 reps, each side", false)]
     [InlineData(Stage.Load, "2 x move 6 reps, each side", true)]
     [InlineData(Stage.Gain, "2 x move 6 reps at effort 5, each side, load a dumbbell", true)]
-    [InlineData(Stage.Gain, "2 x carry 20 s, each side, load a dumbbell", true)]
+    [InlineData(Stage.Gain, "2 x carry 20 m, each side, load a dumbbell", true)]
     public void A_weight_or_more_than_a_joint_is_loaded(Stage stage, string dose, bool isLoaded)
     {
         var (drill, does) = Of(dose);
