@@ -21,7 +21,8 @@ internal sealed class KeptTarget(string folder)
     /// <summary>What Gradus keeps for itself, in the target and beside it.</summary>
     public IEnumerable<string> Records() =>
         Directory
-            .EnumerateFiles(folder, ".*", SearchOption.AllDirectories)
+            .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+            .Where(f => Path.GetRelativePath(folder, f).StartsWith('.'))
             .Concat(
                 Directory
                     .EnumerateFileSystemEntries(Path.GetDirectoryName(folder) ?? "", Path.GetFileName(folder) + "*")
