@@ -1,4 +1,3 @@
-using Gradus.Domain;
 using Gradus.Planning;
 
 namespace Gradus.Auditing;
