@@ -81,17 +81,20 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         }
     }
 
-    private static SiteSeen Seen(
-        Plan plan,
-        SiteSeen reading, Func<string, bool, Wording?> wordingOf,
-        PlanAnswers answers
-    )
+    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, bool, Wording?> wordingOf, PlanAnswers answers)
     {
         var heard = reading with
         {
             answers = answers,
             Pages = reading
-                .Pages.Select(p => wordingOf(p.Path, reading.IsInOne) is { } wording ? p with { Spoken = WordingReader.Read(p.Lines, wording) } : p)
+                .Pages.Select(p =>
+                    wordingOf(p.Path, reading.IsInOne) is { } wording
+                        ? p with
+                        {
+                            Spoken = WordingReader.Read(p.Lines, wording),
+                        }
+                        : p
+                )
                 .ToSeries(),
         };
         return heard with { Sightings = Sighting.Of(plan, heard).ToSeries(), Steps = StepPair.Of(plan, heard).ToSeries() };
