@@ -42,17 +42,6 @@ public sealed record PageSeen(
     /// <summary>The lines that everybody gets: on screen, in print and by a screen reader.</summary>
     public Series<TextLine> Shown { get; } = Lines.Where(l => l.HiddenBy is null).ToSeries();
 
-    /// <summary>Whether another has the same words in the same lines, wherever they stand.</summary>
-    internal bool SaysSame(PageSeen other)
-    {
-        if (Lines.Count != other.Lines.Count)
-            return false;
-        for (var number = 0; number < Lines.Count; number++)
-            if (Lines[number].Text != other.Lines[number].Text || Lines[number].Mark != other.Lines[number].Mark)
-                return false;
-        return true;
-    }
-
     /// <summary>A part of one file, with the styles and scripts of the file, which were read with its first part.</summary>
     internal PageSeen Under(PageSeen first) =>
         this with

@@ -17,7 +17,8 @@ internal sealed class PlaceSelector
     /// <exception cref="InvalidOperationException">It is of another kind.</exception>
     public static PlaceSelector Of(string selector) => new(selector.Split(' ').Select(Compound.Of).ToSeries());
 
-    /// <summary>What an element has that it may be about: its name, else a class, else an attribute; the others are null.</summary>
+    /// <summary>What an element has that it may be about: its name, else a class, else an attribute; the others are
+    /// null.</summary>
     public string? Name => compounds[^1].Name is { Length: > 0 } name ? name : null;
 
     public string? Class => Name is null ? compounds[^1].Classes.FirstOrDefault() : null;

@@ -67,11 +67,11 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
         var wordings = new Dictionary<(string, bool), Wording?>();
-        var (folder, answers) = (default(SiteSeen), new PlanAnswers(plan));
+        var answers = new PlanAnswers(plan);
         if (whole is null || site.Pages.Count > 1)
-            yield return folder = Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), null, WordingOf, answers);
+            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), WordingOf, answers);
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), folder, WordingOf, answers);
+            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), WordingOf, answers);
 
         // Beside the sessions an exercise may leave out what they have of it; any other page says the same everywhere.
         Wording? WordingOf(string path, bool inOne)
@@ -81,31 +81,23 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         }
     }
 
-    /// <param name="before">The same pages in another form, as they were heard; null where there are none.</param>
-    private static SiteSeen Seen(
-        Plan plan,
-        SiteSeen reading,
-        SiteSeen? before,
-        Func<string, bool, Wording?> wordingOf,
-        PlanAnswers answers
-    )
+    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, bool, Wording?> wordingOf, PlanAnswers answers)
     {
         var heard = reading with
         {
             answers = answers,
             Pages = reading
-                .Pages.Select(p => wordingOf(p.Path, reading.IsInOne) is { } wording ? p with { Spoken = Heard(p, wording) } : p)
+                .Pages.Select(p =>
+                    wordingOf(p.Path, reading.IsInOne) is { } wording
+                        ? p with
+                        {
+                            Spoken = WordingReader.Read(p.Lines, wording),
+                        }
+                        : p
+                )
                 .ToSeries(),
         };
         return heard with { Sightings = Sighting.Of(plan, heard).ToSeries(), Steps = StepPair.Of(plan, heard).ToSeries() };
-
-        // What says the same as before, and must say the same, need not be heard again where nothing was wrong.
-        Spoken Heard(PageSeen page, Wording wording) =>
-            before?.Page(page.Path) is { Spoken: { Strange.Count: 0, Missing.Count: 0 } } other
-            && ReferenceEquals(wordingOf(other.Path, before.IsInOne), wording)
-            && other.SaysSame(page)
-                ? other.Spoken
-                : WordingReader.Read(page.Lines, wording);
     }
 
     /// <summary>Its only file is itself; a calendar is written out in the link that offers it.</summary>

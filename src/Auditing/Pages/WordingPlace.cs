@@ -18,9 +18,9 @@ internal sealed class WordingPlace
 
     private WordingPlace? up;
 
-    private WordingPlace(Wording whole, ulong[]? done, int first, (WordingPlace Place, int Part)? within)
+    private WordingPlace(Wording whole, ulong[]? done, int first, (WordingPlace Place, int Part)? within, WordingPlace? up = null)
     {
-        (this.whole, this.done, First, this.within) = (whole, done, first, within);
+        (this.whole, this.done, First, this.within, this.up) = (whole, done, first, within, up);
         parts = whole switch
         {
             Wording.InOrder order => order.Parts,
@@ -53,10 +53,10 @@ internal sealed class WordingPlace
     public WordingPlace Behind(int part)
     {
         if (IsInOrder)
-            return new(whole, null, part + 1, within);
+            return new(whole, null, part + 1, within, up);
         var more = done is null ? new ulong[(parts.Count + 63) / 64] : (ulong[])done.Clone();
         more[part / 64] |= 1UL << (part % 64);
-        return new(whole, more, 0, within);
+        return new(whole, more, 0, within, up);
     }
 
     /// <summary>The parts that may come yet.</summary>

@@ -21,8 +21,8 @@ internal sealed class StrictNesting
     private static readonly FrozenSet<string> Boxes = Blocks.Except(Set("h1 h2 h3 h4 h5 h6 hr p table")).ToFrozenSet();
 
     private static readonly FrozenSet<string> Runs = Set(
-        "a abbr b bdi br button cite code data dfn em i img input kbd label legend link mark meta output picture progress q s samp "
-            + "script select small source span strong style sub sup svg textarea time track u var video wbr"
+        "a abbr b bdi br button cite code data dfn em i img input kbd label legend link mark meta output picture progress q "
+            + "s samp script select small source span strong style sub sup svg textarea time track u var video wbr"
     );
 
     private static readonly FrozenSet<string> Void = Set("br hr img input link meta source track wbr");
@@ -33,8 +33,8 @@ internal sealed class StrictNesting
 
     private static readonly FrozenSet<string> Drawn = Set("circle ellipse g line path polygon polyline rect use");
     private static readonly FrozenSet<string> DrawnWith = Set(
-        "aria-hidden aria-label aria-labelledby class cx cy d fill focusable height href id opacity points preserveAspectRatio r role "
-            + "rx ry stroke stroke-linecap stroke-linejoin stroke-width transform viewBox width x x1 x2 y y1 y2"
+        "aria-hidden aria-label aria-labelledby class cx cy d fill focusable height href id opacity points preserveAspectRatio "
+            + "r role rx ry stroke stroke-linecap stroke-linejoin stroke-width transform viewBox width x x1 x2 y y1 y2"
     );
 
     private readonly List<string> open = [];

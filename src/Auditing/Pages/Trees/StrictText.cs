@@ -47,7 +47,8 @@ internal static class StrictText
     public static string? Words(ReadOnlySpan<char> written) =>
         written.Contains('<') || written.StartsWith("\n") ? null : Read(written);
 
-    /// <summary>Of a style or a script, where nothing is a reference. What begins like a comment would change how it ends.</summary>
+    /// <summary>Of a style or a script, where nothing is a reference. What begins like a comment would change how it
+    /// ends.</summary>
     public static string? Raw(ReadOnlySpan<char> written) =>
         written.Contains("<!--", StringComparison.Ordinal) ? null : written.ToString();
 

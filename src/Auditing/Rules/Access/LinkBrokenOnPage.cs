@@ -17,16 +17,20 @@ public sealed class LinkBrokenOnPage : IToldOnceRule
                 if ((Fault(page, link.Address, site) ?? Misnamed(page, link, site, names)) is { } message)
                     yield return this.Found(Level.Error, plan.Client, link.At, message, Help);
             foreach (var (number, text) in page.Spoken.Planned)
-            foreach (var address in text.Leads.Where(a => !page.Lines[number].Leads.Contains(a)).Take(1))
-                yield return this.Found(
-                    Level.Error,
-                    plan.Client,
-                    page.Lines[number].At,
-                    $"There is no link to '{address}' here, so nobody can press it.",
-                    "Show the text as the plan has it, with its links."
-                );
+                if (Missing(text, page.Lines[number]) is { } address)
+                    yield return this.Found(
+                        Level.Error,
+                        plan.Client,
+                        page.Lines[number].At,
+                        $"There is no link to '{address}' here, so nobody can press it.",
+                        "Show the text as the plan has it, with its links."
+                    );
         }
     }
+
+    /// <summary>Where the first link leads that a text should have and its line has not; null where it has all.</summary>
+    private static string? Missing(Wording.Line text, TextLine line) =>
+        text.Leads.Count == 0 ? null : text.Leads.FirstOrDefault(address => !line.Leads.Contains(address));
 
     /// <summary>What is wrong with where a link leads; null where there is such a place.</summary>
     private static string? Fault(PageSeen page, string address, SiteSeen site)

@@ -43,10 +43,11 @@ internal static partial class PageMutants
     private static readonly string[] Names =
     [
         .. (
-            "a b i em strong span p div section main li ul ol dl dt dd table thead tbody tfoot tr td th caption h1 h3 select option "
-            + "optgroup button form label input br hr img svg rect path title style script textarea pre template details summary "
-            + "dialog body head html frameset col colgroup nobr font center math foreignObject desc iframe noscript video source "
-            + "object ruby rt image plaintext xmp listing marquee applet menu search hgroup abbr time fieldset legend progress"
+            "a b i em strong span p div section main li ul ol dl dt dd table thead tbody tfoot tr td th "
+            + "caption h1 h3 select option optgroup button form label input br hr img svg rect path title "
+            + "style script textarea pre template details summary dialog body head html frameset col colgroup "
+            + "nobr font center math foreignObject desc iframe noscript video source object ruby rt image "
+            + "plaintext xmp listing marquee applet menu search hgroup abbr time fieldset legend progress"
         ).Split(' '),
     ];
 

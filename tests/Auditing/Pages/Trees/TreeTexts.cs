@@ -15,7 +15,8 @@ internal static class TreeTexts
         for (var number = 0; number < tree.Count; number++)
             lines.Add(
                 tree[number] is PageElement e
-                    ? $"{number}-{e.End} in {e.ParentElement?.Number} {Named(e.LocalName, e.Attributes.Select(a => (a.Name, a.Value)))} "
+                    ? $"{number}-{e.End} in {e.ParentElement?.Number} "
+                        + $"{Named(e.LocalName, e.Attributes.Select(a => (a.Name, a.Value)))} "
                         + $"{e.Ordinal} {e.Position} {e.IsPutIn} {e.HasShadow} {e.Aside.Count}"
                     : $"{number} in {tree[number].ParentElement?.Number} \"{((PageText)tree[number]).Data}\""
             );
