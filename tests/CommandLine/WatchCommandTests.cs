@@ -79,14 +79,14 @@ public sealed class WatchCommandTests(PublishedDemonstration published)
             copy.WaitFor("sites/rufus/index.html", "<body");
             var page = Path.Combine(theme, "own", "page.html");
             var before = File.ReadAllText(page);
-            File.WriteAllText(page, before.Replace("<body", "<body data-other=\"yes\"", StringComparison.Ordinal));
-            copy.WaitFor("sites/rufus/index.html", "data-other");
+            File.WriteAllText(page, before.Replace("<body", "<body data-marked=\"yes\"", StringComparison.Ordinal));
+            copy.WaitFor("sites/rufus/index.html", "data-marked");
             File.WriteAllText(page, "{{ there_is_none }}");
             copy.WaitFor("clients/rufus", "This is the last good page");
-            Assert.Contains("data-other", copy.Watch.Get("sites/rufus/index.html").Text, StringComparison.Ordinal);
+            Assert.Contains("data-marked", copy.Watch.Get("sites/rufus/index.html").Text, StringComparison.Ordinal);
             File.WriteAllText(page, before);
             WatchProcess.Wait(
-                () => !copy.Watch.Get("sites/rufus/index.html").Text.Contains("data-other", StringComparison.Ordinal),
+                () => !copy.Watch.Get("sites/rufus/index.html").Text.Contains("data-marked", StringComparison.Ordinal),
                 () => copy.Watch.Output
             );
         }

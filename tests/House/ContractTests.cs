@@ -19,7 +19,7 @@ public sealed partial class ContractTests
         PagePath.Manifest,
     ];
 
-    private static readonly string[] CoachPages = ["CoachPage", "FindingHtml", "ReviewHtml"];
+    private static readonly string[] CoachPages = ["CoachPage", "FindingHtml", "ReviewHtml", "Watching/WatchPages"];
 
     /// <summary>Every file of the theme, whole.</summary>
     private static readonly string[] Theme =

@@ -26,6 +26,9 @@ public sealed class NewVerbTests
     /// <summary>A partial method without its other half, which a source generator writes.</summary>
     private const string PartOfAGenerator = "CS8795";
 
+    /// <summary>A whole class of which a generator writes the other half.</summary>
+    private const string OfAGenerator = "ViewParts";
+
     private static readonly Lazy<CSharpCompilation> House = new(Compiled);
 
     [Fact]
@@ -34,6 +37,7 @@ public sealed class NewVerbTests
             House
                 .Value.GetDiagnostics(TestContext.Current.CancellationToken)
                 .Where(d => (d.Severity == DiagnosticSeverity.Error && d.Id != PartOfAGenerator) || d.Id == "CS8509")
+                .Where(d => !d.GetMessage(System.Globalization.CultureInfo.InvariantCulture).Contains(OfAGenerator))
         );
 
     /// <summary>What is written, what is written then, the name of what is new, the fault that the compiler finds, and where it

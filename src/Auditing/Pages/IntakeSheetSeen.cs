@@ -37,7 +37,7 @@ public sealed record IntakeSheetSeen(
         return new(
             markup
                 .Named("legend")
-                .Where(l => l.ParentElement?.Has("data-asked") == true && hiding.Around(l) is null)
+                .Where(l => l.ParentElement?.Has(PageData.Asked) == true && hiding.Around(l) is null)
                 .Select(l => Spacing.Collapse(l.TextContent))
                 .ToSeries(),
             strange.Concat(Replies(markup).Select(r => hiding.Around(r)).OfType<string>().Select(LeftOut)).ToSeries(),

@@ -28,7 +28,8 @@ public sealed record Site
 /// <summary>A finished HTML page: its path inside the site, with <c>/</c> between folders, and its text.</summary>
 public sealed record Page(string Path, string Html)
 {
-    /// <summary>The stylesheets that a style in it was made from; none where nobody knows. They are no part of the page.</summary>
+    /// <summary>The stylesheets that a style in it was made from; none where nobody knows. They are no part of the
+    /// page.</summary>
     public Aside<Series<SourceText>> Styles { get; init; } = Aside.Of(Series<SourceText>.Empty);
 }
 

@@ -124,6 +124,9 @@ public static class PageData
         GoodUntil,
     ];
 
+    /// <summary>A question of the intake sheet, which holds its answers.</summary>
+    public const string Asked = "data-asked";
+
     /// <summary>What scripts and templates say to each other: where a script finds the part that it fills or the button that it
     /// listens to, and the words that it says. No rule knows them; without them the page is complete as it is.</summary>
     public static readonly Series<string> OfScripts =
@@ -133,7 +136,7 @@ public static class PageData
         "data-alarm",
         "data-alarm-noted",
         "data-all-weeks",
-        "data-asked",
+        Asked,
         "data-at",
         "data-because",
         "data-born-wrong",

@@ -2,8 +2,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>Whom an exercise makes somebody ask about: practice-format.md, a condition that may be of one side concerns what loads
-/// its region; any other what names it.</summary>
+/// <summary>Whom an exercise makes somebody ask about: practice-format.md, a condition that may be of one side concerns what
+/// loads its region; any other what names it.</summary>
 public sealed class ConditionMattersTests
 {
     private static readonly LittlePractice Practice = Club.Empty.With(

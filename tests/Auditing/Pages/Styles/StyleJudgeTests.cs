@@ -10,7 +10,8 @@ public sealed class StyleJudgeTests
         + "--care: #306; --feel: #063; --tone: #000;";
 
     [Theory]
-    [InlineData("p { float: left; }", "1:5", "no theme says 'float'")]
+    [InlineData("p { zoom: 2; }", "1:5", "no theme says 'zoom'")]
+    [InlineData("p { float: left; }", "1:5", "'float: left' is not on the list for 'p'")]
     [InlineData("p { margin: 0; }\n\n  h1 { font-size: 12px; }", "3:8", "'font-size: 12px' is not on the list for 'h1'")]
     [InlineData("p { margin: 0 !important; }", "1:5", "where nothing is important")]
     [InlineData("p { d\\69splay: none; }", "1:5", "escape")]
@@ -65,7 +66,7 @@ public sealed class StyleJudgeTests
     [Fact]
     public void One_cause_is_said_once_and_counted()
     {
-        var wrongs = StyleJudge.Of("p { float: left; } h1 { float: left; }\nh2 { float: right; } h3 { position: fixed; }").Wrongs;
+        var wrongs = StyleJudge.Of("p { zoom: 22.0; } h1 { zoom: 22.0; }\nh2 { zoom: 333.0; } h3 { position: fixed; }").Wrongs;
         Assert.Equal([("1:5", 3), ("2:27", 1)], wrongs.Select(w => ($"{w.Line}:{w.Column}", w.Count)));
     }
 
