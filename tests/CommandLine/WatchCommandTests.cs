@@ -77,7 +77,7 @@ public sealed class WatchCommandTests(PublishedDemonstration published)
             Folders.Copy(Repository.Path("themes", "plain"), Path.Combine(theme, "own"));
             using var copy = new WatchedCopy("--theme", Path.Combine(theme, "own"));
             copy.WaitFor("sites/rufus/index.html", "<body");
-            var page = Path.Combine(theme, "own", "page.html");
+            var page = Path.Combine(theme, "own", "top.html");
             var before = File.ReadAllText(page);
             File.WriteAllText(page, before.Replace("<body", "<body data-marked=\"yes\"", StringComparison.Ordinal));
             copy.WaitFor("sites/rufus/index.html", "data-marked");

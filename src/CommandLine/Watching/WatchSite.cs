@@ -1,5 +1,6 @@
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 using Microsoft.AspNetCore.Http;
 
 namespace Gradus.CommandLine;
@@ -93,7 +94,7 @@ internal sealed class WatchSite(WatchedPractice practice, CheckLoop checks, View
             return Write(asked, StatusCodes.Status200OK, Html, Encoding.UTF8.GetBytes(page.Html));
         return site.Assets.FirstOrDefault(a => a.Path == path) is { } asset
             ? Write(asked, StatusCodes.Status200OK, TypeOf(path), asset.Bytes)
-            : Missing(asked, "This page is not there any more.", "index.html");
+            : Missing(asked, "This page is not there any more.", PagePath.Home);
     }
 
     /// <summary>Server-sent events (WHATWG HTML, 9.2): what is other, as soon as it is.</summary>

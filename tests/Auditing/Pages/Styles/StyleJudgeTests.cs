@@ -66,7 +66,7 @@ public sealed class StyleJudgeTests
     [Fact]
     public void One_cause_is_said_once_and_counted()
     {
-        var wrongs = StyleJudge.Of("p { zoom: 22.0; } h1 { zoom: 22.0; }\nh2 { zoom: 333.0; } h3 { position: fixed; }").Wrongs;
+        var wrongs = StyleJudge.Of("p { zoom: 22.0; } h1 { zoom: 22.0; }\nh2 { zoom: 3333.0; } h3 { position: fixed; }").Wrongs;
         Assert.Equal([("1:5", 3), ("2:27", 1)], wrongs.Select(w => ($"{w.Line}:{w.Column}", w.Count)));
     }
 
