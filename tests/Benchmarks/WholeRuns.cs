@@ -113,7 +113,7 @@ internal static class WholeRuns
             process.Refresh();
             try
             {
-                (memory, processor) = (process.PeakWorkingSet64 / 1e6, process.TotalProcessorTime);
+                (memory, processor) = (Math.Max(memory, process.WorkingSet64 / 1e6), process.TotalProcessorTime);
             }
             catch (InvalidOperationException)
             {
