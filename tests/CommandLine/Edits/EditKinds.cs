@@ -45,7 +45,7 @@ internal static class EditKinds
         new("the first day again", (p, _, _) => Later(p, EditedPractice.FirstDay.DayNumber - p.Today.DayNumber)),
         new("a file altered in the target", (_, t, c) => InTarget(t, c, f => System.IO.File.AppendAllText(f, " "))),
         new("a file cut in the target", (_, t, c) =>
-            InTarget(t, c, f => System.IO.File.WriteAllBytes(f, System.IO.File.ReadAllBytes(f)[..^9]))
+            InTarget(t, c, f => System.IO.File.WriteAllBytes(f, [.. System.IO.File.ReadAllBytes(f).SkipLast(9)]))
         ),
         new("a file deleted in the target", (_, t, c) => InTarget(t, c, System.IO.File.Delete)),
         new("a file added in the target", (_, t, c) => InTarget(t, c, f => System.IO.File.WriteAllText(f + ".old.html", "x"))),
