@@ -46,8 +46,12 @@ public sealed class WatchCommandTests(PublishedDemonstration published)
         Assert.Contains("It takes nine minutes", copy.Watch.Get("sites/rufus/index.html").Text, StringComparison.Ordinal);
         copy.Edit("clients/rufus/programme.md", "2 x hold 350 s", "2 x hold 36 s");
         copy.WaitFor("clients/rufus", "It can be published.");
+        // The page is told first, the terminal a moment later.
+        WatchProcess.Wait(
+            () => copy.Watch.Output.Contains("No longer found: ", StringComparison.Ordinal),
+            () => copy.Watch.Output
+        );
         Assert.Equal((0, ""), (copy.Watch.End(), copy.Watch.Error));
-        Assert.Contains("No longer found: ", copy.Watch.Output, StringComparison.Ordinal);
     }
 
     [Fact]
