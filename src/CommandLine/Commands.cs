@@ -40,6 +40,7 @@ internal sealed class Commands
         root.Subcommands.Add(ReceiveCommand.Words());
         root.Subcommands.Add(ReviewCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());
+        root.Subcommands.Add(FigureCommand.Words());
         root.Subcommands.Add(SchemasCommand.Words());
         root.Subcommands.Add(DoseCommand.Words());
         root.Subcommands.Add(ExplainCommand.Words());

@@ -26,6 +26,7 @@ public static class Faults
     public static readonly RuleId ClipTooHeavy = new("clip-too-heavy");
     public static readonly RuleId ClipWithoutStill = new("clip-without-still");
     public static readonly RuleId CaptionsUnreadable = new("captions-unreadable");
+    public static readonly RuleId PoseWrong = new("pose-wrong");
     public static readonly RuleId LogUnreadable = new("log-unreadable");
     public static readonly RuleId HtmlInText = new("html-in-text");
     public static readonly RuleId MarkdownNotKnown = new("markdown-not-known");
@@ -54,6 +55,7 @@ public static class Faults
         ClipTooHeavy,
         ClipWithoutStill,
         CaptionsUnreadable,
+        PoseWrong,
         LogUnreadable,
         HtmlInText,
         MarkdownNotKnown,

@@ -26,6 +26,9 @@ public sealed record Exercise(
     /// <summary>What the client measures in it; null where nothing is measured.</summary>
     public Mention<string>? Measure { get; init; }
 
+    /// <summary>Null where nobody said how it looks.</summary>
+    public WrittenPose? Pose { get; init; }
+
     public ExerciseId Id => Drill.Id;
 
     public Motion Trains => Drill.Trains;

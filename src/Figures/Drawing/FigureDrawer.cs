@@ -57,7 +57,13 @@ public static class FigureDrawer
         var pose = end ?? start;
         var moves = pose.Moves is { } said ? Both(said, pose) : [];
         SidedPart[] all = [.. moves, .. pose.Pushes.Concat(start.Pushes).Select(p => p.Part), .. FeelPlaces.LimbOf(feel)];
-        return all.Any(p => p.IsPaired) ? [.. all.Where(p => p.IsPaired).Distinct()] : [.. all.Distinct()];
+        var limbs = all.Where(p => p.IsPaired).Distinct().ToArray();
+        if (limbs.Length == 0)
+            return [.. all.Distinct()];
+        // The side that works has the colour: the limb that it carries or follows has none.
+        var working = limbs.Where(p => p.Side == BodySide.Working).ToArray();
+        var isBoth = pose.MovesBoth || working.Any(w => limbs.Contains(w with { Side = BodySide.Other }));
+        return working.Length == 0 || isBoth ? limbs : working;
     }
 
     private static IEnumerable<SidedPart> Both(SidedPart moves, Pose pose) =>

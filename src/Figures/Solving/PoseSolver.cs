@@ -9,6 +9,9 @@ public sealed class PoseSolver
     /// <summary>How near to a surface is on it, in heights of the body.</summary>
     public const double Near = 0.005;
 
+    /// <summary>Likewise on a part of the body, which gives way.</summary>
+    private const double NearBody = 0.03;
+
     private const double Contacting = 300,
         Leaning = 100,
         Sinking = 200,
@@ -212,24 +215,23 @@ public sealed class PoseSolver
         return Math.Atan2(trunk.X, trunk.Z);
     }
 
-    private Series<string> Unmet(Skeleton body, Walls walls)
+    private Series<Unmet> Unmet(Skeleton body, Walls walls)
     {
-        var unmet = new List<string>();
+        var unmet = new List<Unmet>();
         foreach (var contact in pose.Contacts)
-            if (Contacts(body, walls, contact).Any(miss => Math.Abs(miss) > (contact is Contact.OnBody ? 0.03 : Near)))
-                unmet.Add(PoseSentences.OutOfReach(contact));
+            if (Contacts(body, walls, contact).Any(miss => Math.Abs(miss) > (contact is Contact.OnBody ? NearBody : Near)))
+                unmet.Add(new(PoseSentences.OutOfReach(contact), contact.Part));
         if (pose.Lean is { } lean && Math.Abs(double.RadiansToDegrees(LeanOf(body)) - lean) > 1)
-            unmet.Add("the trunk cannot lean as it is said");
+            unmet.Add(new("the trunk cannot lean as it is said", null));
         foreach (var surface in solid)
-        {
-            var through = BodyParts
-                .Everywhere(body)
-                .Where(p => walls.From(surface, p.At.At, BodySide.Working) - p.At.Radius < -Near)
-                .Select(p => p.Part)
-                .Distinct();
-            unmet.AddRange(through.Select(part => PoseSentences.Through(part, surface)));
-        }
-
+            unmet.AddRange(
+                BodyParts
+                    .Everywhere(body)
+                    .Where(p => walls.From(surface, p.At.At, BodySide.Working) - p.At.Radius < -Near)
+                    .Select(p => p.Part)
+                    .Distinct()
+                    .Select(part => new Unmet(PoseSentences.Through(part, surface), part))
+            );
         return unmet.ToSeries();
     }
 }

@@ -5,11 +5,16 @@ namespace Gradus.Figures;
 /// <summary>A pose that was worked out: a body of height 1 on what it rests on.</summary>
 /// <param name="Walls">Where they stand; what is level is where it always is.</param>
 /// <param name="Unmet">What was said and cannot be.</param>
-public sealed record Posed(Pose Pose, Skeleton Body, JointAngles Angles, Standing Root, Walls Walls, Series<string> Unmet)
+public sealed record Posed(Pose Pose, Skeleton Body, JointAngles Angles, Standing Root, Walls Walls, Series<Unmet> Unmet)
 {
     /// <summary>Whether the middle of the mass lies above what the body rests on, or a hand or a wall holds it.</summary>
     public bool IsBalanced => Balance.IsHeld(this);
 }
+
+/// <summary>Something that was said and cannot be.</summary>
+/// <param name="Sentence">As it follows "because": "the working hand does not reach the wall".</param>
+/// <param name="Part">Of which part; null of the trunk as a whole.</param>
+public sealed record Unmet(string Sentence, SidedPart? Part);
 
 /// <summary>Where the pelvis is and which way it looks.</summary>
 /// <param name="Frame">Of the pelvis.</param>

@@ -29,6 +29,7 @@ internal static class ExerciseReader
             .OfType<string>()
             .ToSeries();
         var (start, end) = (PairReader.Picture(fields, "start", known), PairReader.Picture(fields, "end", known));
+        var pose = PoseKeyReader.Read(fields, cue);
         fields.Done();
         var text = TextOf(sheet, headed, known) with { Start = start, End = end };
         if (title is null || trains is null || stage is null || position is null || dose is null)
@@ -57,6 +58,7 @@ internal static class ExerciseReader
         {
             Cue = cue,
             Measure = measure,
+            Pose = pose,
         };
     }
 
