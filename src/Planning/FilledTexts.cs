@@ -74,11 +74,13 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages, S
     {
         SettledDose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
         Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
-        return exercise.Text.With(inline =>
+        var filled = exercise.Text.With(inline =>
             inline is Inline.Placeholder { Name: not EmergencyNumber.Placeholder } placeholder
                 ? ByWeek(placeholder.Name)
                 : Link(inline)
         );
+        // Whatever picture the coach made goes before a figure.
+        return filled.Pair.Any() ? filled : FigureWords.WithFigures(filled, exercise, doses, words);
 
         // Where a text is for several uses, a week may ask two things of one exercise.
         Inline ByWeek(string name)

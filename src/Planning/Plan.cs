@@ -47,6 +47,9 @@ public sealed record Plan(
     /// <summary>What is other than in the edition before; null where nothing is said of it.</summary>
     public PlannedNews? News { get; init; }
 
+    /// <summary>Start and end of each exercise that is drawn, each once.</summary>
+    public Series<PlannedFigure> Figures { get; init; } = [];
+
     /// <summary>The number of the edition that this is, or will be once it is recorded; from 1.</summary>
     public int Edition { get; init; } = 1;
 
@@ -105,6 +108,13 @@ public sealed record Plan(
     /// <summary>What the page at that path says before it tells anybody to move, where it has those exercises.</summary>
     public PageSigns SignsOn(string path, IEnumerable<ExerciseId> exercises) => PageSigns.Of(this, path, exercises);
 }
+
+/// <summary>A drawing that pages show.</summary>
+/// <param name="Id">Its id on a page.</param>
+/// <param name="Exercise">Of which exercise.</param>
+/// <param name="Paper">Left, top, width and height of what it is drawn on.</param>
+/// <param name="Shapes">Markup of its shapes: somebody who works with the right.</param>
+public sealed record PlannedFigure(string Id, ExerciseId Exercise, string Paper, string Shapes);
 
 /// <param name="Day">The last day.</param>
 /// <param name="Sentence">What every page says of it.</param>

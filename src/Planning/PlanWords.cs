@@ -49,6 +49,7 @@ internal static class PlanWords
         {
             News = NewsWords.Of(editions, sessions, exercises, words),
             Edition = editions.Number,
+            Figures = FigureWords.Planned(training.Exercises.Select(e => texts.Of(e.Id))),
         };
     }
 

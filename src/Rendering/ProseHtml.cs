@@ -99,6 +99,8 @@ internal static class ProseHtml
                 Within("a", $" href=\"{PagePath.Exercise(exercise.Exercise)}\"", exercise.Text, html, here, words);
             else if (inline is Inline.Picture picture)
                 html.Append(PictureHtml.Of(picture.Sizes, picture.Shows, " loading=\"lazy\""));
+            else if (inline is Inline.Drawn drawn)
+                html.Append(FigureHtml.Of(drawn));
             else if (inline is Inline.Clip clip)
                 html.Append(ClipHtml.Of(clip, words));
             else

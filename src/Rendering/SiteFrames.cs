@@ -80,7 +80,8 @@ internal sealed class SiteFrames(Plan plan, Theme theme)
             scripts.Select(s => s.Markup).ToSeries(),
             Contents(inOne, shared, At, "-")
                 .Select(page => page with { Content = new(OptionalEnds.LeftOut(page.Content.Markup)) })
-                .ToSeries()
+                .ToSeries(),
+            FigureHtml.Once(plan.Figures)
         );
         return Filled(shared, AllPagesTemplate, ("file", view), ("path", PagePath.AllPages), ("here", ""));
 

@@ -25,7 +25,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<PageElement?, Location
             var element = page.All[number];
             var place = page.ParentOf(number) is >= 0 and var parent ? inside[parent] : MarkupPlace.Page;
             Judge(element, place);
-            JudgePlace(element);
+            JudgePlace(element, place);
             // A template may become one at once, and no element of it is left to be seen.
             if (element.HasShadow)
                 Say(element, "a shadow root", "Take it away: a browser shows it in place of what stands in the element.");
@@ -89,7 +89,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<PageElement?, Location
     private void Judge(PageElement element, KnownElement known, string name, string value)
     {
         // What a page tells its scripts is judged beside the plan.
-        if (name.StartsWith("data-", StringComparison.Ordinal))
+        if (name.StartsWith("data-", StringComparison.Ordinal) && !known.Attributes.ContainsKey(name))
         {
             words.Add(new(name, value, at(element)));
             return;
@@ -116,12 +116,12 @@ internal sealed class MarkupParser(KnownMarkup list, Func<PageElement?, Location
     }
 
     /// <summary>Whether it is the only one of its kind, where there may be one alone, and in what it stands.</summary>
-    private void JudgePlace(PageElement element)
+    private void JudgePlace(PageElement element, MarkupPlace place)
     {
         var name = element.LocalName;
         if (element.Value("id") is { Length: > 0 } id && !ids.Add(id))
             strange.Add(IdTwice(id, at(element)));
-        if (list.IsAlone(name) && !alone.Add(name))
+        if (place != MarkupPlace.Drawing && list.IsAlone(name) && !alone.Add(name))
             Say(element, $"the element '{name}' a second time", "Leave one of them: a page has one alone.");
         if (element.ParentElement is { } around && !list.MayHold(around.LocalName, name))
             Say(

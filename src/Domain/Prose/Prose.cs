@@ -139,6 +139,26 @@ public abstract record Inline
     /// <param name="Sizes">Those that a form of the site has, the smallest first; empty before there is a plan.</param>
     public sealed record Picture(string Path, string Shows, Series<PictureSize> Sizes, Location At) : Inline;
 
+    /// <summary>A figure that stands once in the page and is shown here.</summary>
+    /// <param name="Id">What the figure is called there.</param>
+    /// <param name="Paper">The piece of paper that it is drawn on: left, top, width and height.</param>
+    /// <param name="Mirrored">How it is mirrored for the other side, as a transform; empty where it is not.</param>
+    /// <param name="Letter">Of the side that works; empty where none does.</param>
+    /// <param name="LetterX">The middle of the letter.</param>
+    /// <param name="LetterY">The line that the letter stands on.</param>
+    /// <param name="Title">What it is called.</param>
+    /// <param name="Shows">What it shows, in words.</param>
+    public sealed record Drawn(
+        string Id,
+        string Paper,
+        string Mirrored,
+        string Letter,
+        string LetterX,
+        string LetterY,
+        string Title,
+        string Shows
+    ) : Inline;
+
     /// <summary>A clip, and what it shows in words.</summary>
     /// <param name="Path">Inside the practice, and in a plan inside the site; empty where a form of the site has its still
     /// alone.</param>

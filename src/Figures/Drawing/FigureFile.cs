@@ -12,10 +12,10 @@ public static class FigureFile
     public const string Style =
         ".figure{fill:none;stroke:currentColor;stroke-linecap:round;stroke-linejoin:round}"
         + ".figure text{fill:#16202b;stroke:none;font:bold 18px sans-serif;text-anchor:middle}"
-        + ".figure-place{color:#9aa5b1}.figure-halo{color:#fff}.figure-far{color:#9aaab8}.figure-near{color:#2f4356}"
-        + ".figure-work{color:#b84a00}.figure-thing{color:#64558f}.figure-feel{color:#c2185b;opacity:.5}.figure-arrow{color:#16202b}"
+        + ".figure-place{color:#9aa5b1}.figure-halo{color:#fff}.figure-far{color:#2f4356}.figure-near{color:#2f4356}"
+        + ".figure-work{color:#b84a00}.figure-thing{color:#64558f}.figure-feel{color:#c2185b}.figure-arrow{color:#16202b}"
         + "@media(prefers-color-scheme:dark){.figure text{fill:#f2f2ee}.figure-place{color:#667380}.figure-halo{color:#14181d}"
-        + ".figure-far{color:#5d6c7a}.figure-near{color:#b9c8d6}.figure-work{color:#ff9d52}.figure-thing{color:#b3a4e0}"
+        + ".figure-far{color:#b9c8d6}.figure-near{color:#b9c8d6}.figure-work{color:#ff9d52}.figure-thing{color:#b3a4e0}"
         + ".figure-feel{color:#ff6fa3}.figure-arrow{color:#f2f2ee}}";
 
     /// <summary>A whole SVG document.</summary>

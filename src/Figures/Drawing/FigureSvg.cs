@@ -15,6 +15,9 @@ public static class FigureSvg
             $"{Tenths(bounds.Left)} {Tenths(bounds.Top)} {Tenths(bounds.Width)} {Tenths(bounds.Height)}"
         );
 
+    /// <summary>What makes the mirror image on the same piece of paper: a transform.</summary>
+    public static string Mirroring(Bounds bounds) => $"matrix(-1 0 0 1 {Tenths(bounds.Left + bounds.Right)} 0)";
+
     public static string Shapes(Drawing drawing)
     {
         var text = new StringBuilder();
@@ -30,7 +33,7 @@ public static class FigureSvg
 
     private static void Write(StringBuilder text, string name, IEnumerable<Shape> shapes)
     {
-        text.Append(CultureInfo.InvariantCulture, $"<g class=\"figure-{name}\">");
+        text.Append(CultureInfo.InvariantCulture, $"<g class=\"figure-{name}\"{ColourOf(name)}>");
         foreach (var shape in shapes)
         {
             text.Append("<path");
@@ -48,7 +51,7 @@ public static class FigureSvg
     }
 
     /// <summary>Rounded half away from zero, so that what is mirrored is rounded likewise.</summary>
-    internal static string Tenths(double value)
+    public static string Tenths(double value)
     {
         var rounded = Math.Round(value, 1, MidpointRounding.AwayFromZero);
         return (rounded == 0 ? 0 : rounded).ToString("0.#", CultureInfo.InvariantCulture);
@@ -56,6 +59,19 @@ public static class FigureSvg
 
     private static string PathOf(Shape shape) =>
         "M" + string.Join('L', shape.Points.Select(p => $"{Tenths(p.X)} {Tenths(p.Y)}")) + (shape.IsFilled ? "Z" : "");
+
+    /// <summary>A role of the page's colours, so that a theme need say nothing of figures.</summary>
+    private static string ColourOf(string name) =>
+        name switch
+        {
+            "place" => " color=\"var(--line)\"",
+            "halo" => " color=\"var(--ground)\"",
+            "far" => " color=\"var(--soft)\" opacity=\".45\"",
+            "near" => " color=\"var(--soft)\"",
+            "work" => " color=\"var(--link)\"",
+            "feel" => " color=\"var(--feel)\" opacity=\".5\"",
+            _ => " color=\"var(--ink)\"",
+        };
 
     private static string ClassOf(Tone tone) =>
         tone switch

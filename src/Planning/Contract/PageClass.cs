@@ -47,6 +47,10 @@ public static class PageClass
     /// <summary>Start and end of an exercise, beside each other.</summary>
     public const string Pair = "pair";
 
+    /// <summary>Where a figure is shown, and the block in which each stands once.</summary>
+    public const string Drawn = "drawn";
+    public const string Figures = "figures";
+
     /// <summary>What scripts say of a part: it is this week's; a time has more than three digits; a sheet is begun.</summary>
     public const string ThisWeek = "this-week";
     public const string Long = "long";
@@ -69,6 +73,8 @@ public static class PageClass
         Still,
         Side,
         Pair,
+        Drawn,
+        Figures,
         ThisWeek,
         Long,
         Filled,

@@ -37,6 +37,10 @@ public static class PageId
     public static string Page(string path) =>
         path.EndsWith(PagePath.Ending, StringComparison.Ordinal) ? path[..^PagePath.Ending.Length] : path;
 
+    /// <summary>A figure, wherever on the page it is shown.</summary>
+    /// <param name="moment">start or end</param>
+    public static string Figure(ExerciseId exercise, string moment) => $"figure-{exercise}-{moment}";
+
     /// <summary>An exercise of a session, by its letter.</summary>
     public static string Exercise(string letter) => "exercise-" + letter.ToLowerInvariant();
 

@@ -11,5 +11,11 @@ internal static class PairWording
 
     /// <summary>What a picture shows is its label, and stands as text where the picture itself cannot.</summary>
     private static Wording Of(Inline? picture, string label) =>
-        picture is null ? Order() : Order(May(label), picture is Inline.Plain said ? May(said.Words) : Order());
+        picture switch
+        {
+            null => Order(),
+            Inline.Plain said => Order(May(label), May(said.Words)),
+            Inline.Drawn drawn => Order(May(label), May(drawn.Title), May(drawn.Shows), May(drawn.Letter)),
+            _ => Order(May(label)),
+        };
 }

@@ -8,4 +8,5 @@ namespace Gradus.Rendering;
 internal sealed record FramedView(string Path, string Id, string Kind, string Title, Html Content);
 
 /// <summary>All pages in one, with the style and the scripts in the page itself.</summary>
-internal sealed record AllPagesView(Html Style, Series<Html> Scripts, Series<FramedView> Pages);
+/// <param name="Figures">Each figure once, for what is shown elsewhere.</param>
+internal sealed record AllPagesView(Html Style, Series<Html> Scripts, Series<FramedView> Pages, Html Figures);

@@ -123,7 +123,8 @@ internal static class PageViews
             ProseHtml.Of(exercise.Text.More, 2, here, plan.Words),
             Cautions(plan, exercise.Path, [exercise.Id], here),
             [.. exercise.Uses.Select(u => Use(plan.Sessions[u.Session - 1], u, plan.Words))],
-            [.. Version(exercise.Easier, "easier-version", plan), .. Version(exercise.Harder, "harder-version", plan)]
+            [.. Version(exercise.Easier, "easier-version", plan), .. Version(exercise.Harder, "harder-version", plan)],
+            FigureHtml.Once(plan.Figures.Where(f => f.Exercise == exercise.Id))
         );
 
     private static ExerciseUseView Use(PlannedSession session, PlannedUse use, Words words) =>

@@ -2,6 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Rendering;
 
+/// <param name="Figures">Each figure of the page once, for what is shown elsewhere on it.</param>
 /// <param name="Grid">The weeks of what is filled in on paper, a row for each time that the session is done.</param>
 internal sealed record SessionView(
     string Number,
@@ -14,7 +15,8 @@ internal sealed record SessionView(
     Series<string> WeekNumbers,
     Series<WeeksView> Weeks,
     Series<GridWeekView> Grid,
-    GuideView Guide
+    GuideView Guide,
+    Html Figures
 );
 
 /// <param name="Times">How often the session is done in it, at least once.</param>

@@ -18,7 +18,8 @@ internal static class SessionViews
             [.. session.AllWeeks.Select(PageViews.Number)],
             [.. session.Weeks.Select(w => Weeks(w, plan.Words))],
             Grid(plan, session),
-            GuideViews.Of(plan, session)
+            GuideViews.Of(plan, session),
+            FigureHtml.Once(plan.Figures.Where(f => session.Exercises.Contains(f.Exercise)))
         );
 
     private static UseView Use(Plan plan, PlannedSession session, PlannedUse use, string here) =>

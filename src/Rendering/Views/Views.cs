@@ -205,6 +205,7 @@ internal sealed record PictureView(string Label, Html Picture);
 internal sealed record DoseView(string In, string Weeks, string Change, TimeView Time);
 
 /// <param name="Pictures">Start and end, as far as it has pictures of them.</param>
+/// <param name="Figures">Each figure of the page once, for what is shown elsewhere on it.</param>
 /// <param name="Versions">An easier and a harder exercise, where the client has them.</param>
 internal sealed record ExerciseView(
     string Title,
@@ -219,7 +220,8 @@ internal sealed record ExerciseView(
     Html More,
     CautionsView Cautions,
     Series<ExerciseUseView> Uses,
-    Series<LinkView> Versions
+    Series<LinkView> Versions,
+    Html Figures
 );
 
 internal sealed record ExerciseUseView(

@@ -31,10 +31,13 @@ internal sealed class StrictNesting
     /// <summary>A browser ends the first of them where a second begins in it, or leaves the second out.</summary>
     private static readonly FrozenSet<string> NotInItself = Set("a button form");
 
-    private static readonly FrozenSet<string> Drawn = Set("circle ellipse g line path polygon polyline rect use");
+    private static readonly FrozenSet<string> Drawn = Set(
+        "circle desc ellipse g line path polygon polyline rect symbol text title use"
+    );
     private static readonly FrozenSet<string> DrawnWith = Set(
         "aria-hidden aria-label aria-labelledby class cx cy d fill focusable height href id opacity points preserveAspectRatio "
-            + "r role rx ry stroke stroke-linecap stroke-linejoin stroke-width transform viewBox width x x1 x2 y y1 y2"
+            + "r role rx ry stroke stroke-linecap stroke-linejoin stroke-width transform viewBox width x x1 x2 y y1 y2 "
+            + "color data-near data-part font-size font-weight text-anchor"
     );
 
     private readonly List<string> open = [];
@@ -60,6 +63,9 @@ internal sealed class StrictNesting
 
     public int Depth => open.Count;
 
+    /// <summary>Whether it stands in a drawing, where a title is an element as any other.</summary>
+    public bool IsDrawing => isDrawing;
+
     public PageElement? Body { get; private set; }
 
     public static bool IsVoid(string name) => Void.Contains(name);
@@ -82,7 +88,7 @@ internal sealed class StrictNesting
 
     /// <summary>How many elements end where that one begins; null to give up.</summary>
     public int? Begin(string name) =>
-        isDrawing ? (Drawn.Contains(name) ? 0 : null)
+        isDrawing ? (Drawn.Contains(name) && open[^1] is not ("title" or "desc") ? 0 : null)
         : open.Count > DepthLimit ? null
         : place switch
         {

@@ -105,7 +105,7 @@ internal sealed class StrictReader
             tree.End();
         else
             nesting.Begun(name, element);
-        return !StrictNesting.IsRaw(name) || Raw(name);
+        return !StrictNesting.IsRaw(name) || nesting.IsDrawing || Raw(name);
     }
 
     /// <summary>A script puts the guide before the first dialog that is a place for it.</summary>

@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Text;
+using Gradus.Domain;
+using Gradus.Planning;
+
+namespace Gradus.Rendering;
+
+/// <summary>Figures → what shows each of them, and the block in which each of them stands once in its page.</summary>
+internal static class FigureHtml
+{
+    public static string Of(Inline.Drawn drawn)
+    {
+        var paper = drawn.Paper.Split(' ');
+        var html = new StringBuilder();
+        html.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg class=\"{PageClass.Drawn}\" viewBox=\"{drawn.Paper}\" role=\"img\"><title>{Html.Escape(drawn.Title)}</title>"
+                + $"<desc>{Html.Escape(drawn.Shows)}</desc><use href=\"#{drawn.Id}\" x=\"{paper[0]}\" y=\"{paper[1]}\" "
+                + $"width=\"{paper[2]}\" height=\"{paper[3]}\""
+        );
+        if (drawn.Mirrored.Length > 0)
+            html.Append(CultureInfo.InvariantCulture, $" transform=\"{drawn.Mirrored}\"");
+        html.Append("/>");
+        if (drawn.Letter.Length > 0)
+            html.Append(
+                CultureInfo.InvariantCulture,
+                $"<text x=\"{drawn.LetterX}\" y=\"{drawn.LetterY}\" text-anchor=\"middle\" font-size=\"18\" font-weight=\"bold\" "
+                    + $"fill=\"currentColor\">{Html.Escape(drawn.Letter)}</text>"
+            );
+        return html.Append("</svg>").ToString();
+    }
+
+    /// <summary>Takes no room: only what is shown of it elsewhere is seen.</summary>
+    /// <returns>Empty where there is nothing to show.</returns>
+    public static Html Once(IEnumerable<PlannedFigure> figures)
+    {
+        var symbols = figures
+            .Select(f =>
+                $"<symbol id=\"{f.Id}\" viewBox=\"{f.Paper}\"><g fill=\"none\" stroke=\"currentColor\" stroke-linecap=\"round\" "
+                + $"stroke-linejoin=\"round\">{f.Shapes}</g></symbol>"
+            )
+            .ToArray();
+        return new(
+            symbols.Length == 0
+                ? ""
+                : $"<svg class=\"{PageClass.Figures}\" width=\"0\" height=\"0\" aria-hidden=\"true\">{string.Concat(symbols)}</svg>\n"
+        );
+    }
+}
