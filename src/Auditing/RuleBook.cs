@@ -106,6 +106,7 @@ public static class RuleBook
         new UnexplainedTerm(),
         new CalendarAgainstPlan(),
         new BarDrawnWrong(),
+        new FigureToldWrong(),
         new RangeToldWrong(),
         new PageUnplanned(),
         new FileUnplanned(),

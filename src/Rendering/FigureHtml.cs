@@ -30,16 +30,17 @@ internal static class FigureHtml
         return html.Append("</svg>").ToString();
     }
 
+    /// <summary>Whether it is more than twice as wide as it is tall.</summary>
+    public static bool IsWide(Inline.Drawn drawn) =>
+        drawn.Paper.Split(' ').Select(n => decimal.Parse(n, CultureInfo.InvariantCulture)).ToArray()
+            is [_, _, var width, var height]
+        && width > 2 * height;
+
     /// <summary>Takes no room: only what is shown of it elsewhere is seen.</summary>
     /// <returns>Empty where there is nothing to show.</returns>
     public static Html Once(IEnumerable<PlannedFigure> figures)
     {
-        var symbols = figures
-            .Select(f =>
-                $"<symbol id=\"{f.Id}\" viewBox=\"{f.Paper}\"><g fill=\"none\" stroke=\"currentColor\" stroke-linecap=\"round\" "
-                + $"stroke-linejoin=\"round\">{f.Shapes}</g></symbol>"
-            )
-            .ToArray();
+        var symbols = figures.Select(f => $"<symbol id=\"{f.Id}\" viewBox=\"{f.Paper}\">{FigureMarkup.Of(f)}</symbol>").ToArray();
         return new(
             symbols.Length == 0
                 ? ""

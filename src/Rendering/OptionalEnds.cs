@@ -21,11 +21,12 @@ public static partial class OptionalEnds
     [GeneratedRegex("\\n\\s*\\n", RegexOptions.CultureInvariant)]
     private static partial Regex Blank();
 
-    /// <summary>In a tag of ours: a text has no quotation mark that is not escaped.</summary>
+    /// <summary>In a tag of ours: a text has no quotation mark that is not escaped. Before the end of a tag that closes itself
+    /// they stay: the slash would belong to the word.</summary>
     [GeneratedRegex(
         "(?<=<[a-z][^<>]* (?:aria-(?:labelledby|pressed)|class|colspan|data-(?:about|act|alarm|choose-week|do|done|dose|doses"
             + "|fill|guide|kind|later|log|panel|say|version|week-now|weeks|why)|datetime|height|href|id|name|role|rowspan|scope"
-            + "|tabindex|type|value|width|x|y)=)\"([#A-Za-z0-9.-]+)\"",
+            + "|tabindex|type|value|width|x|y)=)\"([#A-Za-z0-9.-]+)\"(?!/)",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Quotes();

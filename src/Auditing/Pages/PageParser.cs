@@ -74,7 +74,11 @@ internal sealed class PageParser
             new PolicyParser(parser.At).Read(markup, textOf),
             parser.Signs().ToSeries(),
             parser.Styles().ToSeries()
-        );
+        )
+        {
+            Figures = FigureParser.Shown(markup, parser.At).ToSeries(),
+            Drawings = FigureParser.Drawn(markup, parser.At).ToSeries(),
+        };
     }
 
     /// <summary>As week-figures.js finds them.</summary>

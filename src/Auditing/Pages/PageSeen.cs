@@ -36,6 +36,12 @@ public sealed record PageSeen(
     /// <summary>The file as a whole, or where the page begins in the one that holds it.</summary>
     public Location At { get; init; } = Location.Whole(Path);
 
+    /// <summary>Every figure that it shows, in order.</summary>
+    public Series<FigureSeen> Figures { get; init; } = [];
+
+    /// <summary>Every drawing that a figure may show.</summary>
+    public Series<DrawingSeen> Drawings { get; init; } = [];
+
     /// <summary>What it says, held against the plan; nothing where the plan has no such page.</summary>
     internal Spoken Spoken { get; init; } = Spoken.Nothing;
 

@@ -201,7 +201,16 @@ internal static class PageViews
         return [.. Of("picture-start", text.Start), .. Of("picture-end", text.End)];
 
         IEnumerable<PictureView> Of(string label, Inline? picture) =>
-            picture is null ? [] : [new(words.Say(label), ProseHtml.Of([picture], here, words))];
+            picture is null
+                ? []
+                :
+                [
+                    new(
+                        words.Say(label),
+                        ProseHtml.Of([picture], here, words),
+                        picture is Inline.Drawn drawn && FigureHtml.IsWide(drawn)
+                    ),
+                ];
     }
 
     private static Series<DoseView> Doses(PlannedUse use, Words words) =>

@@ -198,7 +198,8 @@ internal sealed record NoteView(string Title, Series<string> Sentences);
 /// <summary>How an exercise looks at its start, or at its end.</summary>
 /// <param name="Label">"Start", "End"</param>
 /// <param name="Picture">The picture, or what it shows where it cannot be shown.</param>
-internal sealed record PictureView(string Label, Html Picture);
+/// <param name="IsWide">A figure that lies, which is small beside another on a phone.</param>
+internal sealed record PictureView(string Label, Html Picture, bool IsWide);
 
 /// <param name="In">The numbers of the weeks, for a script.</param>
 /// <param name="Change">What is other than before.</param>
