@@ -8,13 +8,13 @@ namespace Gradus.Rendering;
 /// <summary>Figures → what shows each of them, and the block in which each of them stands once in its page.</summary>
 internal static class FigureHtml
 {
-    public static string Of(Inline.Drawn drawn)
+    public static string Of(Inline.Drawn drawn, Words words)
     {
         var paper = drawn.Paper.Split(' ');
         var html = new StringBuilder();
         html.Append(
             CultureInfo.InvariantCulture,
-            $"<svg class=\"{PageClass.Drawn}\" viewBox=\"{drawn.Paper}\" role=\"img\"><title>{Html.Escape(drawn.Title)}</title>"
+            $"<svg class=\"{PageClass.Drawn}\" viewBox=\"{drawn.Paper}\" role=\"img\"{Letters()}><title>{Html.Escape(drawn.Title)}</title>"
                 + $"<desc>{Html.Escape(drawn.Shows)}</desc><use href=\"#{drawn.Id}\" x=\"{paper[0]}\" y=\"{paper[1]}\" "
                 + $"width=\"{paper[2]}\" height=\"{paper[3]}\""
         );
@@ -28,6 +28,11 @@ internal static class FigureHtml
                     + $"fill=\"currentColor\">{Html.Escape(drawn.Letter)}</text>"
             );
         return html.Append("</svg>").ToString();
+
+        string Letters() =>
+            drawn.Letter.Length == 0
+                ? ""
+                : $" {PageData.Letters}=\"{Html.Escape(words.Say("figure-left"))} {Html.Escape(words.Say("figure-right"))}\"";
     }
 
     /// <summary>Whether it is more than twice as wide as it is tall.</summary>

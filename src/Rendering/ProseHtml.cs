@@ -100,7 +100,7 @@ internal static class ProseHtml
             else if (inline is Inline.Picture picture)
                 html.Append(PictureHtml.Of(picture.Sizes, picture.Shows, " loading=\"lazy\""));
             else if (inline is Inline.Drawn drawn)
-                html.Append(FigureHtml.Of(drawn));
+                html.Append(FigureHtml.Of(drawn, words));
             else if (inline is Inline.Clip clip)
                 html.Append(ClipHtml.Of(clip, words));
             else

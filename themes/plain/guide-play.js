@@ -132,6 +132,7 @@
         ui.part('signs').replaceChildren.apply(ui.part('signs'), gradus.signsOf(ui.root, step.letter));
       }
       shown = step.exercise;
+      gradus.turnFigures(ui.panel('play'), step.side);
       ui.part('how-details').open = isNew;
       ui.dialog.scrollTop = 0;
     }

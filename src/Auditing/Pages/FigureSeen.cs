@@ -1,5 +1,6 @@
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -8,8 +9,17 @@ namespace Gradus.Auditing;
 /// <param name="Paper">What part of it is seen, and where it is put: view box, x, y, width and height.</param>
 /// <param name="Mirrored">The transform of what it shows; empty where there is none.</param>
 /// <param name="Letter">The letter in it with its place; empty where there is none.</param>
+/// <param name="Letters">Those of left and right, which a script puts in; empty where there are none.</param>
 /// <param name="IsPlain">Whether nothing else is drawn into it.</param>
-public sealed record FigureSeen(string Figure, string Paper, string Mirrored, string Letter, bool IsPlain, Location At);
+public sealed record FigureSeen(
+    string Figure,
+    string Paper,
+    string Mirrored,
+    string Letter,
+    string Letters,
+    bool IsPlain,
+    Location At
+);
 
 /// <summary>The drawing of a figure, which stands once.</summary>
 /// <param name="Shapes">Its markup, as Gradus writes it.</param>
@@ -35,6 +45,7 @@ internal static class FigureParser
             string.Join(' ', new[] { drawing.Value("viewBox") }.Concat(Frame.Select(use.Value)).Select(v => v ?? "")),
             use.Value("transform") ?? "",
             string.Join(' ', texts.Select(t => $"{Spacing.Collapse(t.TextContent)} {t.Value("x")} {t.Value("y")}")),
+            drawing.Value(PageData.Letters) ?? "",
             drawing.Children.All(c => c.LocalName is "title" or "desc" or "use" or "text")
                 && drawing.Children.Count(c => c.LocalName == "use") == 1,
             at(drawing)

@@ -35,6 +35,7 @@ public sealed record BuiltScript(string Path, Series<string> Sources)
             "guide-cues.js",
             "guide-choice.js",
             "guide-read.js",
+            "guide-figure.js",
             "guide-hurts.js",
             "guide-watch.js",
             "guide-sound.js",

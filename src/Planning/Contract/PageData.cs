@@ -127,6 +127,9 @@ public static class PageData
     /// <summary>A question of the intake sheet, which holds its answers.</summary>
     public const string Asked = "data-asked";
 
+    /// <summary>Of a figure with a side: the letters of left and right, for a script that turns it.</summary>
+    public const string Letters = "data-letters";
+
     /// <summary>What scripts and templates say to each other: where a script finds the part that it fills or the button that it
     /// listens to, and the words that it says. No rule knows them; without them the page is complete as it is.</summary>
     public static readonly Series<string> OfScripts =
@@ -176,6 +179,7 @@ public static class PageData
         "data-learn",
         "data-left",
         "data-left-open",
+        Letters,
         "data-level",
         ListDone,
         "data-load",

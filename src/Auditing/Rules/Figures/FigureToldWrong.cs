@@ -27,7 +27,7 @@ public sealed class FigureToldWrong : ISiteRule
             yield return Wrong(page.At, $"The page shows {page.Figures.Count} figures, and the plan has {planned.Length} for it");
         foreach (var (seen, drawn) in page.Figures.Zip(planned))
         {
-            if (Fault(seen, drawn) is { } fault)
+            if (Fault(seen, drawn, plan.Words) is { } fault)
                 yield return Wrong(seen.At, $"In the figure '{drawn.Title}' {fault}");
             else if (drawings.FirstOrDefault(d => d.Id == drawn.Id) is not { } drawing)
                 yield return Wrong(seen.At, $"The figure '{drawn.Title}' is drawn nowhere on the page");
@@ -48,12 +48,14 @@ public sealed class FigureToldWrong : ISiteRule
             .SelectMany(t => t.Pair)
             .OfType<Inline.Drawn>();
 
-    private static string? Fault(FigureSeen seen, Inline.Drawn drawn) =>
+    private static string? Fault(FigureSeen seen, Inline.Drawn drawn, Words words) =>
         seen.Figure != "#" + drawn.Id ? $"another stands, '{seen.Figure}'"
         : seen.Mirrored != drawn.Mirrored ? "the sides are the wrong way round"
         : seen.Letter.Split(' ')[0] != drawn.Letter
             ? $"the side has the letter '{seen.Letter.Split(' ')[0]}', not '{drawn.Letter}'"
         : seen.Letter != $"{drawn.Letter} {drawn.LetterX} {drawn.LetterY}".Trim() ? "the letter stands elsewhere"
+        : seen.Letters != (drawn.Letter.Length == 0 ? "" : $"{words.Say("figure-left")} {words.Say("figure-right")}")
+            ? "a script would put in other letters"
         : seen.Paper != $"{drawn.Paper} {drawn.Paper}" ? "another part of it is seen"
         : seen.IsPlain ? null
         : "something is drawn beside it";
