@@ -109,13 +109,6 @@ public sealed record Plan(
     public PageSigns SignsOn(string path, IEnumerable<ExerciseId> exercises) => PageSigns.Of(this, path, exercises);
 }
 
-/// <summary>A drawing that pages show.</summary>
-/// <param name="Id">Its id on a page.</param>
-/// <param name="Exercise">Of which exercise.</param>
-/// <param name="Paper">Left, top, width and height of what it is drawn on.</param>
-/// <param name="Shapes">Markup of its shapes: somebody who works with the right.</param>
-public sealed record PlannedFigure(string Id, ExerciseId Exercise, string Paper, string Shapes);
-
 /// <param name="Day">The last day.</param>
 /// <param name="Sentence">What every page says of it.</param>
 /// <param name="Past">What it says after that day.</param>

@@ -39,7 +39,12 @@ public sealed partial class PageContractPageTests
     public void Every_attribute_on_it_is_one_that_the_theme_or_the_plan_writes()
     {
         var written = string.Concat(Repository.Files("themes/plain", ".html").Select(File.ReadAllText));
-        var all = Attribute().Matches(written).Select(m => m.Value).Concat(PageData.OfCourse).Append(PageData.ByWeek);
+        var all = Attribute()
+            .Matches(written)
+            .Select(m => m.Value)
+            .Concat(PageData.OfCourse)
+            .Append(PageData.ByWeek)
+            .Append(PageData.Letters);
         Assert.Subset(
             all.ToHashSet(StringComparer.Ordinal),
             Attribute().Matches(Page).Select(m => m.Value).ToHashSet(StringComparer.Ordinal)

@@ -163,6 +163,29 @@ public sealed class ProseHtmlTests
             Html(Paragraph(Plain("A "), new Inline.Term(2, "<Lunge>s", "lunge", "A long step.")))
         );
 
+    [Fact]
+    public void A_figure_is_shown_from_where_it_stands_once_and_its_letter_stays_upright() =>
+        Assert.Equal(
+            "<p><svg class=\"drawn\" viewBox=\"-5 -10 20 30\" role=\"img\" data-letters=\"L R\"><title>Lean &lt;1&gt;: Start</title>"
+                + "<desc>Drawn from the side.</desc><use href=\"#figure-lean-start\" x=\"-5\" y=\"-10\" width=\"20\" height=\"30\" "
+                + "transform=\"matrix(-1 0 0 1 10 0)\"/><text x=\"3\" y=\"4.5\" text-anchor=\"middle\" font-size=\"18\" "
+                + "font-weight=\"bold\" fill=\"currentColor\">L</text></svg></p>\n",
+            Html(
+                Paragraph(
+                    new Inline.Drawn(
+                        "figure-lean-start",
+                        "-5 -10 20 30",
+                        "matrix(-1 0 0 1 10 0)",
+                        "L",
+                        "3",
+                        "4.5",
+                        "Lean <1>: Start",
+                        "Drawn from the side."
+                    )
+                )
+            )
+        );
+
     /// <summary>A kind of block or piece of text that is added must be added here.</summary>
     [Fact]
     public void Every_kind_is_written_above()
@@ -172,7 +195,19 @@ public sealed class ProseHtmlTests
             typeof(Block).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)
         );
         Assert.Equal(
-            ["Clip", "Emphasis", "ExerciseLink", "Figure", "Link", "Picture", "Placeholder", "Plain", "RangeFigure", "Term"],
+            [
+                "Clip",
+                "Drawn",
+                "Emphasis",
+                "ExerciseLink",
+                "Figure",
+                "Link",
+                "Picture",
+                "Placeholder",
+                "Plain",
+                "RangeFigure",
+                "Term",
+            ],
             typeof(Inline).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)
         );
     }

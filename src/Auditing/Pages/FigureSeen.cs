@@ -1,5 +1,6 @@
 using System.Text;
 using Gradus.Domain;
+using Gradus.Figures;
 using Gradus.Planning;
 
 namespace Gradus.Auditing;
@@ -36,14 +37,18 @@ public sealed record DrawingSeen(
 internal static class FigureParser
 {
     public static IEnumerable<FigureSeen> Shown(PageMarkup page, Func<PageElement?, Location> at) =>
-        from use in page.Named("use")
-        let drawing = use.ParentElement
-        where drawing?.LocalName == "svg"
+        from drawing in page.Named("svg")
+        let use = drawing.Children.FirstOrDefault(c => c.LocalName == "use")
         let texts = drawing.Children.Where(c => c.LocalName == "text").ToArray()
+        // Without a place on its paper neither is on the list of what may stand in a page.
+        where use?.Has("width") == true || texts.Any(t => t.Has("x"))
         select new FigureSeen(
-            use.Value("href") ?? "",
-            string.Join(' ', new[] { drawing.Value("viewBox") }.Concat(Frame.Select(use.Value)).Select(v => v ?? "")),
-            use.Value("transform") ?? "",
+            use?.Value("href") ?? "",
+            string.Join(
+                ' ',
+                new[] { drawing.Value("viewBox") }.Concat(Frame.Select(name => use?.Value(name))).Select(v => v ?? "")
+            ),
+            use?.Value("transform") ?? "",
             string.Join(' ', texts.Select(t => $"{Spacing.Collapse(t.TextContent)} {t.Value("x")} {t.Value("y")}")),
             drawing.Value(PageData.Letters) ?? "",
             drawing.Children.All(c => c.LocalName is "title" or "desc" or "use" or "text")
@@ -59,8 +64,8 @@ internal static class FigureParser
                 string.Concat(symbol.Children.Select(Written)),
                 symbol
                     .Within()
-                    .Where(e => e.Has("data-part"))
-                    .Select(e => (e.Value("data-part") ?? "", e.Value("d") ?? "", e.Value("data-near") ?? ""))
+                    .Where(e => e.Has(FigureSvg.Part))
+                    .Select(e => (e.Value(FigureSvg.Part) ?? "", e.Value("d") ?? "", e.Value(FigureSvg.Near) ?? ""))
                     .ToSeries(),
                 at(symbol)
             ));

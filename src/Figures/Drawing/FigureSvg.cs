@@ -9,6 +9,10 @@ public static class FigureSvg
     /// <summary>How much wider than a limb is what sets it off from others behind it.</summary>
     private const double Halo = 3;
 
+    /// <summary>The attribute that names a part of the body, and the one with how near each of its places is.</summary>
+    public const string Part = "data-part",
+        Near = "data-near";
+
     public static string ViewBox(Bounds bounds) =>
         string.Create(
             CultureInfo.InvariantCulture,
@@ -40,7 +44,7 @@ public static class FigureSvg
             if (shape.Part.Length > 0)
                 text.Append(
                     CultureInfo.InvariantCulture,
-                    $" data-part=\"{shape.Part}\" data-near=\"{string.Join(' ', shape.Points.Select(p => Tenths(p.Near)))}\""
+                    $" {Part}=\"{shape.Part}\" {Near}=\"{string.Join(' ', shape.Points.Select(p => Tenths(p.Near)))}\""
                 );
             if (shape.IsFilled)
                 text.Append(" fill=\"currentColor\"");

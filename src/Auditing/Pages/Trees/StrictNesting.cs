@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Gradus.Figures;
 
 namespace Gradus.Auditing;
 
@@ -37,7 +38,7 @@ internal sealed class StrictNesting
     private static readonly FrozenSet<string> DrawnWith = Set(
         "aria-hidden aria-label aria-labelledby class cx cy d fill focusable height href id opacity points preserveAspectRatio "
             + "r role rx ry stroke stroke-linecap stroke-linejoin stroke-width transform viewBox width x x1 x2 y y1 y2 "
-            + "color data-near data-part font-size font-weight text-anchor"
+            + $"color font-size font-weight text-anchor {FigureSvg.Part} {FigureSvg.Near}"
     );
 
     private readonly List<string> open = [];
