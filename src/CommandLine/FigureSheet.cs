@@ -39,8 +39,7 @@ internal static class FigureSheet
         var page = CoachPage.Of("Figures", Style, main.Append("</ul>\n").ToString(), namesClients: false);
         FigureTarget.Write(to, "--sheet", ".html", page);
         Console.Out.WriteLine(
-            $"{to}: {drawn.Count} figures"
-                + (without.Count > 0 ? $"; without a pose: {string.Join(", ", without)}" : "")
+            $"{to}: {drawn.Count} figures" + (without.Count > 0 ? $"; without a pose: {string.Join(", ", without)}" : "")
         );
         var wrong = findings.InOrder().Where(f => f.Rule == Faults.PoseWrong).ToArray();
         foreach (var error in wrong)

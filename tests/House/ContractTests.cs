@@ -19,7 +19,14 @@ public sealed partial class ContractTests
         PagePath.Manifest,
     ];
 
-    private static readonly string[] CoachPages = ["CoachPage", "FigureSheet", "FindingHtml", "ReviewHtml", "Watching/WatchPages"];
+    private static readonly string[] CoachPages =
+    [
+        "CoachPage",
+        "FigureSheet",
+        "FindingHtml",
+        "ReviewHtml",
+        "Watching/WatchPages",
+    ];
 
     /// <summary>Every file of the theme, whole.</summary>
     private static readonly string[] Theme =
