@@ -10,9 +10,14 @@ internal static class CoachPage
 {
     private static readonly string Shared = BuiltIn.Text(typeof(CoachPage).Assembly, "CoachPage.css");
 
+    private const string Notice =
+        "<header>\n<p class=\"private\"><strong>For the coach alone.</strong> This page names clients and "
+        + "says what concerns their health. Send it to nobody, and delete it when you are done with it.</p>\n</header>\n";
+
     /// <param name="style">What the page needs beside what all of them have.</param>
     /// <param name="main">Markup that stands below the heading.</param>
-    public static string Of(string title, string style, string main)
+    /// <param name="namesClients">Whether it says something of clients, and has to be kept as their files are.</param>
+    public static string Of(string title, string style, string main, bool namesClients = true)
     {
         var all = Shared + style;
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(all)));
@@ -23,9 +28,7 @@ internal static class CoachPage
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
             .Append("<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"robots\" content=\"noindex\">\n")
             .Append($"<title>{Escape(title)}</title>\n<style>{all}</style>\n</head>\n")
-            .Append("<body>\n<header>\n<p class=\"private\"><strong>For the coach alone.</strong> This page names clients and ")
-            .Append("says what concerns their health. Send it to nobody, and delete it when you are done with it.</p>\n")
-            .Append($"</header>\n<main>\n<h1>{Escape(title)}</h1>\n")
+            .Append($"<body>\n{(namesClients ? Notice : "")}<main>\n<h1>{Escape(title)}</h1>\n")
             .Append(main)
             .Append("</main>\n</body>\n</html>\n")
             .ToString();

@@ -48,6 +48,10 @@ internal static class FigureCommand
         {
             if ((result.GetValue(to) is null) == (result.GetValue(sheet) is null))
                 result.AddError("Say where to: --to FILE.svg for one figure, --sheet FILE.html for those of a practice.");
+            else if (result.GetValue(sheet) is not null && result.GetValue(end) is not null)
+                result.AddError("'--end' belongs to a pose in quotation marks, not to a practice.");
+            else if (result.GetValue(to) is not null && result.GetValue(untitled))
+                result.AddError("'--no-titles' belongs to --sheet.");
         });
         command.SetAction(asked =>
         {
@@ -62,7 +66,9 @@ internal static class FigureCommand
     private static int One(string named, string? end, string letter, string to)
     {
         if (File.Exists(named))
-            return OfFile(named, letter, to);
+            return end is null
+                ? OfFile(named, letter, to)
+                : throw new IOException("'--end' belongs to a pose in quotation marks: an exercise says its own.");
         if (Directory.Exists(named))
             throw new IOException($"'{named}' is a folder: write its figures with --sheet FILE.html.");
         if (named.EndsWith(".md", StringComparison.OrdinalIgnoreCase))
@@ -112,7 +118,7 @@ internal static class FigureCommand
     {
         if (movement is null)
             return Commands.ErrorsFound;
-        File.WriteAllText(to, FigureFile.Document(movement.Figure, title, letter));
+        FigureTarget.Write(to, "--to", ".svg", FigureFile.Document(movement.Figure, title, letter));
         Console.Out.WriteLine(to);
         if (!movement.Start.IsBalanced || movement.End is { IsBalanced: false })
             Console.Out.WriteLine("Nobody could stand so: the weight is not above what it rests on, and no hand holds it.");

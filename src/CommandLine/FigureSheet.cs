@@ -22,24 +22,24 @@ internal static class FigureSheet
         var findings = new Findings();
         var reading = PracticeReader.Read(source, findings);
         var exercises = reading.Practice?.Exercises ?? [];
-        var drawn = exercises
-            .Select(e => (Exercise: e, e.Pose is { } pose ? Movement.Read(pose, e.Cue).Movement : null))
-            .ToArray();
+        var (drawn, without) = (new List<(Exercise Exercise, Movement Movement)>(), new List<string>());
+        foreach (var exercise in exercises)
+            if (exercise.Pose is { } pose && Movement.Read(pose, exercise.Cue).Movement is { } movement)
+                drawn.Add((exercise, movement));
+            else
+                without.Add(exercise.Id.Text);
         var main = new StringBuilder("<ul class=\"figures\">\n");
-        foreach (var (number, (exercise, movement)) in drawn.Where(d => d.Item2 is not null).Index())
+        foreach (var (number, (exercise, movement)) in drawn.Index())
         {
             var name = titled ? exercise.Title : (number + 1).ToString(CultureInfo.InvariantCulture);
             main.Append("<li>").Append(CoachPage.Escape(name));
-            if (movement is not null)
-                main.Append(FigureFile.Element(movement.Figure, name, letter));
-            main.Append("</li>\n");
+            main.Append(FigureFile.Element(movement.Figure, name, letter)).Append("</li>\n");
         }
 
-        File.WriteAllText(to, CoachPage.Of("Figures", Style, main.Append("</ul>\n").ToString()));
-        var without = drawn.Where(d => d.Item2 is null).Select(d => d.Exercise.Id.Text).ToArray();
+        var page = CoachPage.Of("Figures", Style, main.Append("</ul>\n").ToString(), namesClients: false);
+        FigureTarget.Write(to, "--sheet", ".html", page);
         Console.Out.WriteLine(
-            $"{to}: {drawn.Length - without.Length} figures"
-                + (without.Length > 0 ? $"; without a pose: {string.Join(", ", without)}" : "")
+            $"{to}: {drawn.Count} figures" + (without.Count > 0 ? $"; without a pose: {string.Join(", ", without)}" : "")
         );
         var wrong = findings.InOrder().Where(f => f.Rule == Faults.PoseWrong).ToArray();
         foreach (var error in wrong)

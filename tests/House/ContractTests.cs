@@ -68,7 +68,7 @@ public sealed partial class ContractTests
         var files = Repository
             .Files("src", ".cs")
             .Where(f => !f.Contains("/Planning/Contract/", StringComparison.Ordinal))
-            // A drawing has names of its own, which stand there alone.
+            // A figure stands below the contract and names its own parts, for its file, a coach's page and a client's alike.
             .Where(f => !f.Contains("/Figures/Drawing/", StringComparison.Ordinal))
             // A page for the coach is no client's page, and has names of its own.
             .Where(f => !CoachPages.Any(p => f.EndsWith($"/CommandLine/{p}.cs", StringComparison.Ordinal)))

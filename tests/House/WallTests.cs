@@ -17,17 +17,19 @@ public sealed class WallTests
     private static readonly Dictionary<string, string[]> Rooms = new(StringComparer.Ordinal)
     {
         ["Domain"] = [],
+        ["Figures"] = ["Domain"],
         ["Media"] = ["Domain", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "System.IO.Hashing"],
-        ["Reading"] = ["Domain", "Markdig", "Media", "NodaTime", "Sep", "System.IO.Hashing", "YamlDotNet"],
+        ["Reading"] = ["Domain", "Figures", "Markdig", "Media", "NodaTime", "Sep", "System.IO.Hashing", "YamlDotNet"],
         ["Training"] = ["Domain", "NodaTime"],
-        ["Planning"] = ["Domain", "NUglify", "Training"],
+        ["Planning"] = ["Domain", "Figures", "NUglify", "Training"],
         ["Rendering"] = ["Domain", "Planning", "Scriban.Signed"],
-        ["Auditing"] = ["AngleSharp", "Domain", "Media", "Planning", "Training"],
+        ["Auditing"] = ["AngleSharp", "Domain", "Figures", "Media", "Planning", "Training"],
         ["HandingOver"] = ["Domain", "Planning", "System.IO.Hashing"],
         ["CommandLine"] =
         [
             "Auditing",
             "Domain",
+            "Figures",
             "HandingOver",
             "Microsoft.AspNetCore.App",
             "Planning",

@@ -17,14 +17,18 @@ public sealed partial class PoseReader
     private readonly List<Thing> things = [];
     private readonly List<Push> pushes = [];
     private readonly PoseBase @base;
-    private BodySide front;
+    private readonly BodySide front;
+
+    /// <summary>Which leg stands ahead, as was said before the items; null where nobody said.</summary>
+    private readonly BodySide? known;
     private double? lean;
     private SidedPart? moves;
     private bool movesBoth;
     private View? view;
     private int item;
 
-    private PoseReader(PoseBase @base, BodySide front) => (this.@base, this.front) = (@base, front);
+    private PoseReader(PoseBase @base, BodySide front, BodySide? known) =>
+        (this.@base, this.front, this.known) = (@base, front, known);
 
     /// <summary>The items of a pose that is written on one line, and where each begins, from 0.</summary>
     public static Series<(string Text, int Column)> Items(string line)
@@ -57,7 +61,13 @@ public sealed partial class PoseReader
             );
         }
 
-        var reader = Usually(named, cue is null or SideCue.FootInFront ? BodySide.Working : BodySide.Other);
+        BodySide? known =
+            cue is null ? null
+            : cue == SideCue.FootInFront ? BodySide.Working
+            : BodySide.Other;
+        // Whatever stands before it in the pose is of the same leg.
+        var said = items.Select(i => LegAhead(Simple(i))).FirstOrDefault(leg => leg is not null);
+        var reader = Usually(named, known ?? said ?? BodySide.Working, known);
         reader.angles.Clear();
         reader.ReadAll(items, 1);
         return reader.Done();
@@ -66,12 +76,12 @@ public sealed partial class PoseReader
     /// <summary>What a joint is near to where nobody says anything else, in degrees; where it is not named, 0.</summary>
     internal static IReadOnlyDictionary<SidedAngle, double> Usual(PoseBase @base, BodySide front)
     {
-        return Usually(@base, front).angles;
+        return Usually(@base, front, front).angles;
     }
 
-    private static PoseReader Usually(PoseBase @base, BodySide front)
+    private static PoseReader Usually(PoseBase @base, BodySide front, BodySide? known)
     {
-        var reader = new PoseReader(@base, front);
+        var reader = new PoseReader(@base, front, known);
         foreach (var (usual, _) in Items(@base.Usual))
         {
             reader.Read(usual);
@@ -88,7 +98,7 @@ public sealed partial class PoseReader
     {
         if (items.Count == 0 || items[0].Length == 0)
             return new(start, [new(0, 0, 1, "Here the end of the movement is missing.", "Say what is other than at the start.")]);
-        var reader = new PoseReader(start.Base, start.Front) { view = start.View, moves = start.Moves };
+        var reader = new PoseReader(start.Base, start.Front, start.Front) { view = start.View, moves = start.Moves };
         foreach (var contact in start.Contacts)
             reader.contacts[contact.Part] = contact;
         reader.things.AddRange(start.Things);
@@ -142,8 +152,8 @@ public sealed partial class PoseReader
             Fault(written, "Nothing stands after this comma.", "Take it out, or say something.");
         else if (PoseWords.Views.TryGetValue(text, out var seen))
             Once(written, typeof(View), () => view = seen);
-        else if (text is "front leg works" or "rear leg works" && @base.HasFront)
-            Once(written, typeof(BodySide), () => front = text[0] == 'f' ? BodySide.Working : BodySide.Other);
+        else if (@base.HasFront && LegAhead(text) is { } leg)
+            Once(written, typeof(BodySide), () => Stand(written, leg));
         else if (Leaning().Match(text) is { Success: true } leaning)
             Once(written, typeof(double), () => lean = LeanOf(leaning));
         else if (Angled().Match(text) is { Success: true } angled)
@@ -156,6 +166,25 @@ public sealed partial class PoseReader
             Move(written, moving);
         else
             Unknown(written, text);
+    }
+
+    /// <summary>Which side's leg stands ahead; null where the item does not say.</summary>
+    private static BodySide? LegAhead(string text) =>
+        text switch
+        {
+            "front leg works" => BodySide.Working,
+            "rear leg works" => BodySide.Other,
+            _ => null,
+        };
+
+    private void Stand(string written, BodySide ahead)
+    {
+        if (known is { } before && before != ahead)
+            Fault(
+                written,
+                $"'{Shown(written)}' is against what was said before.",
+                "Take it out: the start of the pose, or the exercise's 'cue', says where the working leg is."
+            );
     }
 
     /// <summary>Whatever is in, under or between something is meant as a thing; what is on something may be a part of the
@@ -192,18 +221,18 @@ public sealed partial class PoseReader
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Blanks();
 
-    [GeneratedRegex(@"^trunk (?<how>upright|level|leaning (ahead|back) (?<n>\d{1,3}))$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^trunk (?<how>upright|level|leaning (ahead|back) (?<n>[0-9]{1,3}))$", RegexOptions.CultureInvariant)]
     private static partial Regex Leaning();
 
     [GeneratedRegex(
-        @"^((?<which>working|other|both|front|rear|top|lower) )?(?<motion>[a-z]+( [a-z-]+){1,2}) (?<n>\d{1,3})"
+        @"^((?<which>working|other|both|front|rear|top|lower) )?(?<motion>[a-z]+( [a-z-]+){1,2}) (?<n>[0-9]{1,3})"
             + "( degrees)?( to the (?<to>working|other) side)?$",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Angled();
 
     [GeneratedRegex(
-        @"^((?<which>working|other|both|front|rear|top|lower) )?(?<part>[a-z]+) ((?<n>\d{1,3}) cm )?(?<how>on|off) (the )?"
+        @"^((?<which>working|other|both|front|rear|top|lower) )?(?<part>[a-z]+) ((?<n>[0-9]{1,3}) cm (?=off))?(?<how>on|off) (the )?"
             + "((?<whose>working|other|own|front|rear|top|lower) )?(?<under>[a-z]+( [a-z]+)?)$",
         RegexOptions.CultureInvariant
     )]
