@@ -32,6 +32,7 @@ internal sealed class SourceKeys
                 .Where(l => Reach.OwnerOf(l.Path) is null)
                 .Select(l => IsExercise(l.Path) ? l.Path : l.Line)
                 .Concat(links)
+                .Concat(practice.NamedConditions.Select(c => c.Text).Order(StringComparer.Ordinal))
                 .Prepend(ProgramVersion.Hash)
         );
         everything = TextHash.Of(lines.Select(l => l.Line).Concat(links));

@@ -38,6 +38,10 @@ public sealed record Practice(
         OwnErrors.Of(Clients.Select(c => (c.Programme, RangeSeries.Of(c.Readings, DateOnly.MaxValue))))
     );
 
+    private readonly Lazy<HashSet<ConditionId>> namedConditions = new(() =>
+        [.. Exercises.SelectMany(e => e.Contraindications).Select(c => c.Value)]
+    );
+
     // Every plan begins with the practice in its client's language, so each language is made once.
     private readonly ConcurrentDictionary<string, Practice> inLanguages = new(StringComparer.Ordinal);
 
@@ -77,6 +81,10 @@ public sealed record Practice(
             return ownErrors.Value;
         }
     }
+
+    /// <summary>The conditions that some exercise names. That it was asked for is not noted: few changes of an exercise change
+    /// it, so it counts as asked by everybody.</summary>
+    public IReadOnlySet<ConditionId> NamedConditions => namedConditions.Value;
 
     /// <summary>Where it is noted what is asked of it; null where nobody wants to know.</summary>
     private Asked? Noted { get; init; }
