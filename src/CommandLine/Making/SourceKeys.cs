@@ -9,17 +9,16 @@ internal sealed class SourceKeys
 {
     private const string ExerciseFolder = "exercises/";
 
-    private readonly Practice practice;
     private readonly string shared;
     private readonly string everything;
     private readonly ILookup<string, string> exercises;
     private readonly ILookup<string, string> clients;
-    private string? errors;
+    private readonly Lazy<string> errors;
 
     /// <param name="folder">That the practice was read from.</param>
     public SourceKeys(SourceFolder folder, Practice practice)
     {
-        this.practice = practice;
+        errors = new(() => string.Join('\n', practice.OwnErrors.All));
         var lines = folder.Paths.Select(path => (Path: path, Line: $"{path} {folder.HashOf(path)}")).ToArray();
         var links = folder.Links.Select(link => $"{link} ->").ToArray();
         exercises = lines.Where(l => IsExercise(l.Path)).ToLookup(l => ExerciseOf(l.Path), l => l.Line, StringComparer.Ordinal);
@@ -45,7 +44,7 @@ internal sealed class SourceKeys
                 '\n',
                 clients[client.Text]
                     .Concat(asked.Exercises.SelectMany(exercise => exercises[exercise.Text]))
-                    .Append(asked.IsOfErrors ? errors ??= string.Join('\n', practice.OwnErrors.All) : "")
+                    .Append(asked.IsOfErrors ? errors.Value : "")
                     .Append(asked.IsOfEverything ? everything : "")
                     .Append(shared)
             )
