@@ -75,7 +75,7 @@ internal static class AuditCommand
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);
         if (themeFolder is not null)
             read.Judge(theme);
-        var making = new SiteMaking(read, theme, [forms.Usual], sites ?? "");
+        var making = new SiteMaking(read, theme, [forms.Usual], sites ?? "", new(sites ?? ""));
         var ready = read.Wanted.Where(id => read.StoppedOn(id) is null).Select(read.Ready).OfType<Client>().ToArray();
         var judged = new HashSet<ClientId>();
         var found = AtOnce.InOrder(ready, client =>

@@ -1,5 +1,6 @@
 using Gradus.Auditing;
 using Gradus.Domain;
+using Gradus.HandingOver;
 using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
@@ -16,7 +17,8 @@ internal sealed class CheckedPractice
     private readonly HashSet<ClientId> asked;
     private readonly DateOnly today;
     private readonly Share? share;
-    private readonly IReadOnlyDictionary<ClientId, Training> trainings;
+    private readonly IReadOnlyDictionary<ClientId, CheckedClient> worked;
+    private readonly SourceKeys? keys;
 
     private CheckedPractice(
         SourceFolder folder,
@@ -24,12 +26,13 @@ internal sealed class CheckedPractice
         Series<ClientId> wanted,
         Findings findings,
         Reach reach,
-        IReadOnlyDictionary<ClientId, Training> trainings,
+        IReadOnlyDictionary<ClientId, CheckedClient> worked,
+        SourceKeys? keys,
         DateOnly today,
         Share? share
     )
     {
-        this.trainings = trainings;
+        (this.worked, this.keys) = (worked, keys);
         this.share = share;
         Folder = folder;
         Practice = reading.Practice;
@@ -64,8 +67,15 @@ internal sealed class CheckedPractice
     public PageLines Lines { get; } = new();
 
     /// <param name="share">Which of the clients the command is about; everybody where none is given.</param>
+    /// <param name="records">What is recorded there of the same sources is not worked out again.</param>
     /// <exception cref="IOException">There is no such folder, or no such client in it.</exception>
-    public static CheckedPractice Open(string path, string[] clients, DateOnly today, Share? share = null)
+    public static CheckedPractice Open(
+        string path,
+        string[] clients,
+        DateOnly today,
+        Share? share = null,
+        SiteRecords? records = null
+    )
     {
         var findings = new Findings();
         var folder = SourceFolder.Open(path);
@@ -75,16 +85,15 @@ internal sealed class CheckedPractice
         var known = reading.Clients.Select(c => c.Text).ToArray();
         if (clients.FirstOrDefault(c => !known.Contains(c, StringComparer.Ordinal)) is { } unknown)
             throw new IOException(NoClient(unknown, known, path));
-        var trainings = new Dictionary<ClientId, Training>();
+        var worked = new Dictionary<ClientId, CheckedClient>();
+        var keys = reading.Practice is null ? null : new SourceKeys(folder, reading.Practice);
         if (reading.Practice is { } practice)
         {
-            foreach (var (id, training) in AtOnce.InOrder(practice.Clients, c => (c.Id, Training.Of(practice, c))))
-                trainings[id] = training;
             var whole = findings.All(f => f.Level != Level.Error);
+            foreach (var client in practice.Clients)
+                worked[client.Id] = new(practice, client, Recorded(client.Id), today, whole);
             var stopped = practice.Clients.Where(c => c.HasStopped(today)).Select(c => c.Id).ToHashSet();
-            var found = AtOnce
-                .InOrder(practice.Clients, c => RuleBook.Check(practice, c, trainings[c.Id], today, whole).ToArray())
-                .SelectMany(f => f);
+            var found = AtOnce.InOrder(practice.Clients, c => worked[c.Id].Found).SelectMany(f => f);
             // Of who has stopped only what cannot be read is said: nobody trains by the rest.
             findings.AddRange(
                 RuleBook
@@ -101,7 +110,10 @@ internal sealed class CheckedPractice
                 : clients.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(c => new ClientId(c)).ToSeries();
         var wanted = share is null ? asked : share.Of(asked);
         var reach = reading.Practice is null ? new([], []) : Reach.Of(reading.Practice);
-        return new(folder, reading, wanted, findings, reach, trainings, today, share);
+        return new(folder, reading, wanted, findings, reach, worked, keys, today, share);
+
+        ClientRecord? Recorded(ClientId client) =>
+            records?.Read(client) is { } record && keys?.Of(client, record.Asked) == record.Key ? record : null;
     }
 
     /// <summary>That there is no such client, and who is meant perhaps.</summary>
@@ -110,7 +122,6 @@ internal sealed class CheckedPractice
         + $"{Nearest.Ask(client, known, $"The clients are: {string.Join(", ", known)}.")}";
 
     /// <summary>What somebody else has read and checked, for these clients.</summary>
-    /// <param name="trainings">Of every client who is asked for.</param>
     /// <param name="findings">What was found so far; more may come.</param>
     public static CheckedPractice Of(
         SourceFolder folder,
@@ -118,9 +129,8 @@ internal sealed class CheckedPractice
         Series<ClientId> wanted,
         Findings findings,
         Reach reach,
-        IReadOnlyDictionary<ClientId, Training> trainings,
         DateOnly today
-    ) => new(folder, reading, wanted, findings, reach, trainings, today, null);
+    ) => new(folder, reading, wanted, findings, reach, new Dictionary<ClientId, CheckedClient>(), null, today, null);
 
     /// <summary>The client as far as the files could be read, whatever stands in the way of a plan; null where they could
     /// not.</summary>
@@ -147,28 +157,37 @@ internal sealed class CheckedPractice
     public Client? Ready(ClientId id) => Findings.Block(id, reach) ? null : bound.GetValueOrDefault(id);
 
     /// <summary>What is asked of a client whom <see cref="Ready"/> gave.</summary>
-    public Training TrainingOf(Client client) => trainings[client.Id];
+    public Training TrainingOf(Client client) => worked[client.Id].Training;
 
     /// <summary>The plan of a client whom <see cref="Ready"/> gave.</summary>
-    public Plan PlanOf(Client client) =>
-        Practice is { } practice
-            ? Plan.For(
-                TrainingOf(client),
-                Texts.Of(practice, client),
-                ClientRanges.ForPages(practice, client, TrainingOf(client))
-            )
-            : throw new InvalidOperationException("There is no practice.");
+    public Plan PlanOf(Client client) => worked[client.Id].Plan();
+
+    /// <summary>The hash of the same.</summary>
+    /// <param name="plan">Is asked for where its hash is not recorded.</param>
+    public string PlanHashOf(Client client, Func<Plan> plan) => worked[client.Id].PlanHash(plan);
+
+    /// <summary>What there is to record of what was worked out of a client's sources; null where nothing is.</summary>
+    public ClientRecord? RecordOf(ClientId id) =>
+        keys is not null && worked.TryGetValue(id, out var client)
+            ? client.Record(keys, StoppedOn(id) is null && Ready(id) is not null)
+            : null;
 
     /// <summary>What would be recorded of a client whom <see cref="Ready"/> gave; null where the last edition is the
     /// same.</summary>
     public Edition? EditionOf(Client client, DateOnly on)
     {
-        var content = ContentOf(client);
-        var hash = EditionText.HashOf(content);
+        var hash = worked[client.Id].EditionHash;
         if (client.Editions is [.., var last] && last.PlanHash == hash)
             return null;
         var number = client.LastEdition + 1;
-        return new(number, on, TrainingOf(client).Hash(), hash, content, Location.Whole(Edition.PathOf(client.Id, number)));
+        return new(
+            number,
+            on,
+            TrainingOf(client).Hash(),
+            hash,
+            ContentOf(client),
+            Location.Whole(Edition.PathOf(client.Id, number))
+        );
     }
 
     /// <summary>The clients whom the command is not about, who were published and would be published otherwise now.</summary>
@@ -182,11 +201,7 @@ internal sealed class CheckedPractice
         );
 
     /// <summary>What the sources ask of a client, and say, as an edition holds it.</summary>
-    /// <exception cref="InvalidOperationException">There is no practice.</exception>
-    public EditionContent ContentOf(Client client) =>
-        Practice is { } practice
-            ? EditionContents.Of(TrainingOf(client), Texts.Of(practice, client))
-            : throw new InvalidOperationException("There is no practice.");
+    public EditionContent ContentOf(Client client) => worked[client.Id].Content;
 
     /// <summary>What is found of the theme that the sites are made with.</summary>
     public void Judge(Theme theme) => Findings.AddRange(RuleBook.Judge(theme.Seen));

@@ -5,6 +5,7 @@ namespace Gradus.Trainings;
 /// <summary>Every word that one client's site may need, in the client's language: the catalogue, and the coach's own texts by id.
 /// What is not in it cannot stand on a page: of other clients there is nothing.</summary>
 /// <param name="Words">The catalogue.</param>
+/// <param name="Exercise">Null where there is none of that id.</param>
 /// <param name="Glossary">Empty for a client who reads another language than the coach writes.</param>
 public sealed record Texts(
     Words Words,
@@ -13,13 +14,12 @@ public sealed record Texts(
     Series<Sport> Sports,
     Series<Condition> Conditions,
     Series<Caution> Cautions,
-    Series<Exercise> Exercises,
+    Func<ExerciseId, Exercise?> Exercise,
     Series<Picture> Pictures,
     Series<Clip> Clips,
     Series<GlossaryEntry> Glossary
 )
 {
-    private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);
     private readonly Dictionary<CautionId, Caution> cautions = Cautions.ToDictionary(c => c.Id);
 
     /// <exception cref="ArgumentException">There is no catalogue for the client's language.</exception>
@@ -35,7 +35,7 @@ public sealed record Texts(
             read.Sports,
             read.Conditions,
             read.Cautions,
-            read.Exercises,
+            read.Find,
             read.Pictures,
             read.Clips,
             client.Language == practice.Card.Language ? practice.Glossary : []
@@ -43,8 +43,7 @@ public sealed record Texts(
     }
 
     /// <exception cref="ArgumentException">It could not be read.</exception>
-    public Exercise Of(ExerciseId id) =>
-        exercises.GetValueOrDefault(id) ?? throw new ArgumentException($"No exercise '{id}'.", nameof(id));
+    public Exercise Of(ExerciseId id) => Exercise(id) ?? throw new ArgumentException($"No exercise '{id}'.", nameof(id));
 
     /// <exception cref="ArgumentException">It could not be read.</exception>
     public Caution Of(CautionId id) =>

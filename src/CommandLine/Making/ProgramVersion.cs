@@ -1,6 +1,7 @@
 using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Media;
 using Gradus.Planning;
 using Gradus.Reading;
 using Gradus.Rendering;
@@ -15,6 +16,7 @@ internal static class ProgramVersion
     private static readonly Type[] OneOfEachRoom =
     [
         typeof(Practice),
+        typeof(MediaFile),
         typeof(PracticeReader),
         typeof(Training),
         typeof(Plan),

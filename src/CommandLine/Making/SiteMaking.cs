@@ -19,22 +19,22 @@ internal sealed class SiteMaking
 
     /// <param name="forms">Those in which the sites are to be handed over.</param>
     /// <param name="target">Where they stand.</param>
-    public SiteMaking(CheckedPractice read, Theme theme, Series<IForm> forms, string target)
+    /// <param name="records">Those of the target.</param>
+    public SiteMaking(CheckedPractice read, Theme theme, Series<IForm> forms, string target, SiteRecords records)
     {
-        (this.read, this.theme, this.forms, this.target) = (read, theme, forms, target);
-        records = new(target);
+        (this.read, this.theme, this.forms, this.target, this.records) = (read, theme, forms, target, records);
         others = TextHash.Of(read.Names);
     }
 
     /// <summary>Each rendition that the forms take, all pages first; what is found stops it.</summary>
     public Series<MadeSite> Of(Client client)
     {
-        var plan = read.PlanOf(client);
-        var hash = plan.Hash();
+        var plan = new Lazy<Plan>(() => read.PlanOf(client));
+        var hash = read.PlanHashOf(client, () => plan.Value);
         var made = new List<MadeSite>();
         foreach (var rendition in forms.Select(f => f.Takes).Distinct().Order())
         {
-            made.Add(Of(plan, rendition, KeyOf(hash, rendition), made.FirstOrDefault()));
+            made.Add(Of(client.Id, plan, rendition, KeyOf(hash, rendition), made.FirstOrDefault()));
             if (made[^1].IsWrong)
                 break;
         }
@@ -68,22 +68,23 @@ internal sealed class SiteMaking
         return judged with { Found = [.. found, .. judged.Found] };
     }
 
-    private MadeSite Of(Plan plan, Rendition rendition, string key, MadeSite? pages)
+    /// <param name="plan">Is asked for where something is to be made.</param>
+    private MadeSite Of(ClientId client, Lazy<Plan> plan, Rendition rendition, string key, MadeSite? pages)
     {
-        var record = Recorded(plan.Client, rendition, key);
+        var record = Recorded(client, rendition, key);
         if (
             record is not null
             && (
                 record.Found.Any(f => f.Level == Level.Error)
-                || forms.Where(f => f.Takes == rendition).All(f => Stands(plan, record, f))
+                || forms.Where(f => f.Takes == rendition).All(f => Stands(client, record, f))
             )
         )
             return new(rendition, key, null, record, record.Found, record.Lines);
         // The page that holds all others is among the pages, and was judged with them. What of the findings is its own nobody can
         // tell, so that it has no key where there are some.
         if (rendition == Rendition.OneFile && pages?.Site?.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages) is { } whole)
-            return new(rendition, pages.Found.Count == 0 ? key : "", new(plan.Client, [whole], []), null, [], []);
-        return Made(plan, rendition, key, record);
+            return new(rendition, pages.Found.Count == 0 ? key : "", new(client, [whole], []), null, [], []);
+        return Made(plan.Value, rendition, key, record);
     }
 
     private MadeSite Made(Plan plan, Rendition rendition, string key, SiteRecord? record)
@@ -96,8 +97,8 @@ internal sealed class SiteMaking
             : Judged(plan, site, rendition, key);
     }
 
-    private bool Stands(Plan plan, SiteRecord record, IForm form) =>
-        record.In(form) is { } standing && standing.Hash == form.HashOf(StandingSite.At(form, plan.Client, target).Place);
+    private bool Stands(ClientId client, SiteRecord record, IForm form) =>
+        record.In(form) is { } standing && standing.Hash == form.HashOf(StandingSite.At(form, client, target).Place);
 
     private MadeSite Judged(Plan plan, Site site, Rendition rendition, string key)
     {

@@ -82,7 +82,7 @@ internal sealed record CheckedState(
         var all = new Findings();
         all.AddRange(Findings);
         all.AddRange(onPages);
-        var said = CheckedPractice.Of(Read.Folder, Read.Reading, clients, all, Reach, Trainings, Read.Today);
+        var said = CheckedPractice.Of(Read.Folder, Read.Reading, clients, all, Reach, Read.Today);
         // What nobody needs to accept is known once everybody was judged.
         return said.ForPeople(said.Said().Where(f => IsOfAll || f.At.File != Acceptances).ToSeries());
     }

@@ -38,11 +38,59 @@ public sealed record Practice(
         OwnErrors.Of(Clients.Select(c => (c.Programme, RangeSeries.Of(c.Readings, DateOnly.MaxValue))))
     );
 
+    private readonly Lazy<HashSet<ConditionId>> namedConditions = new(() =>
+        [.. Exercises.SelectMany(e => e.Contraindications).Select(c => c.Value)]
+    );
+
     // Every plan begins with the practice in its client's language, so each language is made once.
     private readonly ConcurrentDictionary<string, Practice> inLanguages = new(StringComparer.Ordinal);
 
+    public Series<Exercise> Exercises
+    {
+        get
+        {
+            Noted?.NoteEverything();
+            return field;
+        }
+    } = Exercises;
+
+    public Series<Client> Clients
+    {
+        get
+        {
+            Noted?.NoteEverything();
+            return field;
+        }
+    } = Clients;
+
+    public Series<Translation> Translations
+    {
+        get
+        {
+            Noted?.NoteEverything();
+            return field;
+        }
+    } = Translations;
+
     /// <summary>What its own readings say about its error of measuring.</summary>
-    public OwnErrors OwnErrors => ownErrors.Value;
+    public OwnErrors OwnErrors
+    {
+        get
+        {
+            Noted?.NoteErrors();
+            return ownErrors.Value;
+        }
+    }
+
+    /// <summary>The conditions that some exercise names. That it was asked for is not noted: few changes of an exercise change
+    /// it, so it counts as asked by everybody.</summary>
+    public IReadOnlySet<ConditionId> NamedConditions => namedConditions.Value;
+
+    /// <summary>Where it is noted what is asked of it; null where nobody wants to know.</summary>
+    private Asked? Noted { get; init; }
+
+    /// <summary>The same practice, which notes what is asked of it.</summary>
+    public Practice Noting(Asked asked) => this with { Noted = asked };
 
     /// <summary>How a range is measured that a reading, a demand or a need names.</summary>
     /// <exception cref="InvalidOperationException">There is no such motion.</exception>
@@ -67,7 +115,11 @@ public sealed record Practice(
     /// <exception cref="ArgumentException">There is none.</exception>
     public Condition Of(ConditionId id) => Find(id) ?? throw new ArgumentException($"No condition '{id}'.", nameof(id));
 
-    public Exercise? Find(ExerciseId id) => exercises.GetValueOrDefault(id);
+    public Exercise? Find(ExerciseId id)
+    {
+        Noted?.Note(id);
+        return exercises.GetValueOrDefault(id);
+    }
 
     public Caution? Find(CautionId id) => cautions.GetValueOrDefault(id);
 
@@ -75,13 +127,20 @@ public sealed record Practice(
 
     public Sport? Find(SportId id) => Sports.FirstOrDefault(s => s.Id == id);
 
-    public Client? Find(ClientId id) => clients.GetValueOrDefault(id);
+    public Client? Find(ClientId id)
+    {
+        Noted?.NoteEverything();
+        return clients.GetValueOrDefault(id);
+    }
 
     public Translation.OfCaution? Find(CautionId id, string language) =>
         translations.GetValueOrDefault(Translation.PathOf($"cautions/{id}.md", language)) as Translation.OfCaution;
 
-    public Translation.OfExercise? Find(ExerciseId id, string language) =>
-        translations.GetValueOrDefault(Translation.PathOf($"exercises/{id}.md", language)) as Translation.OfExercise;
+    public Translation.OfExercise? Find(ExerciseId id, string language)
+    {
+        Noted?.Note(id);
+        return translations.GetValueOrDefault(Translation.PathOf($"exercises/{id}.md", language)) as Translation.OfExercise;
+    }
 
     /// <summary>The language that it is read in; null for the one that the coach writes.</summary>
     private string? ReadIn { get; init; }
@@ -89,8 +148,14 @@ public sealed record Practice(
     /// <summary>The practice as a client of that language reads it: with the titles and texts of cautions and exercises that are
     /// translated, and the questions of Gradus in its words. Without a translation stands what the coach wrote first, which a
     /// rule says.</summary>
-    public Practice In(string language) =>
-        ReadIn is not null || language == Card.Language ? this : inLanguages.GetOrAdd(language, Translated);
+    public Practice In(string language)
+    {
+        if (ReadIn is not null || language == Card.Language)
+            return this;
+        // For everybody it is made from the whole practice; what is asked of it afterwards is noted for who asks.
+        var read = inLanguages.GetOrAdd(language, (Noted is null ? this : this with { Noted = null }).Translated);
+        return Noted is null ? read : read.Noting(Noted);
+    }
 
     private Practice Translated(string language) =>
         new(

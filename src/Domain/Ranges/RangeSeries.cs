@@ -13,6 +13,10 @@ public sealed record SeriesKey(Motion Motion, Side? Side, RangeMode Mode, string
 
     /// <summary>The same series of the other side, and of this one: what the two have in common.</summary>
     public SeriesKey WithoutSide => this with { Side = null };
+
+    /// <summary>Written out here, because a record would write <see cref="WithoutSide"/> too, and that its own, without
+    /// end.</summary>
+    public override string ToString() => $"{Motion.Name} {Side} {Mode} {Instrument}";
 }
 
 /// <summary>All readings of one client that may be compared with each other.</summary>

@@ -20,18 +20,21 @@ public sealed class SiteRecords(string target)
 
     private readonly string folder = Path.Combine(target, FolderName);
 
-    /// <summary>Null where there is none that is whole.</summary>
-    public SiteRecord? Read(ClientId client, Rendition rendition)
+    /// <summary>What is recorded of a client's site; null where nothing is that is whole.</summary>
+    public SiteRecord? Read(ClientId client, Rendition rendition) => Read(PathOf(client, rendition), SiteRecord.Parse);
+
+    /// <summary>What is recorded of a client's sources; null where nothing is that is whole.</summary>
+    public ClientRecord? Read(ClientId client) => Read(PathOf(client), ClientRecord.Parse);
+
+    private static T? Read<T>(string path, Func<ReadOnlyMemory<byte>, T> parse)
+        where T : class
     {
-        var path = PathOf(client, rendition);
         try
         {
             if (new FileInfo(path) is not { Exists: true, LinkTarget: null, Length: > Front and <= Largest })
                 return null;
             var bytes = File.ReadAllBytes(path);
-            return bytes.AsSpan(0, Front).SequenceEqual(FrontOf(bytes.AsSpan(Front)))
-                ? SiteRecord.Parse(bytes.AsMemory(Front))
-                : null;
+            return bytes.AsSpan(0, Front).SequenceEqual(FrontOf(bytes.AsSpan(Front))) ? parse(bytes.AsMemory(Front)) : null;
         }
         // Whoever writes a hash that fits may write anything behind it.
         catch (Exception trouble)
@@ -61,12 +64,18 @@ public sealed class SiteRecords(string target)
             {
                 Standing = [.. record.Standing, .. before.Standing.ExceptBy(record.Standing.Select(s => s.Form), s => s.Form)],
             };
-        var path = PathOf(client, rendition);
+        Keep(PathOf(client, rendition), record.Print());
+    }
+
+    /// <summary>Puts the record in its place.</summary>
+    public void Keep(ClientId client, ClientRecord record) => Keep(PathOf(client), record.Print());
+
+    private void Keep(string path, byte[] bytes)
+    {
         var unfinished = Path.Combine(folder, Places.NewMark + Path.GetFileName(path));
         try
         {
             Directory.CreateDirectory(folder);
-            var bytes = record.Print();
             File.WriteAllBytes(unfinished, [.. FrontOf(bytes), .. bytes]);
             File.Move(unfinished, path, overwrite: true);
         }
@@ -93,6 +102,8 @@ public sealed class SiteRecords(string target)
 
     private string PathOf(ClientId client, Rendition rendition) =>
         Path.Combine(folder, $"{client}.{rendition.ToString().ToLowerInvariant()}");
+
+    private string PathOf(ClientId client) => Path.Combine(folder, $"{client}.sources");
 
     private static byte[] FrontOf(ReadOnlySpan<byte> bytes) =>
         Encoding.ASCII.GetBytes(Convert.ToHexStringLower(SHA256.HashData(bytes)) + "\n");

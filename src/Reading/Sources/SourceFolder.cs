@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.IO.Enumeration;
+using System.Security.Cryptography;
 using Gradus.Domain;
 
 namespace Gradus.Reading;
@@ -7,6 +9,7 @@ namespace Gradus.Reading;
 public sealed class SourceFolder
 {
     private readonly SortedDictionary<string, SourceEntry> files;
+    private ConcurrentDictionary<string, string>? hashes;
 
     private SourceFolder(IEnumerable<SourceEntry> files, IEnumerable<string> links)
     {
@@ -20,7 +23,7 @@ public sealed class SourceFolder
     internal ReadingNotes? Notes { get; private init; }
 
     /// <summary>The same folder, whose readers note what they ask.</summary>
-    internal SourceFolder Noting(ReadingNotes notes) => new(files.Values, Links) { Notes = notes };
+    internal SourceFolder Noting(ReadingNotes notes) => new(files.Values, Links) { Notes = notes, hashes = hashes };
 
     /// <summary>What is no file of the practice but a link to another place; it is never followed.</summary>
     public Series<string> Links { get; }
@@ -35,17 +38,32 @@ public sealed class SourceFolder
         if (!Directory.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
         var listed = List(folder).ToLookup(file => file.IsLink);
+        var hashes = new ConcurrentDictionary<string, string>(StringComparer.Ordinal);
         return new(
             listed[false]
                 .Select(file => new SourceEntry(
                     file.Path,
                     new object(),
                     () => new FileInfo(file.FullPath).Length,
-                    () => File.ReadAllBytes(file.FullPath)
+                    () => Noted(hashes, file.Path, File.ReadAllBytes(file.FullPath))
                 )),
             listed[true].Select(link => link.Path)
-        );
+        )
+        {
+            hashes = hashes,
+        };
     }
+
+    /// <summary>One that another program writes meanwhile may be read twice, and not be the same.</summary>
+    private static byte[] Noted(ConcurrentDictionary<string, string> hashes, string path, byte[] bytes)
+    {
+        var now = Convert.ToHexStringLower(SHA256.HashData(bytes));
+        hashes.AddOrUpdate(path, now, (_, before) => before == now ? now : before + now);
+        return bytes;
+    }
+
+    /// <summary>A hash of the bytes that were read of a file of the disk; null where nobody has read it.</summary>
+    public string? HashOf(string path) => hashes?.GetValueOrDefault(path);
 
     /// <summary>A practice that is not on the disk.</summary>
     public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents) =>

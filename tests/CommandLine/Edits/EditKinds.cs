@@ -35,6 +35,18 @@ internal static class EditKinds
         File("a word of the site", "words/en.yaml", "your-weeks: All your weeks\n"),
         File("a word explained", "glossary.yaml", "lunge: A long step forward.\n"),
         File("a log", "clients/bram/log.csv", "date,session,week,minutes\n2026-12-12,1,1,10\n"),
+        File("an exercise that nobody does", "exercises/calf-rock.md", Rock),
+        Said(
+            "what it is not done with",
+            "exercises/calf-rock.md",
+            "not-with: [hernia]",
+            "not-with: [fever]",
+            "not-with: [seizures]"
+        ),
+        Said("an answer that forbids", "clients/bram/answers.yaml", "recent-injury: no", "recent-injury: yes"),
+        Said("an answer that nothing names", "clients/bram/answers.yaml", "seizures: no", "seizures: yes"),
+        File("readings of somebody else", "clients/joss/readings.csv", Pairs),
+        File("a translation of an exercise", "exercises/calf-press.de.md", "---\ntitle: Wade\n---\n## Do\n1. Drück.\n"),
         new("a picture's bytes", Picture),
         new("a client added", Added),
         new("a client removed", Removed),
@@ -68,6 +80,25 @@ internal static class EditKinds
         "- rule: equipment-missing\n  file: clients/tess/programme.md\n  saw: nothing\n  because: So it is.\n"
         + "  by: Ottoline Marsh\n"
         + "  until: 2027-01-31\n";
+
+    /// <summary>In place of the stretch it may be named to who must not do that.</summary>
+    private const string Rock =
+        "---\ntitle: Calf rock\ntrains: ankle dorsiflexion\nstage: gain\nposition: split-stance\nequipment: [wall]\n"
+        + "loads: [ankle]\ndose: 2-3 x hold 30-60 s, rest 20 s, each side\nsigns: [sharp-pain, pinch, calf-pull]\n"
+        + "not-with: [hernia]\n---\nThe rear ankle bends and comes back.\n\n## Set up\nLean on a wall.\n\n"
+        + "## Do\n1. Sink forward.\n2. Stay there for {hold}.\n";
+
+    /// <summary>Twelve pairs on days that follow each other: by these the practice knows its own error of measuring.</summary>
+    private static string Pairs =>
+        "date,motion,side,mode,value,unit,instrument\n"
+        + string.Concat(
+            Enumerable
+                .Range(0, 24)
+                .Select(i =>
+                    $"2026-{1 + (i / 4):00}-{1 + (i % 4 / 2 * 14) + (i % 2):00},lying ankle dorsiflexion,left,passive,"
+                    + $"{9 + (i % 2 * (i % 3))},deg,inclinometer\n"
+                )
+        );
 
     private static EditKind Said(string name, string path, params string[] said) =>
         new(name, (practice, _, chance) => practice.Exchange(practice.Sources, path, chance.Of, said));

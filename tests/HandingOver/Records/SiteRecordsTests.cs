@@ -41,6 +41,27 @@ public sealed class SiteRecordsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_kept_of_sources_is_read_back_whole()
+    {
+        var asked = new Asked();
+        asked.Note(new ExerciseId("wrist-lift"));
+        asked.Note(new ExerciseId("heel-lift"));
+        asked.NoteErrors();
+        Records.Keep(Nuala, new ClientRecord("key", asked, "plan", "edition", "today", Example.Found));
+        var read = Records.Read(Nuala);
+        Assert.NotNull(read);
+        Assert.Equal(("key", "plan", "edition", "today"), (read.Key, read.Plan, read.Edition, read.Judged));
+        Assert.Equal(Example.Found, read.Found);
+        Assert.Equal(["heel-lift", "wrist-lift"], read.Asked.Exercises.Select(e => e.Text));
+        Assert.Equal((true, false), (read.Asked.IsOfErrors, read.Asked.IsOfEverything));
+        Assert.Null(Records.Read(new("rufus")));
+        var text = File.ReadAllText(folder[".gradus-made/nuala.sources"])[65..]
+            .Replace("\"heel-lift\"", "\"../heel\"", StringComparison.Ordinal);
+        File.WriteAllText(folder[".gradus-made/nuala.sources"], TextHash.Whole(text) + "\n" + text);
+        Assert.Null(Records.Read(Nuala));
+    }
+
+    [Fact]
     public void A_bit_that_turned_or_a_byte_that_is_missing_makes_it_none()
     {
         Records.Keep(Nuala, Rendition.Pages, Example);

@@ -15,7 +15,7 @@ public sealed class YesWithoutEffect : IClientRule, IWholeRule
             if (
                 answer.Reply is Reply.Yes
                 && PreParticipation.For(client, condition.Id) == ClearanceNeed.None
-                && !practice.Exercises.Any(e => e.Contraindications.Any(c => c.Value == condition.Id))
+                && !practice.NamedConditions.Contains(condition.Id)
                 && !done.Any(u => Screening.RestsOnClearance(practice, client, u, condition))
             )
                 yield return Said(

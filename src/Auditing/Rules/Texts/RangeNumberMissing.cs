@@ -8,9 +8,11 @@ public sealed class RangeNumberMissing : IClientRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var (own, used) = (practice.In(client.Language), training.Exercises.Select(e => e.Id).ToHashSet());
-        var figures = own
-            .Exercises.Where(e => used.Contains(e.Id))
+        var own = practice.In(client.Language);
+        var figures = training
+            .Exercises.Select(e => own.Find(e.Id))
+            .OfType<Exercise>()
+            .OrderBy(e => e.Id.Text, StringComparer.Ordinal)
             .SelectMany(e => e.Text.Instructions.Prepend(e.Text.Why))
             .Prepend(client.Programme.Letter)
             .SelectMany(text => text.Inlines())
