@@ -14,8 +14,8 @@ internal static class FigureHtml
         var html = new StringBuilder();
         html.Append(
             CultureInfo.InvariantCulture,
-            $"<svg class=\"{PageClass.Drawn}\" viewBox=\"{drawn.Paper}\" role=\"img\"{Letters()}><title>{Html.Escape(drawn.Title)}</title>"
-                + $"<desc>{Html.Escape(drawn.Shows)}</desc><use href=\"#{drawn.Id}\" x=\"{paper[0]}\" y=\"{paper[1]}\" "
+            $"<svg class=\"{PageClass.Drawn}\" viewBox=\"{drawn.Paper}\" role=\"img\"{Letters()}>"
+                + $"<title>{Html.Escape(drawn.Title)}</title><desc>{Html.Escape(drawn.Shows)}</desc><use href=\"#{drawn.Id}\" x=\"{paper[0]}\" y=\"{paper[1]}\" "
                 + $"width=\"{paper[2]}\" height=\"{paper[3]}\""
         );
         if (drawn.Mirrored.Length > 0)
@@ -49,7 +49,8 @@ internal static class FigureHtml
         return new(
             symbols.Length == 0
                 ? ""
-                : $"<svg class=\"{PageClass.Figures}\" width=\"0\" height=\"0\" aria-hidden=\"true\">{string.Concat(symbols)}</svg>\n"
+                : $"<svg class=\"{PageClass.Figures}\" width=\"0\" height=\"0\" aria-hidden=\"true\">"
+                    + $"{string.Concat(symbols)}</svg>\n"
         );
     }
 }

@@ -57,7 +57,8 @@ public static class FigureFile
                 var x = mirrored ? right + bounds.Right - drawing.Letter.X : right + drawing.Letter.X - bounds.Left;
                 text.Append(
                     CultureInfo.InvariantCulture,
-                    $"<text x=\"{FigureSvg.Tenths(x)}\" y=\"{FigureSvg.Tenths(drawing.Letter.Y - bounds.Top + 6)}\">{letter}</text>"
+                    $"<text x=\"{FigureSvg.Tenths(x)}\" y=\"{FigureSvg.Tenths(drawing.Letter.Y - bounds.Top + 6)}\">"
+                        + $"{letter}</text>"
                 );
             }
 
