@@ -1,6 +1,5 @@
 using Gradus.Domain;
 using Gradus.Figures;
-using Gradus.Tests.Reading;
 
 namespace Gradus.Tests.Figures;
 
