@@ -33,7 +33,7 @@ public sealed class FigureCommandTests : IDisposable
     {
         var exercise = Repository.Path("content", "exercises", "knee-hover.md");
         Assert.Equal(0, Gradus.Run("figure", exercise, "--to", At("a.svg")).Status);
-        Assert.Contains("<title>Knee hover</title>", File.ReadAllText(At("a.svg")), StringComparison.Ordinal);
+        Assert.Contains("<title>All-fours knee lift</title>", File.ReadAllText(At("a.svg")), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -69,16 +69,14 @@ public sealed class FigureCommandTests : IDisposable
         );
     }
 
-    [Theory]
-    [InlineData("Kneeling chest turn", false)]
-    [InlineData("Knee hover", true)]
-    public void The_sheet_shows_all_figures_of_a_practice(string title, bool isThere)
+    [Fact]
+    public void The_sheet_shows_all_figures_of_a_practice()
     {
         var answer = Gradus.Run("figure", Repository.Path("content"), "--sheet", At("a.html"));
         Assert.Equal(0, answer.Status);
         Assert.Matches(@"\A.*a\.html: \d+ figures\n\z", answer.Output);
         var page = File.ReadAllText(At("a.html"));
-        Assert.Equal(isThere, page.Contains($"<li>{title}<svg", StringComparison.Ordinal));
+        Assert.Contains("<li>All-fours knee lift<svg", page, StringComparison.Ordinal);
         Assert.DoesNotContain("This page names clients", page, StringComparison.Ordinal);
     }
 
@@ -88,7 +86,7 @@ public sealed class FigureCommandTests : IDisposable
         Assert.Equal(0, Gradus.Run("figure", Repository.Path("content"), "--no-titles", "--sheet", At("a.html")).Status);
         var page = File.ReadAllText(At("a.html"));
         Assert.Contains("<li>1<svg", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("Knee hover", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("All-fours knee lift", page, StringComparison.Ordinal);
     }
 
     [Theory]

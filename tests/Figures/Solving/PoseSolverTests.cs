@@ -24,8 +24,9 @@ public sealed class PoseSolverTests
         var read = PoseReader.End(["front ankle dorsiflexion 25", "front knee moves"], start.Pose).Pose;
         Assert.NotNull(read);
         var end = PoseSolver.Solve(read, start);
+        // A wish, and no law: a foot gives way by up to 2 % of the height before a joint is strained.
         foreach (var side in Enum.GetValues<BodySide>())
-            Assert.InRange((end.Body.LegOf(side).Ball - start.Body.LegOf(side).Ball).Length, 0, 0.01);
+            Assert.InRange((end.Body.LegOf(side).Ball - start.Body.LegOf(side).Ball).Length, 0, 0.02);
         Assert.Equal(25, end.Angles[new SidedAngle(JointAngle.AnkleDorsiflexion, BodySide.Working)], 1e-9);
         Assert.Equal(start.Walls.Ahead, end.Walls.Ahead, 0.005);
     }
