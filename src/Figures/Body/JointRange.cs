@@ -28,4 +28,7 @@ public readonly record struct JointRange(double Least, double Most)
         };
 
     public bool Holds(double degrees) => degrees >= Least && degrees <= Most;
+
+    /// <summary>How many degrees it is outside; 0 inside.</summary>
+    public double Beyond(double degrees) => Math.Max(0, Math.Max(Least - degrees, degrees - Most));
 }

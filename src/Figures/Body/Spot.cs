@@ -20,6 +20,10 @@ public readonly record struct Spot(double X, double Y, double Z)
     /// <summary>The place at a share of the way to another, 0 to 1.</summary>
     public Spot Towards(Spot other, double share) => this + ((other - this) * share);
 
+    /// <summary>The three numbers alone: what a record prints by itself, every property, would never end at
+    /// <see cref="Unit"/>.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X:0.####}, {Y:0.####}, {Z:0.####})");
+
     public static Spot operator +(Spot a, Spot b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
     public static Spot operator -(Spot a, Spot b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);

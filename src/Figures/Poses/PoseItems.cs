@@ -63,7 +63,9 @@ public sealed partial class PoseReader
         var away = found.Groups["n"].Success ? Number(found) / Proportions.HeightInCentimetres : 0;
         if (surface is null && PoseWords.Parts.TryGetValue(PoseWords.One(under), out var body))
         {
-            if (off || parts[0].Part != BodyPart.Hand)
+            if (off && away == 0 && parts[0].Part == BodyPart.Hand)
+                Leave(written, parts, c => c is Contact.OnBody on && on.Under.Part == body);
+            else if (off || parts[0].Part != BodyPart.Hand)
                 Fault(written, "Only a hand is laid on a part of the body.", "Say on which thing it rests instead.");
             else
                 foreach (var part in parts)
@@ -76,8 +78,7 @@ public sealed partial class PoseReader
                 Nearest.Ask(under, PoseWords.Surfaces.Keys, $"Write one of: {string.Join(", ", PoseWords.Surfaces.Keys)}.")
             );
         else if (off && away == 0)
-            foreach (var part in parts)
-                Once(written, (part, "rests"), () => Leave(written, part, on));
+            Leave(written, parts, c => c is Contact.On resting && resting.Surface == on);
         else
             foreach (var part in parts)
                 Once(written, (part, "rests"), () => Put(new Contact.On(part, on) { Off = away }));
@@ -98,13 +99,34 @@ public sealed partial class PoseReader
         contacts[contact.Part] = contact;
     }
 
-    private void Leave(string written, SidedPart part, Surface on)
+    /// <param name="meant">Whether a contact is one with what the parts leave.</param>
+    private void Leave(string written, SidedPart[] parts, Func<Contact, bool> meant)
     {
-        // Of a foot that is flat the heel alone may leave.
-        if (part.Part == BodyPart.Heel && contacts.Remove(part with { Part = BodyPart.Foot }))
-            contacts[part with { Part = BodyPart.Ball }] = new Contact.On(part with { Part = BodyPart.Ball }, on);
-        else if (!contacts.Remove(part))
-            Fault(written, $"'{Shown(written)}': it rests on nothing.", "Take it out.");
+        foreach (var part in parts)
+        {
+            // A foot leaves with whatever of it rests; of a foot that is flat the heel alone may leave.
+            var resting = contacts
+                .Values.Where(meant)
+                .Where(c =>
+                    c.Part == part
+                    || (part.Part == BodyPart.Foot && SameEnd(c.Part, part))
+                    || (part.Part == BodyPart.Heel && c.Part == part with { Part = BodyPart.Foot })
+                )
+                .ToArray();
+            if (resting.Length == 0)
+            {
+                Fault(written, $"'{Shown(written)}': it does not rest there.", "Take it out.");
+                return;
+            }
+
+            Once(written, (part, "rests"), () =>
+            {
+                foreach (var left in resting)
+                    contacts.Remove(left.Part);
+                if (part.Part == BodyPart.Heel && resting[0] is Contact.On { Part.Part: BodyPart.Foot } flat)
+                    Put(flat with { Part = part with { Part = BodyPart.Ball } });
+            });
+        }
     }
 
     private static bool SameEnd(SidedPart a, SidedPart b) => a.Side == b.Side && End(a.Part) == End(b.Part);
@@ -126,9 +148,15 @@ public sealed partial class PoseReader
                 $"'{named}' is no thing that a figure can show.",
                 Nearest.Ask(named, PoseWords.Things.Keys, $"Write one of: {string.Join(", ", PoseWords.Things.Keys)}.")
             );
-        else if (kind == ThingKind.Backpack)
+        else if (PartsOf(written, found) is not { } parts)
+            return;
+        else if (kind == ThingKind.Backpack && parts[0].Part == BodyPart.Back)
             Once(written, kind, () => things.Add(new(kind, new(BodyPart.Back, BodySide.Working))));
-        else if (PartsOf(written, found) is { } parts)
+        else if (kind == ThingKind.Backpack)
+            Fault(written, "A backpack is worn on the back.", "Write 'backpack on back'.");
+        else if (kind != ThingKind.Cushion && parts[0].Part != BodyPart.Hand)
+            Fault(written, $"A {named} is held in a hand.", $"Write '{named} in working hand', or in the other, or in both.");
+        else
             foreach (var part in kind == ThingKind.Cushion ? parts.Take(1) : parts)
                 Once(written, (part, kind), () => things.Add(new(kind, part)));
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
@@ -9,6 +10,9 @@ public sealed partial class PoseReader
 {
     /// <summary>Far more than any pose needs.</summary>
     public const int MostItems = 40;
+
+    private static readonly ConcurrentDictionary<(string Base, BodySide Front), Dictionary<SidedAngle, double>> KnownUsual =
+        new();
 
     private readonly List<PoseFault> faults = [];
     private readonly Dictionary<SidedAngle, double> angles = [];
@@ -74,10 +78,8 @@ public sealed partial class PoseReader
     }
 
     /// <summary>What a joint is near to where nobody says anything else, in degrees; where it is not named, 0.</summary>
-    internal static IReadOnlyDictionary<SidedAngle, double> Usual(PoseBase @base, BodySide front)
-    {
-        return Usually(@base, front, front).angles;
-    }
+    internal static IReadOnlyDictionary<SidedAngle, double> Usual(PoseBase @base, BodySide front) =>
+        KnownUsual.GetOrAdd((@base.Name, front), _ => Usually(@base, front, front).angles);
 
     private static PoseReader Usually(PoseBase @base, BodySide front, BodySide? known)
     {

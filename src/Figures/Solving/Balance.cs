@@ -31,8 +31,9 @@ public static class Balance
     /// <summary>Whether it lies above what the body rests on. A wall or a bar holds too.</summary>
     internal static bool IsHeld(Posed posed)
     {
-        if (Standing(posed.Body, posed.Pose) is not { } places)
+        if (StandsOn(posed.Pose) is not { } parts)
             return true;
+        Spot[] places = [.. parts.SelectMany(p => BodyParts.Resting(posed.Body, p).Select(r => r.At))];
         var middle = Middle(posed.Body);
         // A foot is as wide as it is drawn: what counts is that the mass is not before, behind or beside all that rests.
         return middle.X >= places.Min(p => p.X) - Margin
@@ -43,18 +44,21 @@ public static class Balance
 
     /// <summary>How far it lies ahead of the middle of what the body stands on, or, below 0, behind it; 0 where it is well above
     /// it.</summary>
-    internal static double Falling(Skeleton body, Pose pose)
+    /// <param name="parts">What it stands on; null where something else holds it.</param>
+    internal static double Falling(Skeleton body, SidedPart[]? parts)
     {
-        if (Standing(body, pose) is not { } places)
+        if (parts is null)
             return 0;
-        var middle = Middle(body).X;
-        var (least, most) = (places.Min(p => p.X), places.Max(p => p.X));
+        var (middle, least, most) = (Middle(body).X, double.MaxValue, double.MinValue);
+        foreach (var part in parts)
+        foreach (var place in BodyParts.Resting(body, part))
+            (least, most) = (Math.Min(least, place.At.X), Math.Max(most, place.At.X));
         var room = (most - least) / 4;
         return Math.Max(0, middle - (most - room)) + Math.Min(0, middle - (least + room));
     }
 
-    /// <summary>The places that it stands on; null where something else holds it.</summary>
-    private static Spot[]? Standing(Skeleton body, Pose pose)
+    /// <summary>The parts that it stands on; null where something else holds it.</summary>
+    internal static SidedPart[]? StandsOn(Pose pose)
     {
         var resting = pose.Contacts.OfType<Contact.On>().Where(c => c.Off == 0).ToArray();
         if (
@@ -65,6 +69,6 @@ public static class Balance
             || resting.Any(c => !c.Part.IsPaired)
         )
             return null;
-        return [.. resting.SelectMany(c => BodyParts.Resting(body, c.Part).Select(p => p.At))];
+        return [.. resting.Select(c => c.Part)];
     }
 }

@@ -14,8 +14,12 @@ internal static class LeastSquares
     public static void Settle(double[] values, int wishes, Action<double[], double[]> misses)
     {
         var n = values.Length;
-        var (now, tried, slope) = (new double[wishes], new double[wishes], new double[n, wishes]);
-        var (square, right) = (new double[n, n], new double[n]);
+        var (now, tried, next) = (new double[wishes], new double[wishes], new double[n]);
+        var slopes = new Slope[n];
+        for (var i = 0; i < n; i++)
+            slopes[i] = new(wishes);
+        var (square, damped, lower) = (new double[n, n], new double[n, n], new double[n, n]);
+        var (right, way) = (new double[n], new double[n]);
         misses(values, now);
         var cost = Sum(now);
         var damping = 1e-3;
@@ -27,17 +31,16 @@ internal static class LeastSquares
                 values[i] = kept + Step;
                 misses(values, tried);
                 values[i] = kept;
-                for (var k = 0; k < wishes; k++)
-                    slope[i, k] = (tried[k] - now[k]) / Step;
+                slopes[i].Take(now, tried);
             }
 
+            Normal(slopes, now, square, right);
             var gained = 0.0;
             while (damping < 1e12)
             {
-                Normal(slope, now, damping, square, right);
-                if (Solve(square, right) is { } way)
+                Damp(square, damped, damping);
+                if (Solve(damped, right, lower, way))
                 {
-                    var next = new double[n];
                     for (var i = 0; i < n; i++)
                         next[i] = values[i] - way[i];
                     misses(next, tried);
@@ -56,7 +59,7 @@ internal static class LeastSquares
                 damping *= 10;
             }
 
-            if (gained <= cost * 1e-7)
+            if (gained <= (cost * 1e-7) + 1e-9)
                 return;
         }
     }
@@ -69,34 +72,30 @@ internal static class LeastSquares
         return sum;
     }
 
-    private static void Normal(double[,] slope, double[] now, double damping, double[,] square, double[] right)
+    private static void Normal(Slope[] slopes, double[] now, double[,] square, double[] right)
     {
-        var (n, wishes) = (slope.GetLength(0), slope.GetLength(1));
-        for (var i = 0; i < n; i++)
+        for (var i = 0; i < slopes.Length; i++)
         {
             for (var j = 0; j <= i; j++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < wishes; k++)
-                    sum += slope[i, k] * slope[j, k];
-                square[i, j] = square[j, i] = sum;
-            }
-
-            var along = 0.0;
-            for (var k = 0; k < wishes; k++)
-                along += slope[i, k] * now[k];
-            right[i] = along;
+                square[i, j] = square[j, i] = slopes[i].Dot(slopes[j].All);
+            right[i] = slopes[i].Dot(now);
         }
-
-        for (var i = 0; i < n; i++)
-            square[i, i] += damping * (square[i, i] + 1e-6);
     }
 
-    /// <summary>Cholesky's way; null where rounding has left no positive root.</summary>
-    private static double[]? Solve(double[,] square, double[] right)
+    private static void Damp(double[,] square, double[,] damped, double damping)
+    {
+        Array.Copy(square, damped, square.Length);
+        for (var i = 0; i < square.GetLength(0); i++)
+            damped[i, i] += damping * (square[i, i] + 1e-6);
+    }
+
+    /// <summary>Cholesky's way.</summary>
+    /// <param name="lower">Room to work in.</param>
+    /// <param name="found">Filled with what was found.</param>
+    /// <returns>False where rounding has left no positive root.</returns>
+    private static bool Solve(double[,] square, double[] right, double[,] lower, double[] found)
     {
         var n = right.Length;
-        var lower = new double[n, n];
         for (var i = 0; i < n; i++)
         {
             for (var j = 0; j <= i; j++)
@@ -109,11 +108,10 @@ internal static class LeastSquares
                 else if (sum > 0)
                     lower[i, i] = Math.Sqrt(sum);
                 else
-                    return null;
+                    return false;
             }
         }
 
-        var found = new double[n];
         for (var i = 0; i < n; i++)
         {
             var sum = right[i];
@@ -130,6 +128,35 @@ internal static class LeastSquares
             found[i] = sum / lower[i, i];
         }
 
-        return found;
+        return true;
+    }
+
+    /// <summary>What each wish changes by with one number. Most wishes depend on few of the numbers, so only those that are not
+    /// zero are summed.</summary>
+    private sealed class Slope(int wishes)
+    {
+        private readonly int[] some = new int[wishes];
+        private int count;
+
+        public double[] All { get; } = new double[wishes];
+
+        public void Take(double[] now, double[] after)
+        {
+            count = 0;
+            for (var k = 0; k < All.Length; k++)
+            {
+                All[k] = (after[k] - now[k]) / Step;
+                if (All[k] != 0)
+                    some[count++] = k;
+            }
+        }
+
+        public double Dot(double[] other)
+        {
+            var sum = 0.0;
+            for (var s = 0; s < count; s++)
+                sum += All[some[s]] * other[some[s]];
+            return sum;
+        }
     }
 }

@@ -15,6 +15,19 @@ internal static class PoseSentences
     public static string Through(SidedPart part, Surface surface) =>
         surface == Surface.Floor ? $"the {Named(part)} is below the floor" : $"the {Named(part)} goes through {Named(surface)}";
 
+    /// <summary>Of an angle that nobody said, and that all the rest would take.</summary>
+    public static string TooFar(SidedAngle angle, double degrees)
+    {
+        var sign = degrees < 0 ? -1 : 1;
+        var motion = PoseWords.Motions.FirstOrDefault(m => m.Value == (angle.Angle, sign)).Key
+            ?? PoseWords.Motions.First(m => m.Value.Angle == angle.Angle).Key;
+        var range = JointRange.Of(angle.Angle);
+        var most = Math.Abs(sign > 0 ? range.Most : range.Least);
+        return FormattableString.Invariant(
+            $"it takes {motion} {Math.Abs(degrees):0}, and the most that a figure shows is {most}"
+        );
+    }
+
     private static string Named(SidedPart part)
     {
         var word = PoseWords.Parts.First(p => p.Value == part.Part).Key;

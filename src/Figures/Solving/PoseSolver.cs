@@ -12,6 +12,9 @@ public sealed class PoseSolver
     /// <summary>Likewise on a part of the body, which gives way.</summary>
     private const double NearBody = 0.03;
 
+    /// <summary>How many degrees beyond its range a joint may be taken that nobody said: what a drawing does not show.</summary>
+    private const double Supple = 5;
+
     private const double Contacting = 300,
         Leaning = 100,
         Sinking = 200,
@@ -29,6 +32,9 @@ public sealed class PoseSolver
     private readonly double[] stiffness;
     private readonly (double Least, double Most)[] ranges;
 
+    /// <summary>What the body stands on; null where something else holds it.</summary>
+    private readonly SidedPart[]? standsOn;
+
     /// <summary>What no part of the body goes through.</summary>
     private readonly Surface[] solid;
     private readonly List<(SidedPart Part, int Index, Spot At, bool[] Along)> stay = [];
@@ -41,18 +47,19 @@ public sealed class PoseSolver
             angles[angle] = start is not null ? start.Angles[angle] : usual?.GetValueOrDefault(angle) ?? 0;
         if (start is null)
             foreach (var contact in pose.Contacts.Where(c => c.Part.Part == BodyPart.Hand))
-            foreach (var (angle, degrees) in Reaching(contact))
+            foreach (var (angle, degrees) in Habits.Reaching(contact))
                 angles[new(angle, contact.Part.Side)] = degrees;
         foreach (var said in pose.Angles)
             angles[said.Of] = said.Degrees;
         free = [.. JointAngles.All.Except(pose.Angles.Select(a => a.Of))];
         wished = [.. free.Select(f => double.DegreesToRadians(angles[f]))];
-        stiffness = [.. free.Select(f => Stiffness(f.Angle))];
+        stiffness = [.. free.Select(f => Habits.Stiffness(f.Angle))];
         ranges =
         [
             .. free.Select(f => JointRange.Of(f.Angle))
                 .Select(r => (double.DegreesToRadians(r.Least), double.DegreesToRadians(r.Most))),
         ];
+        standsOn = Balance.StandsOn(pose);
         solid =
         [
             Surface.Floor,
@@ -135,7 +142,7 @@ public sealed class PoseSolver
         }
 
         // Nobody falls over who is not held: the middle of the mass is wished above what stands.
-        Add(Balance.Falling(body, pose) * Balancing);
+        Add(Balance.Falling(body, standsOn) * Balancing);
         Add(values[3] * 0.7);
         Add(values[4] * 4);
         Add(values[5] * 4);
@@ -152,38 +159,6 @@ public sealed class PoseSolver
             count++;
         }
     }
-
-    /// <summary>How an arm is usually held whose hand rests there, in degrees; drawn so, no source.</summary>
-    private static (JointAngle Angle, double Degrees)[] Reaching(Contact contact) =>
-        contact switch
-        {
-            Contact.OnBody { Under.Part: BodyPart.Chest or BodyPart.Belly } =>
-            [
-                (JointAngle.ShoulderFlexion, 35),
-                (JointAngle.ShoulderRotation, 55),
-                (JointAngle.ElbowFlexion, 110),
-            ],
-            Contact.On { Surface: Surface.Wall } =>
-            [
-                (JointAngle.ShoulderFlexion, 75),
-                (JointAngle.ElbowFlexion, 25),
-                (JointAngle.ForearmPronation, 90),
-                (JointAngle.WristExtension, 70),
-            ],
-            _ => [],
-        };
-
-    /// <summary>How little a joint gives way to what was not said of it; drawn so, no source.</summary>
-    private static double Stiffness(JointAngle angle) =>
-        angle switch
-        {
-            JointAngle.TrunkFlexion or JointAngle.NeckFlexion => 2.5,
-            JointAngle.TrunkSideBending or JointAngle.TrunkRotation or JointAngle.NeckRotation => 4,
-            JointAngle.HipAbduction or JointAngle.HipRotation => 2,
-            JointAngle.ShoulderAbduction or JointAngle.ShoulderRotation => 1.2,
-            JointAngle.ForearmPronation or JointAngle.ToeExtension => 0.5,
-            _ => 1,
-        };
 
     private static double[] Contacts(Skeleton body, Walls walls, Contact contact)
     {
@@ -221,6 +196,9 @@ public sealed class PoseSolver
         foreach (var contact in pose.Contacts)
             if (Contacts(body, walls, contact).Any(miss => Math.Abs(miss) > (contact is Contact.OnBody ? NearBody : Near)))
                 unmet.Add(new(PoseSentences.OutOfReach(contact), contact.Part));
+        foreach (var angle in free)
+            if (JointRange.Of(angle.Angle).Beyond(angles[angle]) > Supple)
+                unmet.Add(new(PoseSentences.TooFar(angle, angles[angle]), Habits.Reaches(angle)));
         if (pose.Lean is { } lean && Math.Abs(double.RadiansToDegrees(LeanOf(body)) - lean) > 1)
             unmet.Add(new("the trunk cannot lean as it is said", null));
         foreach (var surface in solid)
