@@ -24,7 +24,7 @@ internal static class FigureHtml
         if (drawn.Letter.Length > 0)
             html.Append(
                 CultureInfo.InvariantCulture,
-                $"<text x=\"{drawn.LetterX}\" y=\"{drawn.LetterY}\" text-anchor=\"middle\" font-size=\"18\" font-weight=\"bold\" "
+                $"<text class=\"{PageClass.Letter}\" x=\"{drawn.LetterX}\" y=\"{drawn.LetterY}\" text-anchor=\"middle\" font-size=\"18\" font-weight=\"bold\" "
                     + $"fill=\"currentColor\">{Html.Escape(drawn.Letter)}</text>"
             );
         return html.Append("</svg>").ToString();

@@ -168,7 +168,7 @@ public sealed class ProseHtmlTests
         Assert.Equal(
             "<p><svg class=\"drawn\" viewBox=\"-5 -10 20 30\" role=\"img\" data-letters=\"L R\"><title>Lean &lt;1&gt;: Start</title>"
                 + "<desc>Drawn from the side.</desc><use href=\"#figure-lean-start\" x=\"-5\" y=\"-10\" width=\"20\" height=\"30\" "
-                + "transform=\"matrix(-1 0 0 1 10 0)\"/><text x=\"3\" y=\"4.5\" text-anchor=\"middle\" font-size=\"18\" "
+                + "transform=\"matrix(-1 0 0 1 10 0)\"/><text class=\"drawn-letter\" x=\"3\" y=\"4.5\" text-anchor=\"middle\" font-size=\"18\" "
                 + "font-weight=\"bold\" fill=\"currentColor\">L</text></svg></p>\n",
             Html(
                 Paragraph(

@@ -51,6 +51,9 @@ public static class PageClass
     public const string Drawn = "drawn";
     public const string Figures = "figures";
 
+    /// <summary>The letter in a figure.</summary>
+    public const string Letter = "drawn-letter";
+
     /// <summary>What scripts say of a part: it is this week's; a time has more than three digits; a sheet is begun.</summary>
     public const string ThisWeek = "this-week";
     public const string Long = "long";
@@ -75,6 +78,7 @@ public static class PageClass
         Pair,
         Drawn,
         Figures,
+        Letter,
         ThisWeek,
         Long,
         Filled,
