@@ -15,6 +15,7 @@ public static class RuleBook
         new ProsePlaceholderWrong(),
         new ProseAgainstDose(),
         new ReadingTooHard(),
+        new FigureOutOfBalance(),
         new ExerciseWithoutStopSign(),
         new ExerciseWithoutExpectSign(),
         new ExerciseWithoutContraindication(),

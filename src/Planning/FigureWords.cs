@@ -42,7 +42,7 @@ internal static class FigureWords
                 letter.Length > 0 ? FigureSvg.Tenths(x) : "",
                 letter.Length > 0 ? FigureSvg.Tenths(drawing.Letter.Y + LetterDrop) : "",
                 words.Say("figure-title", ("title", exercise.Title), ("moment", words.Say($"picture-{moment}"))),
-                Said(posed.Pose, exercise, side, words)
+                Said(posed.Pose, side, words)
             );
         }
     }
@@ -64,11 +64,11 @@ internal static class FigureWords
     }
 
     /// <summary>"On one knee, seen from the side. Right leg: ankle dorsiflexion 25°."</summary>
-    private static string Said(Pose pose, Exercise exercise, Side? side, Words words)
+    private static string Said(Pose pose, Side? side, Words words)
     {
         var seen = words.Say(
             "figure-seen-" + Kebab.Of(pose.View.ToString()),
-            ("position", words.Say("position-" + Kebab.Of(exercise.Position.ToString())))
+            ("position", words.Say("position-" + Kebab.Of(pose.Base.Position.ToString())))
         );
         var angles = pose
             .Angles.GroupBy(a => (a.Of.Angle, a.Degrees))
