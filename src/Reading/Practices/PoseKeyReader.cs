@@ -3,8 +3,8 @@ using Gradus.Figures;
 
 namespace Gradus.Reading;
 
-/// <summary><c>pose: { start: [half-kneeling, trunk upright], end: [front ankle dorsiflexion 25] }</c> and <c>feel: calf</c> of an
-/// exercise: how it looks, and where it is felt.</summary>
+/// <summary><c>pose: { start: [half-kneeling, trunk upright], end: [front ankle dorsiflexion 25] }</c> and <c>feel: calf</c> of
+/// an exercise: how it looks, and where it is felt.</summary>
 internal static class PoseKeyReader
 {
     /// <returns>Null where nothing is written, or something is wrong in it.</returns>
