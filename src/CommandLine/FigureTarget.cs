@@ -6,7 +6,7 @@ internal static class FigureTarget
     /// <summary>In one step: whoever looks sees the whole file of before or the whole new one.</summary>
     /// <param name="option">The one that named it.</param>
     /// <param name="ending">What its name must end in.</param>
-    /// <exception cref="IOException">It cannot be written there, with the reason; a file that stood there still stands.</exception>
+    /// <exception cref="IOException">It cannot be written there; a file that stood there still stands.</exception>
     public static void Write(string path, string option, string ending, string text)
     {
         if (!path.EndsWith(ending, StringComparison.OrdinalIgnoreCase) || path.Contains('\0', StringComparison.Ordinal))

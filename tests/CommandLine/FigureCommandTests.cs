@@ -38,7 +38,7 @@ public sealed class FigureCommandTests : IDisposable
 
     [Theory]
     [InlineData("standing, hands on wal", 10, 12, "'wal' is nothing that a body may rest on here.", "Did you mean 'wall'?")]
-    [InlineData("stand", 0, 5, "'stand' is no base of a pose.", "Did you mean 'standing'?")]
+    [InlineData("standin", 0, 7, "'standin' is no base of a pose.", "Did you mean 'standing'?")]
     public void What_is_wrong_is_shown_at_its_word_and_nothing_is_written(
         string pose,
         int column,

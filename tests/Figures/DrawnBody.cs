@@ -6,8 +6,8 @@ namespace Gradus.Tests.Figures;
 /// <summary>A body as its drawing tells it, in the space that it was worked out in, and what is wrong with it.</summary>
 internal sealed partial class DrawnBody
 {
-    /// <summary>What rounding to a tenth may add to a place, in heights of the body: half a tenth on each of three axes, along the
-    /// foot with what its direction is off, of a body of 200.</summary>
+    /// <summary>What rounding to a tenth may add to a place, in heights of the body: half a tenth on each of three axes, along
+    /// the foot with what its direction is off, of a body of 200.</summary>
     private const double Rounding = 0.0012;
 
     private readonly FigureReading reading;
@@ -47,7 +47,7 @@ internal sealed partial class DrawnBody
         foreach (var (of, degrees) in posed.Pose.Angles)
             if (reading.Angle(of, posed.Angles) is not { } told)
                 worst?.Untold(of.Angle);
-            else if (worst.Exceeds($"angle", Math.Abs(told - degrees), 1))
+            else if (worst.Exceeds("angle", Math.Abs(told - degrees), 1))
                 yield return $"angle {of.Angle} {of.Side}: {told:0.0} for {degrees}";
         if (posed.Pose.Lean is { } lean)
         {
@@ -90,8 +90,8 @@ internal sealed partial class DrawnBody
         surface switch
         {
             Surface.Floor => at.Z,
-            // A step of 15 cm, a chair of 40 and a table of 72 for somebody of 170 cm, and a bar out of reach; common practice, no
-            // source.
+            // A step of 15 cm, a chair of 40 and a table of 72 for somebody of 170 cm, and a bar out of reach; common practice,
+            // no source.
             Surface.Step => at.Z - 0.09,
             Surface.Chair => at.Z - 0.238,
             Surface.Table => at.Z - 0.425,

@@ -3,28 +3,26 @@ using Gradus.Figures;
 
 namespace Gradus.Tests.Figures;
 
-/// <summary>A pose made from the words of the grammar, by chance: near enough to what the base is usually like that a good share of
-/// them can be.</summary>
-internal sealed class MadePose
+/// <summary>A pose made from the words of the grammar, by chance: near enough to what the base is usually like that a good share
+/// of them can be.</summary>
+/// <param name="Kinds">What it is made of: for the spread.</param>
+internal sealed record MadePose(WrittenPose Written, IReadOnlyList<string> Kinds)
 {
-    private readonly Chance chance;
-    private readonly List<string> kinds = [];
-
-    private MadePose(ulong seed) => chance = new(seed);
-
-    public required WrittenPose Written { get; init; }
-
-    /// <summary>What it is made of: for the spread.</summary>
-    public required IReadOnlyList<string> Kinds { get; init; }
-
     public static MadePose Of(ulong seed)
     {
-        var made = new MadePose(seed) { Written = new([], []), Kinds = [] };
-        var written = made.Make();
-        return new(seed) { Written = written, Kinds = made.kinds };
+        var maker = new PoseMaker(seed);
+        return new(maker.Make(), maker.Kinds);
     }
+}
 
-    private WrittenPose Make()
+internal sealed class PoseMaker(ulong seed)
+{
+    private readonly Chance chance = new(seed);
+    private readonly List<string> kinds = [];
+
+    public IReadOnlyList<string> Kinds => kinds;
+
+    public WrittenPose Make()
     {
         var named = chance.Of(PoseBase.All);
         kinds.Add(named.Name);
@@ -55,7 +53,8 @@ internal sealed class MadePose
             6 => Kind("thing", $"{chance.Of<string>(["bottle", "bag", "weight", "stick"])} in {chance.Of(Sides)}hand"),
             _ => Kind(
                 "push",
-                $"{chance.Of(Sides)}{chance.Of<string>(["knee", "ball", "hand"])} pushes {chance.Of([.. PoseWords.Directions.Keys])}"
+                $"{chance.Of(Sides)}{chance.Of<string>(["knee", "ball", "hand"])} pushes "
+                    + chance.Of([.. PoseWords.Directions.Keys])
             ),
         };
 

@@ -24,16 +24,16 @@ public sealed class PoseKeyTests
     [Fact]
     public void A_pose_keeps_its_items_and_the_place_where_it_is_felt()
     {
-        var (exercise, findings) = Read("pose: { start: [standing, HANDS on  wall], end: [heels off floor] }", "feel: shin");
+        var (exercise, findings) = Read("pose: { start: [standing, HANDS on wall], end: [heels off floor] }", "feel: shin");
         Assert.Empty(findings);
-        Assert.Equal(["standing", "HANDS on  wall"], exercise?.Pose?.Start);
+        Assert.Equal(["standing", "HANDS on wall"], exercise?.Pose?.Start);
         Assert.Equal(["heels off floor"], exercise?.Pose?.End);
         Assert.Equal("shin", exercise?.Pose?.Feel);
     }
 
     [Theory]
-    [InlineData("pose: { start: [standing, kne flexion 9] }", "feel: calf", 25, "pose-wrong")]
-    [InlineData("pose: { start: [standing], end: [knee flexion 200] }", "feel: calf", 33, "pose-wrong")]
+    [InlineData("pose: { start: [standing, kne flexion 9] }", "feel: calf", 27, "pose-wrong")]
+    [InlineData("pose: { start: [standing], end: [knee flexion 200] }", "feel: calf", 34, "pose-wrong")]
     [InlineData("pose: { start: [stand] }", "feel: calf", 17, "pose-wrong")]
     [InlineData("pose: { start: [] }", "feel: calf", 0, "")]
     [InlineData("pose: { begin: [standing] }", "feel: calf", 9, "key-unknown")]

@@ -1,8 +1,8 @@
 namespace Gradus.Figures;
 
 /// <summary>How far a joint of a supple person goes, in degrees, both ends included: what a figure may be asked to show. Wider
-/// than the normal values of the American Academy of Orthopaedic Surgeons (Joint Motion, 1965), which are averages; the widening is
-/// common practice, no source.</summary>
+/// than the normal values of the American Academy of Orthopaedic Surgeons (Joint Motion, 1965), which are averages; the
+/// widening is common practice, no source.</summary>
 public readonly record struct JointRange(double Least, double Most)
 {
     public static JointRange Of(JointAngle angle) =>

@@ -104,8 +104,8 @@ public sealed partial class FigureReading
 
     /// <summary>In degrees, with the sign of <see cref="JointAngle"/>.</summary>
     /// <param name="expected">What the drawing should show: of two ways to name one place of a limb, (flexion, abduction,
-    /// rotation) and (180 + flexion, 180 - abduction, 180 + rotation), the nearer is taken, and an elbow or a wrist takes its sign
-    /// from it.</param>
+    /// rotation) and (180 + flexion, 180 - abduction, 180 + rotation), the nearer is taken, and an elbow or a wrist takes its
+    /// sign from it.</param>
     /// <returns>Null where it cannot be told to a degree: of the neck's rotation and the toes never; of a rotation where the next
     /// joint is straight; of a flexion where the limb points out to the side.</returns>
     public double? Angle(SidedAngle angle, JointAngles expected)

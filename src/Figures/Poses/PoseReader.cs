@@ -234,14 +234,15 @@ public sealed partial class PoseReader
     private static partial Regex Angled();
 
     [GeneratedRegex(
-        @"^((?<which>working|other|both|front|rear|top|lower) )?(?<part>[a-z]+) ((?<n>[0-9]{1,3}) cm (?=off))?(?<how>on|off) (the )?"
-            + "((?<whose>working|other|own|front|rear|top|lower) )?(?<under>[a-z]+( [a-z]+)?)$",
+        @"^((?<which>working|other|both|front|rear|top|lower) )?(?<part>[a-z]+) ((?<n>[0-9]{1,3}) cm (?=off))?"
+            + "(?<how>on|off) (the )?((?<whose>working|other|own|front|rear|top|lower) )?(?<under>[a-z]+( [a-z]+)?)$",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Resting();
 
     [GeneratedRegex(
-        @"^(?<thing>[a-z]+) (?<how>in|on|under|between) (the )?((?<which>working|other|both|front|rear|top|lower) )?(?<part>[a-z]+)$",
+        @"^(?<thing>[a-z]+) (?<how>in|on|under|between) (the )?"
+            + "((?<which>working|other|both|front|rear|top|lower) )?(?<part>[a-z]+)$",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex Held();

@@ -6,7 +6,8 @@ using Gradus.Tests.House;
 
 namespace Gradus.Tests.Figures.Poses;
 
-/// <summary><c>pose.md</c> held against what is read: its tables have every word and no other, and its examples are run.</summary>
+/// <summary><c>pose.md</c> held against what is read: its tables have every word and no other, and its examples are
+/// run.</summary>
 public sealed class PosePageTests
 {
     private static readonly string Page = File.ReadAllText(Repository.Path("src", "Figures", "Poses", "pose.md"));
