@@ -37,7 +37,10 @@ internal sealed class BodyShapes(Skeleton body, Camera camera, IReadOnlyList<Sid
 
         var trunk = works.Any(w => !w.IsPaired && w.Part != BodyPart.Head) ? Tone.Work : Tone.Near;
         yield return Together(
-            Line("spine", trunk, TrunkWidth, body.Hips, body.LowBack, body.MidBack, body.Shoulders),
+            Line("spine", trunk, TrunkWidth, body.Hips, body.LowBack, body.MidBack, body.Shoulders) with
+            {
+                IsInside = true,
+            },
             Outline(trunk)
         );
         var head = works.Any(w => w.Part == BodyPart.Head) ? Tone.Work : Tone.Near;

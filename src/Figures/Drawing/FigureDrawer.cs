@@ -33,8 +33,8 @@ public static class FigureDrawer
         {
             var flesh = bodies[which].SelectMany(b => b).ToArray();
             var arrows = moving
-                .Select(way => Arrow.Beside(way, flesh, bounds))
                 .Concat(Pushes(both[which], camera))
+                .Select(way => Arrow.Beside(way, flesh, bounds))
                 .SelectMany(way => Arrow.Along(way))
                 .ToArray();
             IEnumerable<Shape[]> groups =

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Gradus.Domain;
 
 namespace Gradus.Figures;
 
@@ -28,11 +29,36 @@ public static class FigureSvg
         foreach (var group in drawing.Groups)
         {
             if (group[0].Tone is Tone.Far or Tone.Near or Tone.Work or Tone.Thing)
-                Write(text, "halo", group.Select(s => s with { Part = "", Width = s.Width + Halo }));
+                Write(text, "halo", Around(group));
             Write(text, ClassOf(group[0].Tone), group);
         }
 
         return text.ToString();
+    }
+
+    /// <summary>What sets a group off from what is behind it: a limb in one line, as wide as it is at its widest.</summary>
+    private static IEnumerable<Shape> Around(Series<Shape> group)
+    {
+        Shape? limb = null;
+        foreach (var shape in group.Where(s => !s.IsInside))
+        {
+            if (limb is not null && !shape.IsFilled && limb.Points[^1] == shape.Points[0])
+            {
+                limb = limb with { Points = [.. limb.Points, .. shape.Points.Skip(1)] };
+                continue;
+            }
+
+            if (limb is not null)
+                yield return limb;
+            limb = shape with { Part = "", Width = shape.Width + Halo };
+            if (!shape.IsFilled)
+                continue;
+            yield return limb;
+            limb = null;
+        }
+
+        if (limb is not null)
+            yield return limb;
     }
 
     private static void Write(StringBuilder text, string name, IEnumerable<Shape> shapes)

@@ -22,7 +22,11 @@ public enum Tone
 /// <param name="Points">A line from one to the next.</param>
 /// <param name="Width">Of the line; 0 where only its inside is filled.</param>
 /// <param name="IsFilled">Whether the last leads back to the first, with all inside filled.</param>
-public sealed record Shape(string Part, Tone Tone, Series<Seen> Points, double Width, bool IsFilled = false);
+public sealed record Shape(string Part, Tone Tone, Series<Seen> Points, double Width, bool IsFilled = false)
+{
+    /// <summary>It lies inside another of its group, and needs nothing to set it off.</summary>
+    public bool IsInside { get; init; }
+}
 
 /// <summary>A body at one moment, with what it rests on and holds.</summary>
 /// <param name="Groups">From the farthest to the nearest; each is set off from what is behind it.</param>

@@ -28,7 +28,7 @@ internal static class Things
             case ThingKind.Stick:
                 return (Line(at - (arm.Last.Ahead * 0.3), at + (arm.Last.Ahead * 0.3)), 4, false);
             case ThingKind.Bag:
-                var under = arm.Tip - new Spot(0, 0, 0.02);
+                var under = arm.End.Towards(arm.Tip, 0.8);
                 return (
                     new[]
                     {
@@ -59,7 +59,7 @@ internal static class Things
         if (at.IsOfLeg && a != b)
         {
             var (one, other) = (camera.See(a), camera.See(b));
-            return ([one.Towards(other, 0.4), one.Towards(other, 0.6)], 16, false);
+            return ([one.Towards(other, 0.3), one.Towards(other, 0.7)], 14, false);
         }
 
         var radius = at.Part == BodyPart.Head ? BodyParts.HeadRadius : 0.05;

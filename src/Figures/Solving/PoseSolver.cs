@@ -70,10 +70,14 @@ public sealed class PoseSolver
                 .Distinct(),
         ];
         foreach (var contact in pose.Contacts.OfType<Contact.On>())
-            if (start is not null && start.Pose.Contacts.Contains(contact))
+            if (start is not null && start.Pose.Contacts.Contains(contact) && !IsMoved(contact.Part))
                 foreach (var (index, place) in BodyParts.Resting(start.Body, contact.Part).Index())
                     stay.Add((contact.Part, index, place.At, Along(contact.Surface)));
     }
+
+    /// <summary>A hand that slides along the floor rests there, and does not stay.</summary>
+    private bool IsMoved(SidedPart part) =>
+        pose.Moves is { } moved && moved.Part == part.Part && (moved.Side == part.Side || pose.MovesBoth);
 
     /// <param name="start">Where the movement began: what rests there and still rests stays where it is.</param>
     public static Posed Solve(Pose pose, Posed? start = null) => new PoseSolver(pose, start).Solve();
