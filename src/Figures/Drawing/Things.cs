@@ -62,6 +62,12 @@ internal static class Things
             return ([one.Towards(other, 0.3), one.Towards(other, 0.7)], 14, false);
         }
 
+        if (camera.IsFromAbove && at.Part == BodyPart.Head)
+        {
+            Spot[] corners = [new(-0.09, -0.13, -0.1), new(0.09, -0.13, -0.1), new(0.09, 0.13, -0.1), new(-0.09, 0.13, -0.1)];
+            return (corners.Select(c => camera.See(a + c)).ToSeries(), 6, true);
+        }
+
         var radius = at.Part == BodyPart.Head ? BodyParts.HeadRadius : 0.05;
         var below = a - new Spot(0, 0, radius + 0.012);
         return ([camera.See(below - new Spot(0.08, 0.03, 0)), camera.See(below + new Spot(0.08, 0.03, 0))], 8, false);
