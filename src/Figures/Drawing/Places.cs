@@ -8,7 +8,8 @@ internal sealed class Places
     private const double Thick = 3,
         Thin = 1.5,
         WallHeight = 1.0,
-        Beyond = 0.07;
+        Beyond = 0.07,
+        MatBeyond = 0.11;
 
     private readonly Camera camera;
     private readonly Walls walls;
@@ -41,7 +42,7 @@ internal sealed class Places
         if (!camera.IsFromAbove || both[0].Pose.Base.Position.HeightOf() != Height.Floor)
             yield break;
         var all = both.SelectMany(p => BodyParts.Everywhere(p.Body)).Select(p => p.At.At).ToArray();
-        var (back, ahead) = (all.Min(p => p.X) - Beyond, all.Max(p => p.X) + Beyond);
+        var (back, ahead) = (all.Min(p => p.X) - MatBeyond, all.Max(p => p.X) + MatBeyond);
         var (right, left) = (all.Min(p => p.Y) - Beyond, all.Max(p => p.Y) + Beyond);
         Spot[] corners =
         [
