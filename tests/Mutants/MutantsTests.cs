@@ -7,8 +7,8 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Mutants;
 
 /// <summary>A rule is worth what it catches, and a test too: a small change of what judges or decides must fail some test. An
-/// hour or two, so only under <c>tests/run --long</c>, or for one folder or file with
-/// <c>GRADUS_MUTANTS=Auditing/Rules/Sides</c>. What is judged is written to <c>.artifacts/mutants</c> as it goes, and a run that
+/// hour or two, so only under <c>tests/run --long</c>, or for one part, folder or file with
+/// <c>GRADUS_MUTANTS=Auditing/Rules/Sides</c>; a part is asked for without those that lie in it. What is judged is written to <c>.artifacts/mutants</c> as it goes, and a run that
 /// was cut off goes on from there.</summary>
 [Trait("Slow", "yes")]
 public sealed class MutantsTests(ITestOutputHelper output)
@@ -63,13 +63,7 @@ public sealed class MutantsTests(ITestOutputHelper output)
     {
         Assert.SkipUnless(LongProof.Whole || Asked.Length > 0, "It takes hours; tests/run --long has it.");
         Assert.SkipUnless(Asked.StartsWith(name, StringComparison.Ordinal) || Asked.Length == 0, "Another room is asked for.");
-        var room = MutatedRoom.Of(
-            name,
-            Assembly.Load($"Gradus.{name}"),
-            References(),
-            file => file.StartsWith(Asked, StringComparison.Ordinal),
-            Sample.Of
-        );
+        var room = MutatedRoom.Of(name, Assembly.Load($"Gradus.{name}"), References(), IsAsked, Sample.Of);
         var progress = new Progress(Repository.Path($".artifacts/mutants/{name}.txt"), Build());
         var run = new MutantRun(
             room,
@@ -87,6 +81,9 @@ public sealed class MutantsTests(ITestOutputHelper output)
         Assert.Empty(report.WithoutReason());
         Assert.All(report.Killed(), part => Assert.True(part.Share >= LeastKilled, $"{part.Part}: {part.Share:P1} are noticed."));
     }
+
+    private static bool IsAsked(string file) =>
+        Sample.Parts.Contains(Asked) ? Sample.PartOf(file) == Asked : file.StartsWith(Asked, StringComparison.Ordinal);
 
     private static IEnumerable<string> References() =>
         Directory

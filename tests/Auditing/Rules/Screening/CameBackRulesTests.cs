@@ -98,12 +98,12 @@ public sealed class CameBackRulesTests
     [Theory]
     [InlineData("worse on two mornings", Mornings, "2026-12-01,18:05,1,1,1,0,2,4", "2026-12-05,18:05,1,1,1,0,2,4")]
     [InlineData("stopped twice", Stops, "2026-11-23,18:05,1,1,1,yes,sharp,4", "2026-11-30,18:05,1,1,1,yes,sharp,4")]
-    public void Nothing_is_said_of_a_use_that_is_refused(string why, params string[] log) =>
+    public void Nothing_is_said_of_a_use_that_is_refused(string why, string head, string first, string second) =>
         new PlantedSourceFault(
             why,
             "error side-unresolved",
             [
-                Log(log),
+                Log(head, first, second),
                 "clients/bram/programme.md\n- - use: wall-calf-stretch\n+ - use: wall-calf-stretch\n+   side: parry arm",
                 .. Answered("2026-12-06"),
             ]
