@@ -8,8 +8,8 @@ namespace Gradus.Tests.Mutants;
 
 /// <summary>A rule is worth what it catches, and a test too: a small change of what judges or decides must fail some test. An
 /// hour or two, so only under <c>tests/run --long</c>, or for one part, folder or file with
-/// <c>GRADUS_MUTANTS=Auditing/Rules/Sides</c>; a part is asked for without those that lie in it. What is judged is written to <c>.artifacts/mutants</c> as it goes, and a run that
-/// was cut off goes on from there.</summary>
+/// <c>GRADUS_MUTANTS=Auditing/Rules/Sides</c>; a part is asked for without those that lie in it. What is judged is written to
+/// <c>.artifacts/mutants</c> as it goes, and a run that was cut off goes on from there.</summary>
 [Trait("Slow", "yes")]
 public sealed class MutantsTests(ITestOutputHelper output)
 {
@@ -58,7 +58,7 @@ public sealed class MutantsTests(ITestOutputHelper output)
     /// <param name="namespaces">Whose tests judge it.</param>
     [Theory]
     [InlineData("Training", "Gradus.Tests.Trainings", "Gradus.Tests.Auditing")]
-    [InlineData("Auditing", "Gradus.Tests.Auditing")]
+    [InlineData("Auditing", "Gradus.Tests.Auditing", "Gradus.Tests.Auditing.Pages", "Gradus.Tests.Auditing.Pages.Trees")]
     public void Nine_of_ten_are_noticed_and_what_is_not_has_a_reason(string name, params string[] namespaces)
     {
         Assert.SkipUnless(LongProof.Whole || Asked.Length > 0, "It takes hours; tests/run --long has it.");

@@ -2,9 +2,9 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>From which week work is too hard for whom. Four gentle weeks for somebody who is not regularly active, and 70 per cent
-/// (7 of 10) as hard, are common practice, no source; so is what the practice asks of people under 18 at most, 60 per cent where
-/// it says nothing.</summary>
+/// <summary>From which week work is too hard for whom. Four gentle weeks for somebody who is not regularly active, and 70 per
+/// cent (7 of 10) as hard, are common practice, no source; so is what the practice asks of people under 18 at most, 60 per cent
+/// where it says nothing.</summary>
 public sealed class HardnessTests
 {
     [Theory]

@@ -3,8 +3,8 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What a clinician asked to be spared: "from which day", "its last day", "what is spared, with its side", "the name of a
-/// motion", "where there is no limit it is not done at all" (practice-format.md).</summary>
+/// <summary>What a clinician asked to be spared: "from which day", "its last day", "what is spared, with its side", "the name of
+/// a motion", "where there is no limit it is not done at all" (practice-format.md).</summary>
 public sealed class RestrictionBreachTests
 {
     /// <summary>The programme has the weeks from Monday, 4 January 2027, and from the 11th.</summary>

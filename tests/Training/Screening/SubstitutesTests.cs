@@ -2,9 +2,9 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What is named instead of an exercise that is not for somebody: contraindicated-exercise.md says "an easier version, or
-/// another exercise for the same motion and stage, that nothing rules out, … if the client has the things for it and it is not in
-/// the session already".</summary>
+/// <summary>What is named instead of an exercise that is not for somebody: contraindicated-exercise.md says "an easier version,
+/// or another exercise for the same motion and stage, that nothing rules out, … if the client has the things for it and it is not
+/// in the session already".</summary>
 public sealed class SubstitutesTests
 {
     private const string Fine = "";
@@ -110,7 +110,8 @@ public sealed class SubstitutesTests
     public void It_is_done_with_what_the_client_has(string has, string? named) =>
         Assert.Equal(named, Named(Lunge.Exercise("low-lunge", Hold, "equipment: [band, bench]", "supine"), client: has));
 
-    /// <summary>It is tried in the weeks and on the side of the use: the right knee may be sore where the left is at work.</summary>
+    /// <summary>It is tried in the weeks and on the side of the use: the right knee may be sore where the left is at
+    /// work.</summary>
     [Theory]
     [InlineData("left", "yes, right", "low-lunge")]
     [InlineData("right", "yes, right", null)]
@@ -124,6 +125,10 @@ public sealed class SubstitutesTests
                 [$"- use: lunge\n  side: {side}"]
             )
         );
+
+    [Fact]
+    public void What_is_done_on_a_side_that_the_client_has_not_is_not_named() =>
+        Assert.Null(Named(Lunge.Exercise("low-lunge", "2 x hold 30 s, on parry arm", Fine, "supine")));
 
     /// <summary>What a clinician asked to be spared is spared in what takes its place too.</summary>
     [Theory]

@@ -4,8 +4,8 @@ using Gradus.Trainings;
 namespace Gradus.Tests.Trainings;
 
 /// <summary>What a use loads, as its page tells the script that asks where it hurts: what it trains, what it says, what its
-/// position rests on and what is held, each with what cannot be spared while that is loaded (the thigh with hip and knee, the calf
-/// with ankle and foot, the groin with the hip, the head with the neck). Common practice, no source.</summary>
+/// position rests on and what is held, each with what cannot be spared while that is loaded (the thigh with hip and knee, the
+/// calf with ankle and foot, the groin with the hip, the head with the neck). Common practice, no source.</summary>
 public sealed class UseLoadsTests
 {
     private const string Legs = "hip knee ankle foot groin thigh calf";
@@ -33,6 +33,19 @@ public sealed class UseLoadsTests
                 .Written(Of("supine", "cervical rotation", more, "2 x move 6 reps at effort 5, each side, load a dumbbell"))
                 .Order(StringComparer.Ordinal)
         );
+
+    /// <summary>What a coach writes for a week counts like what the exercise says.</summary>
+    [Theory]
+    [InlineData("", false)]
+    [InlineData(", load a dumbbell", true)]
+    public void What_is_held_in_some_week_is_loaded(string more, bool isLoaded)
+    {
+        var practice = Club
+            .Empty.Exercise("bend", "2 x move 6 reps at effort 5, each side", "", "supine", "knee flexion")
+            .Member("ada", [$"- use: bend\n  by-week:\n    2: 2 x move 6 reps at effort 5{more}"], weeks: 2)
+            .Read();
+        Assert.Equal(isLoaded, Assert.Single(Planned.Uses(practice)).Loads(Region.Find("wrist")!, null));
+    }
 
     /// <summary>The left is at work, lying down.</summary>
     [Theory]

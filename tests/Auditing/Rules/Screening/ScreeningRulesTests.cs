@@ -56,7 +56,12 @@ public sealed class ScreeningRulesTests
                             [
                                 "- stance: right",
                                 "+ stance: right",
-                                "+ restrictions: [{ by: her doctor, on: 2026-11-23, until: 2027-03-31, movement: ankle dorsiflexion, limit: hold at most 20 s }]",
+                                "+ restrictions:",
+                                "+   - by: her doctor",
+                                "+     on: 2026-11-23",
+                                "+     until: 2027-03-31",
+                                "+     movement: ankle dorsiflexion",
+                                "+     limit: hold at most 20 s",
                             ]
                         ),
                         Edit.Of(
@@ -92,8 +97,8 @@ public sealed class ScreeningRulesTests
             )
         );
 
-    /// <summary>Where what is done matters with a yes, a clearance is asked for, and that is an effect: the stretch goes to the end
-    /// of a joint (floor.yaml), the press does not.</summary>
+    /// <summary>Where what is done matters with a yes, a clearance is asked for, and that is an effect: the stretch goes to the
+    /// end of a joint (floor.yaml), the press does not.</summary>
     [Fact]
     public void A_yes_that_matters_for_one_use_has_an_effect() =>
         Assert.Equal(
