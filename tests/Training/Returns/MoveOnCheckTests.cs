@@ -47,10 +47,22 @@ public sealed class MoveOnCheckTests
     public void A_use_that_is_refused_has_no_conditions() =>
         Assert.Empty(Checked("pain at most 2", $"+0; {Good}", "\n  side: parry arm"));
 
-    private static MoveOnCheck[] Checked(string conditions, string log, string more = "")
+    /// <summary>Whatever was done before it.</summary>
+    [Theory]
+    [InlineData("sets bend left 1; sets bend right 1", MoveOnWord.Met)]
+    [InlineData("sets bend left 1; sets bend right 1; bend dull", MoveOnWord.NotMet)]
+    public void What_was_stopped_is_not_met(string log, MoveOnWord word) =>
+        Assert.Equal(word, Assert.Single(Checked("1 sessions running", "+0; " + log, dose: "1 x hold 30 s, each side")).Word);
+
+    private static MoveOnCheck[] Checked(
+        string conditions,
+        string log,
+        string more = "",
+        string dose = "2 x hold 30 s, each side"
+    )
     {
         var practice = Club
-            .Empty.Exercise("bend", "2 x hold 30 s, each side")
+            .Empty.Exercise("bend", dose)
             .Member("ada", [$"- use: bend{more}\n  move-on: [{conditions}]"], weeks: 3)
             .Read();
         var client = practice.Clients[0] with { Log = ToldLog.Log(log.Split(" | ")) };

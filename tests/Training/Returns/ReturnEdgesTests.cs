@@ -102,13 +102,31 @@ public sealed class ReturnEdgesTests
         Assert.Equal(isDone, CountedLog.Of(client, training, ToldLog.Start.AddDays(20)).Done.Any());
     }
 
-    /// <summary>Of each session one a week is planned; the fuller of two on a day counts.</summary>
+    /// <summary>Two of the first session and one of the second are planned in a week; the fuller of two on a day
+    /// counts.</summary>
     [Fact]
     public void Of_two_on_a_day_the_fuller_counts_and_days_stand_in_order()
     {
-        var (client, training) = Made("+3; steps 5 of 20", "+3; steps 20 of 20", "+0 session 2; steps 10 of 20", "+7");
+        var practice = Practice
+            .Edit("clients/ada/programme.md", "Session 1\n    days: [Mon]", "Session 1\n    days: [Mon, Fri]")
+            .Read();
+        var client = practice.Clients[0] with
+        {
+            Log = ToldLog.Log(
+                "+0; steps 12 of 20",
+                "+2 session 2; steps 10 of 20",
+                "+4; start 08:00; steps 5 of 20",
+                "+4; start 18:00; steps 20 of 20",
+                "+4; start 19:00; steps 6 of 20",
+                "+7"
+            ),
+        };
+        var training = Training.Of(practice, client);
         var week = ReturnedWeek.Of(client, training, CountedLog.Of(client, training, ToldLog.Start.AddDays(20))).First();
-        Assert.Equal([(0, 10), (3, 20)], week.Counted.Select(e => (e.Day.DayNumber - ToldLog.Start.DayNumber, e.StepsDone ?? 0)));
+        Assert.Equal(
+            [(0, 12), (2, 10), (4, 20)],
+            week.Counted.Select(e => (e.Day.DayNumber - ToldLog.Start.DayNumber, e.StepsDone ?? 0))
+        );
     }
 
     /// <summary>Two sets on each side, and one more on the left.</summary>
