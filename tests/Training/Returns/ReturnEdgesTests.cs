@@ -3,7 +3,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What is counted of a log, and what not; the bands and days are those of pain-came-back.md and
+/// <summary>What is counted of a log, and what not; the bands and days are those of PainCameBack.md and
 /// log-format.md.</summary>
 public sealed class ReturnEdgesTests
 {

@@ -2,7 +2,7 @@ using Gradus.Trainings;
 
 namespace Gradus.Tests.Trainings;
 
-/// <summary>What is named instead of an exercise that is not for somebody: contraindicated-exercise.md says "an easier version,
+/// <summary>What is named instead of an exercise that is not for somebody: ContraindicatedExercise.md says "an easier version,
 /// or another exercise for the same motion and stage, that nothing rules out, … if the client has the things for it and it is not
 /// in the session already".</summary>
 public sealed class SubstitutesTests

@@ -13,9 +13,7 @@ public sealed class PastWeekChanged : IClientRule
         var over = Math.Min(Over(client, today), Math.Min(programme.Weeks, edition.Content.Weeks));
         foreach (var changed in PastWeeks.Of(edition.Content.Sessions, EditionContents.SessionsOf(training, programme), over))
         {
-            var use = training.Uses.FirstOrDefault(u =>
-                u.Session == changed.Session + 1 && u.Exercise.Id == changed.Exercise && u.Weeks.Count > 0
-            );
+            var use = training.Uses.FirstOrDefault(u => u.Session == changed.Session + 1 && u.Exercise.Id == changed.Exercise);
             var session = programme.AllSessions[changed.Session];
             yield return this.Found(
                 Level.Error,

@@ -2,7 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>Which properties ask for a caution, and in what words a coach reads of them: property-without-caution.md.</summary>
+/// <summary>Which properties ask for a caution, and in what words a coach reads of them: PropertyWithoutCaution.md.</summary>
 public sealed class PropertyWithoutCautionTests
 {
     [Theory]

@@ -1,6 +1,6 @@
 namespace Gradus.Tests.Auditing;
 
-/// <summary>Seven stop signs are common practice, without a source: too-many-cautions.md.</summary>
+/// <summary>Seven stop signs are common practice, without a source: TooManyCautions.md.</summary>
 public sealed class TooManyCautionsTests
 {
     private static readonly string[] Signs = ["numb", "cold", "snap", "giving-way", "hot", "dizzy", "breathless"];

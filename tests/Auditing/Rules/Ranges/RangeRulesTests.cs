@@ -130,7 +130,7 @@ public sealed class RangeRulesTests
                 .Level
         );
 
-    /// <summary>"It is said once for each motion and side, at the first exercise that needs it": need-unmeasured.md.</summary>
+    /// <summary>"It is said once for each motion and side, at the first exercise that needs it": NeedUnmeasured.md.</summary>
     [Fact]
     public void A_need_of_two_exercises_is_said_at_the_first() =>
         Assert.Equal(

@@ -1,6 +1,6 @@
 namespace Gradus.Tests.Auditing;
 
-/// <summary>Who has a hurt ankle does not measure it alone: measure-unguarded.md.</summary>
+/// <summary>Who has a hurt ankle does not measure it alone: MeasureUnguarded.md.</summary>
 public sealed class MeasureUnguardedTests
 {
     [Theory]

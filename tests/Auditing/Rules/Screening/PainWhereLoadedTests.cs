@@ -2,7 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>Pain is held against what loads the place: pain-where-loaded.md.</summary>
+/// <summary>Pain is held against what loads the place: PainWhereLoaded.md.</summary>
 public sealed class PainWhereLoadedTests
 {
     private const string Neck = "clients/bram/answers.yaml\n- pain-now: 0\n+ pain-now: 4 neck";

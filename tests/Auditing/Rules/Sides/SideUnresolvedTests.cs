@@ -2,7 +2,7 @@ using Gradus.Domain;
 
 namespace Gradus.Tests.Auditing;
 
-/// <summary>Whether a coach is told of a side that is not known: side-unresolved.md.</summary>
+/// <summary>Whether a coach is told of a side that is not known: SideUnresolved.md.</summary>
 public sealed class SideUnresolvedTests
 {
     private const string NoSide =

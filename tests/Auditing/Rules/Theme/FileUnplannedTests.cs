@@ -1,7 +1,7 @@
 namespace Gradus.Tests.Auditing;
 
 /// <summary>What lies in a client's folder is opened some day: only what some page asks for, and is no program, may be there
-/// (file-unplanned.md).</summary>
+/// (FileUnplanned.md).</summary>
 public sealed class FileUnplannedTests
 {
     [Theory]

@@ -6,7 +6,7 @@ using Gradus.Reading;
 namespace Gradus.Tests.Auditing;
 
 /// <summary>"A week is over after its last day, and earlier where the log says that the client has done something of a later one"
-/// (past-week-changed.md). Today is the first day of the programme.</summary>
+/// (PastWeekChanged.md). Today is the first day of the programme.</summary>
 public sealed class PastWeekChangedTests
 {
     private static readonly string Course = CourseKey.Of(

@@ -8,7 +8,6 @@ public sealed class WeekRulesTests
     private const string Tess = "clients/tess/programme.md\n";
     private const string Line = "- by-week: { 1: 3 x hold 30 s }\n+ ";
     private const string Press = "- 1: 2 x press 10 s at 50%\n+ ";
-    private const string Forty = "practice.md\n- settings: { large-step: 500 % }\n+ settings: { large-step: 40 % }";
 
     [Theory]
     [InlineData("[Sat]", "[Sat]", 0)]
@@ -169,6 +168,24 @@ public sealed class WeekRulesTests
             )
         );
 
+    /// <summary>Two pieces that grow alike are one thing.</summary>
+    [Fact]
+    public void Each_thing_is_named_once() =>
+        Assert.Equal(
+            "more sets, longer times",
+            Assert
+                .Single(
+                    OneRule.Says(
+                        "two-things-at-once",
+                        "exercises/calf-press.md\n- dose: 2-3 x press 10-20 s at 40-60%, rest 30 s, each side\n"
+                            + "+ dose: 2-3 x (press 10-20 s at 40-60% then hold 10-30 s), rest 30 s, each side",
+                        $"{Tess}{Press}1: 2 x (press 10 s at 50% then hold 20 s)\n+ 2: 3 x (press 12 s at 50% then hold 25 s)"
+                    )
+                )
+                .Sentence.Split("at once: ")[1]
+                .TrimEnd('.')
+        );
+
     /// <summary>One thing after the other is how it should be.</summary>
     [Fact]
     public void What_became_harder_before_is_not_counted_again() =>
@@ -200,21 +217,6 @@ public sealed class WeekRulesTests
                     .Select(f => f.Sentence.Split("at once: ")[1].TrimEnd('.'))
             )
         );
-
-    /// <summary>Two uses that grow are one step; what ends is taken off.</summary>
-    [Theory]
-    [InlineData("1: 2 x hold 30 s, 2: 2 x hold 45 s", "from 240 to 360")]
-    [InlineData("1: 2 x hold 30 s", "")]
-    public void The_step_of_all_uses_together_is_held_against_the_limit(string lines, string step)
-    {
-        var found = OneRule.Says(
-            "large-step",
-            Forty,
-            $"{Tess}- - use: calf-press\n+ - use: wall-calf-stretch\n+   side: rear leg\n"
-                + $"+   by-week: {{ {lines} }}\n+ - use: calf-press"
-        );
-        Assert.Equal(step, string.Join("; ", found.Select(f => f.Sentence.Split("left, ")[1].Split(" stretch")[0])));
-    }
 
     /// <summary>A third exercise beside the two: harder than each other all round is told once, at the first by name; and what is
     /// easier than itself by 'easier' alone is told of those two, and not again of a third.</summary>
