@@ -105,6 +105,23 @@ public sealed class RangeRulesTests
                 .Length
         );
 
+    /// <summary>What becomes strong and was never measured is told, where it can be measured at all.</summary>
+    [Theory]
+    [InlineData("ankle dorsiflexion", 0)]
+    [InlineData("knee flexion", 1)]
+    [InlineData("ankle steadiness", 0)]
+    public void What_is_made_strong_without_a_reading_is_told(string trains, int found) =>
+        Assert.Equal(
+            found,
+            OneRule
+                .Says(
+                    "strengthen-unmeasured",
+                    Unmeasured.Split("\n\n")[0],
+                    $"exercises/calf-press.md\n- trains: ankle dorsiflexion\n+ trains: {trains}"
+                )
+                .Length
+        );
+
     /// <summary>A joint that cannot take the position is hurt by the body's own weight on it.</summary>
     [Theory]
     [InlineData("standing", "", Level.Note)]
