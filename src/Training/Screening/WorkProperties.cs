@@ -10,9 +10,7 @@ public static class WorkProperties
     /// a condition of the practice's own.</summary>
     /// <param name="doses">Of the weeks that are judged, or the one at the high end.</param>
     public static string? MattersWith(Condition condition, Drill drill, IEnumerable<Dose> doses) =>
-        condition.Basis is { MattersFor.Count: > 0 } basis
-            ? doses.SelectMany(dose => Of(drill, dose)).FirstOrDefault(basis.MattersFor.Contains)
-            : null;
+        condition.Basis is { } basis ? doses.SelectMany(dose => Of(drill, dose)).FirstOrDefault(basis.MattersFor.Contains) : null;
 
     /// <summary>Whether a weight is lifted, held, worn or carried, or more than a joint moves.</summary>
     public static bool IsLoaded(Drill drill, Dose dose) =>

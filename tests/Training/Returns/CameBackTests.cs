@@ -35,6 +35,18 @@ public sealed class CameBackTests
     )]
     [InlineData("A leave that is still to come", "+0; alarm faint", "leave 2027-01-08 2027-12-31; answered 2027-01-06", "short")]
     [InlineData("A leave that ends early", "+0; alarm faint", "leave 2027-01-05 2027-01-12; answered 2027-01-06", "short")]
+    [InlineData(
+        "Two leaves with days between them",
+        "+0; alarm faint",
+        "leave 2027-01-05 2027-01-07; leave 2027-01-10 2027-12-31; answered 2027-01-04",
+        "stale + short"
+    )]
+    [InlineData(
+        "Two leaves, one after the other",
+        "+0; alarm faint",
+        "leave 2027-01-05 2027-01-09; leave 2027-01-10 2027-12-31; answered 2027-01-04",
+        "stale"
+    )]
     [InlineData("Its limit holds", "+0; alarm faint", "leave 2027-01-05 2027-12-31 40; answered 2027-01-06", "beyond")]
     [InlineData("A sign of the programme before", "-30; alarm faint; course 0123456789abcdef", "", "stale + not cleared")]
     [InlineData("Pain in the chest", "+0; during 1 chest", "answered 2027-01-06", "not cleared")]

@@ -9,9 +9,9 @@ public sealed class TrainedWhileOut : IStoppingRule
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
         // Before somebody has asked again nothing is published at all.
-        if (client.Log.Count == 0 || ReturnedPains.Unasked(client, training.Rules).Count > 0)
+        if (ReturnedPains.Unasked(client, training.Rules).Count > 0)
             return [];
-        return from pain in ReturnedPains.Of(client.Log, training.Rules).Where(p => IsOut(p, today)).DistinctBy(p => p.Place)
+        return from pain in ReturnedPains.Of(client.Log, training.Rules).Where(p => IsOut(p, today))
             from use in training.Uses
             where use.Weeks.Count > 0 && pain.Place.IsLoadedBy(use)
             select this.Found(
@@ -27,6 +27,5 @@ public sealed class TrainedWhileOut : IStoppingRule
 
     private static DateOnly Last(ReturnedPain pain) => pain.Day.AddDays(ReturnedPains.OutFor);
 
-    private static bool IsOut(ReturnedPain pain, DateOnly today) =>
-        pain.Step == PainStep.Out && pain.Day < today && today <= Last(pain);
+    private static bool IsOut(ReturnedPain pain, DateOnly today) => pain.Step == PainStep.Out && today <= Last(pain);
 }

@@ -7,7 +7,6 @@ public sealed class YesWithoutEffect : IClientRule, IWholeRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var done = training.Uses.Where(u => u.Weeks.Count > 0).ToArray();
         foreach (var condition in practice.Conditions.Where(c => c.IsAlwaysAsked && c.Id != AlwaysAsked.RegularlyActive))
         {
             if (client.AnswerTo(condition.Id) is not { } answer)
@@ -16,7 +15,7 @@ public sealed class YesWithoutEffect : IClientRule, IWholeRule
                 answer.Reply is Reply.Yes
                 && PreParticipation.For(client, condition.Id) == ClearanceNeed.None
                 && !practice.NamedConditions.Contains(condition.Id)
-                && !done.Any(u => Screening.RestsOnClearance(practice, client, u, condition))
+                && !training.Uses.Any(u => Screening.RestsOnClearance(practice, client, u, condition))
             )
                 yield return Said(
                     answer,

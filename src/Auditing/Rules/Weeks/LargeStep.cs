@@ -57,10 +57,10 @@ public sealed class LargeStep : ICountingRule
             var was = before.Uses.Sum(u => u.Of(measure));
             var gone = before.Uses.Where(b => changes.All(c => c.Use != b.Use)).Sum(b => b.Of(measure));
             var jump = changes.Where(c => !(c.IsOwn && c.Now > c.Was)).Sum(c => c.Now - c.Was) - gone;
-            if (was == 0 || jump <= 0)
+            if (jump <= 0)
                 continue;
             var percent = (int)(100 * jump / was);
-            if (100 * jump <= settings.LargeStep * was || percent <= (largest?.PerCent ?? 0))
+            if (100 * jump <= settings.LargeStep * was || percent <= largest?.PerCent)
                 continue;
             var most = changes.Where(c => !c.IsOwn).MaxBy(c => c.Now - c.Was).Use;
             var at = most.Weeks.FirstOrDefault(w => w.Week == now.Week) is { Line: not null } line ? line.At : most.At;

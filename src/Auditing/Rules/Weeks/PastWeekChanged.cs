@@ -11,13 +11,10 @@ public sealed class PastWeekChanged : IClientRule
         if (training.Refusals.Count > 0 || client.Editions.LastOrDefault(e => e.Content.Programme == key) is not { } edition)
             yield break;
         var over = Math.Min(Over(client, today), Math.Min(programme.Weeks, edition.Content.Weeks));
-        var written = programme.AllSessions.Where(s => !s.IsShortened).ToArray();
         foreach (var changed in PastWeeks.Of(edition.Content.Sessions, EditionContents.SessionsOf(training, programme), over))
         {
-            var use = training.Uses.FirstOrDefault(u =>
-                u.Session == changed.Session + 1 && u.Exercise.Id == changed.Exercise && u.Weeks.Count > 0
-            );
-            var session = written[changed.Session];
+            var use = training.Uses.FirstOrDefault(u => u.Session == changed.Session + 1 && u.Exercise.Id == changed.Exercise);
+            var session = programme.AllSessions[changed.Session];
             yield return this.Found(
                 Level.Error,
                 client.Id,

@@ -83,6 +83,22 @@ public sealed class PageWithoutCautionsTests
         );
     }
 
+    /// <summary>Whatever is not there is told by its own rule, and by no accident of another.</summary>
+    [Theory]
+    [InlineData("session-1.html")]
+    [InlineData("index.html")]
+    [InlineData("before-you-start.html")]
+    [InlineData("weeks.html")]
+    [InlineData("exercise-calf-press.html")]
+    public void A_page_that_is_missing_is_told_as_missing(string path)
+    {
+        var site = FinishedSite.Site;
+        var found = FinishedSite.Audit(new(site.Client, site.Pages.Where(p => p.Path != path), site.Assets));
+        Assert.Contains(found, f =>
+            f.Level == Level.Error && (f.At.File == path || f.Sentence.Contains(path, StringComparison.Ordinal))
+        );
+    }
+
     private static PlantedFault Missing(string path, string exercises)
     {
         var caution = $"<h3>Sharp pain</h3>\n<p>{exercises}</p>\n<p>Stop and leave it out for today.</p>\n";

@@ -28,27 +28,45 @@ public sealed class RangeToldWrongTests
         Plant("the picture missing", Whole, ""),
         Plant("the picture twice", Whole, Whole + Whole),
         Plant("the picture cut short", Open, Replaced(Open, "0 0 1000 40", "0 0 600 40")),
+        Plant("a picture without a length", Open, Replaced(Open, "1000 40", "0 40")),
+        Plant("what was read as a line without a width", Read, "<rect x=\"500\" y=\"0\" width=\"0\" height=\"40\"></rect>"),
         Plant("another range in its sentence", "between 130° and 150°\">", "between 139° and 141°\">"),
     ];
 
-    public static TheoryData<PlantedFault> All =>
-        new(
-            Faults.Append(
-                new(
-                    "the same places of another length",
-                    Page,
-                    Whole,
-                    Replaced(Open, "1000 40", "30 10")
-                        + "<rect x=\"5\" y=\"0\" width=\"20\" height=\"10\"></rect>"
-                        + "<rect x=\"14.9\" y=\"0\" width=\"0.2\" height=\"10\"></rect></svg>",
-                    ""
-                )
-            )
-        );
+    /// <summary>A line may be two in a hundred wide, and lie one in a thousand beside its place.</summary>
+    public static readonly Series<PlantedFault> Fine =
+    [
+        Drawn("the same places of another length", "30 10", "x=\"5\" y=\"0\" width=\"20\"", "x=\"14.9\" y=\"0\" width=\"0.2\""),
+        Drawn("the same places of the length one", "1 1", "x=\"0.1667\" width=\"0.6667\"", "x=\"0.495\" width=\"0.01\""),
+        Plant(
+            "what was read as wide as a line may be",
+            Read,
+            Replaced(Read, "x=\"495\" y=\"0\" width=\"10\"", "x=\"490\" y=\"0\" width=\"20\"")
+        ) with
+        {
+            Rules = "",
+        },
+        Plant("what was read one in a thousand further", Read, Replaced(Read, "495", "496")) with
+        {
+            Rules = "",
+        },
+    ];
+
+    public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
 
     [Theory]
     [MemberData(nameof(All))]
     public void It_is_found_in_places_lengths_and_sentences(PlantedFault fault) => fault.MustBeFound();
+
+    private static PlantedFault Drawn(string kind, string size, string error, string read) =>
+        Plant(
+            kind,
+            Whole,
+            $"{Replaced(Open, "1000 40", size)}<rect {error} height=\"1\"></rect><rect {read} height=\"1\"></rect></svg>"
+        ) with
+        {
+            Rules = "",
+        };
 
     private static string Replaced(string text, string said, string instead) =>
         text.Replace(said, instead, StringComparison.Ordinal);

@@ -73,6 +73,14 @@ public sealed class StanceMissingTests
         {
             Rules = "",
         },
+        Plant(
+            "the last sentence is itself a link to a session",
+            Check,
+            $"<p><a href=\"session-1.html\">{Check[3..^4]}</a></p>"
+        ) with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> Everything => new(Faults.Concat(Fine));
@@ -80,6 +88,17 @@ public sealed class StanceMissingTests
     [Theory]
     [MemberData(nameof(Everything))]
     public void It_is_found_on_page_one(PlantedFault fault) => fault.MustBeFound();
+
+    /// <summary>A page may be cut off anywhere.</summary>
+    [Theory]
+    [InlineData(Means)]
+    [InlineData(Check)]
+    public void A_page_that_ends_before_all_is_said_is_found(string next)
+    {
+        var page = FinishedSite.Site.Pages.Single(p => p.Path == "index.html").Html;
+        var cut = FinishedSite.With("index.html", page[page.IndexOf(next, StringComparison.Ordinal)..], "");
+        Assert.Contains("stance-missing", FinishedSite.Audit(cut).Select(f => f.Rule.Text));
+    }
 
     private static string Mirrored(string text) =>
         text.Replace("LEFT", "?", StringComparison.Ordinal)

@@ -45,6 +45,23 @@ public sealed class TextNotPlannedTests
     [MemberData(nameof(All))]
     public void It_is_found_wherever_it_stands(PlantedFault fault) => fault.MustBeFound();
 
+    /// <summary>However short; and a page without a name is another rule's.</summary>
+    [Theory]
+    [InlineData("x", true)]
+    [InlineData("", false)]
+    public void The_title_of_a_page_is_the_plan_s(string title, bool isFound)
+    {
+        var html = FinishedSite.Site.Pages.Single(p => p.Path == "index.html").Html;
+        var from = html.IndexOf("<title>", StringComparison.Ordinal);
+        var whole = html[from..html.IndexOf("</title>", StringComparison.Ordinal)];
+        Assert.Equal(
+            isFound,
+            FinishedSite
+                .Audit(FinishedSite.With("index.html", whole, "<title>" + title))
+                .Any(f => f.Rule.Text == "text-not-planned")
+        );
+    }
+
     private static string Rules(string others = "") =>
         string.Join(
             ' ',

@@ -36,6 +36,29 @@ public sealed class LargeStepTests
         }
     }
 
+    /// <summary>Two uses that grow are one step; 60 to 90 beside 60 that stay are 25 per cent.</summary>
+    [Theory]
+    [InlineData("1: 2 x hold 30 s, 2: 3 x hold 30 s", "from 120 to 180 stretch seconds a week, 50 per cent")]
+    [InlineData("1: 2 x hold 30 s", "")]
+    public void The_step_of_all_uses_together_is_held_against_the_limit(string second, string said)
+    {
+        var practice = Club
+            .Empty.Exercise("sway", "1-4 x hold 10-90 s, on left")
+            .Member(
+                "ansel",
+                [$"- use: sway\n  by-week: {{ 1: 2 x hold 30 s, 2: 3 x hold 30 s }}\n- use: sway\n  by-week: {{ {second} }}"],
+                4
+            )
+            .Read();
+        var found = RuleBook
+            .Check(practice, Planned.Trainings(practice), new DateOnly(2027, 1, 4))
+            .Where(f => f.Rule.Text == "large-step")
+            .Select(f => f.Message)
+            .ToArray();
+        Assert.Equal(said.Length == 0 ? 0 : 1, found.Length);
+        Assert.All(found, message => Assert.Contains(said, message, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Even_growth_is_never_noted()
     {
