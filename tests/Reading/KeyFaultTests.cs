@@ -120,7 +120,7 @@ public sealed class KeyFaultTests
         + side: left⏎trains: ankle dorsiflexion
         exercises/calf-brace.md:3:1 key-unknown «side»
         'side' is no key of an exercise.
-        Take it out. The keys here are: title, trains, stage, position, cue, measure, equipment, loads, dose, needs, signs, not-with, clear-first, easier, harder, properties, start, end.
+        Take it out. The keys here are: title, trains, stage, position, cue, measure, equipment, loads, dose, needs, signs, not-with, clear-first, easier, harder, properties, start, end, pose, feel.
 
         clients/ansel/client.yaml
         - zone: Europe/Dublin⏎

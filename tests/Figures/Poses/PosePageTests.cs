@@ -25,6 +25,7 @@ public sealed class PosePageTests
     [InlineData("Thing")]
     [InlineData("Pushes")]
     [InlineData("Item")]
+    [InlineData("Place")]
     public void A_table_has_every_word_that_is_read_and_no_other(string table)
     {
         IEnumerable<string> known = table switch
@@ -36,6 +37,7 @@ public sealed class PosePageTests
             "On" => PoseWords.Surfaces.Keys,
             "Thing" => PoseWords.Things.Keys,
             "Pushes" => PoseWords.Directions.Keys,
+            "Place" => FeelPlaces.Names,
             _ => PoseWords.Views.Keys,
         };
         var written = Rows(table).SelectMany(cells => Regex.Matches(cells[0], "`([^`]*)`").Select(m => m.Groups[1].Value));
