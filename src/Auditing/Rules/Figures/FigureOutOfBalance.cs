@@ -7,8 +7,7 @@ public sealed class FigureOutOfBalance : IPracticeRule
 {
     public IEnumerable<Finding> Check(Practice practice) =>
         from exercise in practice.Exercises
-        where exercise.Pose is not null
-        let movement = Movement.Read(exercise.Pose, exercise.Cue).Movement
+        let movement = exercise.Pose is { } pose ? Movement.Read(pose, exercise.Cue).Movement : null
         where movement is not null
         let falls = !movement.Start.IsBalanced ? "start"
         : movement.End is { IsBalanced: false } ? "end"

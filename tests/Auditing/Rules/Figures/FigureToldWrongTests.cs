@@ -122,7 +122,8 @@ public sealed partial class FigureToldWrongTests
     private static IEnumerable<Finding> Found(string path, string html)
     {
         var site = path == PagePath.AllPages ? Rufus.InOne : Rufus.Pages;
-        var changed = site with { Pages = site.Pages.Select(p => p.Path == path ? p with { Html = html } : p).ToSeries() };
+        var pages = site.Pages.Select(p => p.Path == path ? p with { Html = html } : p);
+        var changed = new Site(site.Client, pages, site.Assets);
         return RuleBook.Audit(Rufus.Plan, changed, []);
     }
 
