@@ -15,8 +15,8 @@ internal static class FigureHtml
         html.Append(
             CultureInfo.InvariantCulture,
             $"<svg class=\"{PageClass.Drawn}\" viewBox=\"{drawn.Paper}\" role=\"img\"{Letters()}>"
-                + $"<title>{Html.Escape(drawn.Title)}</title><desc>{Html.Escape(drawn.Shows)}</desc><use href=\"#{drawn.Id}\" x=\"{paper[0]}\" y=\"{paper[1]}\" "
-                + $"width=\"{paper[2]}\" height=\"{paper[3]}\""
+                + $"<title>{Html.Escape(drawn.Title)}</title><desc>{Html.Escape(drawn.Shows)}</desc>"
+                + $"<use href=\"#{drawn.Id}\" x=\"{paper[0]}\" y=\"{paper[1]}\" width=\"{paper[2]}\" height=\"{paper[3]}\""
         );
         if (drawn.Mirrored.Length > 0)
             html.Append(CultureInfo.InvariantCulture, $" transform=\"{drawn.Mirrored}\"");
@@ -24,8 +24,8 @@ internal static class FigureHtml
         if (drawn.Letter.Length > 0)
             html.Append(
                 CultureInfo.InvariantCulture,
-                $"<text class=\"{PageClass.Letter}\" x=\"{drawn.LetterX}\" y=\"{drawn.LetterY}\" text-anchor=\"middle\" font-size=\"18\" font-weight=\"bold\" "
-                    + $"fill=\"currentColor\">{Html.Escape(drawn.Letter)}</text>"
+                $"<text class=\"{PageClass.Letter}\" x=\"{drawn.LetterX}\" y=\"{drawn.LetterY}\" text-anchor=\"middle\" "
+                    + $"font-size=\"18\" font-weight=\"bold\" fill=\"currentColor\">{Html.Escape(drawn.Letter)}</text>"
             );
         return html.Append("</svg>").ToString();
 
@@ -50,7 +50,7 @@ internal static class FigureHtml
             symbols.Length == 0
                 ? ""
                 : $"<svg class=\"{PageClass.Figures}\" width=\"0\" height=\"0\" aria-hidden=\"true\">"
-                    + $"{string.Concat(symbols)}</svg>\n"
+                    + $"{string.Join('\n', symbols)}</svg>\n"
         );
     }
 }

@@ -3,6 +3,7 @@ using Gradus.Domain;
 using Gradus.HandingOver;
 using Gradus.Planning;
 using Gradus.Trainings;
+using Asked = Gradus.Domain.Asked;
 
 namespace Gradus.CommandLine;
 

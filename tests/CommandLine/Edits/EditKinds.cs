@@ -164,18 +164,30 @@ internal static class EditKinds
 
     public static bool HasMistake(EditedPractice practice) => Wrong(practice).Length > 0;
 
+    /// <summary>What stands in the way of somebody's site, and what was there before.</summary>
+    private static readonly (string Wrong, string Right)[] Mistakes =
+    [
+        ("mistake: x\n", ""),
+        ("recent-injury: yes", "recent-injury: no"),
+        ("seizures: yes", "seizures: no"),
+    ];
+
     private static bool Mended(EditedPractice practice, KeptTarget target, Chance chance)
     {
         var wrong = Wrong(practice);
         foreach (var path in wrong)
-            practice.Put(path, practice.Text(path).Replace("mistake: x\n", "", StringComparison.Ordinal));
+            practice.Put(
+                path,
+                Mistakes.Aggregate(practice.Text(path), (text, m) => text.Replace(m.Wrong, m.Right, StringComparison.Ordinal))
+            );
         return wrong.Length > 0;
     }
 
     private static string[] Wrong(EditedPractice practice) =>
         [
             .. practice.Sources.Keys.Where(p =>
-                p.EndsWith(".md", StringComparison.Ordinal) && practice.Text(p).Contains("mistake: ", StringComparison.Ordinal)
+                (p.EndsWith(".md", StringComparison.Ordinal) || p.EndsWith("answers.yaml", StringComparison.Ordinal))
+                && Mistakes.Any(m => practice.Text(p).Contains(m.Wrong, StringComparison.Ordinal))
             ),
         ];
 

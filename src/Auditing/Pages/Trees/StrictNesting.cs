@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Gradus.Figures;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -38,7 +39,7 @@ internal sealed class StrictNesting
     private static readonly FrozenSet<string> DrawnWith = Set(
         "aria-hidden aria-label aria-labelledby class cx cy d fill focusable height href id opacity points preserveAspectRatio "
             + "r role rx ry stroke stroke-linecap stroke-linejoin stroke-width transform viewBox width x x1 x2 y y1 y2 "
-            + $"color font-size font-weight text-anchor {FigureSvg.Part} {FigureSvg.Near}"
+            + $"color font-size font-weight text-anchor {FigureSvg.Part} {FigureSvg.Near} {PageData.Letters}"
     );
 
     private readonly List<string> open = [];
