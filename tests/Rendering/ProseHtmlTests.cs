@@ -187,7 +187,8 @@ public sealed class ProseHtmlTests
         );
         Assert.Contains("<title>Lean &lt;1&gt;: Start</title><desc>Drawn from the side.</desc>", html, StringComparison.Ordinal);
         Assert.Contains(
-            "<use href=\"#figure-lean-start\" x=\"-5\" y=\"-10\" width=\"20\" height=\"30\" transform=\"matrix(-1 0 0 1 10 0)\"/>",
+            "<use href=\"#figure-lean-start\" x=\"-5\" y=\"-10\" width=\"20\" height=\"30\" "
+                + "transform=\"matrix(-1 0 0 1 10 0)\"/>",
             html,
             StringComparison.Ordinal
         );

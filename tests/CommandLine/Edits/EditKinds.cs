@@ -168,6 +168,7 @@ internal static class EditKinds
     private static readonly (string Wrong, string Right)[] Mistakes =
     [
         ("mistake: x\n", ""),
+        ("fever: yes", "fever: no"),
         ("recent-injury: yes", "recent-injury: no"),
         ("seizures: yes", "seizures: no"),
     ];

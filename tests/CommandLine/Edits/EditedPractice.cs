@@ -9,6 +9,7 @@ namespace Gradus.Tests.CommandLine;
 internal sealed class EditedPractice
 {
     private readonly List<(SortedDictionary<string, byte[]> Sources, SortedDictionary<string, byte[]> Theme)> before = [];
+    private (SortedDictionary<string, byte[]> Sources, SortedDictionary<string, byte[]> Theme)? first;
 
     public EditedPractice()
     {
@@ -102,9 +103,18 @@ internal sealed class EditedPractice
 
     public void Remember()
     {
+        first ??= (new(Sources, StringComparer.Ordinal), new(Theme, StringComparer.Ordinal));
         before.Add((new(Sources, StringComparer.Ordinal), new(Theme, StringComparer.Ordinal)));
         if (before.Count > 12)
             before.RemoveAt(0);
+    }
+
+    /// <summary>As it was when it was remembered first, on the first day: what once stood in the way does not stay.</summary>
+    public void BeginAgain()
+    {
+        if (first is var (sources, theme))
+            (Sources, Theme) = (new(sources, StringComparer.Ordinal), new(theme, StringComparer.Ordinal));
+        (Today, Form) = (FirstDay, "folder");
     }
 
     /// <summary>As it was some edits ago, editions too.</summary>

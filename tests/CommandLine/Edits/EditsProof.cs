@@ -40,7 +40,7 @@ public sealed partial class EditsProof(ITestOutputHelper output) : IDisposable
             practice.Client = "";
             // Most edits find a practice that can be published: nobody leaves a mistake for long, and days come back.
             if (chance.Below(6) == 0)
-                practice.Today = EditedPractice.FirstDay;
+                practice.BeginAgain();
             var kind = EditKinds.HasMistake(practice) && chance.Below(3) == 0 ? EditKinds.Mending : chance.Of(EditKinds.All);
             if (!kind.Apply(practice, target, chance))
                 continue;
