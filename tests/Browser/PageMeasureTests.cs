@@ -28,7 +28,10 @@ public sealed partial class PageMeasureTests(PublishedContent content, ITestOutp
         [("tamsin", "session-1.html", "height")] = 10.22,
     };
 
-    [GeneratedRegex("data:(image|video|text/vtt)[^\"' )]*|<svg.*?</svg>", RegexOptions.Singleline)]
+    [GeneratedRegex(
+        "data:(image|video|text/vtt)[^\"' )]*|<div class=\"?pair\"?>.*?</div>|<svg.*?</svg>",
+        RegexOptions.Singleline
+    )]
     private static partial Regex Picture();
 
     [GeneratedRegex("data-start=\"?([0-9-]{10})")]

@@ -8,15 +8,13 @@ public static class FigureFile
 {
     private const double Gap = 14;
 
-    /// <summary>The colours of a page, light and dark.</summary>
+    /// <summary>The colours of a page, light and dark, under the names that pages give them.</summary>
     public const string Style =
-        ".figure{fill:none;stroke:currentColor;stroke-linecap:round;stroke-linejoin:round}"
-        + ".figure text{fill:#16202b;stroke:none;font:bold 18px sans-serif;text-anchor:middle}"
-        + ".figure-place{color:#9aa5b1}.figure-halo{color:#fff}.figure-far{color:#2f4356}.figure-near{color:#2f4356}"
-        + ".figure-work{color:#b84a00}.figure-thing{color:#64558f}.figure-feel{color:#c2185b}.figure-arrow{color:#16202b}"
-        + "@media(prefers-color-scheme:dark){.figure text{fill:#f2f2ee}.figure-place{color:#667380}.figure-halo{color:#14181d}"
-        + ".figure-far{color:#b9c8d6}.figure-near{color:#b9c8d6}.figure-work{color:#ff9d52}.figure-thing{color:#b3a4e0}"
-        + ".figure-feel{color:#ff6fa3}.figure-arrow{color:#f2f2ee}}";
+        ".figure{--ground:#fff;--ink:#16202b;--soft:#2f4356;--line:#9aa5b1;--link:#b84a00;--feel:#c2185b;"
+        + "fill:none;stroke:currentColor;stroke-linecap:round;stroke-linejoin:round}"
+        + ".figure text{fill:var(--ink);stroke:none;font:bold 18px sans-serif;text-anchor:middle}"
+        + "@media(prefers-color-scheme:dark){.figure{--ground:#14181d;--ink:#f2f2ee;--soft:#b9c8d6;--line:#667380;--link:#ff9d52;"
+        + "--feel:#ff6fa3}}";
 
     /// <summary>A whole SVG document.</summary>
     /// <param name="title">What it is called to whoever cannot see it.</param>

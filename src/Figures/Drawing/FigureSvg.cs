@@ -29,8 +29,8 @@ public static class FigureSvg
         foreach (var group in drawing.Groups)
         {
             if (group[0].Tone is Tone.Far or Tone.Near or Tone.Work or Tone.Thing)
-                Write(text, "halo", Around(group));
-            Write(text, ClassOf(group[0].Tone), group);
+                Write(text, "class=\"figure-halo\" color=\"var(--ground)\"", Around(group));
+            Write(text, "class=\"figure-ink\" " + ColourOf(group[0].Tone), group);
         }
 
         return text.ToString();
@@ -61,9 +61,9 @@ public static class FigureSvg
             yield return limb;
     }
 
-    private static void Write(StringBuilder text, string name, IEnumerable<Shape> shapes)
+    private static void Write(StringBuilder text, string colour, IEnumerable<Shape> shapes)
     {
-        text.Append(CultureInfo.InvariantCulture, $"<g class=\"figure-{name}\"{ColourOf(name)}>");
+        text.Append(CultureInfo.InvariantCulture, $"<g {colour}>");
         foreach (var shape in shapes)
         {
             text.Append("<path");
@@ -91,27 +91,14 @@ public static class FigureSvg
         "M" + string.Join('L', shape.Points.Select(p => $"{Tenths(p.X)} {Tenths(p.Y)}")) + (shape.IsFilled ? "Z" : "");
 
     /// <summary>A role of the page's colours, so that a theme need say nothing of figures.</summary>
-    private static string ColourOf(string name) =>
-        name switch
-        {
-            "place" => " color=\"var(--line)\"",
-            "halo" => " color=\"var(--ground)\"",
-            "far" => " color=\"var(--soft)\" opacity=\".45\"",
-            "near" => " color=\"var(--soft)\"",
-            "work" => " color=\"var(--link)\"",
-            "feel" => " color=\"var(--feel)\" opacity=\".5\"",
-            _ => " color=\"var(--ink)\"",
-        };
-
-    private static string ClassOf(Tone tone) =>
+    private static string ColourOf(Tone tone) =>
         tone switch
         {
-            Tone.Place => "place",
-            Tone.Far => "far",
-            Tone.Near => "near",
-            Tone.Work => "work",
-            Tone.Thing => "thing",
-            Tone.Feel => "feel",
-            Tone.Arrow => "arrow",
+            Tone.Place => "color=\"var(--line)\"",
+            Tone.Far => "color=\"var(--soft)\" opacity=\".45\"",
+            Tone.Near => "color=\"var(--soft)\"",
+            Tone.Work => "color=\"var(--link)\"",
+            Tone.Feel => "color=\"var(--feel)\" opacity=\".5\"",
+            Tone.Thing or Tone.Arrow => "color=\"var(--ink)\"",
         };
 }
