@@ -17,12 +17,13 @@ internal static class FigureWords
             .ToSeries();
 
     /// <summary>That text with start and end drawn, as far as somebody said how it looks.</summary>
-    /// <param name="doses">On whose first side the figure is shown.</param>
+    /// <param name="doses">On whose first side the figure is shown, where they have one in common.</param>
     public static ExerciseText WithFigures(ExerciseText text, Exercise exercise, IReadOnlyList<SettledDose> doses, Words words)
     {
         if (MovementOf(exercise) is not { } movement)
             return text;
-        var side = doses.Count > 0 ? doses[0].Sides.Begins : null;
+        // Where the weeks begin with different sides, any letter would be wrong in some of them.
+        var side = doses.Select(d => d.Sides.Begins).Distinct().ToArray() is [var same] ? same : null;
         return text with
         {
             Start = Shown(movement.Start, movement.Figure.Start, Start),
