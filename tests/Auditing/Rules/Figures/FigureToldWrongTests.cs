@@ -103,6 +103,15 @@ public sealed partial class FigureToldWrongTests
     }
 
     [Fact]
+    public void Where_sessions_begin_with_different_sides_the_page_of_the_exercise_has_no_letter()
+    {
+        var exercise = Rufus.Plan.Exercise(new("side-lying-chest-turn"));
+        var uses = exercise.Uses.Select(u => u.Text.Pair.OfType<Inline.Drawn>().Select(d => d.Letter).Distinct().Single());
+        Assert.True(uses.Distinct().Count() > 1);
+        Assert.All(exercise.Text.Pair.OfType<Inline.Drawn>(), d => Assert.Equal(("", ""), (d.Letter, d.Mirrored)));
+    }
+
+    [Fact]
     public void A_page_may_do_without_figures() =>
         Assert.Empty(
             FiguresOf(
