@@ -121,6 +121,7 @@ public static class RuleBook
         new LinkBrokenOnPage(),
         new AddressToNetwork(),
         new PolicyWeak(),
+        new LockWrong(),
         new ScriptOrStyleFromAuthor(),
         new ScriptAskedWrong(),
         new StyleNotKnown(),
@@ -188,6 +189,10 @@ public static class RuleBook
     /// <summary>A site that was published earlier + the one that the sources make now → findings.</summary>
     public static IEnumerable<Finding> Compare(Plan plan, Site found, Site made) =>
         Rules.OfType<IPublishedRule>().SelectMany(rule => rule.Check(plan, found, made));
+
+    /// <summary>A locked site that nobody opened, and of which nothing tells that it is the one that the sources make now.</summary>
+    /// <param name="path">What the file is called.</param>
+    public static Finding NotKnown(ClientId client, string path) => NotAsPublished.Locked(client, path);
 
     /// <summary>A theme that a folder holds → findings. What comes with Gradus needs none.</summary>
     public static IEnumerable<Finding> Judge(ThemeSeen theme) => Rules.OfType<IThemeRule>().SelectMany(rule => rule.Check(theme));

@@ -20,6 +20,11 @@ internal static class AuditCommand
         var clients = Options.Clients();
         var part = Options.Part();
         var theme = Options.Theme();
+        var passphrase = Options.Passphrase(
+            "Locked sites: known, by their bytes alone; or ask for the passphrase of each, and look into it.",
+            "known",
+            "ask"
+        );
         var format = Options.Choice(
             "--format",
             "For people (text, or html: one private page) or for other programs (json, sarif).",
@@ -37,13 +42,14 @@ internal static class AuditCommand
             clients,
             part,
             theme,
+            passphrase,
             format,
             strict,
             today,
         };
         command.SetAction(asked =>
             Run(
-                forms,
+                forms.With(AskPassphrase.FormOf(asked.GetRequiredValue(passphrase))),
                 asked.GetRequiredValue(folder),
                 asked.GetValue(site),
                 asked.GetValue(clients) ?? [],

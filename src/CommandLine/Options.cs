@@ -38,6 +38,9 @@ internal static class Options
             CustomParser = Share.Read,
         };
 
+    public static Option<string> Passphrase(string description, params string[] words) =>
+        Choice("--passphrase", description, words);
+
     /// <summary>One or several of some words, with commas between them; the first where none is said.</summary>
     public static Option<string[]> Choices(string name, string description, params string[] words)
     {

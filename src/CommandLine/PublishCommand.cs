@@ -24,6 +24,13 @@ internal static class PublishCommand
             $"How each site is handed over: {Each(forms)}; several with commas between them.",
             [.. forms.InOrder.Select(f => f.Word)]
         );
+        var passphrase = Options.Passphrase(
+            "How locked sites are opened: made, six words for each that is new; anew, six other words for each; ask, asks for "
+                + "a passphrase of your own for each.",
+            "made",
+            "anew",
+            "ask"
+        );
         var today = Options.Today();
         var command = new Command("publish", "Checks a practice and makes each client's site.")
         {
@@ -32,21 +39,24 @@ internal static class PublishCommand
             clients,
             part,
             form,
+            passphrase,
             theme,
             today,
         };
         command.SetAction(asked =>
-            new PublishRun(
-                forms,
+        {
+            var offered = forms.With(AskPassphrase.FormOf(asked.GetRequiredValue(passphrase)));
+            return new PublishRun(
+                offered,
                 asked.GetRequiredValue(folder),
                 asked.GetRequiredValue(to),
                 asked.GetValue(clients) ?? [],
                 asked.GetValue(part),
                 asked.GetValue(theme),
-                forms.InOrder.Where(f => (asked.GetValue(form) ?? [forms.Usual.Word]).Contains(f.Word)).ToSeries(),
+                offered.InOrder.Where(f => (asked.GetValue(form) ?? [forms.Usual.Word]).Contains(f.Word)).ToSeries(),
                 asked.GetValue(today) ?? Clock.Today()
-            ).Status()
-        );
+            ).Status();
+        });
         return command;
     }
 

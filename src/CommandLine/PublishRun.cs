@@ -134,19 +134,25 @@ internal sealed class PublishRun(
                     )
                 )
                 .ToSeries();
-        var results = own.Select(form => (Form: form, Result: form.Write(site, target))).ToSeries();
+        var hash = SiteHash.Of(site);
+        var before = records.Read(id, made.Rendition);
+        var results = own.Select(form => (Form: form, Result: Kept(form) ?? form.Write(site, target))).ToSeries();
         records.Keep(
             id,
             made.Rendition,
-            new(
-                made.Key,
-                SiteHash.Of(site),
-                results.Select(r => StandingForm.Of(r.Form, r.Result)).ToSeries(),
-                made.Found,
-                made.Lines
-            )
+            new(made.Key, hash, results.Select(r => StandingForm.Of(r.Form, r.Result)).ToSeries(), made.Found, made.Lines)
         );
         return results;
+
+        // The same site stands there, though something else that it is known by is new: what is locked is not locked anew.
+        PublicationResult? Kept(IForm form) =>
+            form.MayStand
+            && before?.Site == hash
+            && before.In(form) is { } standing
+            && StandingSite.At(form, id, target.Root).Place is var place
+            && form.HashOf(place) == standing.Hash
+                ? PublicationResult.Unchanged(id, place, standing)
+                : null;
     }
 
     /// <summary>The other forms that stand there: they may hold what the client must not do any more.</summary>

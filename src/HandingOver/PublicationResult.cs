@@ -24,6 +24,9 @@ public sealed record PublicationResult(
     long Bytes
 )
 {
+    /// <summary>What opens it, where Gradus made that for it: to be shown once. It is in no file.</summary>
+    public Passphrase? Passphrase { get; init; }
+
     /// <summary>How much of a site of several files is new: "12 pages, 3 files new or changed".</summary>
     internal string InFiles => $"{Pages} pages, {(Changed ? $"{Written.Count} files new or changed" : "nothing changed")}";
 

@@ -10,12 +10,19 @@ internal static class HealthWords
     {
         var (client, words) = (texts.Client, texts.Words);
         var asked = training.Asked.Select(texts.Find).OfType<Condition>().ToArray();
+        var showsAll = texts.Card.Settings.AnswersOnPages == AnswersOnPages.All;
         return new(
             Agreed(client, words).ToSeries(),
             client.Answered,
-            asked.Select(c => new PlannedAnswer(c.Question, Reply(client.AnswerTo(c.Id)?.Reply, words))).ToSeries(),
+            asked
+                .Select(c => (c.Question, client.AnswerTo(c.Id)?.Reply))
+                .Where(a => showsAll || a.Reply is not Domain.Reply.No)
+                .Select(a => new PlannedAnswer(a.Question, Reply(a.Reply, words)))
+                .ToSeries(),
+            showsAll ? null : words.Say("health-with-coach"),
             client
-                .Clearances.SelectMany(clearance =>
+                .Clearances.Where(clearance => clearance.Until >= client.Programme.Start)
+                .SelectMany(clearance =>
                     asked
                         .Where(c => c.Id == clearance.Condition)
                         .Select(c => new PlannedClearance(

@@ -17,9 +17,18 @@ public static class SiteRenderer
     /// <summary>The client's whole site, or null (and a finding) where the theme is broken. Beside its pages it holds all of them
     /// in one, where the theme has a template for that.</summary>
     public static Site? Render(Plan plan, Theme theme, Findings findings, Rendition rendition = Rendition.Pages) =>
-        Tried(plan.Client, theme, findings, () => rendition == Rendition.OneFile ? OneFile(plan, theme) : Pages(plan, theme));
+        Tried(plan.Client, theme, findings, () => rendition switch
+            {
+                Rendition.OneFile => new(plan.Client, [InOne(plan, theme)], []),
+                Rendition.Locked => Locked(plan, InOne(plan, theme)),
+                _ => Pages(plan, theme),
+            });
 
-    private static Site OneFile(Plan plan, Theme theme) => new(plan.Client, [new SiteFrames(plan, theme).AllInOne()], []);
+    private static Page InOne(Plan plan, Theme theme) => new SiteFrames(plan, theme).AllInOne();
+
+    /// <summary>The page that holds all others, with the one that asks for its passphrase.</summary>
+    public static Site Locked(Plan plan, Page inside) =>
+        new(plan.Client, [inside, new(PagePath.Lock, LockPage.Of(plan.Words, inside.Html))], []);
 
     private static Site Pages(Plan plan, Theme theme)
     {

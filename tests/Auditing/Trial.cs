@@ -7,8 +7,8 @@ using Gradus.Rendering;
 namespace Gradus.Tests.Auditing;
 
 /// <summary>The little practice, changed in places, from its text to the audit of its sites. The path of an edit says what it
-/// changes: a file of the practice, <c>theme/session.html</c>, or <c>site/tess/session-1.html</c> after the site was
-/// made.</summary>
+/// changes: a file of the practice, <c>theme/session.html</c>, <c>site/tess/session-1.html</c> after the site was made, or
+/// <c>locked/tess/lock.html</c> after the locked one was.</summary>
 internal sealed class Trial
 {
     private readonly Findings findings = new();
@@ -97,6 +97,9 @@ internal sealed class Trial
         if (asPublished)
             findings.AddRange(RuleBook.Compare(plan, edited, site));
         findings.AddRange(RuleBook.Audit(plan, edited, others));
+        var locked = edits.Where(e => e.Path.StartsWith($"locked/{id}/", StringComparison.Ordinal)).ToSeries();
+        if (locked.Count > 0 && SiteRenderer.Render(plan, theme, findings, Rendition.Locked) is { } around)
+            findings.AddRange(RuleBook.Audit(plan, Edited(around, locked), others));
     }
 
     /// <summary>A file of the site that no edit names stays as it is: it may be no text.</summary>
@@ -130,7 +133,7 @@ internal sealed class Trial
         {
             var path = PartOf(edit) switch
             {
-                Part.Site => edit.Path.Split('/', 3)[2],
+                Part.Site or Part.Locked => edit.Path.Split('/', 3)[2],
                 Part.Theme => edit.Path["theme/".Length..],
                 _ => edit.Path,
             };
@@ -147,6 +150,7 @@ internal sealed class Trial
         edit.Path.Split('/')[0] switch
         {
             "site" => Part.Site,
+            "locked" => Part.Locked,
             "theme" => Part.Theme,
             _ => Part.Practice,
         };
@@ -156,5 +160,6 @@ internal sealed class Trial
         Practice,
         Theme,
         Site,
+        Locked,
     }
 }

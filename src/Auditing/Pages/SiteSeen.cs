@@ -36,6 +36,9 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>Whether all pages stand in one file that has no other beside it.</summary>
     public bool IsInOne { get; private init; }
 
+    /// <summary>The page that asks for the passphrase; null where there is none to ask for.</summary>
+    public LockSeen? Lock { get; private init; }
+
     /// <summary>What the list of its files has to say; empty where all pages stand in one file.</summary>
     public string FileList { get; private init; } = "";
 
@@ -68,10 +71,15 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
         var wordings = new Dictionary<(string, bool), Wording?>();
         var answers = new PlanAnswers(plan);
-        if (whole is null || site.Pages.Count > 1)
-            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), WordingOf, answers);
+        var opener = site.Pages.FirstOrDefault(p => p.Path == PagePath.Lock);
+        var others = site.Pages.Where(p => p != whole && p != opener).ToArray();
+        if (whole is null || others.Length > 0)
+            yield return Seen(plan, Of(site, others, run), WordingOf, answers);
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), WordingOf, answers);
+            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), WordingOf, answers) with
+            {
+                Lock = opener is null ? null : LockSeen.Of(opener.Html, whole.Html),
+            };
 
         // Beside the sessions an exercise may leave out what they have of it; any other page says the same everywhere.
         Wording? WordingOf(string path, bool inOne)

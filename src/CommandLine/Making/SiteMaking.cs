@@ -50,7 +50,18 @@ internal sealed class SiteMaking
     public Series<MadeSite> Judge(Client client, IEnumerable<StandingSite> standing)
     {
         var plan = read.PlanOf(client);
-        return standing.Select(site => Judged(plan, site)).ToSeries();
+        return standing.Select(site => site.Form.IsReadable ? Judged(plan, site) : Known(plan, site)).ToSeries();
+    }
+
+    /// <summary>What cannot be looked into was judged before it was locked: it is known again by its bytes, or it is not
+    /// known.</summary>
+    private MadeSite Known(Plan plan, StandingSite standing)
+    {
+        var rendition = standing.Form.Takes;
+        var key = KeyOf(plan.Hash(), rendition);
+        return Recorded(plan.Client, rendition, key) is { } record && Stands(plan.Client, record, standing.Form)
+            ? new(rendition, key, null, record, record.Found, record.Lines)
+            : new(rendition, key, null, null, [RuleBook.NotKnown(plan.Client, Path.GetFileName(standing.Place))], []);
     }
 
     private MadeSite Judged(Plan plan, StandingSite standing)
@@ -82,8 +93,15 @@ internal sealed class SiteMaking
             return new(rendition, key, null, record, record.Found, record.Lines);
         // The page that holds all others is among the pages, and was judged with them. What of the findings is its own nobody can
         // tell, so that it has no key where there are some.
-        if (rendition == Rendition.OneFile && pages?.Site?.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages) is { } whole)
-            return new(rendition, pages.Found.Count == 0 ? key : "", new(client, [whole], []), null, [], []);
+        if (rendition != Rendition.Pages && pages?.Site?.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages) is { } whole)
+            return new(
+                rendition,
+                pages.Found.Count == 0 ? key : "",
+                rendition == Rendition.Locked ? SiteRenderer.Locked(plan.Value, whole) : new(client, [whole], []),
+                null,
+                [],
+                []
+            );
         return Made(plan.Value, rendition, key, record);
     }
 
@@ -98,7 +116,9 @@ internal sealed class SiteMaking
     }
 
     private bool Stands(ClientId client, SiteRecord record, IForm form) =>
-        record.In(form) is { } standing && standing.Hash == form.HashOf(StandingSite.At(form, client, target).Place);
+        form.MayStand
+        && record.In(form) is { } standing
+        && standing.Hash == form.HashOf(StandingSite.At(form, client, target).Place);
 
     private MadeSite Judged(Plan plan, Site site, Rendition rendition, string key)
     {

@@ -22,6 +22,7 @@ namespace Gradus.Domain;
 /// <param name="OnePosition">Time on end in one position above which that is said; common practice, no source.</param>
 /// <param name="HardDaysApart">Days from one hard contraction of a motion and side to the next, at least: 2 leaves a day between;
 /// common practice, no source.</param>
+/// <param name="AnswersOnPages">Which answers about health the client's pages repeat.</param>
 public sealed record PracticeSettings(
     DoseSettings Dose,
     Seconds GetReady,
@@ -41,7 +42,8 @@ public sealed record PracticeSettings(
     int ReadingGrade,
     Seconds StretchTarget,
     Seconds OnePosition,
-    int HardDaysApart
+    int HardDaysApart,
+    AnswersOnPages AnswersOnPages
 )
 {
     public static readonly PracticeSettings Default = new(
@@ -63,6 +65,16 @@ public sealed record PracticeSettings(
         8,
         new(60),
         new(20 * 60),
-        2
+        2,
+        AnswersOnPages.Needed
     );
+}
+
+/// <summary>Which answers about health stand on a client's pages, which others may come to see.</summary>
+public enum AnswersOnPages
+{
+    /// <summary>Those that change what the client does or must check: every one but a "no".</summary>
+    Needed,
+
+    All,
 }

@@ -8,4 +8,7 @@ public enum Rendition
 
     /// <summary>One page that holds all others and needs no other file.</summary>
     OneFile,
+
+    /// <summary>The same page, and the one that asks for the passphrase before it is shown.</summary>
+    Locked,
 }

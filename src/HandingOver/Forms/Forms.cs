@@ -6,10 +6,13 @@ namespace Gradus.HandingOver;
 public sealed record Forms(Series<IForm> InOrder)
 {
     /// <summary>Those that come with Gradus. A new form is a folder beside this file, and a line here.</summary>
-    public static Forms All { get; } = new([new FolderForm(), new ZipForm(), new PageForm()]);
+    public static Forms All { get; } = new([new FolderForm(), new ZipForm(), new PageForm(), new LockedForm()]);
 
     /// <summary>The one that is meant where nobody says which.</summary>
     public IForm Usual => InOrder[0];
+
+    /// <summary>The same, with another form in the place of the one of its word.</summary>
+    public Forms With(IForm form) => new(InOrder.Select(own => own.Word == form.Word ? form : own).ToSeries());
 
     public IForm Named(string word) => InOrder.Single(form => form.Word == word);
 

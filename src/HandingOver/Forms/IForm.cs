@@ -19,6 +19,15 @@ public interface IForm
     /// alone. An id has no dot, so no form stands where another client's does.</summary>
     string Ending { get; }
 
+    /// <summary>Where a client's site stands in a target, the whole path.</summary>
+    string PlaceOf(ClientId client, string target) => Places.Of(target, client, Ending).Site;
+
+    /// <summary>Whether what stands there can be read back; else it can only be known again by its bytes.</summary>
+    bool IsReadable => true;
+
+    /// <summary>Whether what stands there stays where it was made from the same.</summary>
+    bool MayStand => true;
+
     /// <summary>Hands over one site in one step: whoever looks sees the whole site of before or the whole new one. Sites of
     /// different clients may be written at the same time.</summary>
     /// <exception cref="HandOverException">It could not be done; the site that stood there still stands whole.</exception>

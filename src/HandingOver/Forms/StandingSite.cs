@@ -7,8 +7,7 @@ namespace Gradus.HandingOver;
 public sealed record StandingSite(IForm Form, ClientId Client, string Place)
 {
     /// <summary>Where the client's site stands in a form, if it does.</summary>
-    public static StandingSite At(IForm form, ClientId client, string target) =>
-        new(form, client, Places.Of(target, client, form.Ending).Site);
+    public static StandingSite At(IForm form, ClientId client, string target) => new(form, client, form.PlaceOf(client, target));
 
     /// <exception cref="HandOverException">It is not there, or cannot be read as such a site.</exception>
     public Site Read() => Form.Read(Place, Client);

@@ -19,6 +19,9 @@ public static class PagePath
     /// <summary>Every other page in one that needs no other file.</summary>
     public const string AllPages = "all-pages.html";
 
+    /// <summary>What asks for the passphrase of a locked site.</summary>
+    public const string Lock = "lock.html";
+
     /// <summary>The edition and each file, for a site on a host.</summary>
     public const string FileList = "files.txt";
 

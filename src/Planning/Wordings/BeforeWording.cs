@@ -51,6 +51,7 @@ internal static class BeforeWording
             Order(plan.Health.Agreed.Select(a => May(a))),
             Must(words.Say("health-on", ("date", words.Date(plan.Health.Answered)))),
             Order(plan.Health.Answers.Select(a => Order(Must(a.Question), Must(a.Reply)))),
+            plan.Health.Elsewhere is { } elsewhere ? May(elsewhere) : Order(),
             Order(plan.Health.Clearances.Select(c => WholeOrNot(Clearance(c, words))))
         );
     }

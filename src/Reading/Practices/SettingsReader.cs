@@ -4,6 +4,12 @@ namespace Gradus.Reading;
 
 internal static class SettingsReader
 {
+    private static readonly (string, AnswersOnPages)[] AnswersShown =
+    [
+        ("needed", AnswersOnPages.Needed),
+        ("all", AnswersOnPages.All),
+    ];
+
     public static PracticeSettings Read(Fields? fields)
     {
         var usual = PracticeSettings.Default;
@@ -33,7 +39,8 @@ internal static class SettingsReader
             fields.Whole("reading-grade", 1, 20) ?? usual.ReadingGrade,
             fields.Span("stretch-target", 1) ?? usual.StretchTarget,
             fields.Span("one-position", 60, 120) ?? usual.OnePosition,
-            fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart
+            fields.Whole("hard-days-apart", 1, 7) ?? usual.HardDaysApart,
+            fields.Choice("answers-on-pages", AnswersShown) ?? usual.AnswersOnPages
         );
         fields.Done();
         if (

@@ -93,6 +93,7 @@ internal static class PageViews
             DateView.Of(plan.Health.Answered, words),
             words.Say("health-on", ("date", words.Date(plan.Health.Answered))),
             [.. plan.Health.Answers.Select(a => new AnswerView(a.Question, a.Reply))],
+            plan.Health.Elsewhere,
             [.. plan.Health.Clearances.Select(c => Clearance(c, words))],
             Cautions(plan, PagePath.BeforeYouStart, plan.Exercises.Select(e => e.Id), here)
         );

@@ -175,6 +175,7 @@ internal sealed record BeforeView(
     DateView Answered,
     string AnsweredSentence,
     Series<AnswerView> Answers,
+    string? AnswersElsewhere,
     Series<ClearanceView> Clearances,
     CautionsView Cautions
 );

@@ -40,6 +40,16 @@ public sealed class NotAsPublished : IPublishedRule
             new(RuleId.Of(typeof(NotAsPublished)), Level.Error, plan.Client, new(path, line, 1), message, Again);
     }
 
+    internal static Finding Locked(ClientId client, string path) =>
+        new(
+            RuleId.Of(typeof(NotAsPublished)),
+            Level.Error,
+            client,
+            Location.Whole(path),
+            "This locked file is not known as the one that the sources make now.",
+            "Publish the site again, or look into it with --passphrase ask."
+        );
+
     private static bool IsSame(
         string path,
         SortedDictionary<string, ReadOnlyMemory<byte>> there,
