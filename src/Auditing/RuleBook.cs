@@ -122,6 +122,7 @@ public static class RuleBook
         new AddressToNetwork(),
         new PolicyWeak(),
         new LockWrong(),
+        new LinkShared(),
         new ScriptOrStyleFromAuthor(),
         new ScriptAskedWrong(),
         new StyleNotKnown(),
@@ -190,7 +191,8 @@ public static class RuleBook
     public static IEnumerable<Finding> Compare(Plan plan, Site found, Site made) =>
         Rules.OfType<IPublishedRule>().SelectMany(rule => rule.Check(plan, found, made));
 
-    /// <summary>A locked site that nobody opened, and of which nothing tells that it is the one that the sources make now.</summary>
+    /// <summary>A locked site that nobody opened, and of which nothing tells that it is the one that the sources make
+    /// now.</summary>
     /// <param name="path">What the file is called.</param>
     public static Finding NotKnown(ClientId client, string path) => NotAsPublished.Locked(client, path);
 

@@ -76,6 +76,9 @@ internal static class AuditCommand
     )
     {
         var read = CheckedPractice.Open(folder, clients, today, part);
+        var linking = new Linking(null, rotate: false);
+        linking.Settle(read.Practice?.Clients ?? [], []);
+        forms = new([.. forms.InOrder, linking.Form]);
         if (sites is not null && !Directory.Exists(sites))
             throw new DirectoryNotFoundException($"There is no folder '{sites}'.");
         var theme = themeFolder is null ? ThemeFolder.Plain() : ThemeFolder.Open(themeFolder);

@@ -32,6 +32,7 @@ internal sealed class Commands
         root.Subcommands.Add(NewCommand.Words());
         root.Subcommands.Add(PublishCommand.Words(forms));
         root.Subcommands.Add(AuditCommand.Words(forms));
+        root.Subcommands.Add(CardCommand.Words());
         root.Subcommands.Add(OpenCommand.Words());
         root.Subcommands.Add(WatchCommand.Words());
         root.Subcommands.Add(CompareCommand.Words());

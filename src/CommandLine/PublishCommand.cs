@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Gradus.Domain;
 using Gradus.HandingOver;
 
@@ -31,6 +32,15 @@ internal static class PublishCommand
             "anew",
             "ask"
         );
+        var link = new Option<string?>("--as-link")
+        {
+            Description =
+                "Also a folder for a host, under a name that nobody can guess; BASE is the address of the folder that it "
+                + "is put into there, by https.",
+            HelpName = "BASE",
+            CustomParser = Host,
+        };
+        var rotate = new Option<bool>("--rotate") { Description = "With --as-link: another link than before; the old one ends." };
         var today = Options.Today();
         var command = new Command("publish", "Checks a practice and makes each client's site.")
         {
@@ -40,12 +50,25 @@ internal static class PublishCommand
             part,
             form,
             passphrase,
+            link,
+            rotate,
             theme,
             today,
         };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(rotate) && result.GetResult(link) is null)
+                result.AddError("--rotate goes with --as-link: say where the sites are hosted.");
+        });
         command.SetAction(asked =>
         {
             var offered = forms.With(AskPassphrase.FormOf(asked.GetRequiredValue(passphrase)));
+            var host = asked.GetValue(link);
+            // Who asks for a link alone is not given a folder that tells whose it is.
+            string[] said =
+                host is not null && asked.GetResult(form) is null or { Implicit: true }
+                    ? []
+                    : asked.GetValue(form) ?? [forms.Usual.Word];
             return new PublishRun(
                 offered,
                 asked.GetRequiredValue(folder),
@@ -53,11 +76,24 @@ internal static class PublishCommand
                 asked.GetValue(clients) ?? [],
                 asked.GetValue(part),
                 asked.GetValue(theme),
-                offered.InOrder.Where(f => (asked.GetValue(form) ?? [forms.Usual.Word]).Contains(f.Word)).ToSeries(),
+                offered.InOrder.Where(f => said.Contains(f.Word)).ToSeries(),
+                new Linking(host, asked.GetValue(rotate)),
                 asked.GetValue(today) ?? Clock.Today()
             ).Status();
         });
         return command;
+    }
+
+    private static string? Host(ArgumentResult result)
+    {
+        var said = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
+        if (SiteLink.HostOf(said) is { } host)
+            return host;
+        result.AddError(
+            $"'{said}' is no address that a site can be hosted at. "
+                + "Write the address of a folder, as https://example.org/training/, with nothing behind it."
+        );
+        return null;
     }
 
     private static string Each(Forms forms)

@@ -9,20 +9,23 @@ namespace Gradus.CommandLine;
 /// <param name="to">Where the sites go, as it was written.</param>
 /// <param name="clients">The ids of those whom it is about; everybody where there is none.</param>
 /// <param name="themeFolder">Null for the theme that comes with Gradus.</param>
-/// <param name="asked">Those of the forms in which the sites are handed over.</param>
+/// <param name="formsAsked">Those of the forms offered in which the sites are handed over, beside a link.</param>
 internal sealed class PublishRun(
-    Forms forms,
+    Forms offered,
     string folder,
     string to,
     string[] clients,
     Share? part,
     string? themeFolder,
-    Series<IForm> asked,
+    Series<IForm> formsAsked,
+    Linking linking,
     DateOnly today
 )
 {
+    private readonly Forms forms = new([.. offered.InOrder, linking.Form]);
+    private readonly Series<IForm> asked = linking.IsAsked ? [.. formsAsked, linking.Form] : formsAsked;
     private readonly SiteRecords records = new(to);
-    private bool hasRecordedEdition;
+    private bool hasWrittenSource;
 
     /// <summary>Publishes, and says what came of it; the exit status.</summary>
     public int Status()
@@ -31,6 +34,7 @@ internal sealed class PublishRun(
         var read = Open();
         if (themeFolder is not null)
             read.Judge(theme);
+        linking.Settle(read.Practice?.Clients ?? [], read.Wanted);
         var summary = new List<string>();
         using (var target = TargetFolder.Open(to))
         {
@@ -53,13 +57,13 @@ internal sealed class PublishRun(
 
     private CheckedPractice Open() => CheckedPractice.Open(folder, clients, today, part, records);
 
-    /// <summary>What was worked out of the sources is recorded for the next run. An edition that was recorded is one of the next
-    /// run's sources: then they are read as it will find them.</summary>
+    /// <summary>What was worked out of the sources is recorded for the next run. An edition or a link that was written down is
+    /// one of the next run's sources: then they are read as it will find them.</summary>
     private void Remember(CheckedPractice read)
     {
         try
         {
-            var next = hasRecordedEdition ? Open() : read;
+            var next = hasWrittenSource ? Open() : read;
             foreach (var (id, record) in AtOnce.InOrder(next.Wanted, id => (id, next.RecordOf(id))))
             {
                 if (record is not null)
@@ -92,6 +96,9 @@ internal sealed class PublishRun(
                     $"{stranger}: no longer in the practice; the site in {site.Place} is still there. "
                         + "Delete it if it should not be."
                 );
+        if (read.Practice is not null)
+            foreach (var stranger in LinkForm.Strangers(to, linking.All))
+                Console.Out.WriteLine($"{stranger}: no link leads here any more. Delete it, here and on the host.");
         if (string.Join(", ", read.Behind(today)) is { Length: > 0 } behind)
             Console.Out.WriteLine($"Changed since their last edition, and not published now: {behind}.");
         return findings.Any(f => f.Level == Level.Error) ? Commands.ErrorsFound : Commands.Fine;
@@ -113,8 +120,11 @@ internal sealed class PublishRun(
             return Blocked(id, target);
         }
 
+        if (linking.IsAsked)
+            hasWrittenSource |= linking.Keep(folder, id);
         var results = sites.SelectMany(site => HandedOver(id, site, target)).ToArray();
         return string.Join('\n', results.Select(r => $"{id}: {r.Form.Said(r.Result)}"))
+            + linking.Ended(id, target.Root)
             + Others(id, [.. results.Select(r => r.Result.Place)], target);
     }
 
@@ -177,7 +187,7 @@ internal sealed class PublishRun(
             return "";
         if (EditionRecord.Write(folder, id, edition) is { } reason)
             return $"\n{id}: warning: edition {edition.Number} is not recorded, because {reason}; the next run records it.";
-        hasRecordedEdition = true;
+        hasWrittenSource = true;
         return edition.Number == 1
             ? ""
             : $"\n{id}: edition {edition.Number} is recorded; 'gradus compare {folder} --client {id} {edition.Number - 1} "

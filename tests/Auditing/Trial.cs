@@ -97,8 +97,9 @@ internal sealed class Trial
         if (asPublished)
             findings.AddRange(RuleBook.Compare(plan, edited, site));
         findings.AddRange(RuleBook.Audit(plan, edited, others));
+        // The little theme has no page that holds all others.
         var locked = edits.Where(e => e.Path.StartsWith($"locked/{id}/", StringComparison.Ordinal)).ToSeries();
-        if (locked.Count > 0 && SiteRenderer.Render(plan, theme, findings, Rendition.Locked) is { } around)
+        if (locked.Count > 0 && SiteRenderer.Render(plan, ThemeFolder.Plain(), findings, Rendition.Locked) is { } around)
             findings.AddRange(RuleBook.Audit(plan, Edited(around, locked), others));
     }
 

@@ -22,7 +22,7 @@ public sealed class WallTests
         ["Reading"] = ["Domain", "Figures", "Markdig", "Media", "NodaTime", "Sep", "System.IO.Hashing", "YamlDotNet"],
         ["Training"] = ["Domain", "NodaTime"],
         ["Planning"] = ["Domain", "Figures", "NUglify", "Training"],
-        ["Rendering"] = ["Domain", "Planning", "Scriban.Signed"],
+        ["Rendering"] = ["Domain", "Planning", "QRCoder", "Scriban.Signed"],
         ["Auditing"] = ["AngleSharp", "Domain", "Figures", "Media", "Planning", "Training"],
         ["HandingOver"] = ["Domain", "Planning", "System.IO.Hashing"],
         ["CommandLine"] =

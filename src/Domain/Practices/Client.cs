@@ -34,6 +34,9 @@ public sealed record Client(
 
     public bool HasStopped(DateOnly today) => Stopped is { } stopped && stopped.On <= today;
 
+    /// <summary>Where the client's site is hosted; null where it is not.</summary>
+    public SiteLink? Link { get; init; }
+
     /// <summary>What came back, each session once, in the order of the days; of those in <c>log.csv</c> that tell of the same
     /// session the last one counts.</summary>
     public Series<LogEntry> Log { get; init; } = [];

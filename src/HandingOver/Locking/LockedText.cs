@@ -3,8 +3,8 @@ using System.Text;
 
 namespace Gradus.HandingOver;
 
-/// <summary>A text locked by a passphrase, as <c>locked-file.md</c> says: AES-256 in Galois/Counter Mode (NIST SP 800-38D) under a
-/// key that PBKDF2 (RFC 8018, 5.2) makes with HMAC-SHA-256.</summary>
+/// <summary>A text locked by a passphrase, as <c>locked-file.md</c> says: AES-256 in Galois/Counter Mode (NIST SP 800-38D)
+/// under a key that PBKDF2 (RFC 8018, 5.2) makes with HMAC-SHA-256.</summary>
 internal static class LockedText
 {
     /// <summary>OWASP Password Storage Cheat Sheet, PBKDF2-HMAC-SHA256.</summary>
@@ -30,7 +30,8 @@ internal static class LockedText
         return Lock(text, KeyOf(passphrase, salt), salt, RandomNumberGenerator.GetBytes(NonceBytes));
     }
 
-    /// <exception cref="HandOverException">It is cut or altered, of another version, or the passphrase is not the one.</exception>
+    /// <exception cref="HandOverException">It is cut or altered, of another version, or the passphrase is not the
+    /// one.</exception>
     public static string Open(string locked, Passphrase passphrase)
     {
         var parts = Read(locked);

@@ -5,19 +5,19 @@ namespace Gradus.HandingOver;
 /// <summary>What a publish that failed or was killed leaves in a target. Only names that Gradus gives are touched.</summary>
 internal static class Leftovers
 {
-    /// <summary>Puts back the site of every client who has none and whose site of before stands beside it; removes everything
-    /// else left over.</summary>
-    public static void PutRight(string target, IEnumerable<IForm> forms)
+    /// <summary>Puts back every site that is missing and whose state of before stands beside its place; removes everything else
+    /// left over.</summary>
+    /// <param name="isSite">Whether a site, or a file beside sites, may have that name.</param>
+    public static void PutRight(string folder, Func<string, bool> isSite)
     {
         var names = Directory
-            .EnumerateFileSystemEntries(target, Places.Mark + "*")
+            .EnumerateFileSystemEntries(folder, Places.Mark + "*")
             .Select(path => Path.GetFileName(path))
             .Order(StringComparer.Ordinal)
             .ToSeries();
-        var endings = forms.Select(form => form.Ending).ToSeries();
-        foreach (var places in endings.SelectMany(ending => PlacesOf(names, Places.NewMark, ending, target)))
+        foreach (var places in PlacesOf(Places.NewMark))
             Remove(places.New);
-        foreach (var places in endings.SelectMany(ending => PlacesOf(names, Places.OldMark, ending, target)))
+        foreach (var places in PlacesOf(Places.OldMark))
         {
             if (!Path.Exists(places.Site))
             {
@@ -28,6 +28,13 @@ internal static class Leftovers
             Directory.Move(places.Old, places.New);
             Remove(places.New);
         }
+
+        IEnumerable<Places> PlacesOf(string mark) =>
+            names
+                .Where(name => name.StartsWith(mark, StringComparison.Ordinal))
+                .Select(name => name[mark.Length..])
+                .Where(isSite)
+                .Select(name => Places.In(folder, name));
     }
 
     /// <summary>Removes a folder with all in it, or whatever else has the name. Links are removed, never followed.</summary>
@@ -52,11 +59,4 @@ internal static class Leftovers
             // The next publish removes it, or says why it cannot.
         }
     }
-
-    private static IEnumerable<Places> PlacesOf(Series<string> names, string mark, string ending, string target) =>
-        names
-            .Where(name => name.StartsWith(mark, StringComparison.Ordinal))
-            .Select(name => Places.ClientOf(name[mark.Length..], ending))
-            .OfType<ClientId>()
-            .Select(client => Places.Of(target, client, ending));
 }

@@ -17,11 +17,10 @@ internal sealed record Places(string Site, string New, string Old)
     public const string OldMark = Mark + "old-";
 
     /// <param name="ending">That of the form.</param>
-    public static Places Of(string target, ClientId client, string ending = "")
-    {
-        var name = client.Text + ending;
-        return new(Path.Combine(target, name), Path.Combine(target, NewMark + name), Path.Combine(target, OldMark + name));
-    }
+    public static Places Of(string target, ClientId client, string ending = "") => In(target, client.Text + ending);
+
+    public static Places In(string folder, string name) =>
+        new(Path.Combine(folder, name), Path.Combine(folder, NewMark + name), Path.Combine(folder, OldMark + name));
 
     /// <summary>The client whose place has that name in the form with that ending; null where it is nobody's.</summary>
     public static ClientId? ClientOf(string name, string ending) =>

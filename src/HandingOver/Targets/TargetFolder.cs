@@ -28,7 +28,8 @@ public sealed class TargetFolder : IDisposable
             var held = Hold(root);
             try
             {
-                Leftovers.PutRight(root, Forms.All.InOrder);
+                Leftovers.PutRight(root, name => Forms.All.InOrder.Any(f => Places.ClientOf(name, f.Ending) is not null));
+                LinkForm.PutRight(root);
                 return new TargetFolder(root, held);
             }
             catch

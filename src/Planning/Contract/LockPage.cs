@@ -11,8 +11,9 @@ namespace Gradus.Planning;
 /// the theme, and says nothing of the client: whoever finds the file learns only that something is locked in it.</summary>
 public static partial class LockPage
 {
-    /// <summary>The one line of it that a locked site is put into.</summary>
-    public const string Place = "<script type=\"text/plain\" id=\"locked\"></script>";
+    /// <summary>What stands before a locked text, and what behind it: an element that no browser runs.</summary>
+    public const string Before = "<script type=\"text/plain\" id=\"locked\">",
+        Behind = "</script>";
 
     /// <summary>The sentences that its script says, by their names there.</summary>
     private static readonly string[] Said = ["empty", "opening", "wrong", "damaged", "cut", "version"];
@@ -50,7 +51,7 @@ public static partial class LockPage
             "</form>",
             $"<p id=\"said\" role=\"status\">{Text("locked-old")}</p>",
             "</main>",
-            Place,
+            Before + Behind,
             "</body>",
             "</html>",
         ];

@@ -214,10 +214,12 @@ public static class PracticeReader
 
         var told = Optional(folder, $"clients/{id}/{AnswersFile.Name}", findings);
         var (editions, last) = EditionReader.Read(folder, id, findings);
+        var link = Optional(folder, SiteLink.PathOf(id), findings) is { } kept ? LinkReader.Read(kept) : null;
         return ClientReader.Read(sheet, told, id, known, programme, readings, words) is { } client
             ? client with
             {
                 Log = KeptLogReader.Read(folder, id, findings),
+                Link = link,
                 Editions = editions,
                 LastEdition = last,
             }

@@ -25,7 +25,7 @@ public sealed class LockWrong : ISiteRule
 
         if (seen.Policies.Count != 1)
             yield return Wrong("The page that asks for the passphrase has no policy that keeps the network out.");
-        foreach (var name in site.Names.In(seen.Html))
+        foreach (var name in new ClientNames([plan.ClientName]).In(seen.Html).Concat(site.Names.In(seen.Html)).Distinct())
             yield return Wrong($"The page that asks for the passphrase names {name}, and anybody can read it.");
 
         Finding Wrong(string message) => this.Wrong(plan, LockSeen.At, message, Again);

@@ -17,10 +17,12 @@ public sealed class FolderForm : IForm
 
     public PublicationResult Write(Site site, TargetFolder target) => Write(site, target, Exchange.Put);
 
-    internal static PublicationResult Write(Site site, TargetFolder target, Action<Places> put)
+    internal static PublicationResult Write(Site site, TargetFolder target, Action<Places> put) =>
+        Write(site, Places.Of(target.Root, site.Client), target, put);
+
+    internal static PublicationResult Write(Site site, Places places, TargetFolder target, Action<Places> put)
     {
         var files = SiteFile.AllOf(site);
-        var places = Places.Of(target.Root, site.Client);
         return DiskTrouble.Writing(places.Site, () =>
         {
             target.RefuseVanished();

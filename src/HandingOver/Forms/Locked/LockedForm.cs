@@ -5,14 +5,11 @@ using Gradus.Planning;
 namespace Gradus.HandingOver;
 
 /// <summary>One page that holds all others, locked: it asks for a passphrase before it shows anything.</summary>
-/// <param name="ask">Asks somebody for the passphrase of a client's file; null where nobody is asked: then a new file gets one that
-/// Gradus makes, and none that stands is opened.</param>
+/// <param name="ask">Asks somebody for the passphrase of a client's file; null where nobody is asked: then a new file gets one
+/// that Gradus makes, and none that stands is opened.</param>
 /// <param name="anew">Whether a file that stands is locked again, with another passphrase, though nothing in it changed.</param>
 public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = false) : IForm
 {
-    private const string Before = "<script type=\"text/plain\" id=\"locked\">",
-        Behind = "</script>";
-
     /// <summary>A locked text is longer than the page in it by a third, and the page around it is small.</summary>
     private const long Largest = PublishedSite.LargestWhole / 3L * 4 + PublishedSite.MiB;
 
@@ -38,12 +35,10 @@ public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = f
             target.RefuseVanished();
             RefuseOther(places.Site, site.Client);
             var passphrase = ask is null ? Passphrase.Made() : Passphrase.Own(ask(site.Client));
-            var locked = opener.Replace(
-                LockPage.Place,
-                Before + '\n' + LockedText.Lock(inside, passphrase) + '\n' + Behind,
-                StringComparison.Ordinal
+            var locked = LockPage.Before + '\n' + LockedText.Lock(inside, passphrase) + '\n' + LockPage.Behind;
+            var bytes = Encoding.UTF8.GetBytes(
+                opener.Replace(LockPage.Before + LockPage.Behind, locked, StringComparison.Ordinal)
             );
-            var bytes = Encoding.UTF8.GetBytes(locked);
             places.Replace(() => NewFile.Build(places, bytes), NewFile.Put);
             return new PublicationResult(site.Client, places.Site, true, [PagePath.AllPages], [], [], 1, bytes.Length)
             {
@@ -59,7 +54,7 @@ public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = f
         {
             return File.Exists(place)
                 && new FileInfo(place).Length <= Largest
-                && File.ReadAllText(place, Encoding.UTF8).Contains(Before, StringComparison.Ordinal);
+                && File.ReadAllText(place, Encoding.UTF8).Contains(LockPage.Before, StringComparison.Ordinal);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
@@ -110,10 +105,10 @@ public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = f
 
     private static (string Locked, string Around) Apart(string written, string place)
     {
-        var from = written.IndexOf(Before, StringComparison.Ordinal);
+        var from = written.IndexOf(LockPage.Before, StringComparison.Ordinal);
         if (from < 0)
             throw new HandOverException($"'{place}' is no locked page.", "Name a file that 'gradus publish --as locked' wrote.");
-        from += Before.Length;
+        from += LockPage.Before.Length;
         var to = written.IndexOf('<', from);
         return to < 0 ? (written[from..], written[..from]) : (written[from..to], written[..from] + written[to..]);
     }
