@@ -14,23 +14,25 @@ public sealed class UseErrorTests
                 ["publish", Repository.Path("content"), "--to", "/tmp/never", "--them"]
             },
             {
-                "Unknown option '--strict'. Options of 'publish': --to, --client, --part, --as, --theme, --today.",
+                "Unknown option '--strict'. Options of 'publish': --to, --client, --part, --as, --passphrase, --as-link, "
+                    + "--rotate, --theme, --today.",
                 ["publish", Repository.Path("content"), "--to", "/tmp/never", "--strict"]
             },
             {
-                "Unknown option '--verbose'. Options of 'publish': --to, --client, --part, --as, --theme, --today.",
+                "Unknown option '--verbose'. Options of 'publish': --to, --client, --part, --as, --passphrase, --as-link, "
+                    + "--rotate, --theme, --today.",
                 ["publish", "--verbose", Repository.Path("content"), "--to", "/tmp/never"]
             },
             { "Unknown command 'publsh'. Did you mean 'publish'?", ["publsh"] },
             {
-                "Unknown command 'frobnicate'. Commands: begin, new, publish, audit, watch, compare, screen, load, ranges, "
-                    + "receive, review, intake-sheet, figure, schemas, dose, explain.",
+                "Unknown command 'frobnicate'. Commands: begin, new, publish, audit, card, open, watch, compare, screen, load, "
+                    + "ranges, receive, review, intake-sheet, figure, schemas, dose, explain.",
                 ["frobnicate"]
             },
             { "Unknown word 'more'. Options of 'dose': --weeks, --lighter, --format.", ["dose", "3 x hold 30 s", "more"] },
             {
-                "Say what to do: begin, new, publish, audit, watch, compare, screen, load, ranges, receive, review, "
-                    + "intake-sheet, figure, schemas, dose, explain. 'gradus --help' tells more.",
+                "Say what to do: begin, new, publish, audit, card, open, watch, compare, screen, load, ranges, "
+                    + "receive, review, intake-sheet, figure, schemas, dose, explain. 'gradus --help' tells more.",
                 []
             },
             { "Option '--to' is required.", ["publish", Repository.Path("content")] },

@@ -16,7 +16,15 @@ public static partial class LockPage
         Behind = "</script>";
 
     /// <summary>The sentences that its script says, by their names there.</summary>
-    private static readonly string[] Said = ["empty", "opening", "wrong", "damaged", "cut", "version"];
+    private static readonly (string Name, string Key)[] Said =
+    [
+        ("empty", "locked-empty"),
+        ("opening", "locked-opening"),
+        ("wrong", "locked-wrong"),
+        ("damaged", "locked-damaged"),
+        ("cut", "locked-cut"),
+        ("version", "locked-version"),
+    ];
 
     private static readonly string Script = Compact.Script(BuiltIn.Text(Assembly.GetExecutingAssembly(), "lock.js"));
 
@@ -44,7 +52,7 @@ public static partial class LockPage
             "<main>",
             $"<h1>{Text("locked")}</h1>",
             $"<p>{Text("locked-lead")}</p>",
-            $"<form id=\"open\"{string.Concat(Said.Select(name => $" data-{name}=\"{Text("locked-" + name)}\""))} hidden>",
+            $"<form id=\"open\"{string.Concat(Said.Select(s => $" data-{s.Name}=\"{Text(s.Key)}\""))} hidden>",
             $"<label for=\"words\">{Text("locked-words")}</label>",
             "<input id=\"words\" type=\"text\" autocomplete=\"off\" autocapitalize=\"none\" spellcheck=\"false\">",
             $"<button id=\"do\" type=\"submit\">{Text("locked-open")}</button>",

@@ -19,7 +19,7 @@ public sealed class FormsTests : IDisposable
     [Fact]
     public void Each_has_a_word_and_a_place_of_its_own()
     {
-        Assert.Equal(["folder", "zip", "file"], Forms.All.InOrder.Select(f => f.Word));
+        Assert.Equal(["folder", "zip", "file", "locked"], Forms.All.InOrder.Select(f => f.Word));
         Assert.Equal(WithSealed.InOrder.Count, WithSealed.InOrder.Select(f => f.Ending).Distinct(StringComparer.Ordinal).Count());
         Assert.All(WithSealed.InOrder, f => Assert.True(f.Ending.Length == 0 || f.Ending[0] == '.'));
         Assert.All(WithSealed.InOrder, f => Assert.Same(f, WithSealed.Named(f.Word)));
@@ -29,10 +29,10 @@ public sealed class FormsTests : IDisposable
     public void A_fourth_form_is_offered_by_the_command()
     {
         var option = PublishCommand.Words(WithSealed).Options.Single(o => o.Name == "--as");
-        Assert.Equal("folder|zip|file|sealed", option.HelpName);
+        Assert.Equal("folder|zip|file|locked|sealed", option.HelpName);
         Assert.Equal(
             "How each site is handed over: as a folder, as one zip file, as one page that needs no other file, "
-                + "or as one sealed page; several with commas between them.",
+                + "as one page that opens with a passphrase, or as one sealed page; several with commas between them.",
             option.Description
         );
         Assert.Empty(PublishCommand.Words(WithSealed).Parse(["x", "--to", "y", "--as", "sealed"]).Errors);
