@@ -34,6 +34,7 @@ public sealed partial class PracticeFormatPageTests
         "an exercise of an edition",
         "a reference value",
         "by-week",
+        "days",
         "emergency",
         "languages",
         "needs",
@@ -137,6 +138,12 @@ public sealed partial class PracticeFormatPageTests
         Assert.Contains($": {ids}.", Page.Replace('\n', ' '), StringComparison.Ordinal);
     }
 
+    /// <summary>What the example of one that is followed follows.</summary>
+    private static IEnumerable<KeyValuePair<string, byte[]>> Shared =>
+        Examples
+            .Where(e => PathOf(e).StartsWith("programmes/", StringComparison.Ordinal))
+            .Select(e => KeyValuePair.Create(PathOf(e), Encoding.UTF8.GetBytes(e.Text)));
+
     private static string PathOf(FencedBlock block) => block.Name.Split(' ')[1];
 
     private static string ExampleAt(string path) =>
@@ -147,6 +154,7 @@ public sealed partial class PracticeFormatPageTests
             Demonstration
                 .Paths.Where(p => p != path)
                 .Select(p => KeyValuePair.Create(p, Demonstration.Read(p)))
+                .Concat(Shared.Where(p => p.Key != path))
                 .Append(KeyValuePair.Create("exercises/ankle-rock-start.jpg", PictureTests.Jpeg))
                 .Append(KeyValuePair.Create("exercises/Ankle rock (end).jpg", PictureTests.Jpeg))
                 .Append(KeyValuePair.Create(path, Encoding.UTF8.GetBytes(text)))

@@ -26,6 +26,7 @@ public sealed class Reach
         file.StartsWith("exercises/", StringComparison.Ordinal)
         || file.StartsWith("cautions/", StringComparison.Ordinal)
         || file.StartsWith("sports/", StringComparison.Ordinal)
+        || file.StartsWith("programmes/", StringComparison.Ordinal)
         || file.StartsWith("words/", StringComparison.Ordinal);
 
     /// <summary>The name of the client in whose folder a file lies; null where it lies in none.</summary>
@@ -61,6 +62,8 @@ public sealed class Reach
     private static IEnumerable<string> WrittenFor(Practice practice, Client client)
     {
         yield return $"words/{client.Language}.yaml";
+        if (client.Programme.From is { } from)
+            yield return SharedProgramme.PathOf(from.Programme.Value);
         foreach (var played in client.Sports)
             yield return $"sports/{played.Sport.Value}.yaml";
         foreach (

@@ -26,6 +26,9 @@ public sealed record Practice(
     WordBook Words
 )
 {
+    /// <summary>The programmes that several clients may follow, as far as they could be read.</summary>
+    public Series<SharedProgramme> Programmes { get; init; } = [];
+
     private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);
     private readonly Dictionary<ClientId, Client> clients = Clients.ToDictionary(c => c.Id);
     private readonly Dictionary<CautionId, Caution> cautions = Cautions.ToDictionary(c => c.Id);

@@ -23,6 +23,9 @@ public sealed record Programme(
     /// <summary>When the ranges are measured again; null where nobody has said it.</summary>
     public Retest? Retest { get; init; }
 
+    /// <summary>The shared programme that it comes from; null where it is the client's own.</summary>
+    public SharedFrom? From { get; init; }
+
     /// <summary>When nothing is done, in the order of the days, none overlapping another; each comes after the first day, and
     /// before the last.</summary>
     public Series<Pause> Pauses { get; init; } = [];
@@ -125,7 +128,15 @@ public sealed record ProgrammeUse(
     Rounds? Rounds,
     Series<string> MoveOn,
     bool KeepWhenShort
-);
+)
+{
+    /// <summary>What a difference calls it: its exercise, where it has no name of its own.</summary>
+    public string Name
+    {
+        get => field ?? Exercise.Value.Text;
+        init;
+    }
+}
 
 /// <summary>The dose from one week on, until another week is named.</summary>
 public sealed record WeekLine(int Week, WrittenDose Dose);

@@ -26,7 +26,7 @@ internal static partial class Braces
             var placeholders = rules.Placeholders;
             var isPlain = string.CompareOrdinal(text.Letters, match.Index, match.Value, 0, match.Length) == 0;
             var name = match.Value.Trim('{', '}');
-            if (isPlain && Placeholder().IsMatch(match.Value) && (placeholders || name == EmergencyNumber.Placeholder))
+            if (isPlain && Placeholder().IsMatch(match.Value) && rules.Fills(name))
                 continue;
             if (isPlain && rules.Ranges is not null && RangeFigures.Is(match.Value))
                 continue;

@@ -71,7 +71,7 @@ internal sealed partial class ProseInlines(SourceFile sheet, int firstLine, Pros
         {
             var name = match.Groups[1].Value;
             var range = RangeFigures.Is(match.Value) ? rules.Ranges : null;
-            if (range is null && (match.Groups[2].Success || !rules.Placeholders && name != EmergencyNumber.Placeholder))
+            if (range is null && (match.Groups[2].Success || !rules.Fills(name)))
                 continue;
             if (match.Index > at)
                 inlines.Add(new Inline.Plain(text[at..match.Index]));

@@ -109,6 +109,13 @@ internal sealed record ProseRules(bool Placeholders, IReadOnlySet<string> Exerci
     /// <summary>The motions that a reading or a demand in braces may name; null where neither may stand.</summary>
     public KnownIds? Ranges { get; init; }
 
+    /// <summary>Whether <c>{name}</c> stands for the name of whoever reads it.</summary>
+    public bool Names { get; init; }
+
+    /// <summary>Whether something is filled in for a word in braces.</summary>
+    public bool Fills(string name) =>
+        Placeholders || name == EmergencyNumber.Placeholder || (Names && name == SharedProgramme.NamePlaceholder);
+
     /// <summary>Whether a clip may stand in it: it shows how something is done, so it stands where the exercise's cautions stand
     /// before it.</summary>
     public bool Clips => Placeholders;

@@ -104,13 +104,22 @@ public static class PracticeReader
                 )
             )
             .ToSeries();
+        var programmeIds = Ids(folder, "programmes", ".md", findings);
+        var programmes = Each(programmeIds, "programmes/{0}.md", (sheet, id) =>
+            ProgrammeReader.ReadShared(sheet, id, known, settings)
+        );
+        var shared = programmeIds.ToDictionary(
+            id => id,
+            id => programmes.FirstOrDefault(p => p.Id == id),
+            StringComparer.Ordinal
+        );
         var clientIds = ClientIds(folder, findings);
         var clients = clientIds
             .Select(id =>
                 run.Part(
                     $"clients/{id}",
-                    said => ClientIn(folder, new(id), known, settings, words, said),
-                    VersionsOf(folder, $"clients/{id}/").Prepend(words).Prepend(under)
+                    said => ClientIn(folder, new(id), known, settings, words, shared, said),
+                    VersionsOf(folder, $"clients/{id}/").Concat(VersionsOf(folder, "programmes/")).Prepend(words).Prepend(under)
                 )
             )
             .OfType<Client>()
@@ -143,7 +152,10 @@ public static class PracticeReader
                     accepted,
                     translations,
                     words
-                ),
+                )
+                {
+                    Programmes = programmes,
+                },
             all
         );
 
@@ -182,11 +194,12 @@ public static class PracticeReader
         KnownIds known,
         DoseSettings settings,
         WordBook words,
+        IReadOnlyDictionary<string, SharedProgramme?> shared,
         Findings findings
     )
     {
         var programme = One(folder, $"clients/{id}/programme.md", findings) is { } letter
-            ? ProgrammeReader.Read(letter, known, settings)
+            ? ProgrammeReader.Read(letter, known, settings, shared)
             : null;
         if (One(folder, $"clients/{id}/client.yaml", findings) is not { } sheet)
             return null;
@@ -218,6 +231,7 @@ public static class PracticeReader
         return ClientReader.Read(sheet, told, id, known, programme, readings, words) is { } client
             ? client with
             {
+                Programme = FollowedReader.Addressed(client),
                 Log = KeptLogReader.Read(folder, id, findings),
                 Link = link,
                 Editions = editions,

@@ -7,18 +7,80 @@ internal static class ProgrammeReader
     /// <summary>A programme of at most two years.</summary>
     public const int WeeksLimit = 104;
 
-    public static Programme? Read(SourceFile sheet, KnownIds known, DoseSettings settings)
+    /// <summary>A client's own programme, or one that comes from a shared one.</summary>
+    /// <param name="shared">The shared programmes that could be read, by their ids.</param>
+    public static Programme? Read(
+        SourceFile sheet,
+        KnownIds known,
+        DoseSettings settings,
+        IReadOnlyDictionary<string, SharedProgramme?> shared
+    )
     {
         if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a programme") is not { } fields)
             return null;
-        var title = fields.NeedText("title");
+        if (fields.Has("from"))
+            return FollowedReader.Read(sheet, headed, fields, known, settings, shared);
         var start = fields.NeedDate("start");
+        var body = Body(sheet, fields, known, settings);
+        var span = body.Weeks ?? WeeksLimit;
+        var pauses = PauseReader.In(fields, start, span);
+        var retest = RetestIn(fields, start is { } first ? new(first, pauses) : null, span);
+        fields.Done();
+        var letter = Letter(sheet, headed, known, names: false);
+        return body.Title is null || start is null || body.Weeks is null
+            ? null
+            : new(
+                body.Title,
+                start.Value,
+                body.Weeks.Value,
+                body.Lighter,
+                body.Sessions,
+                body.Alternates,
+                body.MoveOn,
+                letter,
+                body.LighterAt,
+                sheet.Whole
+            )
+            {
+                Retest = retest,
+                Pauses = pauses,
+            };
+    }
+
+    /// <summary>A programme that several clients may follow.</summary>
+    public static SharedProgramme? ReadShared(SourceFile sheet, string id, KnownIds known, DoseSettings settings)
+    {
+        if (Headed.Read(sheet) is not { } headed || Fields.OfHeader(sheet, headed, "a shared programme") is not { } fields)
+            return null;
+        var body = Body(sheet, fields, known, settings);
+        var retest = fields.Whole("retest", 1, body.Weeks ?? WeeksLimit, WeeksLimit);
+        fields.Done();
+        var letter = Letter(sheet, headed, known, names: true);
+        return body.Title is null || body.Weeks is null
+            ? null
+            : new(
+                id,
+                body.Title,
+                body.Weeks.Value,
+                body.Lighter,
+                body.Sessions,
+                body.Alternates,
+                body.MoveOn,
+                retest,
+                letter,
+                body.LighterAt,
+                sheet.Whole
+            );
+    }
+
+    /// <summary>What is true of a programme whoever follows it.</summary>
+    private static ProgrammeBody Body(SourceFile sheet, Fields fields, KnownIds known, DoseSettings settings)
+    {
+        var title = fields.NeedText("title");
         var weeks = fields.NeedWhole("weeks", 1, WeeksLimit);
         var span = weeks ?? WeeksLimit;
         var lighterAt = fields.Take("lighter")?.At ?? sheet.Whole;
         var lighter = LighterIn(fields, span);
-        var pauses = PauseReader.In(fields, start, span);
-        var retest = RetestIn(fields, start is { } first ? new(first, pauses) : null, span);
         var moveOn = MoveOnIn(fields).ToSeries();
         var uses = new UseReader(span, known, settings);
         var sessions = fields
@@ -40,24 +102,30 @@ internal static class ProgrammeReader
                 $"There is another session called {Quote.Of(twice.Name)}.",
                 "Give one of them another name: the client chooses by it."
             );
-        fields.Done();
-        var letter = ProseReader.Read(
+        return new(title, weeks, lighter, lighterAt, sessions, alternates, moveOn);
+    }
+
+    private sealed record ProgrammeBody(
+        string? Title,
+        int? Weeks,
+        Series<int> Lighter,
+        Location LighterAt,
+        Series<ProgrammeSession> Sessions,
+        Series<ProgrammeSession> Alternates,
+        Series<StageCheck> MoveOn
+    );
+
+    /// <param name="names">Whether it may call whoever reads it by name.</param>
+    public static Prose Letter(SourceFile sheet, Headed headed, KnownIds known, bool names) =>
+        ProseReader.Read(
             sheet,
             headed.Body,
             headed.BodyLine,
-            new(Placeholders: false, known.Exercises, known.Media) { Ranges = known }
+            new(Placeholders: false, known.Exercises, known.Media) { Ranges = known, Names = names }
         );
-        return title is null || start is null || weeks is null
-            ? null
-            : new(title, start.Value, weeks.Value, lighter, sessions, alternates, moveOn, letter, lighterAt, sheet.Whole)
-            {
-                Retest = retest,
-                Pauses = pauses,
-            };
-    }
 
     /// <summary>A day after the first one, or the number of a week.</summary>
-    private static Retest? RetestIn(Fields fields, WeekCalendar? calendar, int weeks)
+    public static Retest? RetestIn(Fields fields, WeekCalendar? calendar, int weeks)
     {
         if (fields.Mention("retest") is not { } written || calendar is null)
             return null;

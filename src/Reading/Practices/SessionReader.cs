@@ -22,7 +22,7 @@ internal static partial class SessionReader
     public static ProgrammeSession? Read(Fields fields, UseReader uses)
     {
         var name = fields.NeedText("name");
-        var days = DaysIn(fields);
+        var days = DaysIn(fields.SourceFile, "days", fields.Need("days"));
         var done = uses.Read(fields);
         fields.Done();
         return name is null || days is null ? null : new(name, days, done, null, null, fields.At);
@@ -57,18 +57,18 @@ internal static partial class SessionReader
             : new(name, replaced.Days, done, insteadOf, kind, fields.At);
     }
 
-    private static SessionDays? DaysIn(Fields fields)
+    /// <param name="key">Under which they stand.</param>
+    public static SessionDays? DaysIn(SourceFile sheet, string key, YamlNode? written)
     {
-        var written = fields.Need("days");
         if (written is YamlNode.Listing)
-            return new SessionDays.On(WeekdayWords.Of(fields.SourceFile, Values.Texts(fields.SourceFile, "days", written)));
-        if (Values.Text(fields.SourceFile, "days", written) is not { } text)
+            return new SessionDays.On(WeekdayWords.Of(sheet, Values.Texts(sheet, key, written)));
+        if (Values.Text(sheet, key, written) is not { } text)
             return null;
         foreach (
             var kind in (ValueKind[])
                 [ValueKind.Of(["daily", "before play"]), ValueKind.Of(EveryDays()), ValueKind.Of(TimesAWeek())]
         )
-            fields.SourceFile.Note(written, kind);
+            sheet.Note(written, kind);
         if (text.Value == "before play")
             return new SessionDays.BeforePlay();
         if (text.Value == "daily")
@@ -78,7 +78,7 @@ internal static partial class SessionReader
         if (TimesAWeek().Match(text.Value) is { Success: true } times)
             return new SessionDays.TimesAWeek(Number(times), times.Groups[2].Success);
         Values.Wrong(
-            fields.SourceFile,
+            sheet,
             text,
             $"{Quote.Of(text.Value)} does not say when.",
             "Write days as [Mon, Thu], or one of: daily; every 2 days; 3 a week; 3 a week, a day between; before play."

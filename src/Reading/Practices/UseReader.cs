@@ -29,9 +29,18 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         return uses;
     }
 
-    private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds)
+    /// <summary>What somebody does beside, or in place of, what a shared programme says.</summary>
+    /// <param name="key">What names the exercise.</param>
+    public ProgrammeUse? Other(Fields fields, string key) => One(fields, null, key).FirstOrDefault();
+
+    /// <summary>Another side and another dose for something; the rest of the group is taken by whoever asks.</summary>
+    public (Mention<SideTerm>? Side, Series<WeekLine> ByWeek) Change(Fields fields) =>
+        (fields.Mention("side") is { } named ? SideIn(fields.SourceFile, named) : null, WeeksIn(fields).Lines);
+
+    private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds, string key = "use")
     {
-        var exercise = known.ExerciseOf(fields.SourceFile, fields.NeedMention("use"));
+        var exercise = known.ExerciseOf(fields.SourceFile, fields.NeedMention(key));
+        var name = fields.Mention("as");
         var side = fields.Mention("side") is { } named ? SideIn(fields.SourceFile, named) : null;
         var (lines, versions) = WeeksIn(fields);
         var from = fields.Whole("from-week", 1, weeks, ProgrammeReader.WeeksLimit);
@@ -46,7 +55,10 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         var moveOn = fields.Texts("move-on").Select(m => m.Value).ToSeries();
         var keep = fields.Flag("keep-when-short");
         fields.Done();
-        return exercise is null || from > until ? [] : [new(exercise, side, lines, from, until, versions, rounds, moveOn, keep)];
+        if (exercise is null || from > until)
+            return [];
+        var use = new ProgrammeUse(exercise, side, lines, from, until, versions, rounds, moveOn, keep);
+        return [name is null ? use : use with { Name = name.Value }];
     }
 
     private static Mention<SideTerm>? SideIn(SourceFile sheet, Mention<string> named)

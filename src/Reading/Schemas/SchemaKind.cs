@@ -18,6 +18,7 @@ internal sealed record SchemaKind(string Name, string Path)
         new("caution-translation", "cautions/ID.LANG.md"),
         new("exercise-translation", "exercises/ID.LANG.md"),
         new("client", "clients/ID/client.yaml"),
+        new("shared-programme", "programmes/ID.md"),
         new("programme", "clients/ID/programme.md"),
         new("answers", "clients/ID/answers.yaml"),
         new("link", "clients/ID/link.yaml"),

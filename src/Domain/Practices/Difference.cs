@@ -1,0 +1,110 @@
+namespace Gradus.Domain;
+
+/// <summary>What one client does otherwise than the shared programme says. It hangs on the name of a use, never on its place, and
+/// holds wherever that use stands, in short and alternate sessions too.</summary>
+/// <param name="Use">The name of the use; of something added, the one beside it, and empty where it comes last.</param>
+/// <param name="In">The session that it is for; null for all of them.</param>
+/// <param name="FromWeek">From 1; null for the whole programme.</param>
+/// <param name="Because">Why, for the coach: it stands on no page.</param>
+public abstract record Difference(string Use, string? In, int? FromWeek, string Because, Location At)
+{
+    /// <summary>It is not done.</summary>
+    public sealed record LeaveOut(string Use, string? In, int? FromWeek, string Because, Location At)
+        : Difference(Use, In, FromWeek, Because, At);
+
+    /// <summary>Something else is done in its place.</summary>
+    public sealed record Instead(string Use, string? In, int? FromWeek, string Because, Location At, ProgrammeUse Other)
+        : Difference(Use, In, FromWeek, Because, At);
+
+    /// <summary>It is done on another side, or with another dose.</summary>
+    /// <param name="Side">Null where it stays.</param>
+    /// <param name="ByWeek">Empty where it stays.</param>
+    public sealed record Change(
+        string Use,
+        string? In,
+        int? FromWeek,
+        string Because,
+        Location At,
+        Mention<SideTerm>? Side,
+        Series<WeekLine> ByWeek
+    ) : Difference(Use, In, FromWeek, Because, At);
+
+    /// <summary>Something is done beside it.</summary>
+    /// <param name="IsBefore">Else behind it.</param>
+    public sealed record Add(
+        string Use,
+        string? In,
+        int? FromWeek,
+        string Because,
+        Location At,
+        ProgrammeUse Added,
+        bool IsBefore
+    ) : Difference(Use, In, FromWeek, Because, At);
+
+    /// <summary>Whether it is about what stands in that session.</summary>
+    public bool IsIn(ProgrammeSession session) => In is null || In == session.Name;
+
+    /// <summary>A session as the client does it.</summary>
+    /// <param name="differences">At most one of leaving out, doing something else or changing for each use of the
+    /// session.</param>
+    public static ProgrammeSession Applied(ProgrammeSession session, IEnumerable<Difference> differences)
+    {
+        var own = differences.Where(d => d.IsIn(session)).ToArray();
+        var added = own.OfType<Add>().ToArray();
+        return own.Length == 0
+            ? session
+            : session with
+            {
+                Do = session.Do.SelectMany(Around).Concat(added.Where(a => a.Use.Length == 0).Select(a => a.Added)).ToSeries(),
+            };
+
+        IEnumerable<ProgrammeUse> Around(ProgrammeUse use)
+        {
+            var beside = added.Where(a => a.Use == use.Name).ToLookup(a => a.IsBefore);
+            return
+            [
+                .. beside[true].Select(a => InRoundsOf(use, a.Added)),
+                .. Done(use, own.FirstOrDefault(d => d is not Add && d.Use == use.Name)),
+                .. beside[false].Select(a => InRoundsOf(use, a.Added)),
+            ];
+        }
+    }
+
+    private static IEnumerable<ProgrammeUse> Done(ProgrammeUse use, Difference? otherwise)
+    {
+        if (otherwise is null || otherwise.FromWeek > use.UntilWeek)
+            return [use];
+        // What is other from its first week on is other altogether.
+        var week = otherwise.FromWeek is { } from && from > (use.FromWeek ?? 1) ? from : (int?)null;
+        ProgrammeUse[] before = week is null ? [] : [use with { UntilWeek = week - 1 }];
+        var first = week ?? use.FromWeek;
+        return otherwise switch
+        {
+            Instead instead =>
+            [
+                .. before,
+                InRoundsOf(use, instead.Other) with
+                {
+                    FromWeek = first,
+                    UntilWeek = use.UntilWeek,
+                    KeepWhenShort = use.KeepWhenShort || instead.Other.KeepWhenShort,
+                    Side = instead.Other.Side ?? use.Side,
+                },
+            ],
+            Change change =>
+            [
+                .. before,
+                use with
+                {
+                    FromWeek = first,
+                    Side = change.Side ?? use.Side,
+                    ByWeek = change.ByWeek.Count > 0 ? change.ByWeek : use.ByWeek,
+                },
+            ],
+            _ => before,
+        };
+    }
+
+    /// <summary>What is done beside a use of a round, or in its place, is done in the round.</summary>
+    private static ProgrammeUse InRoundsOf(ProgrammeUse use, ProgrammeUse other) => other with { Rounds = use.Rounds };
+}

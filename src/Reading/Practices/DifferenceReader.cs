@@ -1,0 +1,162 @@
+using Gradus.Domain;
+
+namespace Gradus.Reading;
+
+/// <summary>What a client does otherwise than a shared programme says.</summary>
+internal static class DifferenceReader
+{
+    private static readonly string[] Kinds = ["leave-out", "instead", "change", "add"];
+
+    /// <summary>Those that can be kept: each about a use that is there, and none about one that another is about too.</summary>
+    public static Series<Difference> Read(Fields fields, SharedProgramme followed, UseReader uses)
+    {
+        var sessions = followed.Sessions.Concat(followed.Alternates).ToSeries();
+        var kept = new List<Difference>();
+        foreach (var item in fields.Groups("differences", "a difference"))
+        {
+            if (One(item, followed, uses) is not { } difference || !IsThere(item.SourceFile, difference, followed, sessions))
+                continue;
+            if (kept.FirstOrDefault(k => Meets(k, difference, sessions)) is { } other)
+                item.SourceFile.Fault(
+                    Faults.ValueWrong,
+                    difference.At,
+                    $"Line {other.At.Line} is about {Quote.Of(difference.Use)} already.",
+                    "Keep one of the two, or say with 'in' which session each is for.",
+                    difference.Use.Length
+                );
+            else
+                kept.Add(difference);
+        }
+
+        foreach (var session in sessions.Where(s => s.Do.Count > 0 && Difference.Applied(s, kept).Do.Count == 0))
+            fields.SourceFile.Fault(
+                Faults.ValueWrong,
+                kept.First(d => d.IsIn(session)).At,
+                $"Nothing is left of {Quote.Of(session.Name)}.",
+                "Write a programme of the client's own, or put something in the place of what is left out."
+            );
+        return kept.ToSeries();
+    }
+
+    private static Difference? One(Fields item, SharedProgramme followed, UseReader uses)
+    {
+        var kind = Kinds.FirstOrDefault(item.Has);
+        if (kind is null)
+        {
+            item.SourceFile.Fault(
+                Faults.KeyMissing,
+                item.At,
+                "Nothing says what is other.",
+                $"Begin with one of: {string.Join(", ", Kinds)}."
+            );
+            return null;
+        }
+
+        var because = item.NeedText("because");
+        var within = item.Text("in");
+        var named = kind == "add" ? null : item.NeedMention(kind);
+        Difference? read;
+        switch (kind)
+        {
+            case "leave-out":
+                var without = item.Whole("from-week", 1, followed.Weeks, ProgrammeReader.WeeksLimit);
+                item.Done();
+                read = named is null ? null : new Difference.LeaveOut(named.Value, within, without, because ?? "", named.At);
+                break;
+            case "instead":
+                var other = uses.Other(item, "use");
+                read =
+                    named is null || other is null
+                        ? null
+                        : new Difference.Instead(named.Value, within, other.FromWeek, because ?? "", named.At, other);
+                break;
+            case "change":
+                var (side, byWeek) = uses.Change(item);
+                var from = item.Whole("from-week", 1, followed.Weeks, ProgrammeReader.WeeksLimit);
+                item.Done();
+                if (side is null && byWeek.Count == 0 && named is not null)
+                    item.SourceFile.Fault(
+                        Faults.KeyMissing,
+                        named.At,
+                        $"Nothing says what of {Quote.Of(named.Value)} is other.",
+                        "Write 'side', 'by-week', or both.",
+                        named.Value.Length
+                    );
+                read = named is null
+                    ? null
+                    : new Difference.Change(named.Value, within, from, because ?? "", named.At, side, byWeek);
+                break;
+            default:
+                var (before, after) = (item.Mention("before"), item.Mention("after"));
+                var added = uses.Other(item, "add");
+                var at = (before ?? after)?.At ?? item.At;
+                if (before is not null && after is not null)
+                    item.SourceFile.Fault(
+                        Faults.ValueWrong,
+                        before.At,
+                        "It stands before one and after another.",
+                        "Keep one of the two.",
+                        before.Value.Length
+                    );
+                if (before is null && after is null && within is null)
+                    item.SourceFile.Fault(
+                        Faults.KeyMissing,
+                        item.At,
+                        "Nothing says where it is added.",
+                        "Write 'before' or 'after' with a use, or 'in' with a session, at whose end it then stands."
+                    );
+                read = added is null
+                    ? null
+                    : new Difference.Add(
+                        (before ?? after)?.Value ?? "",
+                        within,
+                        added.FromWeek,
+                        because ?? "",
+                        at,
+                        added,
+                        before is not null
+                    );
+                break;
+        }
+
+        return because is null ? null : read;
+    }
+
+    private static bool IsThere(
+        SourceFile sheet,
+        Difference difference,
+        SharedProgramme followed,
+        Series<ProgrammeSession> sessions
+    )
+    {
+        if (difference.In is { } within && sessions.All(s => s.Name != within))
+        {
+            sheet.Fault(
+                Faults.IdUnknown,
+                difference.At,
+                $"There is no session {Quote.Of(within)} in {SharedProgramme.PathOf(followed.Id)}.",
+                Nearest.Ask(within, sessions.Select(s => s.Name), "Write the name of one of its sessions.")
+            );
+            return false;
+        }
+
+        var names = sessions.Where(difference.IsIn).SelectMany(s => s.Do).Select(u => u.Name).Distinct().ToArray();
+        if (difference.Use.Length == 0 || names.Contains(difference.Use, StringComparer.Ordinal))
+            return true;
+        sheet.Fault(
+            Faults.IdUnknown,
+            difference.At,
+            $"There is no use {Quote.Of(difference.Use)} in {SharedProgramme.PathOf(followed.Id)}.",
+            Nearest.Ask(difference.Use, names, $"Its uses are: {string.Join(", ", names)}."),
+            difference.Use.Length
+        );
+        return false;
+    }
+
+    /// <summary>Whether two are about the same use of the same session. Several may be added beside one.</summary>
+    private static bool Meets(Difference one, Difference other, Series<ProgrammeSession> sessions) =>
+        one is not Difference.Add
+        && other is not Difference.Add
+        && one.Use == other.Use
+        && sessions.Any(s => one.IsIn(s) && other.IsIn(s) && s.Do.Any(u => u.Name == one.Use));
+}
