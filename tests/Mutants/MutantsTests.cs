@@ -19,25 +19,25 @@ public sealed class MutantsTests(ITestOutputHelper output)
     /// would say it within three, and take more than twice as long).</summary>
     private const int Most = 150;
 
+    /// <summary>The same where half the tests come by every mutant and each takes its time: within seven of a hundred.</summary>
+    private const int Fewer = 80;
+
     /// <summary>What guards people first.</summary>
-    private static readonly Sample Sample = new(
-        [
-            "Auditing/Rules/Cautions",
-            "Auditing/Rules/Screening",
-            "Auditing/Rules/Sides",
-            "Auditing/Rules/Ranges",
-            "Auditing/Rules/Weeks",
-            "Auditing/Rules",
-            "Auditing/Pages",
-            "Auditing/Pages/Styles",
-            "Auditing",
-            "Training/Screening",
-            "Training/Returns",
-            "Training/Ranges",
-            "Training",
-        ],
-        Most
-    );
+    private static readonly Sample Sample = new([
+        ("Auditing/Rules/Cautions", Most),
+        ("Auditing/Rules/Screening", Most),
+        ("Auditing/Rules/Sides", Most),
+        ("Auditing/Rules/Ranges", Most),
+        ("Auditing/Rules/Weeks", Most),
+        ("Auditing/Rules", Most),
+        ("Auditing/Pages", Fewer),
+        ("Auditing/Pages/Styles", Fewer),
+        ("Auditing", Fewer),
+        ("Training/Screening", Most),
+        ("Training/Returns", Most),
+        ("Training/Ranges", Most),
+        ("Training", Fewer),
+    ]);
 
     /// <summary>Proofs over thousands of cases, and those that gather what other tests look at one by one: they take longer than
     /// all others together.</summary>
@@ -83,7 +83,7 @@ public sealed class MutantsTests(ITestOutputHelper output)
     }
 
     private static bool IsAsked(string file) =>
-        Sample.Parts.Contains(Asked) ? Sample.PartOf(file) == Asked : file.StartsWith(Asked, StringComparison.Ordinal);
+        Sample.HasPart(Asked) ? Sample.PartOf(file) == Asked : file.StartsWith(Asked, StringComparison.Ordinal);
 
     private static IEnumerable<string> References() =>
         Directory

@@ -106,6 +106,15 @@ public sealed class ClientRangesTests
         Assert.Equal(DueWhy.Old, Assert.Single(Ranges(Practice, line, "2027-07-02").Due).Why);
     }
 
+    /// <summary>What was read right after training tells nothing that could grow old.</summary>
+    [Fact]
+    public void What_followed_training_is_never_due()
+    {
+        var ranges = Ranges(Practice, "2026-01-02,knee to wall,left,active,9,cm,tape,oq,1,training\n", "2027-07-02");
+        Assert.Null(Assert.Single(ranges.Series).Latest);
+        Assert.Empty(ranges.Due);
+    }
+
     [Fact]
     public void More_is_no_gain_for_somebody_with_very_mobile_joints()
     {
