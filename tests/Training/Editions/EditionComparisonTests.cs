@@ -17,7 +17,8 @@ public sealed class EditionComparisonTests
     [Fact]
     public void The_same_has_no_difference() => Assert.Equal("", Said(Of(Legs, Arms)));
 
-    /// <summary>A session is known by its name, and one that has another by its place; one instead of another names that.</summary>
+    /// <summary>A session is known by its name, and one that has another by its place; one instead of another names
+    /// that.</summary>
     [Fact]
     public void Sessions_come_go_and_change_their_names_and_days()
     {

@@ -22,8 +22,8 @@ public sealed class TextRulesTests
                 .Length
         );
 
-    /// <summary>The Flesch-Kincaid grade of 57 words and 88 syllables in three sentences: 0.39 · 57/3 + 11.8 · 88/57 − 15.59 = 10.0
-    /// (Kincaid 1975, Research Branch Report 8-75).</summary>
+    /// <summary>The Flesch-Kincaid grade of 57 words and 88 syllables in three sentences: 0.39 · 57/3 + 11.8 · 88/57 − 15.59 is
+    /// 10.0 (Kincaid 1975, Research Branch Report 8-75).</summary>
     [Theory]
     [InlineData(10, 0)]
     [InlineData(9, 1)]
