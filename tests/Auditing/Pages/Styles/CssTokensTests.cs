@@ -21,6 +21,7 @@ public sealed class CssTokensTests
     [InlineData("\"a\\\nb\" 'a\\\r\nb' \"a\\", "Text \"a\\\nb\"|Blank  |Text 'a\\\r\nb'|Blank  |Text \"a\\")]
     [InlineData("'a\\62 c' 'a\\", "Text 'a\\62 c'|Blank  |Text 'a\\")]
     [InlineData("url(a\\)b) url( a ) url(a", "Url url(a\\)b)|Blank  |Url url( a )|Blank  |Url url(a")]
+    [InlineData("url(a ", "Url url(a ")]
     [InlineData("url(a'b) url(a\\\nb)", "BadUrl url(a'b)|Blank  |BadUrl url(a\\\nb)")]
     [InlineData("/* a */b/*", "Comment /* a */|Ident b|Comment /*")]
     [InlineData(
