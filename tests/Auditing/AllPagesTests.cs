@@ -44,6 +44,8 @@ public sealed class AllPagesTests(ITestOutputHelper output)
             { "data-page=\"session-2.html\"", "data-was=\"session-2.html\"", "page-without-cautions" },
             { "</main>", "<img src=\"https://example.org/x.png\" alt=\"x\"></main>", "address-to-network" },
             { "</main>", "<img src=\"x.png\" alt=\"x\"></main>", "address-to-network" },
+            { "</main>", "<iframe src=\"data:image/svg+xml,x\"></iframe></main>", "address-to-network" },
+            { "<html ", "<html manifest=\"data:image/png;base64,AAAA\" ", "address-to-network" },
             { "</main>", "<script>document.title = 'y'</script></main>", "policy-weak" },
             { "style-src &#39;", "style-src &#39;self&#39; &#39;", "policy-weak" },
             { ".caution{", "/* */ .caution{", "policy-weak" },

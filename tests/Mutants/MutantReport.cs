@@ -34,7 +34,7 @@ internal sealed class MutantReport(
             var drawn = part.Count();
             var killed = part.Count(j => j.Fate == Fate.Killed);
             // What was drawn and would not compile is no mutant: as much of the rest is not.
-            var whole = found[part.Key] <= sample.Most ? drawn : found[part.Key];
+            var whole = found[part.Key] <= sample.MostOf(part.Key) ? drawn : found[part.Key];
             var (low, high) = Sample.Spread(killed, drawn, whole);
             Line(
                 part.Key,

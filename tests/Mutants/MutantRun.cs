@@ -28,8 +28,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     /// <summary>Milliseconds of a test on the code as it is, the first time: one that takes longer judges no mutants.</summary>
     private const long SlowestJudge = 20_000;
 
-    /// <summary>A test that takes longer and is not named after the file judges only where none comes by that is
-    /// faster.</summary>
+    /// <summary>A test that takes longer and is not that of the file judges only where none comes by that is faster.</summary>
     private const long Slow = 5_000;
 
     /// <summary>A mutant may make a test pass this many times as many places before it is broken off, and some beside.</summary>
@@ -122,7 +121,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
         Tests += tests.Count;
         progress.Say($"{tests.Count} tests judge; the first pass took {clock.ElapsedMilliseconds} ms.");
 
-        bool IsNear(JudgeCase test) => test.Namespace == near || files.Any(f => IsNamedAfter(f, test));
+        bool IsNear(JudgeCase test) => test.Namespace == near || files.Any(f => IsOf(f, test));
     }
 
     private void NoJudge(JudgeCase test, Verdict verdict)
@@ -134,7 +133,7 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     private Judged Judged(Mutant mutant)
     {
         var reaching = Order(mutant.File).Where(t => t.First.Reached[mutant.Place]).ToArray();
-        var fast = reaching.Where(t => t.First.Milliseconds <= Slow || IsNamedAfter(mutant.File, t.Test)).ToArray();
+        var fast = reaching.Where(t => t.First.Milliseconds <= Slow || IsOf(mutant.File, t.Test)).ToArray();
         var asked = 0;
         foreach (var candidate in Nearest(mutant, fast.Length > 0 ? fast : reaching).Take(Patience))
         {
@@ -249,10 +248,18 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
                 : noticed is >= 0 and < 3 ? noticed
                 : test.Class.StartsWith(name, StringComparison.Ordinal) ? 10
                 : test.Name.EndsWith(page, StringComparison.Ordinal) ? 11
+                : IsBeside(mutant.File, test) ? 12
                 : noticed >= 0 ? 20 + noticed
                 : 1000;
         }
     }
+
+    private static bool IsOf(string path, JudgeCase test) => IsNamedAfter(path, test) || IsBeside(path, test);
+
+    /// <summary>Whether the test stands in the folder of the file, where that is one of a few deep ones with tests of their
+    /// own.</summary>
+    private static bool IsBeside(string path, JudgeCase test) =>
+        path.Split('/') is { Length: > 2 } parts && test.Namespace == $"Gradus.Tests.{string.Join('.', parts.SkipLast(1))}";
 
     private static bool IsNamedAfter(string path, JudgeCase test) =>
         Path.GetFileNameWithoutExtension(path) is var name

@@ -19,25 +19,25 @@ public sealed class MutantsTests(ITestOutputHelper output)
     /// would say it within three, and take more than twice as long).</summary>
     private const int Most = 150;
 
+    /// <summary>The same where half the tests come by every mutant and each takes its time: within seven of a hundred.</summary>
+    private const int Fewer = 80;
+
     /// <summary>What guards people first.</summary>
-    private static readonly Sample Sample = new(
-        [
-            "Auditing/Rules/Cautions",
-            "Auditing/Rules/Screening",
-            "Auditing/Rules/Sides",
-            "Auditing/Rules/Ranges",
-            "Auditing/Rules/Weeks",
-            "Auditing/Rules",
-            "Auditing/Pages",
-            "Auditing/Pages/Styles",
-            "Auditing",
-            "Training/Screening",
-            "Training/Returns",
-            "Training/Ranges",
-            "Training",
-        ],
-        Most
-    );
+    private static readonly Sample Sample = new([
+        ("Auditing/Rules/Cautions", Most),
+        ("Auditing/Rules/Screening", Most),
+        ("Auditing/Rules/Sides", Most),
+        ("Auditing/Rules/Ranges", Most),
+        ("Auditing/Rules/Weeks", Most),
+        ("Auditing/Rules", Most),
+        ("Auditing/Pages", Fewer),
+        ("Auditing/Pages/Styles", Fewer),
+        ("Auditing", Fewer),
+        ("Training/Screening", Most),
+        ("Training/Returns", Most),
+        ("Training/Ranges", Most),
+        ("Training", Fewer),
+    ]);
 
     /// <summary>Proofs over thousands of cases, and those that gather what other tests look at one by one: they take longer than
     /// all others together.</summary>
@@ -49,7 +49,6 @@ public sealed class MutantsTests(ITestOutputHelper output)
         nameof(OtherLanguagesTests),
         nameof(PlantedFaultsTableTests),
         nameof(SessionSumTests),
-        nameof(StyleBreaksTests),
     ];
 
     private static readonly string Asked = Environment.GetEnvironmentVariable("GRADUS_MUTANTS") ?? "";
@@ -58,7 +57,13 @@ public sealed class MutantsTests(ITestOutputHelper output)
     /// <param name="namespaces">Whose tests judge it.</param>
     [Theory]
     [InlineData("Training", "Gradus.Tests.Trainings", "Gradus.Tests.Auditing")]
-    [InlineData("Auditing", "Gradus.Tests.Auditing", "Gradus.Tests.Auditing.Pages", "Gradus.Tests.Auditing.Pages.Trees")]
+    [InlineData(
+        "Auditing",
+        "Gradus.Tests.Auditing",
+        "Gradus.Tests.Auditing.Pages",
+        "Gradus.Tests.Auditing.Pages.Styles",
+        "Gradus.Tests.Auditing.Pages.Trees"
+    )]
     public void Nine_of_ten_are_noticed_and_what_is_not_has_a_reason(string name, params string[] namespaces)
     {
         Assert.SkipUnless(LongProof.Whole || Asked.Length > 0, "It takes hours; tests/run --long has it.");
@@ -83,7 +88,7 @@ public sealed class MutantsTests(ITestOutputHelper output)
     }
 
     private static bool IsAsked(string file) =>
-        Sample.Parts.Contains(Asked) ? Sample.PartOf(file) == Asked : file.StartsWith(Asked, StringComparison.Ordinal);
+        Sample.HasPart(Asked) ? Sample.PartOf(file) == Asked : file.StartsWith(Asked, StringComparison.Ordinal);
 
     private static IEnumerable<string> References() =>
         Directory

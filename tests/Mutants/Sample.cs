@@ -5,20 +5,27 @@ namespace Gradus.Tests.Mutants;
 
 /// <summary>Which mutants are judged: of each part so many, drawn by the hash of their names, so that the same code has the same
 /// sample on every machine.</summary>
-/// <param name="Parts">Folders; a file belongs to the longest that it lies in. What guards people comes first.</param>
-/// <param name="Most">Of one part.</param>
-internal sealed record Sample(IReadOnlyList<string> Parts, int Most)
+/// <param name="Parts">Folders, each with how many of its mutants are judged at most; a file belongs to the longest that it lies
+/// in. What guards people comes first.</param>
+internal sealed record Sample(IReadOnlyList<(string Folder, int Most)> Parts)
 {
     /// <summary>Part after part, and inside of a part by the hash.</summary>
     public IEnumerable<Mutant> Of(IReadOnlyList<Mutant> found) =>
         from mutant in found
         group mutant by PartOf(mutant.File) into part
-        orderby Parts.TakeWhile(p => p != part.Key).Count()
-        from mutant in part.OrderBy(m => Hash(m.Name), StringComparer.Ordinal).ThenBy(m => m.Id).Take(Most)
+        orderby Parts.TakeWhile(p => p.Folder != part.Key).Count()
+        from mutant in part.OrderBy(m => Hash(m.Name), StringComparer.Ordinal).ThenBy(m => m.Id).Take(MostOf(part.Key))
         select mutant;
 
+    public int MostOf(string part) => Parts.Single(p => p.Folder == part).Most;
+
+    public bool HasPart(string folder) => Parts.Any(p => p.Folder == folder);
+
     public string PartOf(string file) =>
-        Parts.Where(part => file.StartsWith(part + "/", StringComparison.Ordinal)).MaxBy(part => part.Length)
+        Parts
+            .Select(part => part.Folder)
+            .Where(folder => file.StartsWith(folder + "/", StringComparison.Ordinal))
+            .MaxBy(folder => folder.Length)
         ?? throw new ArgumentException($"'{file}' lies in no part.", nameof(file));
 
     /// <summary>The share of a whole that a sample of it speaks for, with 95 in 100: Wilson's interval, and all of it where the

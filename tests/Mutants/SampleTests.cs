@@ -2,7 +2,7 @@ namespace Gradus.Tests.Mutants;
 
 public sealed class SampleTests
 {
-    private static readonly Sample Ten = new(["Room/Deep", "Room"], 10);
+    private static readonly Sample Ten = new([("Room/Deep", 10), ("Room", 10)]);
 
     /// <summary>Published: Newcombe, Two-sided confidence intervals for the single proportion, Statistics in Medicine 17 (1998),
     /// table I, Wilson's score method without a correction (from memory).</summary>
@@ -30,6 +30,14 @@ public sealed class SampleTests
         var drawn = Ten.Of([.. Many("Room/Other/A.cs", 40), .. Many("Room/Deep/B.cs", 4), .. Many("Room/C.cs", 40)]).ToArray();
         Assert.Equal(["Room/Deep", "Room"], drawn.Select(m => Ten.PartOf(m.File)).Distinct());
         Assert.Equal((4, 10), (drawn.Count(m => m.Folder == "Room/Deep"), drawn.Count(m => m.Folder != "Room/Deep")));
+    }
+
+    [Fact]
+    public void Of_one_part_fewer_may_be_drawn()
+    {
+        var fewer = new Sample([("Room/Deep", 3), ("Room", 10)]);
+        var drawn = fewer.Of([.. Many("Room/Deep/B.cs", 40), .. Many("Room/C.cs", 40)]).ToArray();
+        Assert.Equal((3, 10), (drawn.Count(m => m.Folder == "Room/Deep"), drawn.Count(m => m.Folder != "Room/Deep")));
     }
 
     [Fact]

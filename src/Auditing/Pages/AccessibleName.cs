@@ -15,8 +15,7 @@ internal sealed class AccessibleName(PageMarkup page)
 
     /// <summary>Whether an element, with all that stands in it, is kept from a screen reader.</summary>
     public static bool IsKept(PageElement element) =>
-        element.Attributes.Length > 0
-        && (element.Has("hidden") || element.Has("inert") || element.Value("aria-hidden") == "true");
+        element.Has("hidden") || element.Has("inert") || element.Value("aria-hidden") == "true";
 
     private string Of(PageElement element, int depth)
     {
@@ -45,8 +44,6 @@ internal sealed class AccessibleName(PageMarkup page)
 
     private string Inside(PageElement element, int depth)
     {
-        if (element.FirstChild is PageText only && only.NextSibling is null)
-            return only.Data;
         var said = new StringBuilder();
         for (var child = element.FirstChild; child is not null; child = child.NextSibling)
             said.Append(Said(child, depth));

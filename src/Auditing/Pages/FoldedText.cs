@@ -14,26 +14,20 @@ internal static class FoldedText
     /// typefaces), each with the letter it is read as. The table is our own because the program runs without the data of
     /// cultures, and takes no letter apart by itself.</summary>
     private const string Foreign =
-        "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧùúûüũūŭůűųŵýÿŷźżž"
+        "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧțùúûüũūŭůűųŵýÿŷźżž"
         + "авгдеіјкмнопрстухѕһԁԛԝαβεικνορτυχ";
     private const string Latin =
-        "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrsssstttuuuuuuuuuuwyyyzzz"
+        "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrssssttttuuuuuuuuuuwyyyzzz"
         + "abrgeijkmhonpctyxshdqwabeikvoptux";
 
     /// <summary>Letters as wide as a Chinese one.</summary>
     private const char FirstWide = '\uff01',
         LastWide = '\uff5e';
 
-    /// <summary>Letters with a mark and the same without: with invariant globalisation .NET takes no letter apart.</summary>
-    private const string Marked = "àáâãäåāăąçćĉċčďđèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšţťŧțùúûüũūŭůűųŵýÿŷźżž";
-    private const string Bare = "aaaaaaaaacccccddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrssssttttuuuuuuuuuuwyyyzzz";
-
     private const char Unseen = '\0';
 
     private static readonly FrozenDictionary<char, char> LookAlikes = Foreign
         .Zip(Latin)
-        .Concat(Marked.Zip(Bare))
-        .DistinctBy(pair => pair.First)
         .ToFrozenDictionary(pair => pair.First, pair => pair.Second);
 
     /// <summary>What each ASCII letter is read as, a blank for whatever parts words: nearly all letters of a page are

@@ -29,15 +29,13 @@ internal sealed class HiddenElements
 
     private string? Judged(PageElement element)
     {
-        // Most elements have no attribute.
-        var bare = element.Attributes.Length == 0;
-        if (!bare && ByAttribute(element) is { } attribute)
+        if (ByAttribute(element) is { } attribute)
             return attribute;
         if (ByKind(element) is { } kind)
             return kind;
         if (!opensDetails && element.ParentElement is { } parent && IsClosed(parent) && element != Summary(parent))
             return "details that are closed";
-        if (!bare && element.Has("style"))
+        if (element.Has("style"))
             return "the attribute 'style', which nobody judges";
         return null;
     }

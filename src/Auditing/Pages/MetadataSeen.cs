@@ -37,7 +37,7 @@ public sealed partial record MetadataSeen(string Path, string What)
         var at = address.IndexOf(mark, StringComparison.Ordinal);
         if (at < 0)
             return null;
-        var bytes = new byte[(address.Length - at - mark.Length) * 3L / 4 + 3];
+        var bytes = new byte[address.Length];
         return Convert.TryFromBase64Chars(address.AsSpan(at + mark.Length), bytes, out var written)
             ? In(
                 address[..at].Contains("svg", StringComparison.OrdinalIgnoreCase) ? path + ".svg" : path,

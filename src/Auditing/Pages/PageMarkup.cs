@@ -12,13 +12,12 @@ internal sealed class PageMarkup
     /// <summary>How many elements of the tree stand before each part and are not the page's.</summary>
     private readonly int[] left;
 
-    private readonly List<PageElement> all;
+    private readonly List<PageElement> all = [];
     private PageElement[]? withId;
 
     private PageMarkup(PageTree tree, Range[] parts)
     {
         (this.parts, left, Body) = (parts, new int[parts.Length], tree.Body);
-        all = new(parts.Sum(part => part.End.Value - part.Start.Value) * 2 / 3);
         for (var part = 0; part < parts.Length; part++)
         {
             var isFirst = true;
@@ -71,13 +70,13 @@ internal sealed class PageMarkup
     {
         List<PageElement>? found = null;
         foreach (var one in all)
-            if (one.Attributes.Length > 0 && one.Has(attribute))
+            if (one.Has(attribute))
                 (found ??= []).Add(one);
         return found ?? (IReadOnlyList<PageElement>)None;
     }
 
     /// <summary>Those of the class, as a selector finds them.</summary>
-    public IEnumerable<PageElement> OfClass(string name) => all.Where(e => e.Attributes.Length > 0 && e.Is(name));
+    public IEnumerable<PageElement> OfClass(string name) => all.Where(e => e.Is(name));
 
     /// <summary>The first with that id; null where there is none.</summary>
     public PageElement? ById(string id) => (withId ??= [.. With("id")]).FirstOrDefault(e => e.Value("id") == id);
@@ -85,8 +84,6 @@ internal sealed class PageMarkup
     /// <summary>Whether what stands in an element of this page is the page's too.</summary>
     public bool Has(PageNode node)
     {
-        if (parts.Length == 1)
-            return true;
         foreach (var part in parts)
             if (node.Number < part.End.Value)
                 return node.Number >= part.Start.Value;

@@ -1,3 +1,4 @@
+using System.Collections;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -10,7 +11,7 @@ internal sealed class WordingPlace
     private readonly Wording whole;
 
     /// <summary>Which parts are begun or done, where they may come in any order; null where none is.</summary>
-    private readonly ulong[]? done;
+    private readonly BitArray? done;
 
     /// <summary>The place and the number of the part of it that this one is; what comes behind it is worked out when
     /// needed.</summary>
@@ -18,7 +19,13 @@ internal sealed class WordingPlace
 
     private WordingPlace? up;
 
-    private WordingPlace(Wording whole, ulong[]? done, int first, (WordingPlace Place, int Part)? within, WordingPlace? up = null)
+    private WordingPlace(
+        Wording whole,
+        BitArray? done,
+        int first,
+        (WordingPlace Place, int Part)? within,
+        WordingPlace? up = null
+    )
     {
         (this.whole, this.done, First, this.within, this.up) = (whole, done, first, within, up);
         parts = whole switch
@@ -47,16 +54,14 @@ internal sealed class WordingPlace
     public static WordingPlace At(Wording whole, WordingPlace place, int part) => new(whole, null, 0, (place, part));
 
     /// <summary>Whether a part is begun or done.</summary>
-    public bool Has(int part) => done is not null && (done[part / 64] & (1UL << (part % 64))) != 0;
+    public bool Has(int part) => done is not null && done[part];
 
     /// <summary>The same place where that part is done, and those before it, if one comes after another.</summary>
     public WordingPlace Behind(int part)
     {
         if (IsInOrder)
             return new(whole, null, part + 1, within, up);
-        var more = done is null ? new ulong[(parts.Count + 63) / 64] : (ulong[])done.Clone();
-        more[part / 64] |= 1UL << (part % 64);
-        return new(whole, more, 0, within, up);
+        return new(whole, new BitArray(done ?? new(parts.Count)) { [part] = true }, 0, within, up);
     }
 
     /// <summary>The parts that may come yet.</summary>

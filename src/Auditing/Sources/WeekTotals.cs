@@ -63,12 +63,7 @@ internal static class WeekTotals
 internal sealed record WeekTotal(Motion Motion, Side? Side, Series<TotalWeek> Weeks);
 
 /// <param name="Uses">One for each use that is done.</param>
-internal sealed record TotalWeek(int Week, bool IsLighter, Series<TotalPart> Uses)
-{
-    public decimal Of(SideMeasure measure) => Uses.Sum(u => u.Of(measure));
-
-    public decimal Of(Use use, SideMeasure measure) => Uses.FirstOrDefault(u => u.Use == use)?.Of(measure) ?? 0;
-}
+internal sealed record TotalWeek(int Week, bool IsLighter, Series<TotalPart> Uses);
 
 /// <param name="Work">In one session.</param>
 /// <param name="Times">So often a week.</param>

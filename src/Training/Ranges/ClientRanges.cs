@@ -24,8 +24,6 @@ public sealed record ClientRanges(
     bool IsVeryMobile
 )
 {
-    private static readonly ConditionId VeryMobile = new("very-mobile-joints");
-
     /// <summary>How many changes and differences of sides are judged by an error: about one in twenty of them goes beyond it by
     /// chance.</summary>
     public int Comparisons =>
@@ -39,7 +37,7 @@ public sealed record ClientRanges(
         Of(practice, client, training, client.Readings.Select(r => r.Date).Append(client.Programme.Start).Max());
 
     /// <summary>Whether a client answered yes to very mobile joints.</summary>
-    public static bool AreVeryMobile(Client client) => client.AnswerTo(VeryMobile)?.Reply is Reply.Yes;
+    public static bool AreVeryMobile(Client client) => client.AnswerTo(new("very-mobile-joints"))?.Reply is Reply.Yes;
 
     /// <param name="training">The client's own.</param>
     /// <param name="today">A reading of a later day does not count yet.</param>

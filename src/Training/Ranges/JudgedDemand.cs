@@ -73,13 +73,14 @@ public sealed record JudgedDemand(
     {
         if (demand.Mode is null)
             return new(sport, demand, measure, side, null, null, DemandOpen.ModeNotWritten);
-        var latest = measured
-            .Where(s => s.Latest is not null && s.Key.Motion == measure.Motion && s.Key.Side == side && s.Key.Mode == demand.Mode)
-            .Select(s => (s.Key, Occasion: s.Latest ?? throw new InvalidOperationException("It was asked for.")))
-            .OrderByDescending(s => s.Occasion.Last)
-            .ThenBy(s => s.Occasion.Value)
-            .Select(s => ((SeriesKey Key, Occasion Occasion)?)s)
-            .FirstOrDefault();
+        var latest = (
+            from series in measured
+            where (series.Key.Motion, series.Key.Side, series.Key.Mode) == (measure.Motion, side, demand.Mode)
+            let read = series.Latest
+            where read is not null
+            orderby read.Last descending, read.Value
+            select ((SeriesKey Key, Occasion Occasion)?)(series.Key, read)
+        ).FirstOrDefault();
         if (latest is not var (key, occasion))
             return new(sport, demand, measure, side, null, null, DemandOpen.NotMeasured);
         var mark = RangeMark.Of(occasion, demand.AtLeast, ErrorInUse.For(measure, key, occasion.Days, practice.OwnErrors));

@@ -28,9 +28,7 @@ internal sealed class Beginnings
         var own = Array.Find(all, b => ReferenceEquals(b.Written, written));
         return own is null
             ? new HashSet<int>()
-            : all.Where(other => other != own && other.First > own.First && other.TrainsLike(own))
-                .Select(b => b.First)
-                .ToHashSet();
+            : all.Where(other => other.First > own.First && other.TrainsLike(own)).Select(b => b.First).ToHashSet();
     }
 
     private sealed record Beginning(ProgrammeUse Written, Motion Motion, Side?[] Sides, SideMeasure[] Measures, int First)

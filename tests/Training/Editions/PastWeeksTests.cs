@@ -44,6 +44,14 @@ public sealed class PastWeeksTests
         );
 
     [Fact]
+    public void Another_number_of_times_in_a_week_that_is_over_is_one()
+    {
+        Assert.Equal("0 times 1", Changed([Evening with { Times = [3, 2, 2, 2] }]));
+        Assert.Equal("0 times 2", Changed([Evening with { Times = [2, 3, 3, 3] }]));
+        Assert.Equal("", Changed([Evening with { Times = [2, 2, 3, 3] }]));
+    }
+
+    [Fact]
     public void Another_side_is_one() =>
         Assert.Equal("0 lean 1,2", Changed([Evening with { Uses = [Use("lean", (1, 4, "right", "2 x hold 30 s"))] }]));
 

@@ -102,6 +102,29 @@ public sealed class LoadsTests
         Assert.Equal((2, 1, 60), (load.Sessions, load.Days, load.Work.StretchSeconds.Value));
     }
 
+    [Fact]
+    public void A_week_has_seven_days_however_many_the_client_chooses()
+    {
+        var load = OfTwo("days: 4 a week", "days: 4 a week");
+        Assert.Equal((8, 7), (load.Sessions, load.Days));
+    }
+
+    [Fact]
+    public void A_session_before_play_comes_on_top_of_one_that_has_its_day()
+    {
+        var load = OfTwo("days: [Mon]", "days: before play");
+        Assert.Equal((true, 1, 1, 30), (load.BeforePlay, load.Sessions, load.Days, load.Work.StretchSeconds.Value));
+    }
+
+    private static WeekLoad OfTwo(string first, string second)
+    {
+        const string path = "clients/ansel/programme.md";
+        var club = Club.Empty.Exercise("sway", "hold 30 s, on left").Member("ansel", ["- use: sway", "- use: sway"]);
+        var parts = club[path].Split("days: [Mon]");
+        var practice = club.With(path, parts[0] + first + parts[1] + second + parts[2]).Read();
+        return Assert.Single(Training.Of(practice, practice.Clients.Single()).Loads);
+    }
+
     private static Series<WeekLoad> Load(string dose, string days, int weeks = 1, string trains = "ankle dorsiflexion")
     {
         var practice = Practice(dose, days, weeks, trains).Read();

@@ -106,6 +106,17 @@ public sealed class ClientRangesTests
         Assert.Equal(DueWhy.Old, Assert.Single(Ranges(Practice, line, "2027-07-02").Due).Why);
     }
 
+    /// <summary>What was read right after training tells nothing that could grow old, or that a demand is held against.</summary>
+    [Fact]
+    public void What_followed_training_is_never_due()
+    {
+        var line = "2026-01-02,lunge ankle dorsiflexion,left,active,40,deg,inclinometer,oq,1,training\n";
+        var ranges = Ranges(Practice, line, "2027-07-02");
+        Assert.Null(Assert.Single(ranges.Series).Latest);
+        Assert.Empty(ranges.Due);
+        Assert.Equal(DemandOpen.NotMeasured, Assert.Single(ranges.Demands).Open);
+    }
+
     [Fact]
     public void More_is_no_gain_for_somebody_with_very_mobile_joints()
     {

@@ -31,6 +31,7 @@ public sealed class MeasuredAgainTests
     [Theory]
     [InlineData("2026-11-01 2026-12-20 2027-02-01", "2027-02-01", "2026-12-20")]
     [InlineData("2026-12-20 2027-02-01", "2027-02-01", "2026-12-20")]
+    [InlineData("2027-01-04 2027-02-01", "2027-02-01", "2027-01-04")]
     [InlineData("2026-12-20", "2026-12-20", "")]
     public void Left_and_right_are_compared_with_the_last_pair_before_the_programme(string days, string latest, string before)
     {
@@ -46,6 +47,60 @@ public sealed class MeasuredAgainTests
     {
         Assert.Empty(Of("calf-strain: no", Read("2026-10-01", "left", 9), Read("2026-12-20", "right", 12)).Sides);
         Assert.Empty(Of("calf-strain: no", Read("2026-12-20", "right", 12)).Sides);
+    }
+
+    /// <summary>Where the other side was read twice within a week of it, the later one counts.</summary>
+    [Fact]
+    public void Left_is_compared_with_the_right_that_was_read_last_beside_it() =>
+        Assert.Equal(
+            9 - 14,
+            Assert
+                .Single(
+                    Of(
+                        "calf-strain: no",
+                        Read("2026-12-05", "left", 9),
+                        Read("2026-12-01", "right", 12),
+                        Read("2026-12-08", "right", 14)
+                    ).Sides
+                )
+                .Latest.Difference
+        );
+
+    /// <summary>The programme's last day is 2027-01-17.</summary>
+    [Theory]
+    [InlineData("2027-01-17", "Gain")]
+    [InlineData("2027-01-18", "More")]
+    public void Work_up_to_the_day_of_the_first_reading_counts(string day, string word) =>
+        Assert.Equal(
+            word,
+            $"{Of("calf-strain: no", Read(day, "left", 10), Read("2027-02-03", "left", 14)).Series[0].SinceBefore?.Word}"
+        );
+
+    /// <summary>Published: 1.9 cm for one rater, 1.6 for two (Powden 2015, as above).</summary>
+    [Theory]
+    [InlineData("om", 1.9)]
+    [InlineData("hq", 1.6)]
+    public void Who_read_it_decides_the_error(string second, double error)
+    {
+        var ranges = Of(
+            "calf-strain: no",
+            Read("2026-12-20", "left", 10),
+            Read("2026-12-20", "right", 12).Replace(",om,", $",{second},", StringComparison.Ordinal),
+            Read("2027-02-01", "left", 14).Replace(",om,", $",{second},", StringComparison.Ordinal)
+        );
+        Assert.Equal(error, (double)Math.Round(ranges.Series[0].SinceBaseline?.Error?.Change ?? 0, 3));
+        Assert.Equal(error, (double)Math.Round(Assert.Single(ranges.Sides).Latest.Error?.Change ?? 0, 3));
+    }
+
+    /// <summary>Nobody has published an error of what is read at home; three days before the programme give an own one.</summary>
+    [Theory]
+    [InlineData("2026-12-20 2026-12-22", "NotJudged")]
+    [InlineData("2026-12-20 2026-12-22 2026-12-24", "Gain")]
+    public void At_home_three_days_give_an_error(string days, string word)
+    {
+        var read = days.Split(' ').Select(day => Read(day, "left", 10)).Append(Read("2027-02-01", "left", 14));
+        var ranges = Of("calf-strain: no", [.. read.Select(r => r.Replace("tape", "tape at home", StringComparison.Ordinal))]);
+        Assert.Equal(word, $"{ranges.Series[0].SinceBaseline?.Word}");
     }
 
     /// <summary>Two series with a change each, and what is said of their sides.</summary>

@@ -14,7 +14,7 @@ internal ref struct CssTokens
 
     public static List<CssToken> Of(string css)
     {
-        var tokens = new List<CssToken>(css.Length / 3);
+        var tokens = new List<CssToken>();
         var reader = new CssTokens(css);
         while (reader.at < css.Length)
         {

@@ -31,7 +31,6 @@ internal sealed class StyleJudge
         if (css.Length > LengthLimit)
             judge.wrongs.Add(
                 0,
-                1,
                 "size",
                 $"This stylesheet has {css.Length / 1024} KiB; no more than {LengthLimit / 1024} are read.",
                 "Leave out what no page needs."
@@ -63,13 +62,12 @@ internal sealed class StyleJudge
     {
         var text = token.In(css);
         if (text.Contains('\uFFFD'))
-            wrongs.Add(token.From, 1, "utf-8", "This stylesheet is not in UTF-8.", "Save it again as plain text in UTF-8.");
+            wrongs.Add(token.From, "utf-8", "This stylesheet is not in UTF-8.", "Save it again as plain text in UTF-8.");
         if (token.Kind == CssKind.Comment)
             return;
         if (text.Contains('\\'))
             wrongs.Add(
                 token.From,
-                token.Until,
                 "escape",
                 $"{Short(token.From, token.Until)} has a letter that is written as an escape.",
                 "Write the letter itself."
@@ -77,7 +75,6 @@ internal sealed class StyleJudge
         if (text.ContainsAnyExceptInRange('\t', '~'))
             wrongs.Add(
                 token.From,
-                token.Until,
                 "letters",
                 $"{Short(token.From, token.Until)} has a letter that no style needs.",
                 "Write names in letters from a to z."
@@ -91,7 +88,6 @@ internal sealed class StyleJudge
             case CssPart.Unread unread:
                 wrongs.Add(
                     unread.From,
-                    unread.Until,
                     unread.Why,
                     $"{Short(unread.From, unread.Until)} is {unread.Why}.",
                     "Write whole rules, each with its block closed."
@@ -106,7 +102,6 @@ internal sealed class StyleJudge
             default:
                 wrongs.Add(
                     part.From,
-                    part.Until,
                     "stray",
                     $"{Short(part.From, part.Until)} stands outside of every rule.",
                     "Put it into the block of a rule."
@@ -133,7 +128,6 @@ internal sealed class StyleJudge
         {
             wrongs.Add(
                 rule.From,
-                rule.Until,
                 "@" + rule.Name,
                 $"'@{rule.Name}' is not on the list of what a theme may write.",
                 list.Instead("@" + rule.Name)
@@ -145,7 +139,6 @@ internal sealed class StyleJudge
         if (medium.With(css, rule.Head, out var why) is not { } narrower)
             wrongs.Add(
                 rule.From,
-                rule.From + 80,
                 "@media " + why,
                 $"{Short(rule.From, rule.Inside is [var first, ..] ? first.From : rule.Until)}: '@media' does not know {why}.",
                 "Ask for 'screen' or 'print', then for min-width, max-width, prefers-color-scheme: dark (with 'screen and' "
@@ -179,7 +172,6 @@ internal sealed class StyleJudge
             else
                 wrongs.Add(
                     part.From,
-                    part.Until,
                     "@page",
                     $"{Short(part.From, part.Until)} is not on the list of what '@page' may hold.",
                     "Give it a size, margins, and the number of the page below."
@@ -192,7 +184,6 @@ internal sealed class StyleJudge
         if (said.IsImportant || !list.Of(property).Any(known => list.Values.Fits(known.Values, terms)))
             wrongs.Add(
                 said.From,
-                said.Until,
                 property,
                 $"{Short(said.From, said.Until)} is not on the list of what '@page' may hold.",
                 list.Help(list.Of(property))
@@ -205,7 +196,6 @@ internal sealed class StyleJudge
         {
             wrongs.Add(
                 rule.From,
-                rule.Inside is [var first, ..] ? first.From : rule.Until,
                 "select " + why,
                 $"{why[..1].ToUpperInvariant()}{why[1..]} is not on the list of what a selector may be made of.",
                 "Select by elements, classes, '[hidden]' and the 'data-' names of the page contract, ':first-child', ':focus' "
@@ -230,13 +220,13 @@ internal sealed class StyleJudge
         if (scheme is not null)
         {
             foreach (var (at, wrong, help) in scheme.Wrongs)
-                wrongs.Add(at.From, at.Until, wrong, wrong, help);
+                wrongs.Add(at.From, wrong, wrong, help);
             contrasts.AddRange(scheme.Contrasts(wrongs));
         }
 
         foreach (var one in said.Where(s => !s.IsRole))
             if (block.Fault(one) is { } fault)
-                wrongs.Add(one.At.From, one.At.Until, fault.Same, $"{Short(one.At.From, one.At.Until)} {fault.Why}", fault.Help);
+                wrongs.Add(one.At.From, fault.Same, $"{Short(one.At.From, one.At.Until)} {fault.Why}", fault.Help);
         Requirements(block, scheme is not null);
     }
 

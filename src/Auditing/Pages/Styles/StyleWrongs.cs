@@ -13,11 +13,11 @@ internal sealed class StyleWrongs(string css)
     private int[]? lines;
 
     /// <param name="same">What is said once, wherever else it is so.</param>
-    public void Add(int from, int until, string same, string why, string help)
+    public void Add(int from, string same, string why, string help)
     {
         if (wrongs.TryGetValue(same, out var already))
             wrongs[same] = already with { Count = already.Count + 1 };
-        else if (order.Count < CauseLimit && until >= 0)
+        else if (order.Count < CauseLimit)
         {
             var (line, column) = Place(from);
             wrongs.Add(same, new(line, column, why, help, 1));

@@ -7,10 +7,10 @@ internal sealed class PageTree
     public static readonly char[] Blanks = [' ', '\t', '\n', '\f', '\r'];
 
     private readonly string html;
-    private readonly List<PageNode> nodes;
+    private readonly List<PageNode> nodes = [];
     private int[]? lines;
 
-    private PageTree(string html) => (this.html, nodes) = (html, new(html.Length / 24 + 8));
+    private PageTree(string html) => this.html = html;
 
     public PageNode this[int number] => nodes[number];
 

@@ -30,12 +30,12 @@ public sealed class LinkBrokenOnPage : IToldOnceRule
 
     /// <summary>Where the first link leads that a text should have and its line has not; null where it has all.</summary>
     private static string? Missing(Wording.Line text, TextLine line) =>
-        text.Leads.Count == 0 ? null : text.Leads.FirstOrDefault(address => !line.Leads.Contains(address));
+        text.Leads.FirstOrDefault(address => !line.Leads.Contains(address));
 
     /// <summary>What is wrong with where a link leads; null where there is such a place.</summary>
     private static string? Fault(PageSeen page, string address, SiteSeen site)
     {
-        if (!IsRelative(address) && Uri.TryCreate(address, UriKind.Absolute, out var uri) && !address.StartsWith('/'))
+        if (Uri.TryCreate(address, UriKind.Absolute, out var uri) && !address.StartsWith('/'))
             return uri.Scheme is "https" or "mailto" or "tel" || IsCalendar(address, site)
                 ? null
                 : $"A link leads to '{address}', which is no place for a client to go.";
@@ -50,12 +50,6 @@ public sealed class LinkBrokenOnPage : IToldOnceRule
             ? null
             : $"A link leads to '{address}', but that page has no such place.";
     }
-
-    /// <summary>Whether nobody needs to ask what kind of address it is: most are like this.</summary>
-    private static bool IsRelative(string address) =>
-        address.Length > 0
-        && (char.IsAsciiLetterOrDigit(address[0]) || address[0] == '#')
-        && !address.Contains(':', StringComparison.Ordinal);
 
     /// <summary>What is wrong with what a link is called.</summary>
     private static string? Misnamed(PageSeen page, LinkSeen link, SiteSeen site, ILookup<string, string> names)

@@ -33,13 +33,13 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
         client.Language == English
             ? training
                 .Uses.GroupBy(u => u.Exercise.Id)
-                .Select(same => Left(client, InEnglish(practice, practice.Of(same.Key)), [.. same.Where(u => u.Weeks.Count > 0)]))
+                .Select(same => Left(client, InEnglish(practice, practice.Of(same.Key)), [.. same]))
                 .OfType<Finding>()
             : [];
 
     private Finding? Left(Client client, Exercise? read, Use[] uses)
     {
-        if (uses.Length == 0 || read is not { Dose.Dose: { } dose } exercise)
+        if (read is not { Dose.Dose: { } dose } exercise)
             return null;
         var left =
             from written in WrittenIn(exercise)

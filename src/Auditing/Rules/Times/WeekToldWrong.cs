@@ -109,7 +109,8 @@ public sealed class WeekToldWrong : IToldOnceRule
         if (numbers.Any(n => n < 1 || n > plan.Course.Weeks))
             return false;
         var words = plan.Words.Weeks(numbers);
-        return part.Text.StartsWith(words, StringComparison.Ordinal) && !part.Text.Skip(words.Length).Take(1).Any(char.IsDigit);
+        return part.Text.StartsWith(words, StringComparison.Ordinal)
+            && (part.Text.Length == words.Length || !char.IsDigit(part.Text[words.Length]));
     }
 
     private static bool IsPlanned(DueSeen due, Plan plan) =>

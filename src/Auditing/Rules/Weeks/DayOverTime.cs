@@ -8,8 +8,12 @@ public sealed class DayOverTime : ICountingRule
 {
     public IEnumerable<Finding> Check(Practice practice, Client client, Training training, DateOnly today)
     {
-        var done = training.Dates.Select(d => new Done(d.Day, d.Week, client.Programme.Sessions[d.Session - 1], d.Length));
-        return from day in done.GroupBy(d => d.Date).Select(d => new Day([.. d]))
+        var days = training.Dates.GroupBy(
+            d => d.Day,
+            d => new Done(d.Week, client.Programme.Sessions[d.Session - 1], d.Length),
+            (date, done) => new Day(date, [.. done])
+        );
+        return from day in days
             where day.Sessions.Length > 1 && day.Total > client.Minutes * 60
             group day by day.Date.DayOfWeek into same
             select Said(client, same.OrderByDescending(d => d.Total).ThenBy(d => d.Date).First());
@@ -32,12 +36,10 @@ public sealed class DayOverTime : ICountingRule
         );
     }
 
-    private sealed record Done(DateOnly Date, int Week, ProgrammeSession Session, Seconds Total);
+    private sealed record Done(int Week, ProgrammeSession Session, Seconds Total);
 
-    private sealed record Day(Done[] Sessions)
+    private sealed record Day(DateOnly Date, Done[] Sessions)
     {
-        public DateOnly Date => Sessions[0].Date;
-
         public int Total => Sessions.Sum(s => s.Total.Value);
     }
 }

@@ -8,32 +8,33 @@ public sealed class EasierInACircle : IPracticeRule
     {
         foreach (var exercise in practice.Exercises)
         {
-            if (Circle(exercise, e => Easier(practice, e)) is { } own)
+            if (exercise.Easier is { } easier && Circle(exercise, e => Easier(practice, e)) is { } own)
             {
                 yield return Said(
                     Level.Error,
                     own,
-                    exercise.Easier,
+                    easier,
                     "Take one 'easier' out of the circle: whoever needs an easier version must come to an end."
                 );
             }
             else if (
                 Circle(exercise, e => Easier(practice, e).Concat(NamingItHarder(practice, e))) is { } mixed
+                && WordIn(mixed, 0) is { } word
                 && IsFirst(practice, exercise, mixed)
             )
             {
                 yield return Said(
                     Level.Warning,
                     mixed,
-                    WordIn(mixed, 0),
+                    word,
                     "Look at what they say under 'easier' and 'harder', and turn round the one that is wrong."
                 );
             }
         }
     }
 
-    private Finding Said(Level level, Series<Exercise> circle, Mention<ExerciseId>? word, string help) =>
-        this.Found(level, null, word?.At ?? circle[0].At, Message(circle), help, word?.Value.Text.Length ?? 1);
+    private Finding Said(Level level, Series<Exercise> circle, Mention<ExerciseId> word, string help) =>
+        this.Found(level, null, word.At, Message(circle), help, word.Value.Text.Length);
 
     private static IEnumerable<Exercise> Easier(Practice practice, Exercise exercise) =>
         exercise.Easier is { } easier && practice.Find(easier.Value) is { } found ? [found] : [];

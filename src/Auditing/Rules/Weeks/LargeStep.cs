@@ -43,47 +43,38 @@ public sealed class LargeStep : ICountingRule
 
     /// <summary>The measure that grows most beyond the limit; null where none does. Work that begins has no percentage, and a
     /// step by which a dose may grow by itself is none.</summary>
-    private static Step? Largest(WeekTotal total, TotalWeek before, TotalWeek now, PracticeSettings settings)
-    {
-        Step? largest = null;
-        foreach (var measure in Enum.GetValues<SideMeasure>())
-        {
-            var changes = now
-                .Uses.Select(u =>
-                    (u.Use, Was: before.Of(u.Use, measure), Now: u.Of(measure), IsOwn: MayGrow(u.Use, before, now, settings))
-                )
-                .Where(c => c.Was > 0)
-                .ToArray();
-            var was = before.Uses.Sum(u => u.Of(measure));
-            var gone = before.Uses.Where(b => changes.All(c => c.Use != b.Use)).Sum(b => b.Of(measure));
-            var jump = changes.Where(c => !(c.IsOwn && c.Now > c.Was)).Sum(c => c.Now - c.Was) - gone;
-            if (jump <= 0)
-                continue;
-            var percent = (int)(100 * jump / was);
-            if (100 * jump <= settings.LargeStep * was || percent <= largest?.PerCent)
-                continue;
-            var most = changes.Where(c => !c.IsOwn).MaxBy(c => c.Now - c.Was).Use;
-            var at = most.Weeks.FirstOrDefault(w => w.Week == now.Week) is { Line: not null } line ? line.At : most.At;
-            largest = new(total.Motion, total.Side, now.Week, measure.Words(), was, was + jump, percent, at);
-        }
+    private static Step? Largest(WeekTotal total, TotalWeek before, TotalWeek now, PracticeSettings settings) =>
+        Enum.GetValues<SideMeasure>()
+            .Select(measure => Large(total, before, now, measure, settings))
+            .OfType<Step>()
+            .MaxBy(step => step.PerCent);
 
-        return largest;
+    private static Step? Large(WeekTotal total, TotalWeek before, TotalWeek now, SideMeasure measure, PracticeSettings settings)
+    {
+        var changes = (
+            from part in before.Uses
+            let next = now.Uses.FirstOrDefault(n => n.Use == part.Use)
+            let amount = part.Of(measure)
+            where amount > 0
+            select (Was: amount, Now: next?.Of(measure) ?? 0, IsOwn: MayGrow(part, next, settings), part.Use, Next: next)
+        ).ToArray();
+        var was = changes.Sum(c => c.Was);
+        var jump = changes.Where(c => !(c.IsOwn && c.Now > c.Was)).Sum(c => c.Now - c.Was);
+        if (100 * jump <= settings.LargeStep * was)
+            return null;
+        var most = changes.Where(c => !c.IsOwn).MaxBy(c => c.Now - c.Was);
+        var at = most.Next is { Week.Line: not null } line ? line.Week.At : most.Use.At;
+        return new(total.Motion, total.Side, now.Week, measure.Words(), was, was + jump, (int)(100 * jump / was), at);
     }
 
     /// <summary>Whether nobody wrote a line for either week and the step is one by which a dose may grow.</summary>
-    private static bool MayGrow(Use use, TotalWeek before, TotalWeek now, PracticeSettings settings)
-    {
-        var (was, done) = (
-            use.Weeks.FirstOrDefault(w => w.Week == before.Week),
-            use.Weeks.FirstOrDefault(w => w.Week == now.Week)
+    private static bool MayGrow(TotalPart was, TotalPart? now, PracticeSettings settings) =>
+        was.Week.Line is null
+        && now is { Week.Line: null }
+        && (
+            now.Work.Since(was.Work).IsWithin(settings.GrowAtMost)
+            || was.Use.Growth.Any(g => g.Coarse.Any(c => c.To == now.Week.Week))
         );
-        return was is { Line: null }
-            && done is { Line: null }
-            && (
-                SideWork.Of(done.Dose, settings.Dose).Since(SideWork.Of(was.Dose, settings.Dose)).IsWithin(settings.GrowAtMost)
-                || use.Growth.Any(g => g.Coarse.Any(c => c.To == now.Week))
-            );
-    }
 
     private sealed record Step(
         Motion Motion,

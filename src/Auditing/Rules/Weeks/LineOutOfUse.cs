@@ -11,7 +11,7 @@ public sealed class LineOutOfUse : IClientRule
         let first = use.FromWeek ?? 1
         let until = use.UntilWeek ?? client.Programme.Weeks
         from named in use.ByWeek.Select(l => (l.Week, l.Dose.At)).Concat(use.Versions.Select(v => (v.Week, v.At)))
-        where named.Week > until || (named.Week < first && IsReplaced(use, named.Week, first))
+        where named.Week > until || IsReplaced(use, named.Week, first)
         select this.Found(
             Level.Warning,
             client.Id,

@@ -1,6 +1,6 @@
 using Gradus.Auditing;
 
-namespace Gradus.Tests.Auditing;
+namespace Gradus.Tests.Auditing.Pages.Styles;
 
 /// <summary>tests/Browser holds thousands of sheets against npm css-tree.</summary>
 public sealed class CssTokensTests
@@ -18,6 +18,11 @@ public sealed class CssTokensTests
         "url(a) url( 'a') url(a b) URL(",
         "Url url(a)|Blank  |Function url(|Blank  |Text 'a'|CloseRound )|Blank  |BadUrl url(a b)|Blank  |Url URL("
     )]
+    [InlineData("\"a\\\nb\" 'a\\\r\nb' \"a\\", "Text \"a\\\nb\"|Blank  |Text 'a\\\r\nb'|Blank  |Text \"a\\")]
+    [InlineData("'a\\62 c' 'a\\", "Text 'a\\62 c'|Blank  |Text 'a\\")]
+    [InlineData("url(a\\)b) url( a ) url(a", "Url url(a\\)b)|Blank  |Url url( a )|Blank  |Url url(a")]
+    [InlineData("url(a ", "Url url(a ")]
+    [InlineData("url(a'b) url(a\\\nb)", "BadUrl url(a'b)|Blank  |BadUrl url(a\\\nb)")]
     [InlineData("/* a */b/*", "Comment /* a */|Ident b|Comment /*")]
     [InlineData(
         "#1a #- # @media @1",

@@ -1,6 +1,6 @@
 using Gradus.Domain;
 
-namespace Gradus.Tests.Auditing;
+namespace Gradus.Tests.Auditing.Pages.Styles;
 
 /// <summary>Styles that harm a caution, and changes that harm nobody, behind the plain theme's own style. What harms
 /// must be found, what does not must not.</summary>
@@ -8,22 +8,36 @@ public sealed class StyleBreaksTests(ITestOutputHelper output)
 {
     private static readonly string Look = StyleTable.Plain("look.css");
 
+    private static readonly int OfLook = StyleTable.Wrongs([Look]).Count;
+
+    public static TheoryData<string, string> Kinds
+    {
+        get
+        {
+            var kinds = new TheoryData<string, string>();
+            foreach (var table in (string[])["breaks.txt", "former-faults.txt"])
+            foreach (var kind in StyleTable.Read(table).Select(r => r.Kind).Distinct())
+                kinds.Add(table, kind);
+            return kinds;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_style_that_harms_is_found(string table, string kind)
+    {
+        var rows = StyleTable.Read(table).Where(r => r.Kind == kind).ToArray();
+        var missed = rows.Where(r => StyleTable.Wrongs([Look + "\n" + r.Line]).Count <= OfLook).ToArray();
+        output.WriteLine($"{kind, -45}{rows.Length, 4} planted {missed.Length, 3} missed");
+        Assert.Empty(missed.Select(r => r.Line));
+    }
+
     [Theory]
     [InlineData("breaks.txt", 480, 12)]
     [InlineData("former-faults.txt", 160, 3)]
-    public void Every_style_that_harms_is_found(string table, int least, int kinds)
+    public void Many_styles_of_many_kinds_harm(string table, int least, int kinds)
     {
         var rows = StyleTable.Read(table);
-        var missed = new List<string>();
-        foreach (var kind in rows.GroupBy(r => r.Kind))
-        {
-            var unseen = kind.Where(r => StyleTable.Wrongs([Look + "\n" + r.Line]).Count <= StyleTable.Wrongs([Look]).Count)
-                .ToArray();
-            output.WriteLine($"{kind.Key, -45}{kind.Count(), 4} planted {unseen.Length, 3} missed");
-            missed.AddRange(unseen.Select(r => r.Line));
-        }
-
-        Assert.Empty(missed);
         Assert.True(rows.Count >= least, $"{rows.Count} breaks");
         Assert.True(rows.Select(r => r.Kind).Distinct().Count() >= kinds);
         Assert.Equal(rows.Count, rows.Select(r => r.Line).Distinct().Count());

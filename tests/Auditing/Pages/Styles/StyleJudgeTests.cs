@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using Gradus.Auditing;
 
-namespace Gradus.Tests.Auditing;
+namespace Gradus.Tests.Auditing.Pages.Styles;
 
 public sealed class StyleJudgeTests
 {

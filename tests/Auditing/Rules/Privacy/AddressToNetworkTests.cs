@@ -230,6 +230,15 @@ public sealed class AddressToNetworkTests
                 .Distinct()
         );
 
+    /// <summary>A call is none of the site's files, whatever a theme calls a file of its own.</summary>
+    [Theory]
+    [InlineData("<script>fetch('a')</script>", "fetch()")]
+    [InlineData("<iframe srcdoc='hello'></iframe>", "srcdoc:")]
+    public void No_file_excuses_a_call(string html, string file) =>
+        Assert.Contains(FinishedSite.Audit(FinishedSite.With("index.html", "</body>", html + "</body>").And(file, "x")), f =>
+            f.Rule.Text == "address-to-network"
+        );
+
     [Theory]
     [InlineData("play.js", "import { a } from './count.js'; document.title = 'x'")]
     [InlineData("foot.svg", "<svg xmlns='http://www.w3.org/2000/svg'><use href='#a'/></svg>")]

@@ -49,6 +49,14 @@ public sealed class OtherClientNamedTests
         {
             Rules = "",
         },
+        Body("a name that ends alike", "<p>Abram Ullyett</p>") with
+        {
+            Rules = "",
+        },
+        Body("a name that begins alike", "<p>Bram Ullyetts</p>") with
+        {
+            Rules = "",
+        },
     ];
 
     public static TheoryData<PlantedFault> All => new(Faults.Concat(Fine));
@@ -74,6 +82,20 @@ public sealed class OtherClientNamedTests
             FinishedSite.Audit(site).Select(f => (f.Rule.Text, f.At.File)).Order()
         );
     }
+
+    /// <summary>Whatever is text is read, captions and calendars too; a name may be cut in two by a mark.</summary>
+    [Theory]
+    [InlineData("css js mjs json svg txt ics vtt xml webmanifest csv")]
+    public void It_is_found_in_every_file_that_is_text(string endings) =>
+        Assert.All(endings.Split(' ').Select(ending => $"more.{ending}"), file =>
+            Assert.Contains(
+                file,
+                FinishedSite
+                    .Audit(FinishedSite.Site.And(file, "x, Bram: Ullyett (y)"))
+                    .Where(f => f.Rule.Text == "other-client-named")
+                    .Select(f => f.At.File)
+            )
+        );
 
     private static PlantedFault Body(string kind, string html) =>
         new($"{kind}: {html}", "index.html", "</body>", html + "</body>", "other-client-named");

@@ -29,6 +29,11 @@ public sealed class SideUnresolvedTests
             "error id-unknown",
             "clients/tess/client.yaml\n- sport: epee\n+ sport: sabre"
         ),
+        new(
+            "a sport that cannot be read: of its sides nobody knows, and that is said once",
+            "error value-wrong",
+            "sports/epee.yaml\n- weapon arm: right\n+ weapon arm: up"
+        ),
     ];
 
     public static TheoryData<PlantedSourceFault> All => new(Faults);

@@ -118,6 +118,19 @@ public sealed class CalendarAgainstPlanTests
         Assert.Contains(FinishedSite.Audit(site), f => f.Rule.Text == "calendar-against-plan");
     }
 
+    /// <summary>A place in a file has a line and a column, from 1 on; a line of a calendar is told as a whole.</summary>
+    [Theory]
+    [InlineData(First, "DTSTART:20261208T183000Z")]
+    [InlineData("VERSION:2.0", "VERSION:2.0\r\nX-WR-CALNAME:Tess")]
+    public void It_is_told_from_the_beginning_of_a_line(string said, string instead) =>
+        Assert.Equal(
+            [1],
+            FinishedSite
+                .Audit(FinishedSite.With(PagePath.Calendar, said, instead))
+                .Where(f => f.Rule.Text == "calendar-against-plan")
+                .Select(f => f.At.Column)
+        );
+
     /// <summary>Bram has no hour.</summary>
     [Theory]
     [InlineData("DTSTART;VALUE=DATE:20261212", "dtstart;value=date:20261212", false)]
