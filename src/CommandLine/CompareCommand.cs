@@ -3,7 +3,7 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary><c>gradus compare FOLDER --client ID [N M]</c></summary>
+/// <summary><c>gradus compare FOLDER --client ID [N M]</c>, <c>gradus compare FOLDER --client ID --with programmes/ID</c></summary>
 internal static class CompareCommand
 {
     public static Command Words()
@@ -20,14 +20,25 @@ internal static class CompareCommand
             Description = "One edition to compare with the sources, or two; without any it is the last.",
             Arity = new(0, 2),
         };
-        var command = new Command("compare", "Says what is other for a client than in an edition that was published.")
+        var with = new Option<string?>("--with")
+        {
+            Description = "The shared programme that the client follows: says what is the client's own.",
+            HelpName = "programmes/ID",
+        };
+        var command = new Command(
+            "compare",
+            "Says what is other for a client than in an edition that was published, or than in the programme that is followed."
+        )
         {
             folder,
             client,
+            with,
             numbers,
         };
         command.SetAction(asked =>
-            Run(asked.GetRequiredValue(folder), asked.GetRequiredValue(client), asked.GetValue(numbers) ?? [])
+            asked.GetValue(with) is { } shared
+                ? RunWith(asked.GetRequiredValue(folder), asked.GetRequiredValue(client), shared)
+                : Run(asked.GetRequiredValue(folder), asked.GetRequiredValue(client), asked.GetValue(numbers) ?? [])
         );
         return command;
     }
@@ -50,6 +61,23 @@ internal static class CompareCommand
         if (read.TrainingOf(client).Refusals.Count > 0)
             return Refuse($"Nothing can be planned for {id}; 'gradus audit {folder}' says why.");
         CompareText.Write(Console.Out, client.Name, before, "the sources now", read.ContentOf(client));
+        return Commands.Fine;
+    }
+
+    private static int RunWith(string folder, string id, string shared)
+    {
+        var read = CheckedPractice.Open(folder, [id], Clock.Today());
+        if (read.Bound(new(id)) is not { } client)
+            return Refuse($"{id} cannot be read; 'gradus audit {folder}' says why.");
+        var asked = shared.Replace('\\', '/').Split('/')[^1];
+        var programme = asked.EndsWith(".md", StringComparison.Ordinal) ? asked[..^".md".Length] : asked;
+        if (client.Programme.From is not { } from)
+            return Refuse($"{id} follows no shared programme.");
+        if (from.Programme.Value != programme)
+            return Refuse(
+                $"{id} follows {SharedProgramme.PathOf(from.Programme.Value)}, and not {SharedProgramme.PathOf(programme)}."
+            );
+        FollowedText.Write(Console.Out, client, from);
         return Commands.Fine;
     }
 

@@ -4,14 +4,14 @@ using Gradus.Reading;
 
 namespace Gradus.CommandLine;
 
-/// <summary><c>gradus new exercise|caution|client ID</c>, <c>gradus new words LANG</c></summary>
+/// <summary><c>gradus new exercise|caution|client|programme ID</c>, <c>gradus new words LANG</c></summary>
 internal static class NewCommand
 {
-    private static readonly string[] Kinds = ["exercise", "caution", "client", "words"];
+    private static readonly string[] Kinds = ["exercise", "caution", "client", "programme", "words"];
 
     public static Command Words()
     {
-        var kind = new Argument<string>("KIND") { Description = "exercise, caution, client or words." };
+        var kind = new Argument<string>("KIND") { Description = "exercise, caution, client, programme or words." };
         var id = new Argument<string>("ID")
         {
             Description =
@@ -28,7 +28,8 @@ internal static class NewCommand
         today.Description = "Let a client's programme begin on the Monday after this day; the default is today.";
         var command = new Command(
             "new",
-            "Adds an exercise, a caution, a client or the words of a language to a practice, with every key explained."
+            "Adds an exercise, a caution, a client, a programme for several clients or the words of a language to a practice, "
+                + "with every key explained."
         )
         {
             kind,
@@ -91,6 +92,18 @@ internal static class NewCommand
                 FreshFiles.WriteFile(there, StarterFiles.Text("new/caution.md", ("title", StarterFiles.Title(id))));
                 return $"{there} is there. Put your own words in it, and name {id} under 'signs' of the exercises that "
                     + "it belongs to.";
+            case "programme":
+                FreshFiles.WriteFile(
+                    there,
+                    StarterFiles.Text(
+                        "new/programme.md",
+                        ("id", id),
+                        ("title", StarterFiles.Title(id)),
+                        ("exercise", practice.Exercises.Count > 0 ? practice.Exercises[0].Id.Text : "an-exercise")
+                    )
+                );
+                return $"{there} is there. Write its sessions, and in the programme.md of each client who follows it "
+                    + $"'from: {id}', 'start' and what is the client's own.";
             case "words":
                 FreshFiles.WriteFile(there, EditorSchemas.Named(new($"words/{id}.yaml", FreshWords.Text(id))).Text);
                 return FreshWords.IsBuiltIn(id)

@@ -16,7 +16,7 @@ public sealed class ContraindicatedExercise : IObjectionRule
             client.Id,
             use.At,
             said.Value.Message,
-            said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help,
+            (said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help) + AsDifference(practice, client, use),
             use.Exercise.Id.Text.Length
         );
 
@@ -25,6 +25,20 @@ public sealed class ContraindicatedExercise : IObjectionRule
             ? $"Take it out; '{other.Title}' ({other.Id}) would serve instead, and nothing rules it out. Read it "
                 + "before you choose it."
             : null;
+
+    /// <summary>Where others follow the same programme, the remedy is the client's own: ready to be pasted.</summary>
+    private static string AsDifference(Practice practice, Client client, Use use)
+    {
+        if (client.Programme.From is null)
+            return "";
+        var written = client.Programme.AllSessions.SelectMany(s => s.Do).FirstOrDefault(u => u.Exercise.At == use.At);
+        var name = written?.Name ?? use.Exercise.Id.Text;
+        var what = Substitutes.For(practice, client, use) is { } other
+            ? $"instead: {name}, use: {other.Id}"
+            : $"leave-out: {name}";
+        return $" Others follow this programme: write it under 'differences' in clients/{client.Id}/programme.md, as "
+            + $"- {{ {what}, because: \"...\" }}";
+    }
 
     /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
     private static (string Message, string Help, string? Alone)? Said(

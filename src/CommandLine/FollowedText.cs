@@ -1,0 +1,53 @@
+using System.Globalization;
+using Gradus.Domain;
+
+namespace Gradus.CommandLine;
+
+/// <summary>What is a client's own in a programme that others follow too, for the coach at the keyboard: a line for each.</summary>
+internal static class FollowedText
+{
+    public static void Write(TextWriter to, Client client, SharedFrom from)
+    {
+        var programme = client.Programme;
+        to.WriteLine($"{client.Name} follows {SharedProgramme.PathOf(from.Programme.Value)}, '{programme.Title}'");
+        to.WriteLine($"first day: {programme.Start.Iso()}");
+        foreach (var pause in programme.Pauses)
+            to.WriteLine($"pause: {pause.From.Iso()} to {pause.Until.Iso()}");
+        foreach (var session in from.OwnDays)
+            to.WriteLine($"days of '{session}': the client's own");
+        if (from.HasOwnLetter)
+            to.WriteLine("letter: the client's own");
+        foreach (var difference in from.Differences)
+            to.WriteLine($"{Said(difference)}{Where(difference)}: {difference.Because}");
+        if (from.Differences.Count == 0)
+            to.WriteLine("Every session is as it is shared.");
+    }
+
+    private static string Said(Difference difference) =>
+        difference switch
+        {
+            Difference.LeaveOut => $"not done: {difference.Use}",
+            Difference.Instead instead => $"instead of {difference.Use}: {instead.Other.Exercise.Value}",
+            Difference.Change change => $"{difference.Use}: {Changed(change)}",
+            Difference.Add { Use.Length: 0 } add => $"done too: {add.Added.Exercise.Value}, last",
+            Difference.Add add => $"done too: {add.Added.Exercise.Value}, {(add.IsBefore ? "before" : "after")} {difference.Use}",
+            _ => throw new NotSupportedException(difference.GetType().Name),
+        };
+
+    private static string Changed(Difference.Change change)
+    {
+        string[] side = change.Side is { } said ? [$"side {said.Value.Written}"] : [];
+        return string.Join(
+            ", ",
+            side.Concat(change.ByWeek.Select(l => string.Create(CultureInfo.InvariantCulture, $"week {l.Week} {l.Dose.Line}")))
+        );
+    }
+
+    private static string Where(Difference difference)
+    {
+        var within = difference.In is { } session ? $", in '{session}'" : "";
+        return difference.FromWeek is { } week
+            ? string.Create(CultureInfo.InvariantCulture, $"{within}, from week {week}")
+            : within;
+    }
+}
