@@ -11,10 +11,8 @@ internal sealed class PagesCut
     private readonly int end;
     private readonly string head;
     private readonly string foot;
-    private readonly string bareHead;
-    private readonly string bareFoot;
-    private readonly string shortHead;
-    private readonly string shortFoot;
+    private readonly (int From, int End)[] insideHead;
+    private readonly (int From, int End)[] insideFoot;
 
     /// <param name="parts">Where each begins; one at least.</param>
     public PagesCut(string html, (string Path, int From)[] parts)
@@ -22,55 +20,50 @@ internal sealed class PagesCut
         (this.html, this.parts) = (html, parts);
         end = EndOf(html, parts[^1].From);
         (head, foot) = (html[..parts[0].From], html[end..]);
-        (bareHead, bareFoot) = (Bare(head, Blank), Bare(foot, Blank));
-        (shortHead, shortFoot) = (Bare(head, _ => ""), Bare(foot, _ => ""));
-        Bared = Insides(head).Concat(Insides(foot)).Count();
+        (insideHead, insideFoot) = ([.. Insides(head)], [.. Insides(foot)]);
     }
 
     /// <summary>How many styles and scripts stand before and behind all pages.</summary>
-    public int Bared { get; }
+    public int Bared => insideHead.Length + insideFoot.Length;
 
     /// <summary>Each of them as a page to be parsed: what belongs to another is blanked out, and every line and column stays
     /// where it is.</summary>
     public IEnumerable<Page> Apart()
     {
         var first = parts[0].From;
-        return parts
-            .Index()
-            .Select(part =>
+        var (bareHead, bareFoot) = (Bare(head, insideHead, Blank), Bare(foot, insideFoot, Blank));
+        return parts.Select(
+            (part, number) =>
                 Of(
-                    part.Index,
-                    Blank(html.AsSpan(first, part.Item.From - first)),
-                    Blank(html.AsSpan(Until(part.Index), end - Until(part.Index))),
-                    bareHead,
-                    bareFoot
+                    number,
+                    (number == 0 ? head : bareHead) + Blank(html.AsSpan(first, part.From - first)),
+                    Blank(html.AsSpan(Until(number), end - Until(number))) + (number == 0 ? foot : bareFoot)
                 )
-            );
+        );
     }
 
     /// <summary>Each of them with no more than what it says.</summary>
-    public IEnumerable<Page> Bare() => parts.Select((_, number) => Of(number, "\n", "\n", shortHead, shortFoot));
-
-    private Page Of(int number, string before, string behind, string othersHead, string othersFoot) =>
-        new(
-            parts[number].Path,
-            string.Concat([
-                number == 0 ? head : othersHead,
-                before,
-                html[parts[number].From..Until(number)],
-                behind,
-                number == 0 ? foot : othersFoot,
-            ])
+    public IEnumerable<Page> Bare()
+    {
+        var (bareHead, bareFoot) = (Bare(head, insideHead, _ => "") + "\n", "\n" + Bare(foot, insideFoot, _ => ""));
+        return parts.Select(
+            (_, number) => number == 0 ? Of(0, head + "\n", "\n" + foot) : Of(number, bareHead, bareFoot)
         );
+    }
+
+    private Page Of(int number, string before, string behind) =>
+        new(parts[number].Path, string.Concat(before, html.AsSpan(parts[number].From, LengthOf(number)), behind));
+
+    private int LengthOf(int number) => Until(number) - parts[number].From;
 
     private int Until(int number) => number + 1 < parts.Length ? parts[number + 1].From : end;
 
     /// <summary>The same with something else in its styles and scripts.</summary>
-    private static string Bare(string html, Func<string, string> instead)
+    private static string Bare(string html, (int From, int End)[] insides, Func<string, string> instead)
     {
         var bare = new StringBuilder(html.Length);
         var done = 0;
-        foreach (var (from, end) in Insides(html))
+        foreach (var (from, end) in insides)
         {
             bare.Append(html, done, from - done).Append(instead(html[from..end]));
             done = end;
@@ -98,23 +91,32 @@ internal sealed class PagesCut
         {
             var behind = at + 1 + name.Length;
             if (
-                string.Compare(html, at + 1, name, 0, name.Length, StringComparison.OrdinalIgnoreCase) != 0
+                !html.AsSpan(at + 1).StartsWith(name, StringComparison.OrdinalIgnoreCase)
                 || (behind < html.Length && (char.IsLetterOrDigit(html[behind]) || html[behind] == '_'))
             )
                 continue;
             var from = html.IndexOf('>', behind) + 1;
-            var end = from > 0 ? html.IndexOf($"</{name}", from, StringComparison.OrdinalIgnoreCase) : -1;
+            var end = from > 0 ? EndTagOf(name, html, from) : -1;
             return end < 0 ? null : (from, end);
         }
 
         return null;
     }
 
+    /// <summary>Where the next end tag of that name begins; -1 where there is none.</summary>
+    private static int EndTagOf(string name, string html, int from)
+    {
+        var at = html.IndexOf("</", from, StringComparison.Ordinal);
+        while (at >= 0 && !html.AsSpan(at + 2).StartsWith(name, StringComparison.OrdinalIgnoreCase))
+            at = html.IndexOf("</", at + 2, StringComparison.Ordinal);
+        return at;
+    }
+
     /// <summary>Behind the last part: where its section ends, counted by the sections inside.</summary>
     private static int EndOf(string html, int from)
     {
         var depth = 0;
-        for (var at = from; at < html.Length; at++)
+        for (var at = html.IndexOf('<', from); at >= 0; at = html.IndexOf('<', at + 1))
         {
             if (Is("<section", at))
                 depth++;
@@ -124,7 +126,7 @@ internal sealed class PagesCut
 
         return html.Length;
 
-        bool Is(string tag, int at) => string.CompareOrdinal(html, at, tag, 0, tag.Length) == 0;
+        bool Is(string tag, int at) => html.AsSpan(at).StartsWith(tag, StringComparison.Ordinal);
     }
 
     /// <summary>The ends of its lines, and its last line as blanks.</summary>
