@@ -26,7 +26,7 @@ internal sealed class PageParser
     private readonly PageMarkup page;
     private readonly Func<PageElement, string> textOf;
     private readonly HiddenElements hiding;
-    private readonly HiddenElements hidingOnScreen;
+    private readonly Lazy<HiddenElements> hidingOnScreen;
     private readonly TextParser texts;
 
     /// <param name="textOf">What stands in a style or a script.</param>
@@ -35,7 +35,7 @@ internal sealed class PageParser
         (path, this.page, this.textOf) = (file, page, textOf);
         var (anywhere, onScreen) = LeftOutPlaces.In(page);
         hiding = new(page, anywhere);
-        hidingOnScreen = new(page, onScreen, opensDetails: true);
+        hidingOnScreen = new(() => new(page, onScreen, opensDetails: true));
         texts = new(page, At, hiding);
     }
 
@@ -144,7 +144,7 @@ internal sealed class PageParser
         for (var around = element; around is not null && around != whole; around = around.ParentElement)
             if (hiding.Of(around) is not null)
                 return false;
-        return hidingOnScreen.Around(whole) is null;
+        return hidingOnScreen.Value.Around(whole) is null;
     }
 
     private TimeSeen Time(PageElement time) => new(time.Value("datetime"), Spacing.Collapse(time.TextContent), At(time));

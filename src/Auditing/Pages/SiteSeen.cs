@@ -192,7 +192,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>What a script puts into the pages is judged once, in the first page that has a place for it.</summary>
     private static IEnumerable<PageSeen> Read(IEnumerable<Page> pages, Series<TextFile> texts)
     {
-        var guide = texts.Where(t => t.Path == GuideFile.Path).Select(t => GuideFile.DialogIn(t.Text)).FirstOrDefault();
+        var guide = texts.FirstOrDefault(t => t.Dialog is not null)?.Dialog;
         foreach (var page in pages)
         {
             var read = PageParser.Read(page, guide: guide);
@@ -228,17 +228,14 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     {
         foreach (var text in texts.Where(t => t.IsStyle))
             yield return new(Location.Whole(text.Path), true, run.Judge(text.Text));
-        var made = sources.Count > 0 ? PageStyle.Written(InOrder(sources)) : null;
-        foreach (var style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.Text))
+        var made = sources.Count > 0 ? run.Written(sources) : null;
+        foreach (var style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.At).DistinctBy(s => s.Text))
             if (style.Text == made && made is not null)
                 foreach (var source in sources)
                     yield return new(Location.Whole(source.Path), true, run.Judge(source.Text));
             else if (style.Text is { } written)
                 yield return new(style.At, false, run.Judge(written));
     }
-
-    private static IEnumerable<string> InOrder(Series<SourceText> sources) =>
-        PageStyle.InOne.Select(path => sources.FirstOrDefault(s => s.Path == path)?.Text ?? "");
 
     /// <summary>Pages that a theme brought along as files.</summary>
     private static IEnumerable<Page> OtherPages(Site site) =>

@@ -9,10 +9,11 @@ public static class Spacing
 
     /// <summary>The text as a reader sees its spaces: every run of white space one blank, none at the ends; no soft
     /// hyphens.</summary>
-    public static string Collapse(string text)
+    public static string Collapse(string text) => IsCollapsed(text) ? text : Collapse(text.AsSpan());
+
+    /// <inheritdoc cref="Collapse(string)"/>
+    public static string Collapse(ReadOnlySpan<char> text)
     {
-        if (IsCollapsed(text))
-            return text;
         var tidy = ArrayPool<char>.Shared.Rent(text.Length);
         var length = 0;
         foreach (var c in text)
