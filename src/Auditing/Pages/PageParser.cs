@@ -53,7 +53,7 @@ internal sealed class PageParser
         return new(
             page.Path,
             page.Html,
-            parser.Text(markup.Body),
+            parser.texts.Read(markup.Body),
             parser.Lists().ToSeries(),
             markup.Named("time").Select(parser.Time).ToSeries(),
             markup
@@ -87,7 +87,7 @@ internal sealed class PageParser
         where IsIn(sign, PageClass.Cautions)
         let belongs = sign.Within().FirstOrDefault(e => e.Is(PageClass.Belongs))
         where belongs is not null
-        select new SignSeen(Spacing.Collapse(belongs.TextContent), Shown(sign), At(sign));
+        select new SignSeen(Spacing.Collapse(belongs.TextContent), texts.Shown(sign), At(sign));
 
     private static bool IsIn(PageElement element, string className)
     {
@@ -100,8 +100,6 @@ internal sealed class PageParser
     /// <summary>Every address that a drawing asks for by itself.</summary>
     public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
         new LoadParser(_ => Location.Whole(path)).Read(StandardReader.Read(drawing).Elements, e => e.TextContent);
-
-    private Series<TextLine> Text(PageElement? element) => texts.Read(element);
 
     /// <summary>What is hidden of a list counts as not there: an item, or a part of its words. A list that a printed sheet leaves
     /// out as a whole is there: the sheet has the doses instead.</summary>
@@ -124,7 +122,7 @@ internal sealed class PageParser
 
     private StepSeen Item(PageElement item) =>
         new(
-            string.Join(' ', texts.Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
+            string.Join(' ', texts.Shown(item, around: null)),
             TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
             item.Value(PageData.Step) ?? "",
             At(item)
@@ -152,10 +150,10 @@ internal sealed class PageParser
     private GuideSeen Guide(PageElement dialog) =>
         new(
             dialog.Value(PageData.Guide) ?? "",
-            Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
+            texts.Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
             page.With(PageData.About)
                 .Where(a => a.LocalName == "article")
-                .Select(a => new ArticleSeen(a.Value(PageData.About) ?? "", a.Value(PageData.Loads) ?? "", Shown(a), At(a)))
+                .Select(a => new ArticleSeen(a.Value(PageData.About) ?? "", a.Value(PageData.Loads) ?? "", texts.Shown(a), At(a)))
                 .ToSeries(),
             dialog
                 .Within()
@@ -171,9 +169,6 @@ internal sealed class PageParser
                 .ToSeries(),
             At(dialog)
         );
-
-    private Series<string> Shown(PageElement? element) =>
-        Text(element).Where(l => l.HiddenBy is null).Select(l => l.Text).ToSeries();
 
     private BarSeen Bar(PageElement drawing) =>
         new(

@@ -66,29 +66,21 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     internal static IEnumerable<SiteSeen> Of(Plan plan, Site site, AuditRun run)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
-        var wordings = new Dictionary<(string, bool), Wording?>();
         var answers = new PlanAnswers(plan);
         if (whole is null || site.Pages.Count > 1)
-            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), WordingOf, answers);
+            yield return Seen(plan, Of(site, site.Pages.Where(p => p != whole), run), answers);
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), WordingOf, answers);
-
-        // Beside the sessions an exercise may leave out what they have of it; any other page says the same everywhere.
-        Wording? WordingOf(string path, bool inOne)
-        {
-            var key = (path, inOne && plan.Exercises.Any(e => e.Path == path));
-            return wordings.TryGetValue(key, out var known) ? known : wordings[key] = PageWording.Of(plan, path, inOne);
-        }
+            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), answers);
     }
 
-    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, bool, Wording?> wordingOf, PlanAnswers answers)
+    private static SiteSeen Seen(Plan plan, SiteSeen reading, PlanAnswers answers)
     {
         var heard = reading with
         {
             answers = answers,
             Pages = reading
                 .Pages.Select(p =>
-                    wordingOf(p.Path, reading.IsInOne) is { } wording
+                    answers.WordingOf(p.Path, reading.IsInOne) is { } wording
                         ? p with
                         {
                             Spoken = WordingReader.Read(p.Lines, wording),

@@ -84,6 +84,9 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
 
     private readonly List<TextLine> lines = [];
 
+    /// <summary>Where only the texts are asked for that everybody gets; null otherwise.</summary>
+    private List<string>? shown;
+
     /// <summary>The text of a line: mostly it is one, and is not copied.</summary>
     private string first = "";
     private readonly ArrayBufferWriter<char> several = new();
@@ -99,21 +102,37 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
     private string answer = "";
 
     /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
-    public Series<TextLine> Read(PageElement? element) =>
-        Read(element, element?.ParentElement is { } parent ? hiding.Around(parent) : null);
+    public Series<TextLine> Read(PageElement? element)
+    {
+        Begin(element, AroundOf(element));
+        var read = lines.ToSeries();
+        lines.Clear();
+        return read;
+    }
+
+    /// <summary>The texts alone of the lines that everybody gets.</summary>
+    public Series<string> Shown(PageElement? element) => Shown(element, AroundOf(element));
 
     /// <summary>The same, where it is known what hides all that the element stands in.</summary>
-    public Series<TextLine> Read(PageElement? element, string? around)
+    public Series<string> Shown(PageElement? element, string? around)
+    {
+        shown = [];
+        Begin(element, around);
+        var read = shown.ToSeries();
+        shown = null;
+        return read;
+    }
+
+    private string? AroundOf(PageElement? element) => element?.ParentElement is { } parent ? hiding.Around(parent) : null;
+
+    private void Begin(PageElement? element, string? around)
     {
         if (element is not null)
             Walk(element, around, 0);
         Flush();
-        var read = lines.ToSeries();
-        lines.Clear();
         leads.Clear();
         figures.Clear();
         (mark, answer, hiddenBy, begun) = ("", "", null, null);
-        return read;
     }
 
     private void Walk(PageElement element, string? around, int depth)
@@ -224,7 +243,12 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
         if (first.Length == 0)
             return;
         var text = several.WrittenCount == 0 ? Spacing.Collapse(first) : Spacing.Collapse(several.WrittenSpan);
-        if (text.Length > 0)
+        if (text.Length > 0 && shown is not null)
+        {
+            if (hiddenBy is null)
+                shown.Add(text);
+        }
+        else if (text.Length > 0)
             lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = Kept(leads), Figures = Kept(figures) });
         first = "";
         several.ResetWrittenCount();
