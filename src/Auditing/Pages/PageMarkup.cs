@@ -3,6 +3,9 @@ namespace Gradus.Auditing;
 /// <summary>The elements of one page: all of a tree, or those of one of several pages in it.</summary>
 internal sealed class PageMarkup
 {
+    /// <summary>What the names begin with of attributes that tell scripts something.</summary>
+    private const string Data = "data-";
+
     private static readonly PageElement[] None = [];
 
     /// <summary>Which nodes of the tree are the page's: what all pages have before its own, its own, and what all have behind.
@@ -13,6 +16,9 @@ internal sealed class PageMarkup
     private readonly int[] left;
 
     private readonly List<PageElement> all;
+
+    /// <summary>Those of them that have data for scripts: they are asked for most, and are few.</summary>
+    private readonly List<PageElement> told = [];
     private PageElement[]? withId;
 
     private PageMarkup(PageTree tree, Range[] parts)
@@ -29,6 +35,8 @@ internal sealed class PageMarkup
                         left[part] = element.Ordinal - all.Count;
                     isFirst = false;
                     all.Add(element);
+                    if (HasData(element))
+                        told.Add(element);
                 }
         }
     }
@@ -70,10 +78,18 @@ internal sealed class PageMarkup
     public IReadOnlyList<PageElement> With(string attribute)
     {
         List<PageElement>? found = null;
-        foreach (var one in all)
+        foreach (var one in attribute.StartsWith(Data, StringComparison.Ordinal) ? told : all)
             if (one.Attributes.Length > 0 && one.Has(attribute))
                 (found ??= []).Add(one);
         return found ?? (IReadOnlyList<PageElement>)None;
+    }
+
+    private static bool HasData(PageElement element)
+    {
+        foreach (var attribute in element.Attributes)
+            if (attribute.Name.StartsWith(Data, StringComparison.Ordinal))
+                return true;
+        return false;
     }
 
     /// <summary>Those of the class, as a selector finds them.</summary>

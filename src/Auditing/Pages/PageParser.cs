@@ -114,7 +114,7 @@ internal sealed class PageParser
             yield return new(
                 Spacing.Collapse(section.Within().FirstOrDefault(IsHeading)?.TextContent ?? ""),
                 items.Where(i => IsThere(i, list)).Select(Item).ToSeries(),
-                TimesIn(section, section).Where(t => !list.Contains(t)).Select(Time).ToSeries(),
+                TimesIn(section, section, except: list).ToSeries(),
                 At(list)
             );
         }
@@ -123,13 +123,20 @@ internal sealed class PageParser
     private StepSeen Item(PageElement item) =>
         new(
             string.Join(' ', texts.Shown(item, around: null)),
-            TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
+            TimesIn(item, item.ParentElement ?? item, except: null).ToSeries(),
             item.Value(PageData.Step) ?? "",
             At(item)
         );
 
-    private IEnumerable<PageElement> TimesIn(PageElement element, PageElement whole) =>
-        element.Within().Where(e => IsTime(e) && IsThere(e, whole));
+    /// <param name="except">What their times are not asked of.</param>
+    private List<TimeSeen> TimesIn(PageElement element, PageElement whole, PageElement? except)
+    {
+        var times = new List<TimeSeen>();
+        foreach (var inner in element.Within())
+            if (IsTime(inner) && except?.Contains(inner) != true && IsThere(inner, whole))
+                times.Add(Time(inner));
+        return times;
+    }
 
     private static bool IsTime(PageElement element) => element.LocalName == "time";
 
