@@ -187,8 +187,14 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
         return HasMark(element) ? Marked(element) : null;
     }
 
-    private static string Marked(PageElement element) =>
-        PageMark.Of([.. PageMark.Attributes.Where(element.Has).Select(name => (name, element.Value(name) ?? ""))]);
+    private static string Marked(PageElement element)
+    {
+        var marks = new List<(string, string)>();
+        foreach (var name in PageMark.Attributes)
+            if (element.Value(name) is { } value)
+                marks.Add((name, value));
+        return PageMark.Of([.. marks]);
+    }
 
     /// <summary>Hardly any has one, and each has only a few attributes.</summary>
     private static bool HasMark(PageElement element)
