@@ -30,9 +30,8 @@ public sealed class AuditRun
 
     /// <summary>The style of the one page as it is made from stylesheets, in whatever order they come.</summary>
     internal string Written(Series<SourceText> sources) =>
-        written.GetOrAdd(
-            sources,
-            all => PageStyle.Written(PageStyle.InOne.Select(path => all.FirstOrDefault(s => s.Path == path)?.Text ?? ""))
+        written.GetOrAdd(sources, all =>
+            PageStyle.Written(PageStyle.InOne.Select(path => all.FirstOrDefault(s => s.Path == path)?.Text ?? ""))
         );
 
     /// <summary>The file, read when a site first has one of that path with these words.</summary>
