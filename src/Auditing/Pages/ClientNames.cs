@@ -61,8 +61,8 @@ internal sealed partial class ClientNames
         return found.Count == 0 ? [] : found.Select(f => f.Name).Distinct(StringComparer.Ordinal);
     }
 
-    /// <summary>A letter written with a percent sign, as in an address: "%20". The sign and its digits may be written as references,
-    /// nearly all of which are apostrophes.</summary>
+    /// <summary>A letter written with a percent sign, as in an address: "%20". The sign and its digits may be written as
+    /// references, nearly all of which are apostrophes.</summary>
     [GeneratedRegex("%[0-9A-Fa-f]{2}|&#(?!39;)", RegexOptions.CultureInvariant)]
     private static partial Regex PercentLetter();
 
