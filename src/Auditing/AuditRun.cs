@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Text;
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
@@ -16,6 +17,8 @@ public sealed class AuditRun
 
     private readonly ConditionalWeakTable<byte[], TextFile> read = [];
 
+    private readonly ConcurrentDictionary<Series<SourceText>, string> written = new();
+
     /// <param name="clients">The names of all clients. A client's own is no other's: it may stand in the client's own
     /// site.</param>
     public AuditRun(IEnumerable<string> clients) => Names = new([.. clients]);
@@ -24,6 +27,12 @@ public sealed class AuditRun
 
     /// <summary>What is wrong with a stylesheet: most sites have the same, letter for letter.</summary>
     internal StyleReading Judge(string style) => styles.GetOrAdd(style, StyleJudge.Of);
+
+    /// <summary>The style of the one page as it is made from stylesheets, in whatever order they come.</summary>
+    internal string Written(Series<SourceText> sources) =>
+        written.GetOrAdd(sources, all =>
+            PageStyle.Written(PageStyle.InOne.Select(path => all.FirstOrDefault(s => s.Path == path)?.Text ?? ""))
+        );
 
     /// <summary>The file, read when a site first has one of that path with these words.</summary>
     internal TextFile Read(string path, string text) => texts.GetOrAdd((path, text), file => new(file.Path, file.Text));

@@ -100,8 +100,8 @@ public sealed record Plan(
     {
         var shown = exercises.ToHashSet();
         return Cautions
+            .Where(c => c.Exercises.Any(shown.Contains))
             .Select(c => c with { Exercises = c.Exercises.Where(shown.Contains).ToSeries() })
-            .Where(c => c.Exercises.Count > 0)
             .ToSeries();
     }
 

@@ -12,8 +12,8 @@ public sealed record PlannedConcern(ConditionId Condition, string Name, Series<s
     internal PlannedConcern? For(HashSet<ExerciseId> shown)
     {
         var effects = Effects
+            .Where(e => e.Exercises.Any(shown.Contains))
             .Select(e => e with { Exercises = e.Exercises.Where(shown.Contains).ToSeries() })
-            .Where(e => e.Exercises.Count > 0)
             .ToSeries();
         return effects.Count == 0 ? null : this with { Effects = effects };
     }

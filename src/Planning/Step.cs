@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using Gradus.Domain;
 using Gradus.Trainings;
 
@@ -45,23 +46,22 @@ public sealed record Step(SessionStep Timed, string Letter, string Words, string
     /// l p50 s1". The load comes last, because it may have blanks.</summary>
     public string Data()
     {
-        var parts = new List<string> { Kebab.Of(Kind.ToString()), Letter };
+        var data = new StringBuilder(Kebab.Of(Kind.ToString())).Append(' ').Append(Letter);
         if (Side is { } side)
-            parts.Add(side == Domain.Side.Left ? "l" : "r");
-        foreach (
-            var (name, value) in new (char, decimal?)[]
-            {
-                ('p', Percent),
-                ('f', Felt),
-                ('b', Breaths),
-                ('s', Set),
-                ('n', Repetitions),
-            }
-        )
-            if (value is { } number)
-                parts.Add(string.Create(CultureInfo.InvariantCulture, $"{name}{number:0.#}"));
+            data.Append(side == Domain.Side.Left ? " l" : " r");
+        Add('p', Percent);
+        Add('f', Felt);
+        Add('b', Breaths);
+        Add('s', Set);
+        Add('n', Repetitions);
         if (Load is { } load)
-            parts.Add("w" + load);
-        return string.Join(' ', parts);
+            data.Append(" w").Append(load);
+        return data.ToString();
+
+        void Add(char name, decimal? value)
+        {
+            if (value is { } number)
+                data.Append(CultureInfo.InvariantCulture, $" {name}{number:0.#}");
+        }
     }
 }

@@ -10,10 +10,14 @@ namespace Gradus.Rendering;
 internal sealed record Inlined(Html Markup, string Hash)
 {
     public static Inlined Style(Theme theme, Series<string> files) =>
-        Of("style", PageStyle.Written(files.Select(theme.Text)), theme, files, "</style");
+        theme.Once(string.Join(' ', files), () =>
+            Of("style", PageStyle.Written(files.Select(theme.Text)), theme, files, "</style")
+        );
 
     public static Inlined Script(Theme theme, BuiltScript script) =>
-        Of("script", Compact.Script(script.Text(theme.Text)), theme, script.Sources, "</script", "<!--");
+        theme.Once(script.Path, () =>
+            Of("script", Compact.Script(script.Text(theme.Text)), theme, script.Sources, "</script", "<!--")
+        );
 
     private static Inlined Of(string tag, string text, Theme theme, IEnumerable<string> files, params string[] ends)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text;
 using Gradus.Domain;
 using Gradus.Planning;
@@ -21,6 +22,7 @@ public sealed class Theme
     private readonly Dictionary<string, string> unreadable = new(StringComparer.Ordinal);
     private readonly Lazy<Series<Asset>> assets;
     private readonly Lazy<ThemeSeen> seen;
+    private readonly ConcurrentDictionary<string, Inlined> inlined = new(StringComparer.Ordinal);
 
     /// <param name="name">What the theme is called in a finding.</param>
     /// <param name="files">Its files by path; those that end in .html at the top are templates.</param>
@@ -104,6 +106,11 @@ public sealed class Theme
     /// <exception cref="ThemeException">One cannot be read.</exception>
     internal Series<SourceText> Texts(IEnumerable<string> paths) =>
         paths.Where(Brings).Select(path => new SourceText(path, Text(path))).ToSeries();
+
+    /// <summary>What is made of its files to stand in a page: the same for every site, and made once.</summary>
+    /// <param name="what">What it is called.</param>
+    /// <exception cref="ThemeException">It cannot be made.</exception>
+    internal Inlined Once(string what, Func<Inlined> make) => inlined.GetOrAdd(what, _ => make());
 
     /// <summary>What is not in UTF-8 has letters that no style may have.</summary>
     private static Series<SourceText> OfSheet(KeyValuePair<string, byte[]>[] files) =>

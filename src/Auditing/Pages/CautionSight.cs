@@ -49,8 +49,8 @@ internal static class CautionSight
     )
     {
         var body = sign.Lines().ToArray();
-        foreach (var (at, line) in lines.Index())
-            if (line.Text == body[0])
+        for (var at = 0; at < lines.Count; at++)
+            if (lines[at].Text == body[0])
                 yield return CopyAt(at, lines, kinds, sign.Caution, body);
     }
 

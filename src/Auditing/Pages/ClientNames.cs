@@ -2,13 +2,14 @@ using System.Buffers;
 using System.Collections.Concurrent;
 using System.Net;
 using System.Text;
+using System.Text.RegularExpressions;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
 /// <summary>The names of all clients, looked for together: with many clients, one after another would take hours. A name is found
 /// as whole words, in either order, however it is cased, joined or spelt with letters that look alike.</summary>
-internal sealed class ClientNames
+internal sealed partial class ClientNames
 {
     public static readonly ClientNames None = new([]);
 
@@ -46,7 +47,7 @@ internal sealed class ClientNames
     public IEnumerable<string> In(string text)
     {
         var found = FoldedText.Ask(text, isHtml: true, Found);
-        if (MayHavePercent(text))
+        if (PercentLetter().IsMatch(text))
         {
             var decoded = WebUtility.HtmlDecode(text);
             if (
@@ -60,20 +61,10 @@ internal sealed class ClientNames
         return found.Count == 0 ? [] : found.Select(f => f.Name).Distinct(StringComparer.Ordinal);
     }
 
-    /// <summary>Whether it has a percent sign, or a reference that may be one: nearly all are apostrophes.</summary>
-    private static bool MayHavePercent(string text)
-    {
-        if (text.Contains('%', StringComparison.Ordinal))
-            return true;
-        for (
-            var at = text.IndexOf("&#", StringComparison.Ordinal);
-            at >= 0;
-            at = text.IndexOf("&#", at + 1, StringComparison.Ordinal)
-        )
-            if (!text.AsSpan(at).StartsWith("&#39;", StringComparison.Ordinal))
-                return true;
-        return false;
-    }
+    /// <summary>A letter written with a percent sign, as in an address: "%20". The sign and its digits may be written as
+    /// references, nearly all of which are apostrophes.</summary>
+    [GeneratedRegex("%[0-9A-Fa-f]{2}|&#(?!39;)", RegexOptions.CultureInvariant)]
+    private static partial Regex PercentLetter();
 
     /// <summary>The same for a page. The styles and scripts in it, most of a page that holds all others, are those of other sites
     /// too and are looked through once; where they name somebody, the page is looked through with them, as it stands.</summary>

@@ -17,15 +17,17 @@ internal sealed record Duty(PageSeen Page, int FirstInstruction, string Instruct
     {
         foreach (var page in site.Pages)
         {
-            var orders = page.Spoken.Planned.Where(p => p.Text.Moves is not null).ToArray();
-            var told = orders
-                .Select(o => o.Text.Moves)
-                .OfType<ExerciseId>()
-                .Concat(MustBe(plan, page.Path, site.IsInOne))
-                .ToHashSet();
+            var told = MustBe(plan, page.Path, site.IsInOne).ToHashSet();
+            var first = page.Lines.Count;
+            foreach (var (line, text) in page.Spoken.Planned)
+                if (text.Moves is { } exercise)
+                {
+                    told.Add(exercise);
+                    first = Math.Min(first, line);
+                }
+
             if (told.Count == 0)
                 continue;
-            var first = orders.Select(o => o.Line).DefaultIfEmpty(page.Lines.Count).Min();
             yield return new(
                 page,
                 page.Lines.Take(first).Count(l => l.HiddenBy is null),

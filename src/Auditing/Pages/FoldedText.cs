@@ -56,7 +56,10 @@ internal static class FoldedText
     public static (T Answer, List<int> Starts) AskJoined<T>(Series<TextLine> lines, Func<ReadOnlySpan<char>, T> question)
     {
         var starts = new List<int>(lines.Count);
-        var buffer = ArrayPool<char>.Shared.Rent(lines.Sum(line => line.Text.Length + 1));
+        var most = 0;
+        foreach (var line in lines)
+            most += line.Text.Length + 1;
+        var buffer = ArrayPool<char>.Shared.Rent(most);
         var length = 0;
         foreach (var line in lines)
         {
@@ -98,21 +101,21 @@ internal static class FoldedText
         var length = 0;
         foreach (var c in text)
         {
-            var read = Read(c);
-            if (read == Unseen || (read == ' ' && isParted))
+            var read = c < Ascii.Length ? Ascii[c] : Read(c);
+            if (read == Unseen)
                 continue;
-            buffer[length++] = read;
+            // Written whether or not it stays: a jump at the end of every word would cost more.
+            buffer[length] = read;
+            length += read == ' ' && isParted ? 0 : 1;
             isParted = read == ' ';
         }
 
         return length;
     }
 
-    /// <summary>The letter that it is read as, a blank where it parts words, or <see cref="Unseen"/>.</summary>
+    /// <summary>The letter that another than ASCII is read as, a blank where it parts words, or <see cref="Unseen"/>.</summary>
     private static char Read(char c)
     {
-        if (c < Ascii.Length)
-            return Ascii[c];
         if (!char.IsLetterOrDigit(c))
             return IsUnseen(c) ? Unseen : ' ';
         var small = char.ToLowerInvariant(c is >= FirstWide and <= LastWide ? (char)(c - FirstWide + '!') : c);

@@ -50,12 +50,25 @@ internal sealed class HiddenElements
     /// <summary>What hides the text that stands directly in that element, beside what hides the element.</summary>
     public static string? OfText(PageElement element) => IsClosed(element) ? "details that are closed" : null;
 
-    private static string? ByAttribute(PageElement element) =>
-        element.Has("hidden") ? "the attribute 'hidden'"
-        : element.Has("inert") ? "the attribute 'inert'"
-        : element.Has("popover") ? "the attribute 'popover'"
-        : string.Equals(element.Value("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase) ? "'aria-hidden'"
-        : null;
+    private static string? ByAttribute(PageElement element)
+    {
+        if (!MayHide(element))
+            return null;
+        return element.Has("hidden") ? "the attribute 'hidden'"
+            : element.Has("inert") ? "the attribute 'inert'"
+            : element.Has("popover") ? "the attribute 'popover'"
+            : string.Equals(element.Value("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase) ? "'aria-hidden'"
+            : null;
+    }
+
+    /// <summary>Most have a class or an address alone, and each is looked at once.</summary>
+    private static bool MayHide(PageElement element)
+    {
+        foreach (var attribute in element.Attributes)
+            if (attribute.Name is "hidden" or "inert" or "popover" or "aria-hidden")
+                return true;
+        return false;
+    }
 
     private static string? ByKind(PageElement element) =>
         element.LocalName switch

@@ -50,7 +50,7 @@ internal sealed class LoadParser(Func<PageElement?, Location> at)
 
     /// <param name="textOf">What stands in a style or a script.</param>
     public Series<LoadSeen> Read(IEnumerable<PageElement> elements, Func<PageElement, string> textOf) =>
-        All(elements).Where(e => !IsPlainLink(e) && MayAsk(e)).SelectMany(e => Of(e, textOf)).ToSeries();
+        All(elements).Where(e => MayAsk(e) && !IsPlainLink(e)).SelectMany(e => Of(e, textOf)).ToSeries();
 
     /// <summary>The elements, and those in a tree of their own below one: a browser may put them on the page by itself, or a
     /// script may.</summary>
@@ -69,18 +69,25 @@ internal sealed class LoadParser(Func<PageElement?, Location> at)
     {
         if (element.LocalName is "style" or "script" or "template" or "param")
             return true;
-        for (var i = 0; i < element.Attributes.Length; i++)
-            if (
-                element.Attributes[i] is { } own
-                && (Asking.Contains(own.Name) || own.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))
-            )
+        foreach (var attribute in element.Attributes)
+            if (Asks(attribute.Name))
                 return true;
         return false;
     }
 
+    private static bool Asks(string attribute) =>
+        Asking.Contains(attribute) || attribute.StartsWith("on", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>A link that somebody may follow asks for nothing by itself, and a page has many.</summary>
-    private static bool IsPlainLink(PageElement element) =>
-        element is { LocalName: "a", Attributes.Length: 1 } && element.Has("href");
+    private static bool IsPlainLink(PageElement element)
+    {
+        if (element.LocalName != "a")
+            return false;
+        foreach (var attribute in element.Attributes)
+            if (attribute.Name != "href" && Asks(attribute.Name))
+                return false;
+        return true;
+    }
 
     private IEnumerable<LoadSeen> Of(PageElement element, Func<PageElement, string> textOf)
     {

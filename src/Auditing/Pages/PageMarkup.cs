@@ -3,6 +3,9 @@ namespace Gradus.Auditing;
 /// <summary>The elements of one page: all of a tree, or those of one of several pages in it.</summary>
 internal sealed class PageMarkup
 {
+    /// <summary>What the names begin with of attributes that tell scripts something.</summary>
+    private const string Data = "data-";
+
     private static readonly PageElement[] None = [];
 
     /// <summary>Which nodes of the tree are the page's: what all pages have before its own, its own, and what all have behind.
@@ -12,12 +15,16 @@ internal sealed class PageMarkup
     /// <summary>How many elements of the tree stand before each part and are not the page's.</summary>
     private readonly int[] left;
 
-    private readonly List<PageElement> all = [];
+    private readonly List<PageElement> all;
+
+    /// <summary>Those of them that have data for scripts: they are asked for most, and are few.</summary>
+    private readonly List<PageElement> told = [];
     private PageElement[]? withId;
 
     private PageMarkup(PageTree tree, Range[] parts)
     {
         (this.parts, left, Body) = (parts, new int[parts.Length], tree.Body);
+        all = new(parts.Sum(part => part.End.Value - part.Start.Value) * 2 / 3);
         for (var part = 0; part < parts.Length; part++)
         {
             var isFirst = true;
@@ -28,6 +35,8 @@ internal sealed class PageMarkup
                         left[part] = element.Ordinal - all.Count;
                     isFirst = false;
                     all.Add(element);
+                    if (HasData(element))
+                        told.Add(element);
                 }
         }
     }
@@ -69,14 +78,22 @@ internal sealed class PageMarkup
     public IReadOnlyList<PageElement> With(string attribute)
     {
         List<PageElement>? found = null;
-        foreach (var one in all)
-            if (one.Has(attribute))
+        foreach (var one in attribute.StartsWith(Data, StringComparison.Ordinal) ? told : all)
+            if (one.Attributes.Length > 0 && one.Has(attribute))
                 (found ??= []).Add(one);
         return found ?? (IReadOnlyList<PageElement>)None;
     }
 
+    private static bool HasData(PageElement element)
+    {
+        foreach (var attribute in element.Attributes)
+            if (attribute.Name.StartsWith(Data, StringComparison.Ordinal))
+                return true;
+        return false;
+    }
+
     /// <summary>Those of the class, as a selector finds them.</summary>
-    public IEnumerable<PageElement> OfClass(string name) => all.Where(e => e.Is(name));
+    public IEnumerable<PageElement> OfClass(string name) => all.Where(e => e.Attributes.Length > 0 && e.Is(name));
 
     /// <summary>The first with that id; null where there is none.</summary>
     public PageElement? ById(string id) => (withId ??= [.. With("id")]).FirstOrDefault(e => e.Value("id") == id);
@@ -84,6 +101,8 @@ internal sealed class PageMarkup
     /// <summary>Whether what stands in an element of this page is the page's too.</summary>
     public bool Has(PageNode node)
     {
+        if (parts.Length == 1)
+            return true;
         foreach (var part in parts)
             if (node.Number < part.End.Value)
                 return node.Number >= part.Start.Value;

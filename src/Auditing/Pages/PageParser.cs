@@ -26,7 +26,7 @@ internal sealed class PageParser
     private readonly PageMarkup page;
     private readonly Func<PageElement, string> textOf;
     private readonly HiddenElements hiding;
-    private readonly HiddenElements hidingOnScreen;
+    private readonly Lazy<HiddenElements> hidingOnScreen;
     private readonly TextParser texts;
 
     /// <param name="textOf">What stands in a style or a script.</param>
@@ -35,7 +35,7 @@ internal sealed class PageParser
         (path, this.page, this.textOf) = (file, page, textOf);
         var (anywhere, onScreen) = LeftOutPlaces.In(page);
         hiding = new(page, anywhere);
-        hidingOnScreen = new(page, onScreen, opensDetails: true);
+        hidingOnScreen = new(() => new(page, onScreen, opensDetails: true));
         texts = new(page, At, hiding);
     }
 
@@ -53,7 +53,7 @@ internal sealed class PageParser
         return new(
             page.Path,
             page.Html,
-            parser.Text(markup.Body),
+            parser.texts.Read(markup.Body),
             parser.Lists().ToSeries(),
             markup.Named("time").Select(parser.Time).ToSeries(),
             markup
@@ -87,7 +87,7 @@ internal sealed class PageParser
         where IsIn(sign, PageClass.Cautions)
         let belongs = sign.Within().FirstOrDefault(e => e.Is(PageClass.Belongs))
         where belongs is not null
-        select new SignSeen(Spacing.Collapse(belongs.TextContent), Shown(sign), At(sign));
+        select new SignSeen(Spacing.Collapse(belongs.TextContent), texts.Shown(sign), At(sign));
 
     private static bool IsIn(PageElement element, string className)
     {
@@ -100,8 +100,6 @@ internal sealed class PageParser
     /// <summary>Every address that a drawing asks for by itself.</summary>
     public static IEnumerable<LoadSeen> LoadsOf(string path, string drawing) =>
         new LoadParser(_ => Location.Whole(path)).Read(StandardReader.Read(drawing).Elements, e => e.TextContent);
-
-    private Series<TextLine> Text(PageElement? element) => texts.Read(element);
 
     /// <summary>What is hidden of a list counts as not there: an item, or a part of its words. A list that a printed sheet leaves
     /// out as a whole is there: the sheet has the doses instead.</summary>
@@ -116,7 +114,7 @@ internal sealed class PageParser
             yield return new(
                 Spacing.Collapse(section.Within().FirstOrDefault(IsHeading)?.TextContent ?? ""),
                 items.Where(i => IsThere(i, list)).Select(Item).ToSeries(),
-                TimesIn(section, section).Where(t => !list.Contains(t)).Select(Time).ToSeries(),
+                TimesIn(section, section, except: list).ToSeries(),
                 At(list)
             );
         }
@@ -124,14 +122,21 @@ internal sealed class PageParser
 
     private StepSeen Item(PageElement item) =>
         new(
-            string.Join(' ', texts.Read(item, null).Where(l => l.HiddenBy is null).Select(l => l.Text)),
-            TimesIn(item, item.ParentElement ?? item).Select(Time).ToSeries(),
+            string.Join(' ', texts.Shown(item, around: null)),
+            TimesIn(item, item.ParentElement ?? item, except: null).ToSeries(),
             item.Value(PageData.Step) ?? "",
             At(item)
         );
 
-    private IEnumerable<PageElement> TimesIn(PageElement element, PageElement whole) =>
-        element.Within().Where(e => IsTime(e) && IsThere(e, whole));
+    /// <param name="except">What their times are not asked of.</param>
+    private List<TimeSeen> TimesIn(PageElement element, PageElement whole, PageElement? except)
+    {
+        var times = new List<TimeSeen>();
+        foreach (var inner in element.Within())
+            if (IsTime(inner) && except?.Contains(inner) != true && IsThere(inner, whole))
+                times.Add(Time(inner));
+        return times;
+    }
 
     private static bool IsTime(PageElement element) => element.LocalName == "time";
 
@@ -144,7 +149,7 @@ internal sealed class PageParser
         for (var around = element; around is not null && around != whole; around = around.ParentElement)
             if (hiding.Of(around) is not null)
                 return false;
-        return hidingOnScreen.Around(whole) is null;
+        return hidingOnScreen.Value.Around(whole) is null;
     }
 
     private TimeSeen Time(PageElement time) => new(time.Value("datetime"), Spacing.Collapse(time.TextContent), At(time));
@@ -152,10 +157,10 @@ internal sealed class PageParser
     private GuideSeen Guide(PageElement dialog) =>
         new(
             dialog.Value(PageData.Guide) ?? "",
-            Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
+            texts.Shown(page.OfClass(PageClass.Cautions).FirstOrDefault()),
             page.With(PageData.About)
                 .Where(a => a.LocalName == "article")
-                .Select(a => new ArticleSeen(a.Value(PageData.About) ?? "", a.Value(PageData.Loads) ?? "", Shown(a), At(a)))
+                .Select(a => new ArticleSeen(a.Value(PageData.About) ?? "", a.Value(PageData.Loads) ?? "", texts.Shown(a), At(a)))
                 .ToSeries(),
             dialog
                 .Within()
@@ -171,9 +176,6 @@ internal sealed class PageParser
                 .ToSeries(),
             At(dialog)
         );
-
-    private Series<string> Shown(PageElement? element) =>
-        Text(element).Where(l => l.HiddenBy is null).Select(l => l.Text).ToSeries();
 
     private BarSeen Bar(PageElement drawing) =>
         new(

@@ -8,6 +8,7 @@ namespace Gradus.Auditing;
 internal sealed class PlanAnswers(Plan plan)
 {
     private readonly ConcurrentDictionary<(string Path, Series<ExerciseId> Exercises), PageSigns> signs = new();
+    private readonly Lazy<IReadOnlyDictionary<string, (Wording Apart, Wording InOne)>> wordings = new(() => PageWording.Of(plan));
     private readonly Lazy<ILookup<string, string>> links = new(() => Planning.LinkNames.Of(plan));
     private readonly Lazy<IReadOnlySet<string>> labels = new(() => PageWording.Labels(plan));
     private readonly Lazy<IReadOnlyDictionary<string, string>> scripts = new(() => SpokenByScripts.On(plan));
@@ -20,6 +21,11 @@ internal sealed class PlanAnswers(Plan plan)
 
     /// <inheritdoc cref="SpokenByScripts.On"/>
     public IReadOnlyDictionary<string, string> Spoken => scripts.Value;
+
+    /// <summary>What a page says; null where the plan has no such page.</summary>
+    /// <param name="inOne">Whether it stands in one file with all others.</param>
+    public Wording? WordingOf(string path, bool inOne) =>
+        wordings.Value.TryGetValue(path, out var known) ? (inOne ? known.InOne : known.Apart) : null;
 
     /// <inheritdoc cref="Plan.SignsOn"/>
     public PageSigns SignsOn(string path, IEnumerable<ExerciseId> exercises) =>

@@ -69,34 +69,26 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     internal static IEnumerable<SiteSeen> Of(Plan plan, Site site, AuditRun run)
     {
         var whole = site.Pages.FirstOrDefault(p => p.Path == PagePath.AllPages);
-        var wordings = new Dictionary<(string, bool), Wording?>();
         var answers = new PlanAnswers(plan);
         var opener = site.Pages.FirstOrDefault(p => p.Path == PagePath.Lock);
         var others = site.Pages.Where(p => p != whole && p != opener).ToArray();
         if (whole is null || others.Length > 0)
-            yield return Seen(plan, Of(site, others, run), WordingOf, answers);
+            yield return Seen(plan, Of(site, others, run), answers);
         if (whole is not null)
-            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), WordingOf, answers) with
+            yield return Seen(plan, InOne(whole, SourcesOf(whole, site, run), run), answers) with
             {
                 Lock = opener is null ? null : LockSeen.Of(opener.Html, whole.Html),
             };
-
-        // Beside the sessions an exercise may leave out what they have of it; any other page says the same everywhere.
-        Wording? WordingOf(string path, bool inOne)
-        {
-            var key = (path, inOne && plan.Exercises.Any(e => e.Path == path));
-            return wordings.TryGetValue(key, out var known) ? known : wordings[key] = PageWording.Of(plan, path, inOne);
-        }
     }
 
-    private static SiteSeen Seen(Plan plan, SiteSeen reading, Func<string, bool, Wording?> wordingOf, PlanAnswers answers)
+    private static SiteSeen Seen(Plan plan, SiteSeen reading, PlanAnswers answers)
     {
         var heard = reading with
         {
             answers = answers,
             Pages = reading
                 .Pages.Select(p =>
-                    wordingOf(p.Path, reading.IsInOne) is { } wording
+                    answers.WordingOf(p.Path, reading.IsInOne) is { } wording
                         ? p with
                         {
                             Spoken = WordingReader.Read(p.Lines, wording),
@@ -200,7 +192,7 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     /// <summary>What a script puts into the pages is judged once, in the first page that has a place for it.</summary>
     private static IEnumerable<PageSeen> Read(IEnumerable<Page> pages, Series<TextFile> texts)
     {
-        var guide = texts.Where(t => t.Path == GuideFile.Path).Select(t => GuideFile.DialogIn(t.Text)).FirstOrDefault();
+        var guide = texts.FirstOrDefault(t => t.Dialog is not null)?.Dialog;
         foreach (var page in pages)
         {
             var read = PageParser.Read(page, guide: guide);
@@ -236,17 +228,14 @@ public sealed record SiteSeen(Series<PageSeen> Pages, FrozenSet<string> Files, S
     {
         foreach (var text in texts.Where(t => t.IsStyle))
             yield return new(Location.Whole(text.Path), true, run.Judge(text.Text));
-        var made = sources.Count > 0 ? PageStyle.Written(InOrder(sources)) : null;
-        foreach (var style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.Text))
+        var made = sources.Count > 0 ? run.Written(sources) : null;
+        foreach (var style in pages.SelectMany(p => p.Styles).DistinctBy(s => s.At).DistinctBy(s => s.Text))
             if (style.Text == made && made is not null)
                 foreach (var source in sources)
                     yield return new(Location.Whole(source.Path), true, run.Judge(source.Text));
             else if (style.Text is { } written)
                 yield return new(style.At, false, run.Judge(written));
     }
-
-    private static IEnumerable<string> InOrder(Series<SourceText> sources) =>
-        PageStyle.InOne.Select(path => sources.FirstOrDefault(s => s.Path == path)?.Text ?? "");
 
     /// <summary>Pages that a theme brought along as files.</summary>
     private static IEnumerable<Page> OtherPages(Site site) =>

@@ -1,14 +1,33 @@
 using Gradus.Domain;
+using Gradus.Planning;
 
 namespace Gradus.Auditing;
 
 /// <summary>A file of a site that is neither a page nor a picture, read as what its ending says.</summary>
-public sealed record TextFile(string Path, string Text)
+public sealed class TextFile
 {
+    public TextFile(string path, string text)
+    {
+        (Path, Text) = (path, text);
+        Dialog = path == GuideFile.Path ? GuideFile.DialogIn(text) : null;
+        IsOwnScript = Dialog is not null || OwnScripts.Hold(path, text);
+        Loads = IsOwnScript ? [] : LoadsOf(path, text).ToSeries();
+    }
+
+    public string Path { get; }
+
+    public string Text { get; }
+
     internal bool IsStyle => Path.EndsWith(".css", StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>What it puts into a page, where it is the file of the guided session; null where it is none.</summary>
+    internal string? Dialog { get; }
+
+    /// <summary>Whether it is one of Gradus's own scripts, to the letter.</summary>
+    internal bool IsOwnScript { get; }
+
     /// <summary>Every address that the file asks for. Gradus's own scripts ask for the files of their own folder alone.</summary>
-    internal Series<LoadSeen> Loads { get; } = OwnScripts.Hold(Path, Text) ? [] : LoadsOf(Path, Text).ToSeries();
+    internal Series<LoadSeen> Loads { get; }
 
     private static IEnumerable<LoadSeen> LoadsOf(string path, string text)
     {

@@ -1,6 +1,6 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
-using System.Text;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -84,9 +84,12 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
 
     private readonly List<TextLine> lines = [];
 
+    /// <summary>Where only the texts are asked for that everybody gets; null otherwise.</summary>
+    private List<string>? shown;
+
     /// <summary>The text of a line: mostly it is one, and is not copied.</summary>
     private string first = "";
-    private readonly StringBuilder more = new(0);
+    private readonly ArrayBufferWriter<char> several = new();
 
     private readonly List<string> leads = [];
     private readonly List<string> figures = [];
@@ -99,21 +102,37 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
     private string answer = "";
 
     /// <summary>The lines of an element, as somebody gets them who gets the page.</summary>
-    public Series<TextLine> Read(PageElement? element) =>
-        Read(element, element?.ParentElement is { } parent ? hiding.Around(parent) : null);
+    public Series<TextLine> Read(PageElement? element)
+    {
+        Begin(element, AroundOf(element));
+        var read = lines.ToSeries();
+        lines.Clear();
+        return read;
+    }
+
+    /// <summary>The texts alone of the lines that everybody gets.</summary>
+    public Series<string> Shown(PageElement? element) => Shown(element, AroundOf(element));
 
     /// <summary>The same, where it is known what hides all that the element stands in.</summary>
-    public Series<TextLine> Read(PageElement? element, string? around)
+    public Series<string> Shown(PageElement? element, string? around)
+    {
+        shown = [];
+        Begin(element, around);
+        var read = shown.ToSeries();
+        shown = null;
+        return read;
+    }
+
+    private string? AroundOf(PageElement? element) => element?.ParentElement is { } parent ? hiding.Around(parent) : null;
+
+    private void Begin(PageElement? element, string? around)
     {
         if (element is not null)
             Walk(element, around, 0);
         Flush();
-        var read = lines.ToSeries();
-        lines.Clear();
         leads.Clear();
         figures.Clear();
         (mark, answer, hiddenBy, begun) = ("", "", null, null);
-        return read;
     }
 
     private void Walk(PageElement element, string? around, int depth)
@@ -125,18 +144,14 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
         if (block)
             Flush();
         var outer = mark;
-        mark = MarkOf(element) ?? mark;
-        if (AnswerOf(element) is { } said)
-            answer = said;
-        if (element.LocalName == "a" && element.Value("href") is { } address)
-            leads.Add(address);
-        if (element.Value(PageData.ByWeek) is { } figure)
-            figures.Add(WeekData.Whole(Spacing.Collapse(element.TextContent), figure));
+        if (element.Attributes.Length > 0)
+            Take(element);
+        var within = hidden ?? HiddenElements.OfText(element);
         for (var child = element.FirstChild; child is not null; child = child.NextSibling)
         {
             if (!page.Has(child))
                 continue;
-            Turn(hidden ?? HiddenElements.OfText(element));
+            Turn(within);
             if (child is PageText text)
                 Append(text.Data, element);
             else if (child is PageElement { LocalName: "br" })
@@ -150,26 +165,42 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
         mark = outer;
     }
 
+    /// <summary>What the attributes of an element say of its text.</summary>
+    private void Take(PageElement element)
+    {
+        mark = MarkOf(element) ?? mark;
+        if (AnswerOf(element) is { } said)
+            answer = said;
+        if (element.LocalName == "a" && element.Value("href") is { } address)
+            leads.Add(address);
+        if (element.Value(PageData.ByWeek) is { } figure)
+            figures.Add(WeekData.Whole(Spacing.Collapse(element.TextContent), figure));
+    }
+
     /// <summary>What an element tells the scripts of its text; null where nothing.</summary>
     private static string? MarkOf(PageElement element)
     {
-        if (element.Attributes.Length == 0)
-            return null;
         if (element.LocalName == "option")
             return element.Value("value") is { } value ? PageMark.Of(("value", value)) : null;
         if (element.LocalName == "td" && int.TryParse(element.Value("colspan"), CultureInfo.InvariantCulture, out var columns))
             return PageMark.Cell(columns);
-        if (!HasMark(element))
-            return null;
-        var marks = PageMark.Attributes.Where(element.Has).Select(name => (name, element.Value(name) ?? "")).ToArray();
-        return PageMark.Of(marks);
+        return HasMark(element) ? Marked(element) : null;
+    }
+
+    private static string Marked(PageElement element)
+    {
+        var marks = new List<(string, string)>();
+        foreach (var name in PageMark.Attributes)
+            if (element.Value(name) is { } value)
+                marks.Add((name, value));
+        return PageMark.Of([.. marks]);
     }
 
     /// <summary>Hardly any has one, and each has only a few attributes.</summary>
     private static bool HasMark(PageElement element)
     {
-        for (var i = 0; i < element.Attributes.Length; i++)
-            if (element.Attributes[i] is { } attribute && Marks.Contains(attribute.Name))
+        foreach (var attribute in element.Attributes)
+            if (attribute.Name.StartsWith("data-", StringComparison.Ordinal) && Marks.Contains(attribute.Name))
                 return true;
         return false;
     }
@@ -201,9 +232,14 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
         }
 
         if (first.Length == 0)
+        {
             first = text;
-        else
-            more.Append(text);
+            return;
+        }
+
+        if (several.WrittenCount == 0)
+            several.Write(first);
+        several.Write(text);
     }
 
     private static Series<string> Kept(List<string> said) => said.Count == 0 ? [] : said.ToSeries();
@@ -212,11 +248,16 @@ internal sealed class TextParser(PageMarkup page, Func<PageElement?, Location> a
     {
         if (first.Length == 0)
             return;
-        var text = Spacing.Collapse(more.Length == 0 ? first : first + more);
-        if (text.Length > 0)
+        var text = several.WrittenCount == 0 ? Spacing.Collapse(first) : Spacing.Collapse(several.WrittenSpan);
+        if (text.Length > 0 && shown is not null)
+        {
+            if (hiddenBy is null)
+                shown.Add(text);
+        }
+        else if (text.Length > 0)
             lines.Add(new(text, at(begun), hiddenBy, begunMark) { Leads = Kept(leads), Figures = Kept(figures) });
         first = "";
-        more.Clear();
+        several.ResetWrittenCount();
         leads.Clear();
         figures.Clear();
         begun = null;

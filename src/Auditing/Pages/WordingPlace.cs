@@ -1,4 +1,3 @@
-using System.Collections;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -8,26 +7,19 @@ namespace Gradus.Auditing;
 internal sealed class WordingPlace
 {
     private readonly Series<Wording> parts;
-    private readonly Wording whole;
 
     /// <summary>Which parts are begun or done, where they may come in any order; null where none is.</summary>
-    private readonly BitArray? done;
+    private readonly ulong[]? done;
 
-    /// <summary>The place and the number of the part of it that this one is; what comes behind it is worked out when
-    /// needed.</summary>
-    private readonly (WordingPlace Place, int Part)? within;
+    /// <summary>The place that this one is a part of, and which; what comes behind it is worked out when needed.</summary>
+    private readonly WordingPlace? around;
+    private readonly int number;
 
     private WordingPlace? up;
 
-    private WordingPlace(
-        Wording whole,
-        BitArray? done,
-        int first,
-        (WordingPlace Place, int Part)? within,
-        WordingPlace? up = null
-    )
+    private WordingPlace(Wording whole, WordingPlace? around, int number)
     {
-        (this.whole, this.done, First, this.within, this.up) = (whole, done, first, within, up);
+        (this.around, this.number, IsInOrder) = (around, number, whole is Wording.InOrder);
         parts = whole switch
         {
             Wording.InOrder order => order.Parts,
@@ -36,7 +28,13 @@ internal sealed class WordingPlace
         };
     }
 
-    public bool IsInOrder => whole is Wording.InOrder;
+    private WordingPlace(WordingPlace before, ulong[]? done, int first)
+    {
+        (parts, IsInOrder, around, number, up) = (before.parts, before.IsInOrder, before.around, before.number, before.up);
+        (this.done, First) = (done, first);
+    }
+
+    public bool IsInOrder { get; }
 
     /// <summary>The first part that may come yet.</summary>
     public int First { get; }
@@ -46,22 +44,24 @@ internal sealed class WordingPlace
     public Wording this[int part] => parts[part];
 
     /// <summary>The part that it belongs to, behind this one; null where it is the whole page.</summary>
-    public WordingPlace? Up => up ??= within is { } outer ? outer.Place.Behind(outer.Part) : null;
+    public WordingPlace? Up => up ??= around?.Behind(number);
 
-    public static WordingPlace At(Wording whole) => new(whole, null, 0, null);
+    public static WordingPlace At(Wording whole) => new(whole, null, 0);
 
     /// <summary>The beginning of a part.</summary>
-    public static WordingPlace At(Wording whole, WordingPlace place, int part) => new(whole, null, 0, (place, part));
+    public static WordingPlace At(Wording whole, WordingPlace place, int part) => new(whole, place, part);
 
     /// <summary>Whether a part is begun or done.</summary>
-    public bool Has(int part) => done is not null && done[part];
+    public bool Has(int part) => done is not null && (done[part / 64] & (1UL << (part % 64))) != 0;
 
     /// <summary>The same place where that part is done, and those before it, if one comes after another.</summary>
     public WordingPlace Behind(int part)
     {
         if (IsInOrder)
-            return new(whole, null, part + 1, within, up);
-        return new(whole, new BitArray(done ?? new(parts.Count)) { [part] = true }, 0, within, up);
+            return new(this, null, part + 1);
+        var more = done is null ? new ulong[(parts.Count + 63) / 64] : (ulong[])done.Clone();
+        more[part / 64] |= 1UL << (part % 64);
+        return new(this, more, 0);
     }
 
     /// <summary>The parts that may come yet.</summary>

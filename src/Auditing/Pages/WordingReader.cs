@@ -14,34 +14,36 @@ internal sealed class WordingReader
     /// <summary>How many lines are looked at to choose among them.</summary>
     private const int Ahead = 3;
 
-    private readonly List<(int, Wording.Line)> planned = [];
+    private readonly List<(int, Wording.Line)> planned;
     private readonly List<StrangeLine> strange = [];
     private readonly List<MissingText> missing = [];
     private readonly WordingSearch search = new();
+    private readonly Series<TextLine> lines;
     private TextLine? last;
 
-    private WordingReader() { }
+    private WordingReader(Series<TextLine> lines) => (this.lines, planned) = (lines, new(lines.Count));
 
     public static Spoken Read(Series<TextLine> lines, Wording wording)
     {
-        var reader = new WordingReader();
+        var reader = new WordingReader(lines);
         var place = WordingPlace.At(Wording.Order(wording));
-        foreach (var (number, line) in lines.Index())
+        for (var number = 0; number < lines.Count; number++)
         {
-            if (reader.Fit(lines, number, place) is not { } path)
+            if (reader.Fit(number, place) is not { } path)
             {
-                reader.strange.Add(new(line, reader.last));
+                reader.strange.Add(new(lines[number], reader.last));
                 continue;
             }
 
             foreach (var step in path)
             {
-                reader.Miss(step.Passed.InOrder());
+                if (step.Passed.Needed > 0)
+                    reader.Miss(step.Passed.InOrder());
                 reader.planned.Add((number, step.Text));
                 place = step.After;
             }
 
-            reader.last = line;
+            reader.last = lines[number];
         }
 
         for (WordingPlace? open = place; open is not null; open = open.Up)
@@ -49,8 +51,12 @@ internal sealed class WordingReader
         return new(reader.planned.ToSeries(), reader.strange.ToSeries(), reader.missing.ToSeries());
     }
 
-    private void Miss(IEnumerable<Wording> passed) =>
-        missing.AddRange(passed.SelectMany(NeededIn).Select(text => new MissingText(text, last)));
+    private void Miss(IEnumerable<Wording> passed)
+    {
+        foreach (var part in passed)
+            if (part.Needed > 0)
+                missing.AddRange(NeededIn(part).Select(text => new MissingText(text, last)));
+    }
 
     private static IEnumerable<Wording.Line> NeededIn(Wording wording) =>
         wording switch
@@ -62,27 +68,22 @@ internal sealed class WordingReader
             _ => throw new NotSupportedException(wording.GetType().Name),
         };
 
-    /// <summary>The texts that make up the line whole, from that place on; null where there are none. Where the plan has the same
-    /// text in several places, it is the one behind which most of the next lines fit too, rather a text that must be
-    /// there.</summary>
-    private WordingStep[]? Fit(Series<TextLine> lines, int number, WordingPlace from)
+    /// <summary>The texts that make up the line whole, from that place on; null where there are none.</summary>
+    private WordingStep[]? Fit(int number, WordingPlace from)
     {
         foreach (var allowance in Allowances)
-        {
-            var paths = search.Several(lines[number], from, allowance);
-            if (paths.Count == 1)
-                return paths[0];
-            if (paths.Count > 1)
-                return paths
-                    .ToArray()
-                    .MaxBy(path => (2 * Following(lines, number + 1, path[^1].After)) + (path[^1].Text.IsNeeded ? 1 : 0));
-        }
-
+            if (search.Several(lines[number], from, allowance) is { Count: > 0 } paths)
+                return paths.Count == 1 ? paths[0] : Best([.. paths], number);
         return null;
     }
 
+    /// <summary>Where the plan has the same text in several places, it is the one behind which most of the next lines fit too,
+    /// rather a text that must be there.</summary>
+    private WordingStep[]? Best(WordingStep[][] paths, int number) =>
+        paths.MaxBy(path => (2 * Following(number + 1, path[^1].After)) + (path[^1].Text.IsNeeded ? 1 : 0));
+
     /// <summary>How many of the next lines fit behind that place.</summary>
-    private int Following(Series<TextLine> lines, int from, WordingPlace place)
+    private int Following(int from, WordingPlace place)
     {
         var fitting = 0;
         for (var number = from; number < Math.Min(from + Ahead, lines.Count); number++)

@@ -126,7 +126,7 @@ internal sealed class WordingSearch
 
 /// <summary>One text of the plan in a line.</summary>
 /// <param name="After">Where it goes on.</param>
-internal sealed record WordingStep(Wording.Line Text, WordingPlace After, PassedWording Passed);
+internal readonly record struct WordingStep(Wording.Line Text, WordingPlace After, PassedWording Passed);
 
 /// <summary>What has been passed over, the last first.</summary>
 internal sealed record PassedWording(Wording? Part, PassedWording? Before, int Needed)

@@ -30,7 +30,10 @@ public sealed class Series<T> : IReadOnlyList<T>, IEquatable<Series<T>>
         return hash.ToHashCode();
     }
 
-    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
+    /// <summary>For a loop, which needs no object for it.</summary>
+    public Enumerator GetEnumerator() => new(items);
+
+    IEnumerator<T> IEnumerable<T>.GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => items.GetEnumerator();
 
@@ -40,6 +43,18 @@ public sealed class Series<T> : IReadOnlyList<T>, IEquatable<Series<T>>
         items is string[] texts
             ? "[" + string.Join(", ", texts.Select(t => FormattableString.Invariant($"{t.Length}:{t}"))) + "]"
             : "[" + string.Join(", ", items) + "]";
+
+    public struct Enumerator
+    {
+        private readonly T[] items;
+        private int at = -1;
+
+        internal Enumerator(T[] items) => this.items = items;
+
+        public readonly T Current => items[at];
+
+        public bool MoveNext() => ++at < items.Length;
+    }
 }
 
 public static class Series

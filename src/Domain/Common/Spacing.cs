@@ -1,4 +1,4 @@
-using System.Text;
+using System.Buffers;
 
 namespace Gradus.Domain;
 
@@ -9,22 +9,26 @@ public static class Spacing
 
     /// <summary>The text as a reader sees its spaces: every run of white space one blank, none at the ends; no soft
     /// hyphens.</summary>
-    public static string Collapse(string text)
+    public static string Collapse(string text) => IsCollapsed(text) ? text : Collapse(text.AsSpan());
+
+    /// <inheritdoc cref="Collapse(string)"/>
+    public static string Collapse(ReadOnlySpan<char> text)
     {
-        if (IsCollapsed(text))
-            return text;
-        var tidy = new StringBuilder(text.Length);
+        var tidy = ArrayPool<char>.Shared.Rent(text.Length);
+        var length = 0;
         foreach (var c in text)
         {
             if (c == SoftHyphen)
                 continue;
             if (!char.IsWhiteSpace(c))
-                tidy.Append(c);
-            else if (tidy.Length > 0 && tidy[^1] != ' ')
-                tidy.Append(' ');
+                tidy[length++] = c;
+            else if (length > 0 && tidy[length - 1] != ' ')
+                tidy[length++] = ' ';
         }
 
-        return tidy.Length > 0 && tidy[^1] == ' ' ? tidy.ToString(0, tidy.Length - 1) : tidy.ToString();
+        var collapsed = new string(tidy, 0, length > 0 && tidy[length - 1] == ' ' ? length - 1 : length);
+        ArrayPool<char>.Shared.Return(tidy);
+        return collapsed;
     }
 
     /// <summary>Most texts are so already, and need not be written anew.</summary>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 using System.Text;
 using Gradus.Domain;
@@ -12,7 +13,7 @@ public static class FileList
     public static string Of(IEnumerable<Page> pages, IEnumerable<Asset> assets)
     {
         var files = pages
-            .Select(p => (p.Path, Digest: SHA256.HashData(Encoding.UTF8.GetBytes(p.Html))))
+            .Select(p => (p.Path, Digest: DigestOf(p.Html)))
             .Concat(assets.Where(a => a.Path != PagePath.FileList).Select(a => (a.Path, Digest: SHA256.HashData(a.Bytes.Span))))
             .OrderBy(f => f.Path, StringComparer.Ordinal)
             .ToArray();
@@ -29,5 +30,14 @@ public static class FileList
                 .Prepend(Convert.ToHexStringLower(edition.GetHashAndReset())[..16])
                 .Select(line => line + "\n")
         );
+    }
+
+    /// <summary>A page is long, and its bytes are asked for once: they are written where others have been.</summary>
+    private static byte[] DigestOf(string text)
+    {
+        var bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(text.Length));
+        var digest = SHA256.HashData(bytes.AsSpan(0, Encoding.UTF8.GetBytes(text, bytes)));
+        ArrayPool<byte>.Shared.Return(bytes);
+        return digest;
     }
 }

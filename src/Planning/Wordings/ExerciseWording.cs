@@ -6,12 +6,13 @@ namespace Gradus.Planning;
 /// <summary>Plan → what the page of an exercise says, and what a session says of it.</summary>
 internal static class ExerciseWording
 {
-    /// <param name="inOne">Whether it stands in one file with the sessions, which have its instructions, its cautions and its
-    /// doses: there each of these may be left out, whole.</param>
-    public static Wording Of(Plan plan, PlannedExercise exercise, bool inOne)
+    /// <summary>What it says as a file of its own, and in one file with the sessions, which have its instructions, its cautions
+    /// and its doses: there each of these may be left out, whole. All other parts are made once for both.</summary>
+    public static (Wording Apart, Wording InOne) Of(Plan plan, PlannedExercise exercise)
     {
         var words = plan.Words;
-        return AnyOrder(
+        Series<Wording> first =
+        [
             Must(exercise.Title),
             PageWording.News(plan, exercise.Path),
             Order(
@@ -21,30 +22,39 @@ internal static class ExerciseWording
                 May(exercise.Stage),
                 May(exercise.Position)
             ),
-            Whole(CautionWording.Of(plan, exercise.Path, [exercise.Id])),
-            Equipment(exercise.Equipment, words),
-            Whole(Instructions(exercise.Text, exercise.Id, words)),
-            Order(
-                May(words.Say("dose-heading")),
-                Order(exercise.Uses.Select(Use)),
-                May(words.Say("effort-note")),
-                Version(exercise.Easier, "easier-version", plan),
-                Version(exercise.Harder, "harder-version", plan)
-            ),
-            PageWording.Terms(plan, exercise.Path)
-        );
+        ];
+        var cautions = CautionWording.Of(plan, exercise.Path, [exercise.Id]);
+        var equipment = Equipment(exercise.Equipment, words);
+        var instructions = Instructions(exercise.Text, exercise.Id, words);
+        var uses = exercise.Uses.Select(use => InExercise(plan, use)).ToArray();
+        Series<Wording> last =
+        [
+            May(words.Say("effort-note")),
+            Version(exercise.Easier, "easier-version", plan),
+            Version(exercise.Harder, "harder-version", plan),
+        ];
+        var terms = PageWording.Terms(plan, exercise.Path);
+        return (Where(part => part), Where(part => WholeOrNot(part)));
 
-        Wording Whole(Wording part) => inOne ? WholeOrNot(part) : part;
+        Wording Where(Func<Wording, Wording> whole) =>
+            AnyOrder([
+                .. first,
+                whole(cautions),
+                equipment,
+                whole(instructions),
+                Order([May(words.Say("dose-heading")), Order(uses.Select(use => use(whole))), .. last]),
+                terms,
+            ]);
+    }
 
-        Wording Use(PlannedUse use)
-        {
-            var session = plan.Sessions[use.Session - 1];
-            var table = Order(TableWording.Weeks(session, words), TableWording.Rows(session, use));
-            return Order(
-                Must(use.SessionName),
-                AnyOrder(May(use.Sides), Whole(Beside(use, words)), Order(Whole(table), Changes(use, words)))
-            );
-        }
+    /// <summary>A use on the page of its exercise; what the session has too is there in the way that is asked for.</summary>
+    private static Func<Func<Wording, Wording>, Wording> InExercise(Plan plan, PlannedUse use)
+    {
+        var (session, words) = (plan.Sessions[use.Session - 1], plan.Words);
+        var (name, sides) = (Must(use.SessionName), May(use.Sides));
+        var (beside, changes) = (Beside(use, words), Changes(use, words));
+        var table = Order(TableWording.Weeks(session, words), TableWording.Rows(session, use));
+        return whole => Order(name, AnyOrder(sides, whole(beside), Order(whole(table), changes)));
     }
 
     /// <summary>An exercise in a session. What it asks of each week stands once, in the table of the weeks.</summary>

@@ -6,12 +6,36 @@ namespace Gradus.Planning;
 /// <summary>Plan → what each page says.</summary>
 public static class PageWording
 {
-    /// <summary>What a page says whole, head and foot too; null where the plan has no such page.</summary>
-    /// <param name="inOne">Whether it stands in one file with all others.</param>
-    public static Wording? Of(Plan plan, string path, bool inOne) =>
-        Content(plan, path, inOne) is { } content
-            ? AnyOrder([.. Head(plan), Past(plan), content, Back(plan), .. Foot(plan)])
-            : null;
+    /// <summary>What each page says whole, head and foot too, by its path: where it is a file of its own, and where it stands in
+    /// one file with all others.</summary>
+    public static IReadOnlyDictionary<string, (Wording Apart, Wording InOne)> Of(Plan plan)
+    {
+        Series<Wording> before = [.. Head(plan), Past(plan)];
+        Series<Wording> behind = [Back(plan), .. Foot(plan)];
+        var all = new Dictionary<string, (Wording, Wording)>(StringComparer.Ordinal);
+        Add(PagePath.Home, HomeWording.Of(plan));
+        Add(PagePath.BeforeYouStart, BeforeWording.Of(plan));
+        Add(PagePath.Weeks, WeeksWording.Of(plan));
+        if (plan.Progress is { } progress)
+            Add(PagePath.Progress, ProgressWording.Of(progress, plan.Words));
+        foreach (var session in plan.Sessions)
+            Add(session.Path, SessionWording.Of(plan, session));
+        foreach (var exercise in plan.Exercises)
+        {
+            var (apart, inOne) = ExerciseWording.Of(plan, exercise);
+            all[exercise.Path] = (Whole(apart), Whole(inOne));
+        }
+
+        return all;
+
+        void Add(string path, Wording content)
+        {
+            var whole = Whole(content);
+            all[path] = (whole, whole);
+        }
+
+        Wording Whole(Wording content) => AnyOrder([.. before, content, .. behind]);
+    }
 
     /// <summary>What may stand in its title; a page that holds all others has that of the whole. Null where the plan has no such
     /// page.</summary>
@@ -31,23 +55,6 @@ public static class PageWording
                 ?? plan.Exercises.FirstOrDefault(e => e.Path == path)?.Title
                 ?? "",
         };
-
-    private static Wording? Content(Plan plan, string path, bool inOne)
-    {
-        if (path == PagePath.Home)
-            return HomeWording.Of(plan);
-        if (path == PagePath.BeforeYouStart)
-            return BeforeWording.Of(plan);
-        if (path == PagePath.Weeks)
-            return WeeksWording.Of(plan);
-        if (path == PagePath.Progress)
-            return plan.Progress is { } progress ? ProgressWording.Of(progress, plan.Words) : null;
-        if (plan.Sessions.FirstOrDefault(s => s.Path == path) is { } session)
-            return SessionWording.Of(plan, session);
-        return plan.Exercises.FirstOrDefault(e => e.Path == path) is { } exercise
-            ? ExerciseWording.Of(plan, exercise, inOne)
-            : null;
-    }
 
     /// <summary>What parts of a page may be called for somebody who hears it; any other word of the catalogue could say something
     /// else of them.</summary>

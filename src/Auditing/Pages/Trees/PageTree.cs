@@ -7,10 +7,13 @@ internal sealed class PageTree
     public static readonly char[] Blanks = [' ', '\t', '\n', '\f', '\r'];
 
     private readonly string html;
-    private readonly List<PageNode> nodes = [];
-    private int[]? lines;
+    private readonly List<PageNode> nodes;
+    private List<int>? lines;
 
-    private PageTree(string html) => this.html = html;
+    /// <summary>The line that was asked for last: places are mostly asked for one after another.</summary>
+    private int line;
+
+    private PageTree(string html) => (this.html, nodes) = (html, new(html.AsSpan().Count('<') * 5 / 4 + 8));
 
     public PageNode this[int number] => nodes[number];
 
@@ -37,15 +40,17 @@ internal sealed class PageTree
     public (int Line, int Column) PositionOf(int offset)
     {
         var all = lines ??= LinesOf(html);
-        var at = Array.BinarySearch(all, offset);
-        var line = at >= 0 ? at : ~at - 1;
+        if (offset < all[line])
+            line = 0;
+        while (line + 1 < all.Count && all[line + 1] <= offset)
+            line++;
         return (line + 1, offset - all[line] + 1);
     }
 
     /// <summary>Where each line begins.</summary>
-    private static int[] LinesOf(string html)
+    private static List<int> LinesOf(string html)
     {
-        var starts = new List<int> { 0 };
+        var starts = new List<int>(html.AsSpan().Count('\n') + 1) { 0 };
         for (var at = html.AsSpan().IndexOfAny('\n', '\r'); at >= 0; )
         {
             var next = html[at] == '\r' && at + 1 < html.Length && html[at + 1] == '\n' ? at + 2 : at + 1;
@@ -53,7 +58,7 @@ internal sealed class PageTree
             at = html.AsSpan(next).IndexOfAny('\n', '\r') is >= 0 and var found ? next + found : -1;
         }
 
-        return [.. starts];
+        return starts;
     }
 
     /// <summary>Makes the tree, node by node.</summary>

@@ -162,8 +162,8 @@ internal sealed class StrictNesting
 
     private int? Ended(string name)
     {
-        var level = LevelOf(name);
-        var ended = (Blocks.Contains(name) || level > 0) && Left(0) == "p" ? 1 : 0;
+        var (level, isBlock) = (LevelOf(name), Blocks.Contains(name));
+        var ended = (isBlock || level > 0) && Left(0) == "p" ? 1 : 0;
         if (level > 0)
             while (LevelOf(Left(ended)) >= level)
                 ended++;
@@ -179,9 +179,11 @@ internal sealed class StrictNesting
         var around = Left(ended);
         if (!MayStandIn(name, around) || (IsHeading(name) && IsHeading(around)))
             return null;
-        for (var i = 0; i < open.Count - ended; i++)
-            if ((open[i] == "p" && Blocks.Contains(name)) || (open[i] == name && NotInItself.Contains(name)))
-                return null;
+        var isOnce = NotInItself.Contains(name);
+        if (isBlock || isOnce)
+            for (var i = 0; i < open.Count - ended; i++)
+                if ((isBlock && open[i] == "p") || (isOnce && open[i] == name))
+                    return null;
         return Close(ended);
     }
 

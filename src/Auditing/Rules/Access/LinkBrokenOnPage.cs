@@ -29,8 +29,13 @@ public sealed class LinkBrokenOnPage : IToldOnceRule
     }
 
     /// <summary>Where the first link leads that a text should have and its line has not; null where it has all.</summary>
-    private static string? Missing(Wording.Line text, TextLine line) =>
-        text.Leads.FirstOrDefault(address => !line.Leads.Contains(address));
+    private static string? Missing(Wording.Line text, TextLine line)
+    {
+        foreach (var address in text.Leads)
+            if (!line.Leads.Contains(address))
+                return address;
+        return null;
+    }
 
     /// <summary>What is wrong with where a link leads; null where there is such a place.</summary>
     private static string? Fault(PageSeen page, string address, SiteSeen site)

@@ -24,22 +24,22 @@ public sealed class PolicyWeak : IToldOnceRule
 
     private static IEnumerable<(Location At, string Said)> Faults(PageSeen page, bool isInOne)
     {
-        var policies = page.Policy.Policies;
-        if (policies.Count == 0)
+        var policies = page.Policy.Policies.Select(policy => (Seen: policy, Read: new ContentPolicy(policy.Text))).ToArray();
+        if (policies.Length == 0)
             yield return (page.At, "This page has no policy that keeps the network out.");
-        foreach (var policy in policies)
+        foreach (var (policy, read) in policies)
         {
             if (!policy.IsInTime)
                 yield return (
                     policy.At,
                     "This page's policy comes too late: it must stand in the head, before anything that loads."
                 );
-            foreach (var fault in new ContentPolicy(policy.Text).Faults(isInOne))
+            foreach (var fault in read.Faults(isInOne))
                 yield return (policy.At, $"This page's policy {fault}.");
         }
 
-        foreach (var part in policies.Count == 0 ? [] : page.Policy.Inline)
-            if (!policies.All(policy => new ContentPolicy(policy.Text).Covers(part)))
+        foreach (var part in policies.Length == 0 ? [] : page.Policy.Inline)
+            if (!policies.All(policy => policy.Read.Covers(part)))
                 yield return (
                     part.At,
                     $"This page's policy has no hash of the {part.Element} that stands here, so it does nothing."

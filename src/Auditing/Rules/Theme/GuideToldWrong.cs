@@ -52,7 +52,9 @@ public sealed class GuideToldWrong : IToldOnceRule
     }
 
     private static bool Same(VersionSeen seen, PlannedSession planned) =>
-        (seen.Session, seen.Kind, seen.Lengths, seen.Loads)
-            == (FormattableString.Invariant($"{planned.Number}"), planned.KindName(), planned.Lengths(), planned.LoadedPlaces())
+        seen.Session == FormattableString.Invariant($"{planned.Number}")
+        && seen.Kind == planned.KindName()
+        && seen.Lengths == planned.Lengths()
+        && seen.Loads == planned.LoadedPlaces()
         && PageLinks.Lead(seen.Leads, planned.Path);
 }

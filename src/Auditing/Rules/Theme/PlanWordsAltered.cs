@@ -20,8 +20,12 @@ public sealed class PlanWordsAltered : IToldOnceRule, ISheetRule
                     $"The plan says \"{missing.Text.Texts[0]}\" here, and the page does not.",
                     Help
                 );
-            foreach (var (line, text) in page.Spoken.Planned.Where(p => p.Text is { IsNeeded: true, Mark: "", IsGuarded: false }))
-                if (page.Lines[line].HiddenBy is { } by && !text.IsOnScreenAlone && !IsToldElsewhere(by))
+            foreach (var (line, text) in page.Spoken.Planned)
+                if (
+                    page.Lines[line].HiddenBy is { } by
+                    && text is { IsNeeded: true, Mark: "", IsGuarded: false, IsOnScreenAlone: false }
+                    && !IsToldElsewhere(by)
+                )
                 {
                     yield return this.Wrong(
                         plan,

@@ -9,9 +9,16 @@ public sealed class ScriptAskedWrong : IToldOnceRule
     {
         foreach (var page in site.Pages)
         {
-            var asked = page.Shape.Scripts.Where(s => PathOf(s, site) is not null).ToArray();
-            var paths = asked.Select(s => PathOf(s, site) ?? "").ToArray();
-            var needed = Needed(site, asked.Length > 0);
+            var asked = new List<ScriptSeen>();
+            var paths = new List<string>();
+            foreach (var script in page.Shape.Scripts)
+                if (PathOf(script, site) is { } path)
+                {
+                    asked.Add(script);
+                    paths.Add(path);
+                }
+
+            var needed = Needed(site, asked.Count > 0);
             if (!paths.SequenceEqual(needed))
                 yield return Said(asked.FirstOrDefault()?.At ?? page.At, $"{Named(paths)} in place of {Named(needed)}");
             else if (asked.FirstOrDefault(s => s.Source is not null && !s.IsDeferred) is { } early)
@@ -42,6 +49,6 @@ public sealed class ScriptAskedWrong : IToldOnceRule
             ? BuiltScript.Asked.FirstOrDefault(path => path == address && site.Files.Contains(path))
             : OwnScripts.NameOf(script.Text);
 
-    private static string Named(string[] scripts) =>
-        scripts.Length == 0 ? "no script" : string.Join(", ", scripts.Select(s => $"'{s}'"));
+    private static string Named(IReadOnlyCollection<string> scripts) =>
+        scripts.Count == 0 ? "no script" : string.Join(", ", scripts.Select(s => $"'{s}'"));
 }

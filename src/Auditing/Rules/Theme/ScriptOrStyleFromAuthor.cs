@@ -10,7 +10,7 @@ public sealed class ScriptOrStyleFromAuthor : IToldOnceRule, ISheetRule
 
     public IEnumerable<Finding> Check(Plan plan, SiteSeen site)
     {
-        var own = site.Texts.Where(OwnScripts.Hold).Select(t => t.Path).ToHashSet(StringComparer.Ordinal);
+        var own = site.Texts.Where(t => t.IsOwnScript).Select(t => t.Path).ToHashSet(StringComparer.Ordinal);
         foreach (var page in site.Pages)
         {
             // Where all pages are one, the style stands in it, because it has no other file.

@@ -58,6 +58,8 @@ public sealed class WeekToldWrong : IToldOnceRule
     /// <summary>What the numbers in a text are in each week.</summary>
     private IEnumerable<Finding> Figures(Plan plan, PageSeen page)
     {
+        if (page.Lines.All(l => l.Figures.Count == 0))
+            yield break;
         foreach (var line in page.Spoken.Planned.Where(p => page.Lines[p.Line].Figures.Count > 0).GroupBy(p => p.Line))
         {
             var (seen, planned) = (page.Lines[line.Key], line.SelectMany(p => p.Text.Figures).ToSeries());
