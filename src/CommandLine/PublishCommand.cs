@@ -59,6 +59,11 @@ internal static class PublishCommand
         {
             if (result.GetValue(rotate) && result.GetResult(link) is null)
                 result.AddError("--rotate goes with --as-link: say where the sites are hosted.");
+            if (
+                result.GetResult(passphrase) is { Implicit: false }
+                && !(result.GetValue(form) ?? []).Contains(new LockedForm().Word, StringComparer.Ordinal)
+            )
+                result.AddError("--passphrase goes with --as locked: nothing else has one.");
         });
         command.SetAction(asked =>
         {

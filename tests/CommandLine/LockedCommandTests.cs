@@ -136,6 +136,23 @@ public sealed partial class LockedCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_passphrase_for_nothing_that_is_locked_is_a_mistake()
+    {
+        var answer = sent.Publish("--as", "file", "--passphrase", "anew");
+        Assert.Equal(2, answer.Status);
+        Assert.Equal("gradus: --passphrase goes with --as locked: nothing else has one.\n", answer.Error);
+    }
+
+    [Fact]
+    public void Beside_the_pages_it_is_made_of_what_was_judged_with_them()
+    {
+        Assert.Equal(0, sent.Publish("--as", "folder,locked", "--client", "tess").Status);
+        var first = File.ReadAllBytes(Locked);
+        Assert.Equal(0, sent.Publish("--as", "folder,file,locked", "--client", "tess").Status);
+        Assert.Equal(first, File.ReadAllBytes(Locked));
+    }
+
+    [Fact]
     public void What_stands_there_and_is_none_is_left_alone()
     {
         Directory.CreateDirectory(sent.To);

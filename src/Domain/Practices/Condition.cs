@@ -22,6 +22,12 @@ public sealed record Condition(
     /// language.</summary>
     public bool IsSaidByGradus { get; init; }
 
+    /// <summary>The exercises that a yes forbids, clearance or not, without their naming it; null for none.</summary>
+    public ExerciseTraits? NotWithFor { get; init; }
+
+    /// <summary>The exercises that a yes forbids until a clearance is in force, without their naming it; null for none.</summary>
+    public ExerciseTraits? ClearFirstFor { get; init; }
+
     public Condition In(Words words) =>
         IsSaidByGradus ? this with { Name = words.Say($"condition-{Id}"), Question = words.Say($"question-{Id}") } : this;
 }

@@ -67,6 +67,8 @@ internal static class ConditionReader
             Question = words.Question,
             At = words.At,
             IsSaidByGradus = false,
+            NotWithFor = words.NotWithFor,
+            ClearFirstFor = words.ClearFirstFor,
         };
     }
 
@@ -106,6 +108,9 @@ internal static class ConditionReader
                     place.Value.Length
                 );
             var basis = floor is null ? null : BasisIn(fields);
+            var (notWith, clearFirst) = floor is null
+                ? (TraitsReader.In(fields, "not-with-for"), TraitsReader.In(fields, "clear-first-for"))
+                : (null, null);
             if (floor is not null)
                 former.AddRange(fields.Texts("was").Select(was => (was.Value, id?.Text ?? "")));
             fields.Done();
@@ -116,6 +121,8 @@ internal static class ConditionReader
                     new(id, name, question, where, sided, floor is null ? fields.At : Location.Whole("conditions.yaml"), basis)
                     {
                         IsSaidByGradus = floor is not null,
+                        NotWithFor = notWith,
+                        ClearFirstFor = clearFirst,
                     }
                 );
         }

@@ -92,9 +92,9 @@ public static class PracticeReader
 
         var sports = Each(sportIds, "sports/{0}.yaml", (sheet, id) => SportReader.Read(sheet, new(id), known));
         var cautions = Each(cautionIds, "cautions/{0}.md", (sheet, id) => CautionReader.Read(sheet, new(id), known));
-        var exercises = Each(exerciseIds, "exercises/{0}.md", (sheet, id) =>
-            ExerciseReader.Read(sheet, new(id), known, settings)
-        );
+        var exercises = Each(exerciseIds, "exercises/{0}.md", (sheet, id) => ExerciseReader.Read(sheet, new(id), known, settings))
+            .Select(e => TraitsReader.Concerned(e, conditions.Bound))
+            .ToSeries();
         var translations = Each<Translation>(Translated("cautions"), "cautions/{0}.md", (sheet, name) =>
                 TranslationReader.OfCaution(sheet, name, known)
             )
