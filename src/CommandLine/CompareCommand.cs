@@ -3,7 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary><c>gradus compare FOLDER --client ID [N M]</c>, <c>gradus compare FOLDER --client ID --with programmes/ID</c></summary>
+/// <summary><c>gradus compare FOLDER --client ID [N M]</c>, <c>gradus compare FOLDER --client ID --with
+/// programmes/ID</c></summary>
 internal static class CompareCommand
 {
     public static Command Words()

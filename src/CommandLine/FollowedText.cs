@@ -3,7 +3,8 @@ using Gradus.Domain;
 
 namespace Gradus.CommandLine;
 
-/// <summary>What is a client's own in a programme that others follow too, for the coach at the keyboard: a line for each.</summary>
+/// <summary>What is a client's own in a programme that others follow too, for the coach at the keyboard: a line for
+/// each.</summary>
 internal static class FollowedText
 {
     public static void Write(TextWriter to, Client client, SharedFrom from)

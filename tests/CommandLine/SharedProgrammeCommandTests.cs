@@ -53,7 +53,7 @@ public sealed class SharedProgrammeCommandTests : IDisposable
             line.StartsWith("programmes/lunge.md:", StringComparison.Ordinal)
             && line.Contains("dose-outside-envelope", StringComparison.Ordinal)
         );
-        Assert.Contains("[bram, tess]", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("It touches 2 clients: bram, tess.", answer.Output, StringComparison.Ordinal);
     }
 
     [Fact]

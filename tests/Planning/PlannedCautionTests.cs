@@ -79,9 +79,32 @@ public sealed class PlannedCautionTests
     {
         var plan = Club
             .Empty.Exercise("sway", "hold 30 s, each side")
+            .Settings("{ answers-on-pages: all }")
             .Member("ansel", ["- use: sway"], answers: "{ calf-strain: no, faint-spells: yes }")
             .Plan("ansel");
         Assert.Equal(["Have you strained a calf in the last 6 weeks?"], Own(plan).Select(a => a.Question));
+    }
+
+    /// <summary>A page may come into other hands: every "no" stays with the coach, unless the practice shows them all.</summary>
+    [Theory]
+    [InlineData("needed", "yes", "regularly-active calf-strain", true)]
+    [InlineData("needed", "no", "regularly-active", true)]
+    [InlineData("all", "no", "regularly-active calf-strain", false)]
+    public void The_pages_hold_the_answers_that_change_something(string setting, string answer, string shown, bool elsewhere)
+    {
+        var plan = Club
+            .Empty.Exercise("sway", "hold 30 s, each side")
+            .Settings($"{{ answers-on-pages: {setting} }}")
+            .Member("ansel", ["- use: sway"], answers: $"{{ calf-strain: {answer} }}")
+            .Plan("ansel");
+        var named = plan.Health.Answers.Select(a =>
+            a.Question.Contains("active on 3 days", StringComparison.Ordinal) ? "regularly-active"
+            : a.Question.Contains("strained a calf", StringComparison.Ordinal) ? "calf-strain"
+            : "another"
+        );
+        Assert.Equal(shown, string.Join(' ', named.Where(n => n != "another")));
+        Assert.Equal(elsewhere, plan.Health.Elsewhere is not null);
+        Assert.Equal(elsewhere ? 0 : FloorAnswers.Ids.Length - 1, named.Count(n => n == "another"));
     }
 
     [Fact]

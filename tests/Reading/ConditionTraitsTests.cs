@@ -4,27 +4,28 @@ using Gradus.Reading;
 
 namespace Gradus.Tests.Reading;
 
-/// <summary>What comes of a yes, written once in <c>conditions.yaml</c> for all exercises that have something in common.</summary>
+/// <summary>What comes of a yes, written once in <c>conditions.yaml</c> for all exercises that have something in
+/// common.</summary>
 public sealed class ConditionTraitsTests
 {
-    private const string Knee =
-        "\n- id: sore-knee\n  name: a sore knee\n  question: Is a knee sore?\n  where: knee\n  sided: yes\n";
+    private const string Wrist =
+        "\n- id: sore-wrist\n  name: a sore wrist\n  question: Is a wrist sore?\n  where: wrist\n  sided: yes\n";
 
     [Theory]
     [InlineData("{ positions: [split-stance] }", "calf-press wall-calf-stretch")]
     [InlineData("{ stages: [strengthen] }", "calf-press")]
     [InlineData("{ loads: [ankle] }", "calf-press wall-calf-stretch")]
-    [InlineData("{ stages: [gain], loads: [wrist] }", "wall-calf-stretch")]
+    [InlineData("{ stages: [gain], loads: [hand] }", "wall-calf-stretch")]
     [InlineData("{ properties: [jumping] }", "")]
     public void It_holds_for_each_exercise_that_has_one_of_them(string traits, string exercises)
     {
         foreach (var (key, named) in Keys)
         {
-            var (practice, findings) = Read($"{Knee}  {key}: {traits}\n");
+            var (practice, findings) = Read($"{Wrist}  {key}: {traits}\n");
             Assert.Empty(findings.Select(f => $"{f.At} {f.Message}"));
             Assert.Equal(
                 exercises,
-                string.Join(' ', practice.Exercises.Where(e => named(e).Any(c => c.Value.Text == "sore-knee")).Select(e => e.Id))
+                string.Join(' ', practice.Exercises.Where(e => named(e).Any(c => c.Value.Text == "sore-wrist")).Select(e => e.Id))
             );
         }
     }
@@ -32,27 +33,27 @@ public sealed class ConditionTraitsTests
     [Fact]
     public void Where_it_comes_from_is_the_line_that_says_so()
     {
-        var (practice, _) = Read($"{Knee}  not-with-for: {{ stages: [strengthen] }}\n");
+        var (practice, _) = Read($"{Wrist}  not-with-for: {{ stages: [strengthen] }}\n");
         var press = practice.Exercises.Single(e => e.Id.Text == "calf-press");
-        var named = press.NotWith.Single(c => c.Value.Text == "sore-knee");
+        var named = press.NotWith.Single(c => c.Value.Text == "sore-wrist");
         Assert.Equal("conditions.yaml", named.At.File);
         Assert.Equal(
             "  not-with-for: { stages: [strengthen] }",
-            Lines($"{Knee}  not-with-for: {{ stages: [strengthen] }}\n")[named.At.Line - 1]
+            Lines($"{Wrist}  not-with-for: {{ stages: [strengthen] }}\n")[named.At.Line - 1]
         );
     }
 
     [Fact]
     public void A_yes_forbids_the_exercise_as_though_it_named_the_condition_itself()
     {
-        var (practice, _) = Read($"{Knee}  not-with-for: {{ stages: [strengthen] }}\n", client =>
-            client.Replace("ankle-injury: no", "ankle-injury: no\n  sore-knee: yes, left", StringComparison.Ordinal)
+        var (practice, _) = Read($"{Wrist}  not-with-for: {{ stages: [strengthen] }}\n", client =>
+            client.Replace("ankle-injury: no", "ankle-injury: no\n  sore-wrist: yes, left", StringComparison.Ordinal)
         );
         var tess = practice.Find(new ClientId("tess"));
         Assert.NotNull(tess);
         var against = Planned
             .Trainings(practice)[tess.Id]
-            .Uses.ToLookup(u => u.Exercise.Id.Text, u => u.Against.Any(o => o.Condition.Text == "sore-knee"));
+            .Uses.ToLookup(u => u.Exercise.Id.Text, u => u.Against.Any(o => o.Condition.Text == "sore-wrist"));
         Assert.All(against["calf-press"], Assert.True);
         Assert.All(against["wall-calf-stretch"], Assert.False);
     }
@@ -61,7 +62,8 @@ public sealed class ConditionTraitsTests
     public void What_an_exercise_says_itself_stays()
     {
         var (practice, _) = Read(
-            "\n- id: hernia\n  name: a hernia\n  question: Have you a hernia?\n  where: belly\n  not-with-for: { stages: [strengthen] }\n"
+            "\n- id: hernia\n  name: a hernia\n  question: Have you a hernia?\n  where: belly\n"
+                + "  not-with-for: { stages: [strengthen] }\n"
         );
         var press = practice.Exercises.Single(e => e.Id.Text == "calf-press");
         Assert.Single(press.NotWith, c => c.Value.Text == "hernia");
@@ -69,8 +71,8 @@ public sealed class ConditionTraitsTests
     }
 
     [Theory]
-    [InlineData("not-with-for: { stages: [strong] }", "'strong' is no value for 'stages'")]
-    [InlineData("not-with-for: { positions: [upside-down] }", "'upside-down' is no value for 'positions'")]
+    [InlineData("not-with-for: { stages: [strong] }", "'strong' is not a value of 'stages'")]
+    [InlineData("not-with-for: { positions: [upside-down] }", "'upside-down' is not a value of 'positions'")]
     [InlineData("not-with-for: { properties: [jumpy] }", "'jumpy' is no property of an exercise.")]
     [InlineData("not-with-for: { loads: [leg] }", "'leg' is no region of the body that Gradus knows.")]
     [InlineData("not-with-for: { stage: [gain] }", "'stage' is no key of what exercises have in common.")]
@@ -78,7 +80,7 @@ public sealed class ConditionTraitsTests
     [InlineData("clear-first-for: jumping", "Here should stand the keys of what exercises have in common")]
     public void What_cannot_be_read_is_said_at_its_line(string line, string message)
     {
-        var finding = Assert.Single(Read($"{Knee}  {line}\n").Findings, f => f.At.File == "conditions.yaml");
+        var finding = Assert.Single(Read($"{Wrist}  {line}\n").Findings, f => f.At.File == "conditions.yaml");
         Assert.StartsWith(message, finding.Message, StringComparison.Ordinal);
     }
 

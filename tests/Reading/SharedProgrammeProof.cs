@@ -7,8 +7,8 @@ using Gradus.Tests.House;
 namespace Gradus.Tests.Reading;
 
 /// <summary>A shared programme with differences against the same written in full: the same training, by its hash, and the same
-/// sessions. What is written in full is made here from the items themselves, line by line, and knows nothing of how a difference is
-/// applied.</summary>
+/// sessions. What is written in full is made here from the items themselves, line by line, and knows nothing of how a
+/// difference is applied.</summary>
 [Trait("Slow", "yes")]
 public sealed class SharedProgrammeProof(ITestOutputHelper output)
 {
@@ -218,12 +218,14 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
             "sessions:\n"
             + string.Concat(
                 sessions.Select(s =>
-                    $"  - name: {s.Session}\n    days: [Mon, Thu]\n    do:\n{string.Concat(s.Items.Select(i => i.Written(named)))}"
+                    $"  - name: {s.Session}\n    days: [Mon, Thu]\n    do:\n"
+                    + $"{string.Concat(s.Items.Select(i => i.Written(named)))}"
                 )
             );
         var own = inFull
             ? $"---\n{head}start: 2026-12-07\n{Sessions(made.Full, named: false)}---\nHello."
-            : $"---\nfrom: lunge\nstart: 2026-12-07\n{(made.Differences.Count == 0 ? "" : "differences:\n" + string.Concat(made.Differences))}---\n";
+            : $"---\nfrom: lunge\nstart: 2026-12-07\n"
+                + $"{(made.Differences.Count == 0 ? "" : "differences:\n" + string.Concat(made.Differences))}---\n";
         var files = Auditing
             .LittlePractice.Files.Where(f => f.Key != "clients/tess/programme.md")
             .Append(KeyValuePair.Create("clients/tess/programme.md", own))
@@ -242,7 +244,8 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
                 '\n',
                 tess.Programme.AllSessions.SelectMany(s =>
                     s.Do.Select(u =>
-                        $"{s.Name}: {u.Exercise.Value} {u.Side?.Value.Written} {u.FromWeek}-{u.UntilWeek} {string.Join(", ", u.ByWeek.Select(l => $"{l.Week} {l.Dose.Line}"))}"
+                        $"{s.Name}: {u.Exercise.Value} {u.Side?.Value.Written} {u.FromWeek}-{u.UntilWeek} "
+                        + $"{string.Join(", ", u.ByWeek.Select(l => $"{l.Week} {l.Dose.Line}"))}"
                     )
                 )
             )

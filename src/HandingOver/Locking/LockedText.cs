@@ -104,7 +104,11 @@ internal static class LockedText
             throw Altered();
         var written = line[before.Length..];
         var bytes = new byte[written.Length];
-        return Convert.TryFromBase64String(written, bytes, out var count) && (length is null || count == length)
+        // Blanks, and bits behind the last byte, would be read over: what is read is what would be written.
+        return
+            Convert.TryFromBase64String(written, bytes, out var count)
+            && (length is null || count == length)
+            && Convert.ToBase64String(bytes, 0, count) == written
             ? bytes[..count]
             : throw Altered();
     }

@@ -206,25 +206,7 @@ public static class PracticeReader
         var readings = Optional(folder, $"clients/{id}/readings.csv", findings) is { } measured
             ? ReadingsReader.Read(measured, known)
             : [];
-        foreach (
-            var stray in folder.Paths.Where(p =>
-                p.StartsWith($"clients/{id}/", StringComparison.Ordinal) && IsStrayAnswer(p[$"clients/{id}/".Length..])
-            )
-        )
-        {
-            findings.Add(
-                new(
-                    Faults.FileNameWrong,
-                    Level.Error,
-                    id,
-                    Location.Whole(stray),
-                    "This looks like answers, and it is not read.",
-                    $"Name the newest sheet {AnswersFile.Name}, and take the others away: an answer that nobody "
-                        + "reads protects nobody."
-                )
-            );
-        }
-
+        StrayAnswers.Find(folder, id, findings);
         var told = Optional(folder, $"clients/{id}/{AnswersFile.Name}", findings);
         var (editions, last) = EditionReader.Read(folder, id, findings);
         var link = Optional(folder, SiteLink.PathOf(id), findings) is { } kept ? LinkReader.Read(kept) : null;
@@ -239,9 +221,6 @@ public static class PracticeReader
             }
             : null;
     }
-
-    private static bool IsStrayAnswer(string file) =>
-        file != AnswersFile.Name && file.StartsWith("answers", StringComparison.OrdinalIgnoreCase);
 
     private static SourceFile? Optional(SourceFolder folder, string path, Findings findings) =>
         folder.Has(path) ? SourceFile.Of(folder, path, findings) : null;

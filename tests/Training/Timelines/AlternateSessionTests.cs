@@ -94,7 +94,7 @@ public sealed class AlternateSessionTests
     [Fact]
     public void What_is_done_only_in_place_of_another_is_screened_and_has_its_cautions()
     {
-        var practice = With("flare", "use: sit");
+        var practice = With("flare", "use: sit").Settings("{ answers-on-pages: all }");
         var plan = practice.Plan("ansel");
         Assert.Contains(plan.Health.Answers, a => a.Question.Contains("dizzy", StringComparison.Ordinal));
         var flare = plan.Sessions.Single(s => s.Name == "For flare");

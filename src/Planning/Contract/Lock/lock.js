@@ -10,6 +10,8 @@
 
   function bytesOf(base64) {
     var letters = atob(base64);
+    // Bits behind the last byte would be read over.
+    if (btoa(letters) !== base64) throw new Error("damaged");
     var bytes = new Uint8Array(letters.length);
     for (var at = 0; at < letters.length; at++) bytes[at] = letters.charCodeAt(at);
     return bytes;
