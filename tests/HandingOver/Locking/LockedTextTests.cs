@@ -83,14 +83,13 @@ public sealed class LockedTextTests(ITestOutputHelper output)
         for (var n = 0; n < cases; n++)
         {
             var bytes = Encoding.Latin1.GetBytes(Locked);
-            var at = chance.Below(bytes.Length);
+            // The sum that is made to fit again is as it was.
+            var at = chance.Below(n % 2 == 1 ? Locked.LastIndexOf('\n') : bytes.Length);
             bytes[at] ^= (byte)(1 << chance.Below(8));
             lines[Math.Min(4, Locked.AsSpan(0, at).Count('\n'))]++;
             var changed = Encoding.Latin1.GetString(bytes);
             if (n % 2 == 1)
                 changed = Summed(changed);
-            if (changed.Trim() == Locked)
-                continue;
             var refused = Assert.Throws<HandOverException>(() => LockedText.Open(LockedText.Read(changed), Key));
             sentences[refused.Sentence] = sentences.GetValueOrDefault(refused.Sentence) + 1;
         }
