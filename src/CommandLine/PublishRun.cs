@@ -90,19 +90,27 @@ internal sealed class PublishRun(
                     + "again."
             );
         if (part is null or { IsFirst: true })
-            foreach (var stranger in forms.Strangers(to, read.Known))
-            foreach (var site in forms.Standing(stranger, to))
-                Console.Out.WriteLine(
-                    $"{stranger}: no longer in the practice; the site in {site.Place} is still there. "
-                        + "Delete it if it should not be."
-                );
-        if (read.Practice is not null)
-            foreach (var stranger in LinkForm.Strangers(to, linking.All))
-                Console.Out.WriteLine($"{stranger}: no link leads here any more. Delete it, here and on the host.");
+            foreach (var line in NobodysNow(read))
+                Console.Out.WriteLine(line);
         if (string.Join(", ", read.Behind(today)) is { Length: > 0 } behind)
             Console.Out.WriteLine($"Changed since their last edition, and not published now: {behind}.");
         return findings.Any(f => f.Level == Level.Error) ? Commands.ErrorsFound : Commands.Fine;
     }
+
+    /// <summary>What stands there of people who are not in the practice any more, or under links that nobody has. It is named,
+    /// never deleted.</summary>
+    private IEnumerable<string> NobodysNow(CheckedPractice read) =>
+        forms
+            .Strangers(to, read.Known)
+            .SelectMany(id => forms.Standing(id, to))
+            .Select(site =>
+                $"{site.Client}: no longer in the practice; the site in {site.Place} is still there. Delete it if it should not be."
+            )
+            .Concat(
+                (read.Practice is null ? [] : LinkForm.Strangers(to, linking.All)).Select(place =>
+                    $"{place}: no link leads here any more. Delete it, here and on the host."
+                )
+            );
 
     /// <summary>One client's sites handed over, or not; the lines that say what came of it.</summary>
     private string Publish(CheckedPractice read, ClientId id, Series<MadeSite> sites, TargetFolder target)

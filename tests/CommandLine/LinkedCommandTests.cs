@@ -130,6 +130,10 @@ public sealed class LinkedCommandTests : IDisposable
     [InlineData("ftp://example.org/")]
     [InlineData("example.org/training")]
     [InlineData("file:///srv/www")]
+    [InlineData(
+        "https://example.org/a/very/long/way/to/the/folder/a/very/long/way/to/the/folder/a/very/long/way/to/the/folder/a/very/"
+            + "long/way/to/the/folder/and/further/"
+    )]
     public void An_address_that_is_not_safe_is_refused(string host)
     {
         var answer = sent.Publish("--as-link", host);

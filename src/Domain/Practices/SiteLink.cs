@@ -17,6 +17,9 @@ public sealed record SiteLink(string Name, string Host, Location At)
 
     private const int Behind = 25;
 
+    /// <summary>A longer address neither fits a card nor is typed by anybody.</summary>
+    private const int LongestHost = 150;
+
     /// <summary>The whole address.</summary>
     public string Address => $"{Host}{Name}/";
 
@@ -33,7 +36,8 @@ public sealed record SiteLink(string Name, string Host, Location At)
     /// asked for by https: on the way nobody reads along, and a browser keeps a site for later only so. A machine may try it by
     /// itself (W3C Secure Contexts, 3.1).</summary>
     public static string? HostOf(string written) =>
-        Uri.TryCreate(written, UriKind.Absolute, out var address)
+        written.Length <= LongestHost
+        && Uri.TryCreate(written, UriKind.Absolute, out var address)
         && (address.Scheme == Uri.UriSchemeHttps || (address.Scheme == Uri.UriSchemeHttp && address.IsLoopback))
         && address is { UserInfo: "", Query: "", Fragment: "" }
             ? address.AbsoluteUri.TrimEnd('/') + "/"
