@@ -35,7 +35,7 @@ internal static class PublishCommand
         var link = new Option<string?>("--as-link")
         {
             Description =
-                "Also a folder for a host, under a name that nobody can guess; BASE is the address of the folder that it "
+                "A folder for a host under a name that nobody can guess, beside what --as says; BASE is the address that it "
                 + "is put into there, by https.",
             HelpName = "BASE",
             CustomParser = Host,

@@ -16,7 +16,8 @@ public sealed class ContraindicatedExercise : IObjectionRule
             client.Id,
             use.At,
             said.Value.Message,
-            (said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help) + AsDifference(practice, client, use),
+            (said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help)
+                + AsDifference(practice, client, use, said.Value.Alone is not null),
             use.Exercise.Id.Text.Length
         );
 
@@ -27,14 +28,16 @@ public sealed class ContraindicatedExercise : IObjectionRule
             : null;
 
     /// <summary>Where others follow the same programme, the remedy is the client's own: ready to be pasted.</summary>
-    private static string AsDifference(Practice practice, Client client, Use use)
+    /// <param name="asDose">Whether another dose is the remedy.</param>
+    private static string AsDifference(Practice practice, Client client, Use use, bool asDose)
     {
         if (client.Programme.From is null)
             return "";
         var written = client.Programme.AllSessions.SelectMany(s => s.Do).FirstOrDefault(u => u.Exercise.At == use.At);
         var name = written?.Name ?? use.Exercise.Id.Text;
-        var what = Substitutes.For(practice, client, use) is { } other
-            ? $"instead: {name}, use: {other.Id}"
+        var what =
+            asDose ? $"change: {name}, by-week: {{ 1: ... }}"
+            : Substitutes.For(practice, client, use) is { } other ? $"instead: {name}, use: {other.Id}"
             : $"leave-out: {name}";
         return $" Others follow this programme: write it under 'differences' in clients/{client.Id}/programme.md, as "
             + $"- {{ {what}, because: \"...\" }}";
