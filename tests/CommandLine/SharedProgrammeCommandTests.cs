@@ -64,11 +64,13 @@ public sealed class SharedProgrammeCommandTests : IDisposable
         Assert.Equal(1, answer.Status);
         Assert.Contains("bram: NOT published", answer.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("tess: NOT published", answer.Output, StringComparison.Ordinal);
-        Assert.Contains(
-            "write it under 'differences' in clients/bram/programme.md, as - { leave-out: wall-calf-stretch, because: \"...\" }",
-            string.Join(' ', answer.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
-            StringComparison.Ordinal
-        );
+        var said = string.Join(' ', answer.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        foreach (var use in (string[])["wall-calf-stretch", "press"])
+            Assert.Contains(
+                "write it under 'differences' in clients/bram/programme.md, as " + $"- {{ leave-out: {use}, because: \"...\" }}",
+                said,
+                StringComparison.Ordinal
+            );
     }
 
     [Fact]
