@@ -104,7 +104,8 @@ internal sealed class PublishRun(
             .Strangers(to, read.Known)
             .SelectMany(id => forms.Standing(id, to))
             .Select(site =>
-                $"{site.Client}: no longer in the practice; the site in {site.Place} is still there. Delete it if it should not be."
+                $"{site.Client}: no longer in the practice; the site in {site.Place} is still there. "
+                + "Delete it if it should not be."
             )
             .Concat(
                 (read.Practice is null ? [] : LinkForm.Strangers(to, linking.All)).Select(place =>

@@ -13,8 +13,8 @@ namespace Gradus.Tests.Browser;
 public sealed class CardTests(PublishedContent content)
 {
     private const string Long =
-        "https://train.example.org/a/rather/long/way/to/the/folder/of/the/clients/and/then/a/little/further/on/until/it/is/as/long"
-        + "/as/may/be/for/once/9qf7hx4mzc6vkeo3jyn5bwdaur/";
+        "https://train.example.org/a/rather/long/way/to/the/folder/of/the/clients/and/then/a/little/further/on/until/"
+        + "it/is/as/long/as/may/be/for/once/9qf7hx4mzc6vkeo3jyn5bwdaur/";
 
     [Theory]
     [InlineData("https://example.org/2qf7hx4mzc6vkeo3jyn5bwdaur/", 1)]
