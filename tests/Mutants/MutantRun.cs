@@ -1,5 +1,6 @@
 using System.Runtime.Loader;
 using Gradus.Domain;
+using Gradus.Tests.House;
 
 namespace Gradus.Tests.Mutants;
 
@@ -44,6 +45,17 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
 
     /// <summary>The same where each is run in assemblies loaded anew.</summary>
     private const int PatienceAnew = 12;
+
+    /// <summary>By name of a class: where the file of that name stands below the tests.</summary>
+    private static readonly Lazy<ILookup<string, string>> Folders = new(() =>
+        Repository
+            .Files("tests", ".cs")
+            .ToLookup(
+                file => Path.GetFileNameWithoutExtension(file),
+                file => Path.GetRelativePath(Repository.Path("tests"), Path.GetDirectoryName(file) ?? "").Replace('\\', '/'),
+                StringComparer.Ordinal
+            )
+    );
 
     private Judge judge = new(room, folder, context => cases(context, _ => true), 0);
 
@@ -153,10 +165,12 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     }
 
     /// <summary>What runs only once, when a table is first needed, is mutated before that: in assemblies loaded anew, where the
-    /// tests run that come by its file.</summary>
+    /// tests run that come by its file, and those of the file itself, which came by when the table was made.</summary>
     private Judged JudgedAnew(Mutant mutant)
     {
-        var near = Nearest(mutant, Order(mutant.File)).Where(t => t.First.Milliseconds <= Slow).Take(PatienceAnew).ToArray();
+        var reaching = Nearest(mutant, Order(mutant.File)).Where(t => t.First.Milliseconds <= Slow).Take(PatienceAnew);
+        var beside = tests.Where(t => IsOf(mutant.File, t.Test) && t.First.Milliseconds <= Slow).Take(Patience);
+        var near = reaching.Union(beside).ToArray();
         var names = near.Select(t => t.Test.Name).ToHashSet(StringComparer.Ordinal);
         var classes = near.Select(t => t.Test.Class).ToHashSet(StringComparer.Ordinal);
         try
@@ -256,10 +270,10 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
 
     private static bool IsOf(string path, JudgeCase test) => IsNamedAfter(path, test) || IsBeside(path, test);
 
-    /// <summary>Whether the test stands in the folder of the file, where that is one of a few deep ones with tests of their
-    /// own.</summary>
+    /// <summary>Whether the test stands below the tests where the file stands below src, and that is not the room
+    /// itself.</summary>
     private static bool IsBeside(string path, JudgeCase test) =>
-        path.Split('/') is { Length: > 2 } parts && test.Namespace == $"Gradus.Tests.{string.Join('.', parts.SkipLast(1))}";
+        path.Split('/') is { Length: > 2 } parts && Folders.Value[test.Class].Contains(string.Join('/', parts.SkipLast(1)));
 
     private static bool IsNamedAfter(string path, JudgeCase test) =>
         Path.GetFileNameWithoutExtension(path) is var name

@@ -24,7 +24,7 @@ internal static class SpokenSetting
     public static bool IsConditional(SpokenSentence sentence, int at)
     {
         var from = sentence.ClauseFrom(at);
-        if (from > 0 && sentence.Word(from) is "or" or "and")
+        if (sentence.Word(from) is "or" or "and")
             from = sentence.ClauseFrom(from - 2);
         for (var i = from; i < at; i++)
         {
@@ -93,9 +93,6 @@ internal static class SpokenSetting
     /// <summary>"Two more lifts", "a set more", "leave out one set", "ten seconds later".</summary>
     private static bool IsDifference(SpokenSentence sentence, SpokenAmount amount)
     {
-        for (var i = amount.From; i < amount.To; i++)
-            if (SpokenWords.Differences.Contains(sentence.Word(i)))
-                return true;
         var from = sentence.ClauseFrom(amount.From);
         return Behind.Contains(sentence.Word(amount.To))
             || sentence.Says(amount.To, "at", "a", "time")

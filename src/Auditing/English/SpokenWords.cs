@@ -26,9 +26,6 @@ internal static class SpokenWords
             + "proper honest single such"
     );
 
-    /// <summary>What makes a number a difference.</summary>
-    public static readonly FrozenSet<string> Differences = Of("more extra further fewer less additional longer shorter");
-
     /// <summary>What makes a number a part of the dose, or the name of something: "the last ten seconds", "week 3".</summary>
     public static readonly FrozenSet<string> Parts = Of(
         "last first next final another other within every past previous following further until before since even "

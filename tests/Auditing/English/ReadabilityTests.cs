@@ -56,6 +56,17 @@ public sealed class ReadabilityTests
         Assert.Equal("Considerable limitations of movement necessitate compensation in every repetition", read.Hardest()?.Text);
     }
 
+    /// <summary>By hand: alone the first, 20 words and 20 syllables, is 0.39 x 20 + 11.8 x 1 - 15.59 = 4.01, the second, 10 words
+    /// and 12 syllables, 0.39 x 10 + 11.8 x 1.2 - 15.59 = 2.47.</summary>
+    [Fact]
+    public void Of_two_sentences_the_one_is_hardest_without_which_the_other_stays()
+    {
+        const string Long = "We go on and on and we do not stop till the sun is down and the day is done";
+        var read = Readability.Of([Paragraph(Long + ". Sit on a chair and keep one ankle quite steady.", 3)]);
+        Assert.Equal([(20, 20), (10, 12)], read.Sentences.Select(s => (s.Words, s.Syllables)));
+        Assert.Equal(Long, read.Hardest()?.Text);
+    }
+
     [Fact]
     public void Nothing_has_no_grade_and_one_sentence_is_not_harder_than_others()
     {

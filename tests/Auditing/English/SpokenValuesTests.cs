@@ -19,6 +19,21 @@ public sealed class SpokenValuesTests(ITestOutputHelper output)
         Assert.Equal(0, Counted("corpus", cases));
     }
 
+    /// <summary>Each turns on one word or sign, which another sentence beside it has not.</summary>
+    [Fact]
+    public void Every_word_that_decides_is_read() => Assert.Equal(0, Counted("words", SpokenCase.In("spoken-words.tsv")));
+
+    /// <summary>What stands before a sentence, however long, does not change it.</summary>
+    [Fact]
+    public void A_sentence_far_down_in_a_text_is_read_whole() =>
+        Assert.Equal(
+            "agrees",
+            SpokenCase
+                .In("spoken-words.tsv")
+                .First(c => c.Figures == "metres 30")
+                .VerdictOf(string.Concat(Enumerable.Repeat("Go on. ", 70)) + "Walk for 30 metres.")
+        );
+
     /// <summary>Written after the reader, and never used to better it: what it says here is what it says of a coach's own
     /// texts.</summary>
     [Fact]

@@ -23,6 +23,24 @@ public sealed class UseGrowthTests
     public void No_use_grows_in_the_week_in_which_other_work_of_its_kind_begins(string uses, string holds) =>
         Assert.Equal(holds, Holds(Library.Member("ansel", [uses], 4).Plan("ansel"), 0));
 
+    /// <summary>What goes by the days of play is in no week's total, and keeps nothing from growing.</summary>
+    [Fact]
+    public void What_begins_before_play_keeps_nothing_from_growing() =>
+        Assert.Equal(
+            "30 30 35 45",
+            Holds(
+                Library
+                    .Member("ansel", ["- use: sway", "- use: lean\n  from-week: 3"], 4)
+                    .Edit(
+                        "clients/ansel/programme.md",
+                        "name: Session 2\n    days: [Mon]",
+                        "name: Session 2\n    days: before play"
+                    )
+                    .Plan("ansel"),
+                0
+            )
+        );
+
     /// <summary>An alternate session has the doses of the same exercise in the session that it stands for; in rounds it walks by
     /// itself, with one set.</summary>
     [Theory]

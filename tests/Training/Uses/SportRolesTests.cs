@@ -1,7 +1,7 @@
 using Gradus.Domain;
 using Gradus.Trainings;
 
-namespace Gradus.Tests.Planning;
+namespace Gradus.Tests.Trainings;
 
 public sealed class SportRolesTests
 {
