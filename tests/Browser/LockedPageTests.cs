@@ -144,6 +144,7 @@ public sealed class LockedPageTests : IDisposable
     }
 
     [Fact]
+    [Trait("Alone", "yes")]
     public async Task A_phone_six_times_as_slow_opens_it_in_four_seconds()
     {
         await using var context = await Phone();
