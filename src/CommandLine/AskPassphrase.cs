@@ -8,6 +8,9 @@ internal static class AskPassphrase
 {
     private static readonly Lock OneAtATime = new();
 
+    /// <summary>What is typed where several commands run in one process, which has one keyboard; else nothing.</summary>
+    internal static readonly AsyncLocal<TextReader?> Typed = new();
+
     /// <summary>The locked form, as <c>--passphrase</c> says.</summary>
     public static LockedForm FormOf(string said) =>
         said switch
@@ -27,7 +30,7 @@ internal static class AskPassphrase
             Progress.Clear();
             if (!Console.IsInputRedirected)
                 Console.Error.Write($"{what}: ");
-            return Console.In.ReadLine()
+            return (Typed.Value ?? Console.In).ReadLine()
                 ?? throw new HandOverException(
                     "A passphrase is asked for, and there is no line to take it from.",
                     "Type it, or put one line for each into a pipe."

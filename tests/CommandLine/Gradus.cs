@@ -21,6 +21,20 @@ internal static class Gradus
     /// <summary>The same, with what is piped in.</summary>
     public static Answer RunPiped(string input, params string[] words) => RunApart([], input, words);
 
+    /// <summary>The same, with the passphrases that are typed, a line for each; inside this process as
+    /// <see cref="Run"/>.</summary>
+    public static Answer RunTyped(string input, params string[] words)
+    {
+        if (LongProof.Whole)
+            return RunPiped(input, words);
+        var (status, output, error) = Overheard.While(() =>
+        {
+            AskPassphrase.Typed.Value = new StringReader(input);
+            return Commands.All().RunAsync(words);
+        });
+        return new(status, output, error);
+    }
+
     private static Answer RunApart(IEnumerable<KeyValuePair<string, string>> environment, string input, string[] words)
     {
         var start = new ProcessStartInfo("dotnet")

@@ -68,7 +68,7 @@ public sealed partial class LockedCommandTests : IDisposable
         var answer = sent.Piped("we meet at the Old Weir\n", "--as", "locked", "--client", "tess", "--passphrase", "ask");
         Assert.Equal(0, answer.Status);
         Assert.DoesNotContain("Weir", answer.Output, StringComparison.OrdinalIgnoreCase);
-        Assert.Equal(0, Gradus.RunPiped("We meet at the old weir", "open", Locked, "--to", sent["opened.html"]).Status);
+        Assert.Equal(0, Gradus.RunTyped("We meet at the old weir", "open", Locked, "--to", sent["opened.html"]).Status);
     }
 
     [Theory]
@@ -128,7 +128,7 @@ public sealed partial class LockedCommandTests : IDisposable
 
         string Said(string file)
         {
-            var answer = Gradus.RunPiped("", "open", file, "--to", sent["opened.html"]);
+            var answer = Gradus.RunTyped("", "open", file, "--to", sent["opened.html"]);
             Assert.Equal(2, answer.Status);
             Assert.False(File.Exists(sent["opened.html"]));
             return Regex.Match(answer.Error, @"^gradus: (?:'[^']*' )?(.*?[.])(?: |$)").Groups[1].Value;
@@ -171,7 +171,7 @@ public sealed partial class LockedCommandTests : IDisposable
     }
 
     private Answer Audit(string typed, params string[] words) =>
-        Gradus.RunPiped(
+        Gradus.RunTyped(
             typed,
             ["audit", sent.Practice, "--site", sent.To, "--client", "tess", "--today", "2026-12-07", .. words]
         );

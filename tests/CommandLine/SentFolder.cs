@@ -25,7 +25,7 @@ internal sealed class SentFolder : IDisposable
         Gradus.Run(["publish", Practice, "--to", To, "--today", "2026-12-07", .. words]);
 
     public Answer Piped(string input, params string[] words) =>
-        Gradus.RunPiped(input, ["publish", Practice, "--to", To, "--today", "2026-12-07", .. words]);
+        Gradus.RunTyped(input, ["publish", Practice, "--to", To, "--today", "2026-12-07", .. words]);
 
     /// <summary>A text of the practice with something in the place of something else that stands there.</summary>
     public void Edit(string path, string from, string to)
