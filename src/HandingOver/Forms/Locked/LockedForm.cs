@@ -33,7 +33,7 @@ public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = f
         return DiskTrouble.Writing(places.Site, () =>
         {
             target.RefuseVanished();
-            RefuseOther(places.Site, site.Client);
+            MarkedPage.RefuseOther(places.Site, "a locked page", LockPage.Before, Largest);
             var passphrase = ask is null ? Passphrase.Made() : Passphrase.Own(ask(site.Client));
             var locked = LockPage.Before + '\n' + LockedText.Lock(inside, passphrase) + '\n' + LockPage.Behind;
             var bytes = Encoding.UTF8.GetBytes(
@@ -48,19 +48,7 @@ public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = f
     }
 
     /// <summary>Whether a locked page stands there, whoever's it is.</summary>
-    public bool Stands(string place, ClientId client)
-    {
-        try
-        {
-            return File.Exists(place)
-                && new FileInfo(place).Length <= Largest
-                && File.ReadAllText(place, Encoding.UTF8).Contains(LockPage.Before, StringComparison.Ordinal);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
-    }
+    public bool Stands(string place, ClientId client) => MarkedPage.Stands(place, LockPage.Before, Largest);
 
     public string? HashOf(string place) => SiteHash.OfFile(place);
 
@@ -122,12 +110,4 @@ public sealed class LockedForm(Func<ClientId, string>? ask = null, bool anew = f
                     "Publish the site again."
                 )
         );
-
-    /// <exception cref="HandOverException">A link, a folder, or a file that is no locked page stands there.</exception>
-    private void RefuseOther(string path, ClientId client)
-    {
-        InTheWay.RefuseAtPage(path);
-        if (File.Exists(path) && new FileInfo(path).Length > 0 && !Stands(path, client))
-            throw new HandOverException($"'{path}' is something other than a locked page.", InTheWay.MoveIt);
-    }
 }

@@ -27,7 +27,7 @@ public sealed class PageForm : IForm
         return DiskTrouble.Writing(places.Site, () =>
         {
             target.RefuseVanished();
-            RefuseOther(places.Site, site.Client);
+            MarkedPage.RefuseOther(places.Site, "a whole site", Mark, PublishedSite.LargestWhole);
             if (NewFile.Stands(places, bytes))
                 return PublicationResult.Of(site, places, false, new([], files, []));
             places.Replace(() => NewFile.Build(places, bytes), NewFile.Put);
@@ -36,19 +36,7 @@ public sealed class PageForm : IForm
     }
 
     /// <summary>Whether a page that holds a whole site stands there, whoever's it is.</summary>
-    public bool Stands(string place, ClientId client)
-    {
-        try
-        {
-            return File.Exists(place)
-                && new FileInfo(place).Length <= PublishedSite.LargestWhole
-                && File.ReadAllText(place, Encoding.UTF8).Contains(Mark, StringComparison.Ordinal);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
-    }
+    public bool Stands(string place, ClientId client) => MarkedPage.Stands(place, Mark, PublishedSite.LargestWhole);
 
     public string? HashOf(string place) => SiteHash.OfFile(place);
 
@@ -66,12 +54,4 @@ public sealed class PageForm : IForm
 
     public string Said(PublicationResult result) =>
         $"one page, {(result.Changed ? "new or changed" : "nothing changed")}: {result.Place}";
-
-    /// <exception cref="HandOverException">A link, a folder, or a file that is no site stands there.</exception>
-    private void RefuseOther(string path, ClientId client)
-    {
-        InTheWay.RefuseAtPage(path);
-        if (File.Exists(path) && new FileInfo(path).Length > 0 && !Stands(path, client))
-            throw new HandOverException($"'{path}' is something other than a whole site.", InTheWay.MoveIt);
-    }
 }
