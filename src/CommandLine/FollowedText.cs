@@ -38,9 +38,14 @@ internal static class FollowedText
     private static string Changed(Difference.Change change)
     {
         string[] side = change.Side is { } said ? [$"side {said.Value.Written}"] : [];
+        var (lines, versions) = change.Weeks ?? UseWeeks.None;
+        var weeks = lines
+            .Select(l => (l.Week, Said: l.Dose.Line))
+            .Concat(versions.Select(v => (v.Week, Said: v.Version == ExerciseVersion.Easier ? "easier" : "harder")))
+            .OrderBy(w => w.Week);
         return string.Join(
             ", ",
-            side.Concat(change.ByWeek.Select(l => string.Create(CultureInfo.InvariantCulture, $"week {l.Week} {l.Dose.Line}")))
+            side.Concat(weeks.Select(w => string.Create(CultureInfo.InvariantCulture, $"week {w.Week} {w.Said}")))
         );
     }
 

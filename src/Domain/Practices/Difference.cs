@@ -18,7 +18,7 @@ public abstract record Difference(string Use, string? In, int? FromWeek, string 
 
     /// <summary>It is done on another side, or with another dose.</summary>
     /// <param name="Side">Null where it stays.</param>
-    /// <param name="ByWeek">Empty where it stays.</param>
+    /// <param name="Weeks">What holds from which week on; null where that stays.</param>
     public sealed record Change(
         string Use,
         string? In,
@@ -26,7 +26,7 @@ public abstract record Difference(string Use, string? In, int? FromWeek, string 
         string Because,
         Location At,
         Mention<SideTerm>? Side,
-        Series<WeekLine> ByWeek
+        UseWeeks? Weeks
     ) : Difference(Use, In, FromWeek, Because, At);
 
     /// <summary>Something is done beside it.</summary>
@@ -41,21 +41,27 @@ public abstract record Difference(string Use, string? In, int? FromWeek, string 
         bool IsBefore
     ) : Difference(Use, In, FromWeek, Because, At);
 
-    /// <summary>Whether it is about what stands in that session.</summary>
-    public bool IsIn(ProgrammeSession session) => In is null || In == session.Name;
+    /// <summary>Whether it is about what stands in that session, or in the one that it is taken from.</summary>
+    public bool IsIn(ProgrammeSession session) => In is null || In == session.Name || IsInTheWhole(session);
+
+    /// <summary>Whether it is about that session because it is about the one that it is taken from.</summary>
+    public bool IsInTheWhole(ProgrammeSession session) => In is not null && In == session.Taken?.Of;
 
     /// <summary>A session as the client does it.</summary>
-    /// <param name="differences">At most one of leaving out, doing something else or changing for each use of the
-    /// session.</param>
+    /// <param name="differences">At most one of leaving out, doing something else or changing for each use of the session; of
+    /// one that is taken from another, one for the use there besides, before which its own goes.</param>
     public static ProgrammeSession Applied(ProgrammeSession session, IEnumerable<Difference> differences)
     {
-        var own = differences.Where(d => d.IsIn(session)).ToArray();
+        var own = differences.Where(d => d.IsIn(session)).OrderBy(d => d.IsInTheWhole(session)).ToArray();
         var added = own.OfType<Add>().ToArray();
         return own.Length == 0
             ? session
             : session with
             {
-                Do = session.Do.SelectMany(Around).Concat(added.Where(a => a.Use.Length == 0).Select(a => a.Added)).ToSeries(),
+                Do = session
+                    .Do.SelectMany(Around)
+                    .Concat(added.Where(a => a.Use.Length == 0 && a.In == session.Name).Select(a => a.Added))
+                    .ToSeries(),
             };
 
         IEnumerable<ProgrammeUse> Around(ProgrammeUse use)
@@ -98,7 +104,8 @@ public abstract record Difference(string Use, string? In, int? FromWeek, string 
                 {
                     FromWeek = first,
                     Side = change.Side ?? use.Side,
-                    ByWeek = change.ByWeek.Count > 0 ? change.ByWeek : use.ByWeek,
+                    ByWeek = change.Weeks?.Lines ?? use.ByWeek,
+                    Versions = change.Weeks?.Versions ?? use.Versions,
                 },
             ],
             _ => before,

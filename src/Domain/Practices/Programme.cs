@@ -78,6 +78,9 @@ public sealed record ProgrammeSession(
     /// <summary>Whether it is nothing but the kept uses of another session.</summary>
     public bool IsShortened { get; private init; }
 
+    /// <summary>What of another session it is; null where it is written by itself.</summary>
+    public TakenSession? Taken { get; init; }
+
     /// <summary>What is left of it on a day with little time; null where no use is marked to be kept, or every one is.</summary>
     public ProgrammeSession? Shortened =>
         Do.Any(u => u.KeepWhenShort) && !Do.All(u => u.KeepWhenShort)
@@ -89,6 +92,19 @@ public sealed record ProgrammeSession(
                 IsShortened = true,
             }
             : null;
+}
+
+/// <summary>Uses of another session, whose doses, sides and weeks they have, with a share of the sets.</summary>
+/// <param name="Of">The name of that session.</param>
+/// <param name="Share">Per cent of the sets and of the rounds, 1 to 100; at least one of each is left.</param>
+public sealed record TakenSession(string Of, int Share)
+{
+    /// <summary>The same use, with fewer rounds where it is done in rounds.</summary>
+    public ProgrammeUse From(ProgrammeUse use) =>
+        use.Rounds is { } rounds ? use with { Rounds = rounds with { Times = LighterDose.Fewer(rounds.Times, Share) } } : use;
+
+    /// <summary>A set that one side has more falls away, as in a lighter week.</summary>
+    public SettledDose From(SettledDose dose) => Share == 100 ? dose : LighterDose.FewerSets(dose, Share);
 }
 
 public enum AlternateKind
@@ -136,6 +152,12 @@ public sealed record ProgrammeUse(
         get => field ?? Exercise.Value.Text;
         init;
     }
+}
+
+/// <summary>What holds in a use from which week on; each in the order of the weeks.</summary>
+public sealed record UseWeeks(Series<WeekLine> Lines, Series<WeekVersion> Versions)
+{
+    public static readonly UseWeeks None = new([], []);
 }
 
 /// <summary>The dose from one week on, until another week is named.</summary>

@@ -52,74 +52,66 @@ internal static class DifferenceReader
             return null;
         }
 
-        var because = item.NeedText("because");
-        var within = item.Text("in");
-        var named = kind == "add" ? null : item.NeedMention(kind);
-        Difference? read;
-        switch (kind)
-        {
-            case "leave-out":
-                var without = item.Whole("from-week", 1, followed.Weeks, ProgrammeReader.WeeksLimit);
-                item.Done();
-                read = named is null ? null : new Difference.LeaveOut(named.Value, within, without, because ?? "", named.At);
-                break;
-            case "instead":
-                var other = uses.Other(item, "use");
-                read =
-                    named is null || other is null
-                        ? null
-                        : new Difference.Instead(named.Value, within, other.FromWeek, because ?? "", named.At, other);
-                break;
-            case "change":
-                var (side, byWeek) = uses.Change(item);
-                var from = item.Whole("from-week", 1, followed.Weeks, ProgrammeReader.WeeksLimit);
-                item.Done();
-                if (side is null && byWeek.Count == 0 && named is not null)
-                    item.SourceFile.Fault(
-                        Faults.KeyMissing,
-                        named.At,
-                        $"Nothing says what of {Quote.Of(named.Value)} is other.",
-                        "Write 'side', 'by-week', or both.",
-                        named.Value.Length
-                    );
-                read = named is null
-                    ? null
-                    : new Difference.Change(named.Value, within, from, because ?? "", named.At, side, byWeek);
-                break;
-            default:
-                var (before, after) = (item.Mention("before"), item.Mention("after"));
-                var added = uses.Other(item, "add");
-                var at = (before ?? after)?.At ?? item.At;
-                if (before is not null && after is not null)
-                    item.SourceFile.Fault(
-                        Faults.ValueWrong,
-                        before.At,
-                        "It stands before one and after another.",
-                        "Keep one of the two.",
-                        before.Value.Length
-                    );
-                if (before is null && after is null && within is null)
-                    item.SourceFile.Fault(
-                        Faults.KeyMissing,
-                        item.At,
-                        "Nothing says where it is added.",
-                        "Write 'before' or 'after' with a use, or 'in' with a session, at whose end it then stands."
-                    );
-                read = added is null
-                    ? null
-                    : new Difference.Add(
-                        (before ?? after)?.Value ?? "",
-                        within,
-                        added.FromWeek,
-                        because ?? "",
-                        at,
-                        added,
-                        before is not null
-                    );
-                break;
-        }
+        var why = new Why(item.NeedText("because"), item.Text("in"));
+        var read = kind == "add" ? Added(item, why, uses) : Other(item, kind, why, followed, uses);
+        return why.Because is null ? null : read;
+    }
 
-        return because is null ? null : read;
+    /// <param name="Because">Null where it is missing, which is said.</param>
+    private sealed record Why(string? Because, string? In)
+    {
+        public string Text => Because ?? "";
+    }
+
+    /// <summary>What is about a use of the shared programme.</summary>
+    private static Difference? Other(Fields item, string kind, Why why, SharedProgramme followed, UseReader uses)
+    {
+        var named = item.NeedMention(kind);
+        if (kind == "instead")
+            return uses.Other(item, "use") is { } other && named is not null
+                ? new Difference.Instead(named.Value, why.In, other.FromWeek, why.Text, named.At, other)
+                : null;
+        var (side, weeks) = kind == "change" ? uses.Change(item) : (null, null);
+        var from = item.Whole("from-week", 1, followed.Weeks, ProgrammeReader.WeeksLimit);
+        item.Done();
+        if (named is null)
+            return null;
+        if (kind == "leave-out")
+            return new Difference.LeaveOut(named.Value, why.In, from, why.Text, named.At);
+        if (side is null && weeks is null or { Lines.Count: 0, Versions.Count: 0 })
+            item.SourceFile.Fault(
+                Faults.KeyMissing,
+                named.At,
+                $"Nothing says what of {Quote.Of(named.Value)} is other.",
+                "Write 'side', 'by-week', or both.",
+                named.Value.Length
+            );
+        return new Difference.Change(named.Value, why.In, from, why.Text, named.At, side, weeks);
+    }
+
+    private static Difference.Add? Added(Fields item, Why why, UseReader uses)
+    {
+        var (before, after) = (item.Mention("before"), item.Mention("after"));
+        var added = uses.Other(item, "add");
+        if (before is not null && after is not null)
+            item.SourceFile.Fault(
+                Faults.ValueWrong,
+                before.At,
+                "It stands before one and after another.",
+                "Keep one of the two.",
+                before.Value.Length
+            );
+        if (before is null && after is null && why.In is null)
+            item.SourceFile.Fault(
+                Faults.KeyMissing,
+                item.At,
+                "Nothing says where it is added.",
+                "Write 'before' or 'after' with a use, or 'in' with a session, at whose end it then stands."
+            );
+        var beside = before ?? after;
+        return added is null
+            ? null
+            : new(beside?.Value ?? "", why.In, added.FromWeek, why.Text, beside?.At ?? item.At, added, before is not null);
     }
 
     private static bool IsThere(
@@ -158,5 +150,7 @@ internal static class DifferenceReader
         one is not Difference.Add
         && other is not Difference.Add
         && one.Use == other.Use
-        && sessions.Any(s => one.IsIn(s) && other.IsIn(s) && s.Do.Any(u => u.Name == one.Use));
+        && sessions.Any(s =>
+            one.IsIn(s) && other.IsIn(s) && one.IsInTheWhole(s) == other.IsInTheWhole(s) && s.Do.Any(u => u.Name == one.Use)
+        );
 }

@@ -32,29 +32,57 @@ internal static partial class SessionReader
     public static ProgrammeSession? ReadAlternate(Fields fields, UseReader uses, Series<ProgrammeSession> sessions)
     {
         var name = fields.NeedText("name");
-        var insteadOf = fields.NeedMention("instead-of");
+        var of = fields.Mention("of");
+        var insteadOf = of is null ? fields.NeedMention("instead-of") : fields.Mention("instead-of") ?? of;
         var kind = fields.NeedChoice("kind", Kinds);
-        var done = uses.Read(fields);
+        var replaced = Named(fields.SourceFile, insteadOf, sessions);
+        var whole = of is null || of == insteadOf ? replaced : Named(fields.SourceFile, of, sessions);
+        var share = of is null ? null : fields.Whole("share", 1, 100);
+        var taken = whole is null ? null : new TakenSession(whole.Name, share ?? 100);
+        var done = of is null ? uses.Read(fields) : TakenUses(fields, whole, taken);
         fields.Done();
-        var replaced = sessions.FirstOrDefault(s => s.Name == insteadOf?.Value);
-        if (insteadOf is not null && replaced is null)
-        {
+        return name is null || kind is null || replaced is null || (of is not null && taken is null)
+            ? null
+            : new(name, replaced.Days, done, insteadOf, kind, fields.At) { Taken = of is null ? null : taken };
+    }
+
+    /// <summary>Those uses of a session that are named, and all of them where none is, in its order.</summary>
+    private static Series<ProgrammeUse> TakenUses(Fields fields, ProgrammeSession? whole, TakenSession? taken)
+    {
+        if (fields.Take("do") is { } written)
+            fields.SourceFile.Fault(
+                Faults.ValueWrong,
+                written.At,
+                "It says what is done, and that its uses are those of another session.",
+                "Keep 'do' or 'of'. A use that only some clients do otherwise is one of their 'differences'."
+            );
+        var named = fields.Texts("uses");
+        if (whole is null || taken is null)
+            return [];
+        var there = whole.Do.Select(u => u.Name).ToArray();
+        foreach (var unknown in named.Where(n => !there.Contains(n.Value, StringComparer.Ordinal)))
             fields.SourceFile.Fault(
                 Faults.IdUnknown,
-                insteadOf.At,
-                $"There is no session {Quote.Of(insteadOf.Value)} in this programme.",
-                Nearest.Ask(
-                    insteadOf.Value,
-                    sessions.Select(s => s.Name),
-                    "Write the name of the session that it stands in for."
-                ),
-                insteadOf.Value.Length
+                unknown.At,
+                $"There is no use {Quote.Of(unknown.Value)} in {Quote.Of(whole.Name)}.",
+                Nearest.Ask(unknown.Value, there, $"Its uses are: {string.Join(", ", there)}."),
+                unknown.Value.Length
             );
-        }
+        return whole.Do.Where(u => named.Count == 0 || named.Any(n => n.Value == u.Name)).Select(taken.From).ToSeries();
+    }
 
-        return name is null || kind is null || replaced is null
-            ? null
-            : new(name, replaced.Days, done, insteadOf, kind, fields.At);
+    private static ProgrammeSession? Named(SourceFile sheet, Mention<string>? asked, Series<ProgrammeSession> sessions)
+    {
+        var found = sessions.FirstOrDefault(s => s.Name == asked?.Value);
+        if (asked is not null && found is null)
+            sheet.Fault(
+                Faults.IdUnknown,
+                asked.At,
+                $"There is no session {Quote.Of(asked.Value)} in this programme.",
+                Nearest.Ask(asked.Value, sessions.Select(s => s.Name), "Write the name of one of its sessions."),
+                asked.Value.Length
+            );
+        return found;
     }
 
     /// <param name="key">Under which they stand.</param>

@@ -34,15 +34,14 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
     public ProgrammeUse? Other(Fields fields, string key) => One(fields, null, key).FirstOrDefault();
 
     /// <summary>Another side and another dose for something; the rest of the group is taken by whoever asks.</summary>
-    public (Mention<SideTerm>? Side, Series<WeekLine> ByWeek) Change(Fields fields) =>
-        (fields.Mention("side") is { } named ? SideIn(fields.SourceFile, named) : null, WeeksIn(fields).Lines);
+    public (Mention<SideTerm>? Side, UseWeeks? Weeks) Change(Fields fields) => (SideOf(fields), WeeksIn(fields));
 
     private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds, string key = "use")
     {
         var exercise = known.ExerciseOf(fields.SourceFile, fields.NeedMention(key));
         var name = fields.Mention("as");
-        var side = fields.Mention("side") is { } named ? SideIn(fields.SourceFile, named) : null;
-        var (lines, versions) = WeeksIn(fields);
+        var side = SideOf(fields);
+        var (lines, versions) = WeeksIn(fields) ?? UseWeeks.None;
         var from = fields.Whole("from-week", 1, weeks, ProgrammeReader.WeeksLimit);
         var until = fields.Whole("until-week", 1, weeks, ProgrammeReader.WeeksLimit);
         if (from > until)
@@ -61,8 +60,11 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         return [name is null ? use : use with { Name = name.Value }];
     }
 
-    private static Mention<SideTerm>? SideIn(SourceFile sheet, Mention<string> named)
+    private static Mention<SideTerm>? SideOf(Fields fields)
     {
+        if (fields.Mention("side") is not { } named)
+            return null;
+        var sheet = fields.SourceFile;
         var name = Spacing.Collapse(named.Value).ToLowerInvariant();
         if (name.Length > 0 && !name.Contains(',', StringComparison.Ordinal) && Characters.CanBeShown(name))
             return new(SideTerm.Of(name), named.At);
@@ -76,10 +78,10 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
         return null;
     }
 
-    private (Series<WeekLine> Lines, Series<WeekVersion> Versions) WeeksIn(Fields fields)
+    private UseWeeks? WeeksIn(Fields fields)
     {
         if (fields.Group("by-week", "by-week") is not { } byWeek)
-            return ([], []);
+            return null;
         var lines = new List<WeekLine>();
         var versions = new List<WeekVersion>();
         foreach (var entry in byWeek.OwnEntries)
@@ -110,6 +112,6 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
                 lines.Add(new(week.Value, dose));
         }
 
-        return (lines.OrderBy(l => l.Week).ToSeries(), versions.OrderBy(v => v.Week).ToSeries());
+        return new(lines.OrderBy(l => l.Week).ToSeries(), versions.OrderBy(v => v.Week).ToSeries());
     }
 }

@@ -3,55 +3,86 @@ using Gradus.Domain;
 namespace Gradus.Trainings;
 
 /// <summary>Programme → uses: every week's dose settled, every side the client's own, each screened.</summary>
-internal static class Uses
+internal sealed class Uses
 {
+    private readonly Practice practice;
+    private readonly Programme programme;
+    private readonly WeekDoses doses;
+    private readonly Beginnings beginnings;
+
+    /// <summary>Those of the sessions so far, on which later sessions may build.</summary>
+    private readonly List<Use> before = [];
+
+    private Uses(Practice practice, Programme programme, Stances stances)
+    {
+        this.practice = practice;
+        this.programme = programme;
+        doses = new(programme, stances, practice.Card.Settings);
+        beginnings = Beginnings.Of(practice, programme, stances);
+    }
+
     /// <summary>The uses of all sessions of a client's programme in order; where the coach takes an easier or harder version in
     /// some weeks, that version is a use of its own behind the exercise it stands in for. An exercise that could not be read has
     /// none.</summary>
     public static Series<Use> Of(Practice practice, Client client, Stances stances)
     {
-        var programme = client.Programme;
-        var doses = new WeekDoses(programme, stances, practice.Card.Settings);
-        var beginnings = Beginnings.Of(practice, programme, stances);
-        var uses = new List<Use>();
-        foreach (var (index, session) in programme.AllSessions.Index())
-        {
-            uses.AddRange(
+        var uses = new Uses(practice, client.Programme, stances);
+        foreach (var (index, session) in client.Programme.AllSessions.Index())
+            uses.before.AddRange(
                 session.IsShortened
-                    ? Kept(uses, programme, session, index + 1)
-                    : Written(practice, programme, session, index + 1, doses, beginnings, uses)
-                        .Select(u => Screening.Screened(practice, client, u))
+                    ? uses.Kept(session, index + 1)
+                    : uses.Written(session, index + 1).Select(use => Screening.Screened(practice, client, use))
             );
-        }
-
-        return uses.ToSeries();
+        return uses.before.ToSeries();
     }
 
-    private static IEnumerable<Use> Written(
-        Practice practice,
-        Programme programme,
-        ProgrammeSession session,
-        int number,
-        WeekDoses doses,
-        Beginnings beginnings,
-        List<Use> before
-    ) =>
-        from written in session.Do
-        let named = practice.Find(written.Exercise.Value)
-        where named is not null
-        from version in written.Versions.Select(v => (ExerciseVersion?)v.Version).Distinct().Prepend(null)
-        let done = version is null ? named : practice.VersionOf(named, version.Value)
-        where done is not null
-        let settled = doses.Of(done, written, version, beginnings.Beside(written), LeadOf(programme, session, written, before))
-        select new Use(done.Drill, number, version, settled.Weeks, Aside.Of(written))
+    private Use[] Written(ProgrammeSession session, int number) =>
+        [
+            .. session.Do.SelectMany(written =>
+                session.Taken is { } taken ? Taken(session, number, written, taken) : Settled(session, number, written)
+            ),
+        ];
+
+    private Use[] Settled(ProgrammeSession session, int number, ProgrammeUse written)
+    {
+        if (practice.Find(written.Exercise.Value) is not { } named)
+            return [];
+        var lead = LeadOf(session, written);
+        return
+        [
+            .. from version in written.Versions.Select(v => (ExerciseVersion?)v.Version).Distinct().Prepend(null)
+            let done = version is null ? named : practice.VersionOf(named, version.Value)
+            where done is not null
+            let settled = doses.Of(done, written, version, beginnings.Beside(written), lead)
+            select new Use(done.Drill, number, version, settled.Weeks, Aside.Of(written))
+            {
+                Growth = settled.Growth,
+                Unresolved = settled.Unresolved,
+            },
+        ];
+    }
+
+    /// <summary>A use of a session that is taken from another, as it is there; by itself where the client does it otherwise
+    /// here. In rounds it has the share of them already.</summary>
+    private IEnumerable<Use> Taken(ProgrammeSession session, int number, ProgrammeUse written, TakenSession taken)
+    {
+        var whole = before
+            .Where(u => u.Session == NumberOf(taken.Of) && u.Written with { Rounds = written.Rounds } == written)
+            .ToArray();
+        return whole.Length > 0
+            ? whole.Select(u => With(u, taken) with { Session = number, Growth = [], Source = Aside.Of(written) })
+            : Settled(session, number, written).Select(u => written.Rounds is null ? With(u, taken) : u);
+    }
+
+    private Use With(Use use, TakenSession taken) =>
+        use with
         {
-            Growth = settled.Growth,
-            Unresolved = settled.Unresolved,
+            Weeks = use.Weeks.Select(w => w.Shorter(taken.From(w.Dose), practice.Card.Settings.Dose)).ToSeries(),
         };
 
     /// <summary>The use that an unnamed dose of an alternate session follows: the same exercise in the session that it stands
     /// for, or else in any; in rounds as this one is, or by itself as this one is.</summary>
-    private static Use? LeadOf(Programme programme, ProgrammeSession session, ProgrammeUse written, List<Use> before) =>
+    private Use? LeadOf(ProgrammeSession session, ProgrammeUse written) =>
         session.InsteadOf is null || written.ByWeek.Count > 0 || written.Versions.Count > 0
             ? null
             : before
@@ -65,9 +96,11 @@ internal static class Uses
                 .OrderByDescending(u => programme.Sessions[u.Session - 1].Name == session.InsteadOf.Value)
                 .FirstOrDefault();
 
-    private static Use[] Kept(List<Use> uses, Programme programme, ProgrammeSession shortened, int number)
+    private Use[] Kept(ProgrammeSession shortened, int number)
     {
-        var whole = programme.Sessions.Index().First(s => s.Item.At == shortened.At).Index + 1;
-        return [.. uses.Where(u => u.Session == whole && u.Written.KeepWhenShort).Select(u => u with { Session = number })];
+        var whole = NumberOf(shortened.Name);
+        return [.. before.Where(u => u.Session == whole && u.Written.KeepWhenShort).Select(u => u with { Session = number })];
     }
+
+    private int NumberOf(string session) => programme.Sessions.Index().First(s => s.Item.Name == session).Index + 1;
 }

@@ -27,8 +27,9 @@ public sealed record LighterDose(SettledDose Dose, bool IsLighter)
         return new(ways[^1], false);
     }
 
-    private static SettledDose FewerSets(SettledDose full, int share) =>
-        Without(full, dose => dose with { Sets = Fewer(dose.Sets, share) });
+    /// <summary>A share of the sets, in per cent, and at least one; <c>plus</c> falls away.</summary>
+    public static SettledDose FewerSets(SettledDose full, int share) =>
+        Without(full, dose => dose with { Sets = new(Fewer(dose.Sets.Low, share)) });
 
     private static SettledDose FewerTimes(SettledDose full, int share) =>
         Without(full, dose =>
@@ -36,8 +37,8 @@ public sealed record LighterDose(SettledDose Dose, bool IsLighter)
             {
                 Parts = dose
                     .Parts.Select(p =>
-                        Changed(p, Fewer(p.Times, share), a =>
-                            new(a.Times is { } own ? Fewer(own, share) : null, a.Verb, a.Amount, a.Effort)
+                        Changed(p, new(Fewer(p.Times.Low, share)), a =>
+                            new(a.Times is { } own ? new Count(Fewer(own.Low, share)) : null, a.Verb, a.Amount, a.Effort)
                         )
                     )
                     .ToSeries(),
@@ -70,5 +71,6 @@ public sealed record LighterDose(SettledDose Dose, bool IsLighter)
             ? new DosePart.Group(times, part.Actions.Select(change).ToSeries())
             : new DosePart.Single(change(part.Actions[0]));
 
-    private static Count Fewer(Count times, int share) => new(Math.Max(1, GrowthWheels.HalfUp((decimal)times.Low * share / 100)));
+    /// <summary>A share of a count, in per cent, half up, and at least one.</summary>
+    public static int Fewer(int times, int share) => Math.Max(1, GrowthWheels.HalfUp((decimal)times * share / 100));
 }
