@@ -40,8 +40,9 @@ internal sealed class MutantRun(MutatedRoom room, string folder, Finder cases, P
     /// <summary>The same in milliseconds, for what is slow between two places; long, because the machine may be busy.</summary>
     private const long Pause = 20_000;
 
-    /// <summary>A mutant that so many tests do not notice, the likeliest ones first, has survived.</summary>
-    private const int Patience = 80;
+    /// <summary>A mutant that so many tests do not notice, the likeliest ones first, has survived. What reads every page is come
+    /// by by nearly all of them, and the one that looks at just this may come late.</summary>
+    private const int Patience = 600;
 
     /// <summary>The same where each is run in assemblies loaded anew.</summary>
     private const int PatienceAnew = 12;

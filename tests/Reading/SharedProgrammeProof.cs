@@ -36,6 +36,15 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
     {
         public string Name => As ?? Exercise;
 
+        /// <summary>The number of sets stands first in each dose; half up, and at least one.</summary>
+        public Item OfSets(int share) =>
+            this with
+            {
+                Weeks = new(
+                    Weeks.ToDictionary(w => w.Key, w => $"{Math.Max(1, (((w.Value[0] - '0') * share) + 50) / 100)}{w.Value[1..]}")
+                ),
+            };
+
         public string Written(bool named)
         {
             var text = new StringBuilder($"      - use: {Exercise}\n");
@@ -63,11 +72,24 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
             string.Join(", ", Weeks.Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.Key}: {w.Value}")));
     }
 
+    /// <summary>A short session that is some uses of the first, with a share of their sets.</summary>
+    /// <param name="Items">As the client does them, written out.</param>
+    private sealed record Taken(string[] Uses, int Share, List<Item> Items)
+    {
+        public string Written =>
+            $"alternate:\n  - {{ name: Less, of: Session 1, kind: short, uses: [{string.Join(", ", Uses)}], share: {Share} }}\n";
+
+        public string InFull =>
+            $"alternate:\n  - name: Less\n    instead-of: Session 1\n    kind: short\n    do:\n"
+            + string.Concat(Items.Select(i => i.OfSets(Share).Written(named: false)));
+    }
+
     private sealed record Case(
         List<(string Session, List<Item> Items)> Shared,
         List<(string Session, List<Item> Items)> Full,
         List<string> Differences,
-        List<string> Kinds
+        List<string> Kinds,
+        Taken? Less
     );
 
     [Fact]
@@ -100,7 +122,7 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
         foreach (var (kind, count) in kinds)
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{count, 6}  {kind}"));
         output.WriteLine($"{equal} of {cases} pairs are equal; of every tenth, {told} are others without their differences");
-        Assert.True(kinds.Count >= 11, $"{kinds.Count} kinds");
+        Assert.True(kinds.Count >= 12, $"{kinds.Count} kinds");
         Assert.True(told > cases / 20);
     }
 
@@ -109,6 +131,9 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
         var shared = Enumerable.Range(1, 1 + chance.Below(2)).Select(n => ($"Session {n}", Items(chance))).ToList();
         var full = shared.Select(s => (s.Item1, s.Item2.ToList())).ToList();
         var (differences, kinds, about) = (new List<string>(), new List<string>(), new HashSet<string>(StringComparer.Ordinal));
+        var less = chance.Below(3) == 0 ? Less(chance, shared[0].Item2) : null;
+        if (less is not null)
+            kinds.Add("a session taken from another");
         for (var count = chance.Below(3); count > 0; count--)
         {
             var names = shared.SelectMany(s => s.Item2).Select(i => i.Name).Distinct().Where(n => !about.Contains(n)).ToArray();
@@ -126,16 +151,25 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
             foreach (var (session, items) in next)
                 if (within is null || session == within)
                     Apply(kind, items, name, from, other, before);
+            var taken = less is null ? null : less with { Items = [.. less.Items] };
+            if (taken is not null && within is null or "Session 1")
+                Apply(kind, taken.Items, name, from, other, before);
             // Something is left of every session.
-            if (next.Any(s => s.Item2.Count == 0))
+            if (next.Any(s => s.Item2.Count == 0) || taken is { Items.Count: 0 })
                 continue;
-            full = next;
+            (full, less) = (next, taken);
             about.Add(name);
             kinds.Add(kind + (within is null ? "" : ", in a session") + (from is null ? "" : ", from a week"));
             differences.Add(Written(kind, name, within, from, other, before));
         }
 
-        return new(shared, full, differences, kinds);
+        return new(shared, full, differences, kinds, less);
+    }
+
+    private static Taken Less(Chance chance, List<Item> items)
+    {
+        var uses = items.Select(i => i.Name).Where(_ => chance.Below(3) > 0).Distinct().ToArray();
+        return new(uses, chance.Of([30, 50, 60, 100]), [.. items.Where(i => uses.Length == 0 || uses.Contains(i.Name))]);
     }
 
     /// <summary>As a coach would write it out: from the last line up, so that nothing that is put in is met again.</summary>
@@ -223,13 +257,18 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
                 )
             );
         var own = inFull
-            ? $"---\n{head}start: 2026-12-07\n{Sessions(made.Full, named: false)}---\nHello."
+            ? $"---\n{head}start: 2026-12-07\n{Sessions(made.Full, named: false)}{made.Less?.InFull}---\nHello."
             : $"---\nfrom: lunge\nstart: 2026-12-07\n"
                 + $"{(made.Differences.Count == 0 ? "" : "differences:\n" + string.Concat(made.Differences))}---\n";
         var files = Auditing
             .LittlePractice.Files.Where(f => f.Key != "clients/tess/programme.md")
             .Append(KeyValuePair.Create("clients/tess/programme.md", own))
-            .Append(KeyValuePair.Create("programmes/lunge.md", $"---\n{head}{Sessions(made.Shared, named: true)}---\nHello."));
+            .Append(
+                KeyValuePair.Create(
+                    "programmes/lunge.md",
+                    $"---\n{head}{Sessions(made.Shared, named: true)}{made.Less?.Written}---\nHello."
+                )
+            );
         var findings = new Findings();
         var practice = PracticeReader
             .Read(SourceFolder.Of(files.Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)))), findings)
@@ -242,7 +281,7 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
             Planned.Trainings(practice)[tess.Id].Hash(),
             string.Join(
                 '\n',
-                tess.Programme.AllSessions.SelectMany(s =>
+                tess.Programme.Sessions.SelectMany(s =>
                     s.Do.Select(u =>
                         $"{s.Name}: {u.Exercise.Value} {u.Side?.Value.Written} {u.FromWeek}-{u.UntilWeek} "
                         + $"{string.Join(", ", u.ByWeek.Select(l => $"{l.Week} {l.Dose.Line}"))}"

@@ -52,11 +52,7 @@ public sealed record PageSeen(
     internal PageSeen Under(PageSeen first) =>
         this with
         {
-            Styles =
-            [
-                .. first.Styles,
-                .. Styles.Where(s => s.Text is null || s.Text.Any(IsInk)).ExceptBy(first.Styles.Select(s => s.At), s => s.At),
-            ],
+            Styles = [.. first.Styles, .. Styles.ExceptBy(first.Styles.Select(s => s.At), s => s.At)],
             Policy = Policy with
             {
                 Inline =

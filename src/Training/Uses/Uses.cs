@@ -66,12 +66,16 @@ internal sealed class Uses
     /// here. In rounds it has the share of them already.</summary>
     private IEnumerable<Use> Taken(ProgrammeSession session, int number, ProgrammeUse written, TakenSession taken)
     {
-        var whole = before
-            .Where(u => u.Session == NumberOf(taken.Of) && u.Written with { Rounds = written.Rounds } == written)
-            .ToArray();
-        return whole.Length > 0
-            ? whole.Select(u => With(u, taken) with { Session = number, Growth = [], Source = Aside.Of(written) })
+        var whole = NumberOf(taken.Of);
+        var times = programme.Sessions[whole - 1].Do.Count(IsSame);
+        var done = before.Where(u => u.Session == whole && IsSame(u.Written)).ToArray();
+        // What is added beside several uses stands there as often, each time with all its versions.
+        return times > 0
+            ? done.Take(done.Length / times)
+                .Select(u => With(u, taken) with { Session = number, Growth = [], Source = Aside.Of(written) })
             : Settled(session, number, written).Select(u => written.Rounds is null ? With(u, taken) : u);
+
+        bool IsSame(ProgrammeUse other) => other with { Rounds = written.Rounds } == written;
     }
 
     private Use With(Use use, TakenSession taken) =>
