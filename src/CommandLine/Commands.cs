@@ -41,6 +41,7 @@ internal sealed class Commands
         root.Subcommands.Add(RangesCommand.Words());
         root.Subcommands.Add(ReceiveCommand.Words());
         root.Subcommands.Add(ReviewCommand.Words());
+        root.Subcommands.Add(GroupCommand.Words());
         root.Subcommands.Add(IntakeSheetCommand.Words());
         root.Subcommands.Add(FigureCommand.Words());
         root.Subcommands.Add(SchemasCommand.Words());

@@ -4,14 +4,14 @@ using Gradus.Reading;
 
 namespace Gradus.CommandLine;
 
-/// <summary><c>gradus new exercise|caution|client|programme ID</c>, <c>gradus new words LANG</c></summary>
+/// <summary><c>gradus new exercise|caution|client|programme|group|sport ID</c>, <c>gradus new words LANG</c></summary>
 internal static class NewCommand
 {
-    private static readonly string[] Kinds = ["exercise", "caution", "client", "programme", "words"];
+    private static readonly string[] Kinds = ["exercise", "caution", "client", "programme", "group", "sport", "words"];
 
     public static Command Words()
     {
-        var kind = new Argument<string>("KIND") { Description = "exercise, caution, client, programme or words." };
+        var kind = new Argument<string>("KIND") { Description = "exercise, caution, client, programme, group, sport or words." };
         var id = new Argument<string>("ID")
         {
             Description =
@@ -28,8 +28,8 @@ internal static class NewCommand
         today.Description = "Let a client's programme begin on the Monday after this day; the default is today.";
         var command = new Command(
             "new",
-            "Adds an exercise, a caution, a client, a programme for several clients or the words of a language to a practice, "
-                + "with every key explained."
+            "Adds an exercise, a caution, a client, a programme for several clients, a group that trains together, a sport "
+                + "or the words of a language to a practice, with every key explained."
         )
         {
             kind,
@@ -67,6 +67,8 @@ internal static class NewCommand
         {
             "client" => $"clients/{id}",
             "words" => $"words/{id}.yaml",
+            "group" => Group.PathOf(id),
+            "sport" => $"sports/{id}.yaml",
             _ => $"{kind}s/{id}.md",
         };
         var there = folder == "." ? place : Path.Combine(folder, place);
@@ -104,6 +106,18 @@ internal static class NewCommand
                 );
                 return $"{there} is there. Write its sessions, and in the programme.md of each client who follows it "
                     + $"'from: {id}', 'start' and what is the client's own.";
+            case "group":
+                FreshFiles.WriteFile(there, EditorSchemas.Named(new($"groups/{id}.yaml", NewGroup.Text(id, practice))).Text);
+                return $"{there} is there. Say who trains together, and when; then 'gradus group' makes the sheet of a class.";
+            case "sport":
+                FreshFiles.WriteFile(
+                    there,
+                    EditorSchemas
+                        .Named(new($"sports/{id}.yaml", StarterFiles.Text("new/sport.yaml", ("title", StarterFiles.Title(id)))))
+                        .Text
+                );
+                return $"{there} is there. Put the sport's own words for its sides in it, and name {id} under 'sport' of who "
+                    + "plays it.";
             case "words":
                 FreshFiles.WriteFile(there, EditorSchemas.Named(new($"words/{id}.yaml", FreshWords.Text(id))).Text);
                 return FreshWords.IsBuiltIn(id)

@@ -26,13 +26,13 @@ public sealed class UseErrorTests
             { "Unknown command 'publsh'. Did you mean 'publish'?", ["publsh"] },
             {
                 "Unknown command 'frobnicate'. Commands: begin, new, publish, audit, card, open, watch, compare, screen, load, "
-                    + "ranges, receive, review, intake-sheet, figure, schemas, dose, explain.",
+                    + "ranges, receive, review, group, intake-sheet, figure, schemas, dose, explain.",
                 ["frobnicate"]
             },
             { "Unknown word 'more'. Options of 'dose': --weeks, --lighter, --format.", ["dose", "3 x hold 30 s", "more"] },
             {
                 "Say what to do: begin, new, publish, audit, card, open, watch, compare, screen, load, ranges, "
-                    + "receive, review, intake-sheet, figure, schemas, dose, explain. 'gradus --help' tells more.",
+                    + "receive, review, group, intake-sheet, figure, schemas, dose, explain. 'gradus --help' tells more.",
                 []
             },
             { "Option '--to' is required.", ["publish", Repository.Path("content")] },

@@ -24,6 +24,7 @@ public sealed partial class ContractTests
         "CoachPage",
         "FigureSheet",
         "FindingHtml",
+        "GroupHtml",
         "ReviewHtml",
         "Watching/WatchPages",
     ];

@@ -19,7 +19,10 @@ internal sealed class SourceKeys
     public SourceKeys(SourceFolder folder, Practice practice)
     {
         errors = new(() => string.Join('\n', practice.OwnErrors.All));
-        var lines = folder.Paths.Select(path => (Path: path, Line: $"{path} {folder.HashOf(path)}")).ToArray();
+        var lines = folder
+            .Paths.Where(path => !Group.IsOf(path))
+            .Select(path => (Path: path, Line: $"{path} {folder.HashOf(path)}"))
+            .ToArray();
         var links = folder.Links.Select(link => $"{link} ->").ToArray();
         exercises = lines.Where(l => IsExercise(l.Path)).ToLookup(l => ExerciseOf(l.Path), l => l.Line, StringComparer.Ordinal);
         clients = lines

@@ -36,6 +36,8 @@ public sealed class Reach
     {
         if (file.StartsWith("clients/", StringComparison.Ordinal))
             return OwnerOf(file) == client.Text;
+        if (Group.IsOf(file))
+            return false;
         if (file.StartsWith("cautions/", StringComparison.Ordinal) && !readCautions.Contains(Translation.FileOf(file) ?? file))
             return true;
         return !IsShared(file) || (files.TryGetValue(file, out var clients) && clients.Contains(client.Text));

@@ -52,26 +52,33 @@ public abstract record Difference(string Use, string? In, int? FromWeek, string 
     /// one that is taken from another, one for the use there besides, before which its own goes.</param>
     public static ProgrammeSession Applied(ProgrammeSession session, IEnumerable<Difference> differences)
     {
+        var own = differences.Where(d => d.IsIn(session)).ToArray();
+        return own.Length == 0 ? session : session with { Do = Placed(session, own).Select(p => p.Use).ToSeries() };
+    }
+
+    /// <summary>The uses of a session as the client does it, in order, each with what it comes of.</summary>
+    /// <param name="differences">As for <see cref="Applied"/>.</param>
+    public static IEnumerable<PlacedUse> Placed(ProgrammeSession session, IEnumerable<Difference> differences)
+    {
         var own = differences.Where(d => d.IsIn(session)).OrderBy(d => d.IsInTheWhole(session)).ToArray();
         var added = own.OfType<Add>().ToArray();
-        return own.Length == 0
-            ? session
-            : session with
-            {
-                Do = session
-                    .Do.SelectMany(Around)
-                    .Concat(added.Where(a => a.Use.Length == 0 && a.In == session.Name).Select(a => a.Added))
-                    .ToSeries(),
-            };
+        return session
+            .Do.SelectMany(Around)
+            .Concat(
+                added
+                    .Where(a => a.Use.Length == 0 && a.In == session.Name)
+                    .Select(a => new PlacedUse(a.Added, session.Do.Count, a))
+            );
 
-        IEnumerable<ProgrammeUse> Around(ProgrammeUse use)
+        IEnumerable<PlacedUse> Around(ProgrammeUse use, int index)
         {
             var beside = added.Where(a => a.Use == use.Name).ToLookup(a => a.IsBefore);
+            var other = own.FirstOrDefault(d => d is not Add && d.Use == use.Name);
             return
             [
-                .. beside[true].Select(a => InRoundsOf(use, a.Added)),
-                .. Done(use, own.FirstOrDefault(d => d is not Add && d.Use == use.Name)),
-                .. beside[false].Select(a => InRoundsOf(use, a.Added)),
+                .. beside[true].Select(a => new PlacedUse(InRoundsOf(use, a.Added), index, a)),
+                .. Done(use, other).Select(u => new PlacedUse(u, index, other)),
+                .. beside[false].Select(a => new PlacedUse(InRoundsOf(use, a.Added), index, a)),
             ];
         }
     }
@@ -115,3 +122,9 @@ public abstract record Difference(string Use, string? In, int? FromWeek, string 
     /// <summary>What is done beside a use of a round, or in its place, is done in the round.</summary>
     private static ProgrammeUse InRoundsOf(ProgrammeUse use, ProgrammeUse other) => other with { Rounds = use.Rounds };
 }
+
+/// <summary>A use that a client does, and where it stands in the session that it comes from.</summary>
+/// <param name="Index">Of the use there, from 0, that it is, stands beside or is done in place of; behind the last one the number
+/// of uses.</param>
+/// <param name="By">What makes the client's own of it; null where it is as it is shared.</param>
+public sealed record PlacedUse(ProgrammeUse Use, int Index, Difference? By);

@@ -29,6 +29,9 @@ public sealed record Practice(
     /// <summary>The programmes that several clients may follow, as far as they could be read.</summary>
     public Series<SharedProgramme> Programmes { get; init; } = [];
 
+    /// <summary>Who trains together, as far as it could be read; of no client's pages.</summary>
+    public Series<Group> Groups { get; init; } = [];
+
     private readonly Dictionary<ExerciseId, Exercise> exercises = Exercises.ToDictionary(e => e.Id);
     private readonly Dictionary<ClientId, Client> clients = Clients.ToDictionary(c => c.Id);
     private readonly Dictionary<CautionId, Caution> cautions = Cautions.ToDictionary(c => c.Id);

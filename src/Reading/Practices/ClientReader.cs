@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gradus.Domain;
 
 namespace Gradus.Reading;
@@ -27,7 +26,7 @@ internal static class ClientReader
         var language = LanguageReader.In(fields, words);
         var zone = ZoneReader.In(fields);
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
-        var hour = HourIn(fields);
+        var hour = HourReader.Read(fields);
         var minutes = fields.NeedWhole("minutes", 1, 240);
         var equipment = fields.Texts("equipment").Select(e => e.Value).ToSeries();
         var agreed = AgreementIn(fields);
@@ -131,23 +130,6 @@ internal static class ClientReader
         }
 
         return sports.ToSeries();
-    }
-
-    private static TimeOnly? HourIn(Fields fields)
-    {
-        if (fields.Mention("hour") is not { } hour)
-            return null;
-        fields.SourceFile.Note(hour, new ValueKind.Pattern("^([01][0-9]|2[0-3]):[0-5][0-9]$", IsOfDigits: false));
-        if (TimeOnly.TryParseExact(hour.Value, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
-            return time;
-        fields.SourceFile.Fault(
-            Faults.ValueWrong,
-            hour.At,
-            $"{Quote.Of(hour.Value)} is no time of day.",
-            "Write hours and minutes in quotation marks, as \"18:30\".",
-            hour.Value.Length
-        );
-        return null;
     }
 
     private static Agreement? AgreementIn(Fields fields)

@@ -69,7 +69,7 @@ internal static class FollowedReader
             }
             : client.Programme;
 
-    private static SharedProgramme? Named(
+    public static SharedProgramme? Named(
         SourceFile sheet,
         Mention<string> from,
         IReadOnlyDictionary<string, SharedProgramme?> shared

@@ -124,6 +124,22 @@ public static class PracticeReader
             )
             .OfType<Client>()
             .ToSeries();
+        var groups = Ids(folder, "groups", ".yaml", findings)
+            .Select(id =>
+                run.Part(
+                    Group.PathOf(id),
+                    said =>
+                        SourceFile.Of(folder, Group.PathOf(id), said) is { } sheet
+                            ? GroupReader.Read(sheet, id, clients, clientIds, shared)
+                            : null,
+                    run.Version(Group.PathOf(id)),
+                    clients,
+                    programmes,
+                    string.Join('\n', clientIds)
+                )
+            )
+            .OfType<Group>()
+            .ToSeries();
         var glossary = run.Part(
             "glossary.yaml",
             said => Optional(folder, "glossary.yaml", said) is { } sheet ? GlossaryReader.Read(sheet) : [],
@@ -155,6 +171,7 @@ public static class PracticeReader
                 )
                 {
                     Programmes = programmes,
+                    Groups = groups,
                 },
             all
         );

@@ -20,6 +20,7 @@ internal sealed record SchemaKind(string Name, string Path)
         new("client", "clients/ID/client.yaml"),
         new("shared-programme", "programmes/ID.md"),
         new("programme", "clients/ID/programme.md"),
+        new("group", "groups/ID.yaml"),
         new("answers", "clients/ID/answers.yaml"),
         new("link", "clients/ID/link.yaml"),
         new("edition", "clients/ID/editions/N.yaml"),

@@ -9,7 +9,8 @@ namespace Gradus.Trainings;
 public sealed record PastWeeks(int Session, ExerciseId? Exercise, Series<int> Weeks)
 {
     /// <summary>An exercise that is taken out of its session is none of it, because that must be possible at any time; nor is
-    /// another day of the week.</summary>
+    /// another day of the week, nor a session that may be chosen in place of another and was not there: nobody was asked to do
+    /// it.</summary>
     /// <param name="over">The last week that is over.</param>
     public static IEnumerable<PastWeeks> Of(Series<EditionSession> before, Series<EditionSession> now, int over)
     {
@@ -20,7 +21,7 @@ public sealed record PastWeeks(int Session, ExerciseId? Exercise, Series<int> We
             var earlier = both.FirstOrDefault(b => b.After == session).Before;
             if (earlier is null)
             {
-                foreach (var use in session.Uses)
+                foreach (var use in session.InsteadOf.Length == 0 ? session.Uses : [])
                     if (Where(w => use.In(w) is not null) is { Count: > 0 } begun)
                         yield return new(place, use.Exercise, begun);
                 continue;

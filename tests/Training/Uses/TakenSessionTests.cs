@@ -24,8 +24,8 @@ public sealed class TakenSessionTests
           of: [{ use: sway, as: round, side: right }, { use: lean, as: other }]
         """;
 
-    /// <summary>By hand, half of three sets is two and of two is one. Week 1: 5 + 30 + 20 + 30 = 85; week 2: and 10 + 5 + 20 = 120;
-    /// week 3: 20 more.</summary>
+    /// <summary>By hand, half of three sets is two and of two is one. Week 1: 5 + 30 + 20 + 30 = 85; week 2: and 10 + 5 + 20, so
+    /// 120; week 3: 20 more.</summary>
     [Fact]
     public void It_has_the_doses_the_weeks_and_the_order_of_the_whole_with_its_share_of_the_sets()
     {
