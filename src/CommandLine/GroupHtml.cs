@@ -78,7 +78,7 @@ internal static class GroupHtml
     private static string ExerciseOf(GroupPart part) =>
         (part.Does.FirstOrDefault(d => d.Use.InsteadOf is null).Use ?? part.Does[0].Use).Use.Exercise.Id.Text;
 
-    /// <summary>A line for each way in which it is done, the commonest first, without names where it is everybody's.</summary>
+    /// <summary>A line for each way in which it is done, what is shared first; that of most without their names.</summary>
     private static IEnumerable<string> HowOf(
         Practice practice,
         GroupPart part,
@@ -95,7 +95,8 @@ internal static class GroupHtml
         foreach (var way in ways)
         {
             var other = way.Key.Exercise == main ? "" : $"{practice.Of(new ExerciseId(way.Key.Exercise)).Title}: ";
-            var who = way.Count() == everybody ? "" : $" ({string.Join(", ", way.Select(d => names[d.Client.Id]))})";
+            var isUsual = way == ways[0] && way.Count() > everybody / 2;
+            var who = isUsual ? "" : $" ({string.Join(", ", way.Select(d => names[d.Client.Id]))})";
             yield return $"{other}{way.Key.Dose}{who}";
         }
     }
@@ -182,7 +183,7 @@ internal static class GroupHtml
             if (does.IsAdded)
                 yield return $"{title} too";
             if (does.Placed.By is Difference.Change)
-                yield return $"{title} with a side or dose of their own";
+                yield return $"{title}: own dose or side";
         }
 
         string TitleOf(string use) =>
@@ -233,7 +234,7 @@ internal static class GroupHtml
         );
     }
 
-    private static string Lines(IEnumerable<string> lines) => string.Join("<br>", lines.Select(Escape));
+    private static string Lines(IEnumerable<string> lines) => string.Join("; ", lines.Select(Escape));
 
     private static string N(int number) => number.ToString(CultureInfo.InvariantCulture);
 

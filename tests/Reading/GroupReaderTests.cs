@@ -82,7 +82,7 @@ public sealed class GroupReaderTests
     {
         var names = Enumerable.Range(1, Group.Most + 1).Select(n => $"member-{n:00}").ToArray();
         var (_, findings) = Read(Whole.Replace("bram, tess", string.Join(", ", names), StringComparison.Ordinal), names);
-        Assert.Equal("A group has at most 16 clients: more do not fit on one page.", Assert.Single(findings).Message);
+        Assert.Equal("A group has at most 12 clients: more do not fit on one page.", Assert.Single(findings).Message);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed record Group(
 )
 {
     /// <summary>More do not fit on one page.</summary>
-    public const int Most = 16;
+    public const int Most = 12;
 
     public static string PathOf(string id) => $"groups/{id}.yaml";
 
