@@ -16,6 +16,8 @@ internal static class FollowedText
             to.WriteLine($"pause: {pause.From.Iso()} to {pause.Until.Iso()}");
         foreach (var session in from.OwnDays)
             to.WriteLine($"days of '{session}': the client's own");
+        if (from.Minutes is { } minutes)
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"minutes for a session: {minutes}"));
         if (from.HasOwnLetter)
             to.WriteLine("letter: the client's own");
         foreach (var difference in from.Differences)

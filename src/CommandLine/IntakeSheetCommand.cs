@@ -14,7 +14,7 @@ internal static class IntakeSheetCommand
 {
     /// <summary>What the questions and the words around them come from, beside the exercises.</summary>
     private static bool IsNeeded(string file, Practice? practice) =>
-        file is "practice.md" or "conditions.yaml" || (practice is not null && file == $"words/{practice.Card.Language}.yaml");
+        file is "practice.md" or Condition.File || (practice is not null && file == $"words/{practice.Card.Language}.yaml");
 
     private const string TheTheme = "the theme stands in the way of the sheet.";
 

@@ -130,7 +130,7 @@ public sealed class ScreenCommandTests
                 )
         );
         var (status, output, error) = Gradus.Run("screen", folder.Root, "--today", Today);
-        Assert.Equal((1, $"gradus: rufus cannot be read; 'gradus audit {folder.Root}' says why.\n"), (status, error));
+        Assert.Equal((1, $"gradus: piers, rufus cannot be read; 'gradus audit {folder.Root}' says why.\n"), (status, error));
         Assert.Contains("Nuala Brannock: 0 allowed, 0 limited, 26 forbidden\n", output, StringComparison.Ordinal);
         Assert.Contains(
             "  forbidden  Wall calf lean: not asked about a hernia; exercises/wall-calf-lean.md\n",

@@ -29,6 +29,8 @@ public sealed record Client(
     Location At
 )
 {
+    public const int MostMinutes = 240;
+
     /// <summary>Null where the client goes on.</summary>
     public Stopped? Stopped { get; init; }
 

@@ -16,6 +16,9 @@ public sealed record Condition(
     Basis? Basis = null
 )
 {
+    /// <summary>In which they stand.</summary>
+    public const string File = "conditions.yaml";
+
     public bool IsAlwaysAsked => Basis is not null && Id != AlwaysAsked.Age;
 
     /// <summary>Whether its name and its question are in the words of Gradus, which are in the catalogue of each

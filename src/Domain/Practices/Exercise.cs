@@ -54,6 +54,11 @@ public sealed record Exercise(
     /// <summary>The properties it says, and those that follow from its dose at the high end.</summary>
     public IEnumerable<string> AllProperties => Properties.Concat(Dose.Dose is { } dose ? DoseProperties.Of(dose) : []);
 
+    /// <summary>Whether it loads that region on some side: by what it says, by its position and what is held, or because it
+    /// trains that joint.</summary>
+    public bool MayLoad(Region region) =>
+        (Trains.Region is { } trained && region.IsLoadedWith(trained)) || Loads.Any(l => region.IsLoadedWith(l.Region));
+
     /// <summary>Every condition it asks about, each once: not-with first, then clear-first.</summary>
     public IEnumerable<Mention<ConditionId>> Contraindications => NotWith.Concat(ClearFirst).DistinctBy(c => c.Value);
 }

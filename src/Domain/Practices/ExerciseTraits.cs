@@ -1,8 +1,9 @@
 namespace Gradus.Domain;
 
 /// <summary>What exercises may have in common: one of these is enough.</summary>
-/// <param name="Properties">As an exercise's header writes them (<see cref="WorkProperty.Written"/>).</param>
-/// <param name="Loads">Regions, on whichever side.</param>
+/// <param name="Properties">As an exercise's header writes them (<see cref="WorkProperty.Written"/>); whoever is on hands and
+/// knees has weight on the hands, written or not.</param>
+/// <param name="Loads">Regions, on whichever side, by what the exercise says or rests on, or because it trains them.</param>
 /// <param name="At">Where it is written.</param>
 public sealed record ExerciseTraits(
     Series<string> Properties,
@@ -13,8 +14,8 @@ public sealed record ExerciseTraits(
 )
 {
     public bool Fit(Exercise exercise) =>
-        Properties.Any(exercise.Properties.Contains)
+        WorkProperty.Of(exercise.Drill, exercise.Dose.Dose).Any(Properties.Contains)
         || Stages.Contains(exercise.Stage)
         || Positions.Contains(exercise.Position)
-        || Loads.Any(region => exercise.Loads.Any(load => load.Region == region));
+        || Loads.Any(exercise.MayLoad);
 }

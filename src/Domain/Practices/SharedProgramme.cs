@@ -26,10 +26,12 @@ public sealed record SharedProgramme(
 }
 
 /// <summary>The shared programme that a client follows, and what the client does otherwise.</summary>
+/// <param name="Minutes">The time that the client has for a session of it; null where client.yaml says it.</param>
 /// <param name="HasOwnLetter">Whether the client reads another letter than the shared one.</param>
 public sealed record SharedFrom(
     Mention<string> Programme,
     Series<Difference> Differences,
     Series<string> OwnDays,
+    int? Minutes,
     bool HasOwnLetter
 );

@@ -51,4 +51,31 @@ public static class WorkProperty
 
     /// <summary>Those that also follow without being written.</summary>
     public static readonly Series<string> Derived = [Everything, EndRange, Loaded];
+
+    /// <summary>Of <see cref="Written"/> those that work has: what the coach says, and what follows from its position, its motion
+    /// and its dose.</summary>
+    /// <param name="dose">Null where it could not be understood.</param>
+    public static IEnumerable<string> Of(Drill drill, Dose? dose)
+    {
+        foreach (var said in drill.Properties)
+            yield return said;
+        if (drill.Position is Position.HandsAndKnees or Position.Hanging)
+            yield return WeightOnHands;
+        if (dose is not null && BendsTheTrunk(drill, dose))
+            yield return TrunkEndRange;
+    }
+
+    /// <summary>Whether the trunk is bent or turned to its end.</summary>
+    public static bool BendsTheTrunk(Drill drill, Dose dose) =>
+        drill.Properties.Contains(TrunkEndRange) || (drill.Trains.Region is { IsSpine: true } && GoesToTheEnd(drill, dose));
+
+    /// <summary>Whoever holds, raises or moves may come to the end of the joint, unless the coach says otherwise; so does a push
+    /// in a place where range is gained or its end controlled.</summary>
+    public static bool GoesToTheEnd(Drill drill, Dose dose) =>
+        !drill.Properties.Contains(MidRange)
+        && (
+            drill.Stage is Stage.Gain or Stage.Control && dose.Actions.Any(a => a.Verb is not Verb.Breathe)
+            || dose.Actions.Any(a => a.Verb is Verb.Hold or Verb.Raise or Verb.Move)
+            || drill.Properties.Contains(SitsOnHeels)
+        );
 }

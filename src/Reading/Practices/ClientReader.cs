@@ -27,7 +27,7 @@ internal static class ClientReader
         var zone = ZoneReader.In(fields);
         var days = WeekdayWords.Of(sheet, fields.NeedTexts("days"));
         var hour = HourReader.Read(fields);
-        var minutes = fields.NeedWhole("minutes", 1, 240);
+        var minutes = fields.NeedWhole("minutes", 1, Client.MostMinutes);
         var equipment = fields.Texts("equipment").Select(e => e.Value).ToSeries();
         var agreed = AgreementIn(fields);
         var (born, answered, answers) = ToldReader.Read(fields, told, known);

@@ -118,7 +118,7 @@ internal static class ConditionReader
                 unsided.Add(id.Text);
             if (id is not null && name is not null && question is not null && where is not null)
                 conditions.Add(
-                    new(id, name, question, where, sided, floor is null ? fields.At : Location.Whole("conditions.yaml"), basis)
+                    new(id, name, question, where, sided, floor is null ? fields.At : Location.Whole(Condition.File), basis)
                     {
                         IsSaidByGradus = floor is not null,
                         NotWithFor = notWith,

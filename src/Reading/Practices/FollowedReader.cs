@@ -22,6 +22,7 @@ internal static class FollowedReader
         var calendar = start is { } first ? new WeekCalendar(first, pauses) : null;
         var retest = ProgrammeReader.RetestIn(fields, calendar, weeks);
         var days = DaysIn(fields, followed);
+        var minutes = fields.Whole("minutes", 1, Client.MostMinutes);
         var differences = followed is null ? [] : DifferenceReader.Read(fields, followed, new UseReader(weeks, known, settings));
         if (followed is null)
             fields.Take("differences");
@@ -46,7 +47,7 @@ internal static class FollowedReader
             Retest = retest
                 ?? (followed.RetestWeek is { } week ? new(calendar.FirstDayOf(week), calendar.LastDayOf(week)) : null),
             Pauses = pauses,
-            From = new(from, differences, days.Keys.Order(StringComparer.Ordinal).ToSeries(), own),
+            From = new(from, differences, days.Keys.Order(StringComparer.Ordinal).ToSeries(), minutes, own),
         };
 
         Series<ProgrammeSession> Own(Series<ProgrammeSession> sessions) =>

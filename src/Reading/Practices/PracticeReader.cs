@@ -54,9 +54,9 @@ public static class PracticeReader
         var settings = (card?.Settings ?? PracticeSettings.Default).Dose;
         var language = card?.Language ?? WordsReader.First;
         var conditions = run.Part(
-            "conditions.yaml",
-            said => ConditionReader.Read(One(folder, "conditions.yaml", said), words.In(language, WordsReader.First), said),
-            run.Version("conditions.yaml"),
+            Condition.File,
+            said => ConditionReader.Read(One(folder, Condition.File, said), words.In(language, WordsReader.First), said),
+            run.Version(Condition.File),
             words,
             language
         );
@@ -231,6 +231,7 @@ public static class PracticeReader
             ? client with
             {
                 Programme = FollowedReader.Addressed(client),
+                Minutes = client.Programme.From?.Minutes ?? client.Minutes,
                 Log = KeptLogReader.Read(folder, id, findings),
                 Link = link,
                 Editions = editions,

@@ -100,7 +100,7 @@ internal static class ClearanceCheck
         {
             ClearanceLimit.EffortAtMost most => Hardness.IsBeyond(dose.AsDose, most.Percent),
             ClearanceLimit.HoldAtMost most => LongestHold(dose, settings) > most.Seconds.Value,
-            ClearanceLimit.NoEndRangeTrunkBending => WorkProperties.BendsTheTrunk(exercise, dose.AsDose),
+            ClearanceLimit.NoEndRangeTrunkBending => WorkProperty.BendsTheTrunk(exercise, dose.AsDose),
             ClearanceLimit.NotLyingOnTheFront => exercise.Position == Position.Prone,
             _ => throw new NotSupportedException(limit.GetType().Name),
         };

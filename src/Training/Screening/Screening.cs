@@ -33,12 +33,7 @@ public static class Screening
             .ToSeries();
 
     /// <summary>Whether some side of the condition's region is loaded.</summary>
-    public static bool MayLoad(Condition condition, Exercise exercise) =>
-        condition.IsSided
-        && (
-            (exercise.Trains.Region is { } trained && condition.Where.IsLoadedWith(trained))
-            || exercise.Loads.Any(l => condition.Where.IsLoadedWith(l.Region))
-        );
+    public static bool MayLoad(Condition condition, Exercise exercise) => condition.IsSided && exercise.MayLoad(condition.Where);
 
     /// <summary>Whether the use rests on a clearance of that condition.</summary>
     public static bool RestsOnClearance(Practice practice, Client client, Use use, Condition condition) =>

@@ -20,32 +20,13 @@ public static class WorkProperties
     {
         yield return WorkProperty.Everything;
         yield return Kebab.Of(drill.Position.ToString());
-        foreach (var own in drill.Properties.Concat(DoseProperties.Of(dose)))
+        foreach (var own in WorkProperty.Of(drill, dose).Concat(DoseProperties.Of(dose)))
             yield return own;
         if (Hardness.IsVigorous(drill, dose))
             yield return DoseProperties.HardEffort;
         if (IsLoaded(drill, dose))
             yield return WorkProperty.Loaded;
-        if (drill.Position is Position.HandsAndKnees or Position.Hanging)
-            yield return WorkProperty.WeightOnHands;
-        if (GoesToTheEnd(drill, dose))
+        if (WorkProperty.GoesToTheEnd(drill, dose))
             yield return WorkProperty.EndRange;
-        if (BendsTheTrunk(drill, dose))
-            yield return WorkProperty.TrunkEndRange;
     }
-
-    /// <summary>Whether the trunk is bent or turned to its end.</summary>
-    public static bool BendsTheTrunk(Drill drill, Dose dose) =>
-        drill.Properties.Contains(WorkProperty.TrunkEndRange)
-        || (drill.Trains.Region is { IsSpine: true } && GoesToTheEnd(drill, dose));
-
-    /// <summary>Whoever holds, raises or moves may come to the end of the joint, unless the coach says otherwise; so does a push
-    /// in a place where range is gained or its end controlled.</summary>
-    private static bool GoesToTheEnd(Drill drill, Dose dose) =>
-        !drill.Properties.Contains(WorkProperty.MidRange)
-        && (
-            drill.Stage is Stage.Gain or Stage.Control && dose.Actions.Any(a => a.Verb is not Verb.Breathe)
-            || dose.Actions.Any(a => a.Verb is Verb.Hold or Verb.Raise or Verb.Move)
-            || drill.Properties.Contains(WorkProperty.SitsOnHeels)
-        );
 }

@@ -21,7 +21,7 @@ public sealed class WorkPropertiesTests
     public void The_trunk_comes_to_its_end_by_what_is_done_and_where(Stage stage, string dose, bool bends)
     {
         var (drill, does) = Of(dose);
-        Assert.Equal(bends, WorkProperties.BendsTheTrunk(drill with { Stage = stage }, does));
+        Assert.Equal(bends, WorkProperty.BendsTheTrunk(drill with { Stage = stage }, does));
     }
 
     [Theory]
@@ -32,7 +32,7 @@ public sealed class WorkPropertiesTests
     public void Another_joint_s_end_is_not_the_trunk_s(string trains, string more, bool bends)
     {
         var (drill, does) = Of("2 x hold 30 s, each side", trains, more);
-        Assert.Equal(bends, WorkProperties.BendsTheTrunk(drill, does));
+        Assert.Equal(bends, WorkProperty.BendsTheTrunk(drill, does));
     }
 
     [Theory]

@@ -22,7 +22,7 @@ public sealed class ClearanceMissing : IObjectionRule
                 $"'{practice.TitleOf(use)}' needs a clearance for {practice.Of(objection.Condition).Name}"
                     + $"{(objection.With is { } with ? $", which matters with {WhatOf(with)}" : "")}: {client.Name} "
                     + $"{(objection.Condition == AlwaysAsked.Age ? "is" : "answered yes")}, and there is "
-                    + $"{Older(client, objection.Condition)}.",
+                    + $"{Older(client, objection.Condition)}.{ByTraits.Said(objection)}",
                 "Take it out until a clinician has cleared it; then write that under 'clearances' in client.yaml."
                     + (objection.With is null ? "" : $" {practice.Of(objection.Condition).Basis?.Because}"),
                 use.Exercise.Id.Text.Length

@@ -15,7 +15,7 @@ public sealed class ContraindicatedExercise : IObjectionRule
             Level.Error,
             client.Id,
             use.At,
-            said.Value.Message,
+            said.Value.Message + (objection is Objection.Forbidden ? ByTraits.Said(objection) : ""),
             (said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help)
                 + AsDifference(practice, client, use, said.Value.Alone is not null),
             use.Exercise.Id.Text.Length

@@ -50,8 +50,14 @@ internal sealed record MadeExercise(
 /// <param name="Where">The region; "whole body" for no one place.</param>
 internal sealed record MadeCondition(string Id, string Where, bool IsSided);
 
+/// <summary>What comes of a yes for every exercise that has something.</summary>
+/// <param name="IsNotWith">Else it needs a clearance.</param>
+/// <param name="Key">properties, stages, positions or loads.</param>
+/// <param name="Value">Of positions several, with commas.</param>
+internal sealed record MadeTrait(string Condition, bool IsNotWith, string Key, string Value);
+
 /// <summary>The exercises and conditions that the clients of one made practice share.</summary>
-internal sealed record MadeLibrary(MadeExercise[] Exercises, int AnswersLast, int YouthEffort)
+internal sealed record MadeLibrary(MadeExercise[] Exercises, int AnswersLast, int YouthEffort, MadeTrait[] Traits)
 {
     /// <summary>The practice's own questions, beside those that everybody is asked.</summary>
     public static readonly MadeCondition[] Own =
@@ -209,7 +215,31 @@ internal sealed record MadeLibrary(MadeExercise[] Exercises, int AnswersLast, in
     /// <summary>Six exercises: three whose doses have ranges, and three without, which are their easier and harder
     /// versions.</summary>
     public static MadeLibrary Of(Reading.Chance chance) =>
-        new([.. Enumerable.Range(0, 6).Select(i => One(chance, i))], chance.Of([180, 180, 60, 25]), chance.Of([60, 60, 40, 75]));
+        new(
+            [.. Enumerable.Range(0, 6).Select(i => One(chance, i))],
+            chance.Of([180, 180, 60, 25]),
+            chance.Of([60, 60, 40, 75]),
+            [TraitOf(chance)]
+        );
+
+    private static MadeTrait TraitOf(Reading.Chance chance)
+    {
+        var (condition, key) = (chance.Of(Own).Id, chance.Of(["properties", "stages", "positions", "loads"]));
+        return new(
+            condition,
+            chance.Below(2) == 0,
+            key,
+            chance.Of(
+                key switch
+                {
+                    "properties" => ["trunk-end-range", "jumping", "balance", "weight-on-hands", "worn-load"],
+                    "stages" => Stages,
+                    "positions" => [string.Join(", ", Positions.Where(_ => chance.Below(2) == 0).DefaultIfEmpty("squat"))],
+                    _ => new[] { "ankle", "knee", "wrist", "shoulder", "neck", "lower-back", "calf", "groin" },
+                }
+            )
+        );
+    }
 
     private static MadeExercise One(Reading.Chance chance, int index)
     {

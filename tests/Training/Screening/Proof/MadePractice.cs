@@ -48,6 +48,11 @@ internal sealed record MadePractice(MadeLibrary Library, MadeClient[] Clients)
                     MadeLibrary.Own.Select(c =>
                         $"- id: {c.Id}\n  name: {c.Id}\n  question: Is there {c.Id}?\n  where: "
                         + $"{c.Where}\n{(c.IsSided ? "  sided: yes\n" : "")}"
+                        + string.Concat(
+                            Library
+                                .Traits.Where(t => t.Condition == c.Id)
+                                .Select(t => $"  {(t.IsNotWith ? "not-with" : "clear-first")}-for: {{ {t.Key}: [{t.Value}] }}\n")
+                        )
                     )
                 )
             );

@@ -52,9 +52,12 @@ internal sealed record ProofCase(
 
     private static readonly Theme Theme = ThemeFolder.Plain();
 
+    /// <summary>From which the practices of a plain run have every kind.</summary>
+    private const ulong FirstSeed = 301;
+
     public static IEnumerable<ProofCase> Of(int number, int clients)
     {
-        var made = MadePractice.Of(new Chance((ulong)(number + 1)), clients);
+        var made = MadePractice.Of(new Chance(FirstSeed + (ulong)number), clients);
         var files = made.Files();
         var findings = new Findings();
         var practice = PracticeReader.Read(files.Folder, findings).Practice

@@ -101,6 +101,10 @@ internal sealed class ProofSpread
         "published: pain above ease off elsewhere",
         "published: a held load",
         "published: pain that is trained with",
+        "trait: properties",
+        "trait: stages",
+        "trait: positions",
+        "trait: loads",
         "log: a sign",
         "log: after the answers",
         "published: a sign of the log, cleared",
@@ -192,6 +196,8 @@ internal sealed class ProofSpread
         : "age: under 18 with guardian";
         foreach (var line in judged.Second)
             yield return "against: " + Against(line);
+        foreach (var trait in SecondJudgement.ByTraits(judged.Library, client))
+            yield return "trait: " + trait.Key;
         if (SecondReturned.SignCounts(client, ProofSlip.None))
             yield return "log: a sign";
         if (client.Log.Any(e => e.Day >= client.Answered))

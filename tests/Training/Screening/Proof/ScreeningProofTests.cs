@@ -13,7 +13,7 @@ public sealed class ScreeningProofTests(ITestOutputHelper output)
 
     private const int ClientsOfAPractice = 20;
 
-    private static readonly int Practices = LongProof.Whole ? 5000 : 50;
+    private static readonly int Practices = LongProof.Whole ? 5000 : 80;
 
     [Fact]
     public void The_two_judgements_agree_and_no_site_holds_what_is_forbidden()

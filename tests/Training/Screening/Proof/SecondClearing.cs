@@ -21,11 +21,12 @@ internal sealed class SecondClearing(MadeClient client, ProofSlip slip)
             )
                 if (
                     slip != ProofSlip.DatesForgotten
-                    // A sign of the log needs no leave for days before the client was asked again.
+                    // A sign of the log needs no leave for days that are over: before the client was asked again, and where
+                    // nobody asked yet, which stops them anyway, before the first leave.
                     && (
                         condition != "signs-or-symptoms"
                         || !SecondReturned.NeedsNoLeaveBefore(client, slip)
-                        || day >= client.Answered
+                        || day >= (SecondReturned.IsAskedAgain(client, slip) ? client.Answered : own.Min(c => c.On))
                     )
                     && !own.Any(c => c.On <= day && day <= c.Until && (!withinYear || day <= c.On.AddYears(1)))
                 )

@@ -21,6 +21,17 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         return all;
     }
 
+    /// <summary>What holds for something that is done, and that the exercise does not name, of a condition answered with
+    /// yes.</summary>
+    public static IEnumerable<MadeTrait> ByTraits(MadeLibrary library, MadeClient client) =>
+        from done in new SecondJudgement(library, client, ProofSlip.None).Done()
+        from trait in library.Traits
+        where (client.AnswerTo(trait.Condition, ProofSlip.None) ?? "").StartsWith("yes", StringComparison.Ordinal)
+        where !done.Done.Exercise.NotWith.Concat(done.Done.Exercise.ClearFirst).Contains(trait.Condition)
+        from one in SecondTraits.Of(library, done.Done, trait.Condition, ProofSlip.None)
+        where one == trait
+        select trait;
+
     /// <summary>The titles of everything that is done in some week.</summary>
     public HashSet<string> Titles() => [.. Done().Select(d => d.Done.Exercise.Title)];
 
@@ -84,7 +95,8 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
     private IEnumerable<string> Kinds(MadeCondition condition, MadeDone done)
     {
         var (exercise, loaded) = (done.Exercise, new SecondLoads(done, slip));
-        var (notWith, clearFirst) = (exercise.NotWith.Contains(condition.Id), exercise.ClearFirst.Contains(condition.Id));
+        var notWith = SecondTraits.NotWith(library, done, condition.Id, slip);
+        var clearFirst = SecondTraits.ClearFirst(library, done, condition.Id, slip);
         var byLoad = condition.IsSided && (loaded.Says(condition.Where) || loaded.Moves(condition.Where));
         var always = FloorAnswers.Ids.Contains(condition.Id) && slip != ProofSlip.FloorOnlyWhereNamed;
         var answer = client.AnswerTo(condition.Id, slip);
@@ -246,7 +258,7 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
         var where = MadeLibrary.Own.FirstOrDefault(c => c.Id == condition)?.Where ?? SecondFloor.Where(condition);
         var loaded = new SecondLoads(done, slip);
         if (
-            done.Exercise.ClearFirst.Contains(condition)
+            SecondTraits.ClearFirst(library, done, condition, slip)
             && (
                 answer == "yes"
                 || (!loaded.Says(where) && !loaded.Moves(where))
@@ -257,7 +269,7 @@ internal sealed class SecondJudgement(MadeLibrary library, MadeClient client, Pr
             return true;
         if (
             SecondFloor.Matters(condition, done, slip)
-            && !done.Exercise.NotWith.Contains(condition)
+            && !SecondTraits.NotWith(library, done, condition, slip)
             && slip != ProofSlip.WhatWorkDoesForgotten
         )
             return true;

@@ -41,7 +41,7 @@ internal static class SecondWork
     public static bool IsLoaded(MadeExercise exercise) =>
         exercise.Stage == "load" || exercise.Dose.Verb == "carry" || exercise.Dose.NamesLoad;
 
-    private static bool IsEndRange(MadeExercise exercise, ProofSlip slip)
+    public static bool IsEndRange(MadeExercise exercise, ProofSlip slip)
     {
         if (exercise.Properties.Contains("mid-range") && slip != ProofSlip.MidRangeForgotten)
             return false;
