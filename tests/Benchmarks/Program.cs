@@ -2,16 +2,22 @@ using System.Globalization;
 using Gradus.Tests.Benchmarks;
 
 if (
-    args is ["audit" or "publish", var many]
+    args is ["audit" or "publish" or "shared", var many]
     && int.TryParse(many, NumberStyles.None, CultureInfo.InvariantCulture, out var some)
     && some is > 0 and <= MadePractice.Most / 2
 )
 {
-    if (args[0] == "audit")
-        AuditParts.Run(Console.Out, some);
-    else
-        WholeRuns.Run(Console.Out, some);
-    return 0;
+    switch (args[0])
+    {
+        case "audit":
+            AuditParts.Run(Console.Out, some);
+            return 0;
+        case "shared":
+            return SharedRuns.Run(Console.Out, some) ? 0 : 1;
+        default:
+            WholeRuns.Run(Console.Out, some);
+            return 0;
+    }
 }
 
 if (
@@ -23,7 +29,7 @@ if (
 )
 {
     Console.Error.WriteLine(
-        "benchmarks [CLIENTS [RUNS]], benchmarks audit CLIENTS or benchmarks publish CLIENTS: whole numbers, "
+        "benchmarks [CLIENTS [RUNS]], or benchmarks audit, publish or shared CLIENTS: whole numbers, "
             + $"at most {MadePractice.Most / 2} clients."
     );
     return 2;

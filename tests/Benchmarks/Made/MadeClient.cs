@@ -100,11 +100,17 @@ internal static class MadeClient
         "Your recovery from the lunge is slower on the third day of a week.",
     ];
 
-    /// <summary>Unlike any other's up to 7,800 clients.</summary>
-    public static string NameOf(int number) =>
-        $"{FirstNames[number % FirstNames.Length]} "
-        + Beginnings[number / FirstNames.Length % Beginnings.Length]
-        + Endings[number / FirstNames.Length / Beginnings.Length % Endings.Length];
+    /// <summary>Unlike any other's; beyond 7,800 clients of two surnames.</summary>
+    public static string NameOf(int number)
+    {
+        var (first, rest) = (number % FirstNames.Length, number / FirstNames.Length);
+        var (one, other) = (rest % Surnames, rest / Surnames);
+        return $"{FirstNames[first]} {Surname(one)}{(other > 0 ? "-" + Surname(other) : "")}";
+    }
+
+    private static readonly int Surnames = Beginnings.Length * Endings.Length;
+
+    private static string Surname(int number) => Beginnings[number % Beginnings.Length] + Endings[number / Beginnings.Length];
 
     public static string IdOf(int number) => NameOf(number).ToLowerInvariant().Replace(' ', '-');
 

@@ -8,7 +8,7 @@ namespace Gradus.Tests.Benchmarks;
 internal sealed record MadePractice(int Clients, SortedDictionary<string, string> Files)
 {
     /// <summary>Beyond this, names would come twice.</summary>
-    public const int Most = 7_800;
+    public const int Most = 40_000;
 
     public static readonly DateOnly Today = new(2026, 12, 7);
 
