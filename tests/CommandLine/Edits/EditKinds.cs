@@ -30,6 +30,13 @@ internal static class EditKinds
         Said("a day of training", "clients/bram/programme.md", "days: [Sat]", "days: 1 a week"),
         Said("a reading", "clients/tess/readings.csv", "passive,9,deg", "passive,11,deg", "passive,12,deg"),
         Said("a clearance", "clients/tess/client.yaml", "until: 2027-11-15", "until: 2026-12-10", "until: 2027-06-30"),
+        Said("a dose of a shared programme", EditedPractice.Shared, "2 x hold 45 s", "2 x hold 40 s", "3 x hold 45 s"),
+        Said("a shared letter", EditedPractice.Shared, "holds your lunge back", "slows your lunge", "shortens your lunge"),
+        Said("a client's difference", "clients/ida/programme.md", "press 12 s at 50%", "press 10 s at 60%"),
+        Said("since when it holds", "clients/ida/programme.md", "from-week: 2", "from-week: 1"),
+        Said("what a condition holds for", "conditions.yaml", "stages: [load]", "stages: [control]", "positions: [prone]"),
+        Said("what a condition forbids", "conditions.yaml", "stages: [load]", "stages: [strengthen]"),
+        File("a group", "groups/evening.yaml", "name: All\nprogramme: lunge\nclients: [ida, joss]\nday: Mon\n"),
         File("an acceptance", "accepted.yaml", Acceptance),
         File("a translation", "cautions/pinch.de.md", "---\ntitle: Ein Kneifen\n---\nGeh zurück.\n"),
         File("a word of the site", "words/en.yaml", "your-weeks: All your weeks\n"),
@@ -171,6 +178,7 @@ internal static class EditKinds
         ("fever: yes", "fever: no"),
         ("recent-injury: yes", "recent-injury: no"),
         ("seizures: yes", "seizures: no"),
+        ("stages: [strengthen]", "stages: [load]"),
     ];
 
     private static bool Mended(EditedPractice practice, KeptTarget target, Chance chance)
@@ -187,8 +195,11 @@ internal static class EditKinds
     private static string[] Wrong(EditedPractice practice) =>
         [
             .. practice.Sources.Keys.Where(p =>
-                (p.EndsWith(".md", StringComparison.Ordinal) || p.EndsWith("answers.yaml", StringComparison.Ordinal))
-                && Mistakes.Any(m => practice.Text(p).Contains(m.Wrong, StringComparison.Ordinal))
+                (
+                    p.EndsWith(".md", StringComparison.Ordinal)
+                    || p.EndsWith("answers.yaml", StringComparison.Ordinal)
+                    || p == "conditions.yaml"
+                ) && Mistakes.Any(m => practice.Text(p).Contains(m.Wrong, StringComparison.Ordinal))
             ),
         ];
 

@@ -11,6 +11,12 @@ internal sealed class EditedPractice
     private readonly List<(SortedDictionary<string, byte[]> Sources, SortedDictionary<string, byte[]> Theme)> before = [];
     private (SortedDictionary<string, byte[]> Sources, SortedDictionary<string, byte[]> Theme)? first;
 
+    /// <summary>What Ida and Joss follow.</summary>
+    public const string Shared = "programmes/lunge.md";
+
+    private const string Followed = "---\nfrom: lunge\nstart: 2026-12-07\n";
+    private const string Difference = "change: calf-press\n    by-week: { 1: 2 x press 12 s at 50% }\n    from-week: 2";
+
     public EditedPractice()
     {
         Sources = In("tests/Auditing/little-practice");
@@ -21,6 +27,10 @@ internal sealed class EditedPractice
             "clients/ida/client.yaml",
             Text("clients/ida/client.yaml").Replace("stance: right", "stance: left", StringComparison.Ordinal)
         );
+        Put(Shared, Text("clients/tess/programme.md").Replace("start: 2026-12-07\n", "", StringComparison.Ordinal));
+        Put("clients/ida/programme.md", $"{Followed}differences:\n  - {Difference}\n    because: agreed\n---\n");
+        Put("clients/joss/programme.md", $"{Followed}---\nJoss, a few minutes after practice.\n");
+        Put("conditions.yaml", Text("conditions.yaml").TrimEnd('\n') + "\n  not-with-for: { stages: [load] }\n");
         Sources["exercises/wall.png"] = MadePicture.Quarters(8, 8, "png");
         Put(
             "exercises/calf-press.md",
