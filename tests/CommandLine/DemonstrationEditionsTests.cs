@@ -27,9 +27,16 @@ public sealed partial class DemonstrationEditionsTests : IDisposable
         var programme = Path.Combine(practice, "clients", "maud", "programme.md");
         var now = File.ReadAllText(programme);
         // Maud is the one who has had an edition before: it had no side reach on Sundays.
-        const string Added = "      - use: seated-side-reach\n";
-        Assert.Contains(Added, now, StringComparison.Ordinal);
-        File.WriteAllText(programme, now.Replace(Added, "", StringComparison.Ordinal));
+        const string Differences = "differences:\n";
+        Assert.Contains(Differences, now, StringComparison.Ordinal);
+        File.WriteAllText(
+            programme,
+            now.Replace(
+                Differences,
+                Differences + "  - leave-out: seated-side-reach\n    because: not yet\n",
+                StringComparison.Ordinal
+            )
+        );
         Publish(practice, "2026-11-30");
         File.WriteAllText(programme, now);
         Publish(practice, "2026-12-05", "--client", "maud");
@@ -41,7 +48,7 @@ public sealed partial class DemonstrationEditionsTests : IDisposable
                 File.WriteAllText(Path.Combine(Content, path), text);
             }
 
-        Assert.Equal(6, made.Count);
+        Assert.Equal(7, made.Count);
         // What was hashed of a training is told only: a new kind of fact in it makes no edition.
         Assert.Equal(made.Select(Compared), EditionsIn(Content).Select(Compared));
     }

@@ -17,8 +17,8 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         var answer = published.Answer;
         Assert.Equal(0, answer.Status);
         Assert.Equal("", answer.Error);
-        Assert.Contains("\n7 notes.\nhedley: 15 pages, ", answer.Output, StringComparison.Ordinal);
-        Assert.Equal(["hedley", "maud", "nuala", "rufus", "tamsin"], Folders.In(published.Read()));
+        Assert.Contains("\n9 notes.\nhedley: 15 pages, ", answer.Output, StringComparison.Ordinal);
+        Assert.Equal(["hedley", "maud", "nuala", "piers", "rufus", "tamsin"], Folders.In(published.Read()));
     }
 
     [Fact]
@@ -27,7 +27,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         published.CopyTo(To);
         var answer = Gradus.Run("publish", Repository.Path("content"), "--to", To, "--today", "2031-12-01");
         Assert.Equal(0, answer.Status);
-        Assert.Equal(5, answer.Output.Split("nothing changed").Length - 1);
+        Assert.Equal(6, answer.Output.Split("nothing changed").Length - 1);
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class PublishCommandTests(PublishedDemonstration published) : IDis
         Assert.Equal(1, answer.Status);
         Assert.Contains("contraindicated-exercise  [rufus]", answer.Output, StringComparison.Ordinal);
         Assert.Matches(@"rufus: NOT published; the site of \d{4}-\d\d-\d\d is still there: tell the client\.", answer.Output);
-        Assert.Contains("maud: 17 pages", answer.Output, StringComparison.Ordinal);
+        Assert.Contains("maud: 18 pages", answer.Output, StringComparison.Ordinal);
     }
 
     [Fact]

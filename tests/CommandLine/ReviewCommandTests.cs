@@ -93,7 +93,7 @@ public sealed partial class ReviewCommandTests : IDisposable
         using var json = JsonDocument.Parse(Review("json"));
         var first = json.RootElement.GetProperty("needs")[0];
         Assert.Equal("now maud", $"{first.GetProperty("kind")} {first.GetProperty("client")}");
-        Assert.Equal(5, json.RootElement.GetProperty("clients").GetArrayLength());
+        Assert.Equal(6, json.RootElement.GetProperty("clients").GetArrayLength());
     }
 
     /// <summary>What came back stops the next publishing of who told of it, and of nobody else.</summary>
