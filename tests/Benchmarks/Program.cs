@@ -2,7 +2,7 @@ using System.Globalization;
 using Gradus.Tests.Benchmarks;
 
 if (
-    args is ["audit" or "publish" or "shared", var many]
+    args is ["audit" or "publish" or "many" or "shared", var many]
     && int.TryParse(many, NumberStyles.None, CultureInfo.InvariantCulture, out var some)
     && some is > 0 and <= MadePractice.Most / 2
 )
@@ -15,7 +15,7 @@ if (
         case "shared":
             return SharedRuns.Run(Console.Out, some) ? 0 : 1;
         default:
-            WholeRuns.Run(Console.Out, some);
+            WholeRuns.Run(Console.Out, some, alone: args[0] == "many");
             return 0;
     }
 }
@@ -29,7 +29,7 @@ if (
 )
 {
     Console.Error.WriteLine(
-        "benchmarks [CLIENTS [RUNS]], or benchmarks audit, publish or shared CLIENTS: whole numbers, "
+        "benchmarks [CLIENTS [RUNS]], or benchmarks audit, publish, many or shared CLIENTS: whole numbers, "
             + $"at most {MadePractice.Most / 2} clients."
     );
     return 2;

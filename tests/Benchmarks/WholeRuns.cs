@@ -12,7 +12,8 @@ internal static class WholeRuns
 
     private const string Changed = "changed-between";
 
-    public static void Run(TextWriter to, int clients)
+    /// <param name="alone">Whether a first publish and the next one are all: beside nothing, for many clients.</param>
+    public static void Run(TextWriter to, int clients, bool alone)
     {
         var folder = Directory.CreateTempSubdirectory("gradus-whole-").FullName;
         try
@@ -21,12 +22,15 @@ internal static class WholeRuns
             var practice = Path.Combine(folder, "practice");
             Write(made, practice);
             var doers = GiveExercise(made, practice);
-            var floor = Benchmarks.Run.Of(made).Floors.Sum(f => f.Seconds);
-            to.Write(Line($"{clients:N0} clients, {Environment.ProcessorCount} processors; "));
-            to.WriteLine(Line($"the floors together take {floor:N1} s on one thread."));
+            var floor = alone ? double.NaN : Benchmarks.Run.Of(made).Floors.Sum(f => f.Seconds);
+            to.WriteLine(Line($"{clients:N0} clients, {Environment.ProcessorCount} processors"));
+            if (!alone)
+                to.WriteLine(Line($"The floors together take {floor:N1} s on one thread."));
             to.WriteLine(Line($"{"run", -58}{"seconds", 9}{"processor", 11}{"memory, MB", 12}{"beside", 9}  what"));
             var first = Row("publish, the first time", floor, "floors", "publish", practice, "--to", Path.Combine(folder, "a"));
             Row("publish, nothing changed", first, "first", "publish", practice, "--to", Path.Combine(folder, "a"));
+            if (alone)
+                return;
             File.AppendAllText(Path.Combine(practice, "exercises", Changed + ".md"), "\nBreathe out as you go.\n");
             Row(
                 $"publish, one exercise of {doers} clients changed",

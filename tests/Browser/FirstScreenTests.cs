@@ -41,7 +41,7 @@ public sealed partial class FirstScreenTests(PublishedContent content, ITestOutp
     };
 
     public static TheoryData<string, bool> Visits() =>
-        new(new[] { "hedley", "maud", "nuala", "rufus", "tamsin" }.SelectMany(c => new[] { (c, false), (c, true) }));
+        new(new[] { "hedley", "maud", "nuala", "piers", "rufus", "tamsin" }.SelectMany(c => new[] { (c, false), (c, true) }));
 
     [GeneratedRegex("data-course=\"([^\"]+)\" data-start=\"([0-9-]{10})\"[^>]* data-needs=\"([^;\"]*)")]
     private static partial Regex Course();

@@ -51,6 +51,22 @@ public sealed class PastWeeksTests
         Assert.Equal("", Changed([Evening with { Times = [2, 2, 3, 3] }]));
     }
 
+    /// <summary>Nobody was asked to do what may be chosen in place of another, so it may be offered from any day on.</summary>
+    [Theory]
+    [InlineData("Evening", "")]
+    [InlineData("", "1 sway 1,2")]
+    public void A_session_that_was_not_there_is_one_unless_it_may_be_chosen(string insteadOf, string changed) =>
+        Assert.Equal(
+            changed,
+            Changed([
+                Evening,
+                Session("Away", [0, 0, 0, 0], Use("sway", (1, 4, "left", "2 x hold 30 s"))) with
+                {
+                    InsteadOf = insteadOf,
+                },
+            ])
+        );
+
     [Fact]
     public void Another_side_is_one() =>
         Assert.Equal("0 lean 1,2", Changed([Evening with { Uses = [Use("lean", (1, 4, "right", "2 x hold 30 s"))] }]));
