@@ -109,6 +109,8 @@ internal static class AuditCommand
                 .SelectMany(id => forms.Standing(id, sites).Select(site => new Unjudged(id, site.Place, read.StoppedOn(id))))
                 .ToSeries();
         Say(format, read, findings, new Excerpts(read.Folder, read.Lines, sites), unjudged);
+        if (format == "text" && sites is null && string.Join(", ", read.Changed(today)) is { Length: > 0 } changed)
+            Console.Out.WriteLine($"Publishing makes a new edition for: {changed}.");
         return findings.Any(f => f.Level == Level.Error || (strict && f.Level == Level.Warning))
             ? Commands.ErrorsFound
             : Commands.Fine;

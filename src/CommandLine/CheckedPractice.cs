@@ -192,13 +192,14 @@ internal sealed class CheckedPractice
 
     /// <summary>The clients whom the command is not about, who were published and would be published otherwise now.</summary>
     public IEnumerable<ClientId> Behind(DateOnly on) =>
-        Known.Where(id =>
-            share is null
-            && !asked.Contains(id)
-            && StoppedOn(id) is null
-            && Ready(id) is { Editions.Count: > 0 } client
-            && EditionOf(client, on) is not null
-        );
+        share is null ? Known.Where(id => !asked.Contains(id) && IsChanged(id, on)) : [];
+
+    /// <summary>The clients whom the command is about, of whom publishing would record another edition than their last
+    /// one.</summary>
+    public IEnumerable<ClientId> Changed(DateOnly on) => Wanted.Where(id => IsChanged(id, on));
+
+    private bool IsChanged(ClientId id, DateOnly on) =>
+        StoppedOn(id) is null && Ready(id) is { Editions.Count: > 0 } client && EditionOf(client, on) is not null;
 
     /// <summary>What the sources ask of a client, and say, as an edition holds it.</summary>
     public EditionContent ContentOf(Client client) => worked[client.Id].Content;

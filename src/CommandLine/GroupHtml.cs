@@ -28,7 +28,7 @@ internal static class GroupHtml
             .Append("</p>\n");
         html.Append($"<p class=\"ask\">{Escape(AskEverybody)}</p>\n");
         Parts(html, practice, met, names);
-        Members(html, practice, met, names, reviews);
+        Members(html, practice, group, met, names, reviews);
         var unread = group.Clients.Where(id => met.Members.All(m => m.Client.Id != id)).ToArray();
         if (unread.Length > 0)
             html.Append($"<p>Cannot be read, and do not train: {Escape(string.Join(", ", unread.Select(u => u.Text)))}.</p>\n");
@@ -59,10 +59,9 @@ internal static class GroupHtml
         Rounds? before = null;
         foreach (var part in met.Parts)
         {
-            var exercise = practice.Find(new ExerciseId(ExerciseOf(part)));
             var goesOn = part.Rounds is not null && part.Rounds == before;
             html.Append($"<tr><td class=\"time\">{(goesOn ? "" : new Seconds(from).Clock())}</td>")
-                .Append($"<th scope=\"row\">{Escape(exercise?.Title ?? part.Name)}")
+                .Append($"<th scope=\"row\">{Escape(practice.Of(ExerciseOf(part)).Title)}")
                 .Append(part.Rounds is { } rounds && !goesOn ? Escape($", {N(rounds.Times)} rounds with what follows") : "")
                 .Append("</th><td>")
                 .Append(string.Join("<br>", HowOf(practice, part, everybody, names).Select(Escape)))
@@ -75,8 +74,8 @@ internal static class GroupHtml
     }
 
     /// <summary>The exercise that is shared; where nobody does it, the first that is done in its place.</summary>
-    private static string ExerciseOf(GroupPart part) =>
-        (part.Does.FirstOrDefault(d => d.Use.InsteadOf is null).Use ?? part.Does[0].Use).Use.Exercise.Id.Text;
+    private static ExerciseId ExerciseOf(GroupPart part) =>
+        (part.Does.FirstOrDefault(d => d.Use.InsteadOf is null).Use ?? part.Does[0].Use).Use.Exercise.Id;
 
     /// <summary>A line for each way in which it is done, what is shared first; that of most without their names.</summary>
     private static IEnumerable<string> HowOf(
@@ -88,13 +87,13 @@ internal static class GroupHtml
     {
         var main = ExerciseOf(part);
         var ways = part
-            .Does.GroupBy(d => (Exercise: d.Use.Use.Exercise.Id.Text, Dose: DoseOf(d.Use)))
+            .Does.GroupBy(d => (Exercise: d.Use.Use.Exercise.Id, Dose: DoseOf(d.Use)))
             .OrderByDescending(way => way.Key.Exercise == main)
             .ThenByDescending(way => way.Count())
             .ToArray();
         foreach (var way in ways)
         {
-            var other = way.Key.Exercise == main ? "" : $"{practice.Of(new ExerciseId(way.Key.Exercise)).Title}: ";
+            var other = way.Key.Exercise == main ? "" : $"{practice.Of(way.Key.Exercise).Title}: ";
             var isUsual = way == ways[0] && way.Count() > everybody / 2;
             var who = isUsual ? "" : $" ({string.Join(", ", way.Select(d => names[d.Client.Id]))})";
             yield return $"{other}{way.Key.Dose}{who}";
@@ -104,9 +103,7 @@ internal static class GroupHtml
     /// <summary>As a dose line, with the name of a role in place of the side that it means for each.</summary>
     private static string DoseOf(MemberUse use)
     {
-        var dose = use.Dose.Dose.AsDose;
-        if (use.Dose.InRounds)
-            dose = use.Dose.OneSet.AsDose;
+        var dose = (use.Dose.InRounds ? use.Dose.OneSet : use.Dose.Dose).AsDose;
         return use.Dose.Role is { } role
             ? DosePrinter.Print(dose with { Terms = dose.Terms with { Side = SideTerm.Of(role.Role) } })
             : DosePrinter.Print(dose);
@@ -115,6 +112,7 @@ internal static class GroupHtml
     private static void Members(
         StringBuilder html,
         Practice practice,
+        Group group,
         GroupClass met,
         IReadOnlyDictionary<ClientId, string> names,
         IReadOnlyList<ClientReview> reviews
@@ -142,7 +140,7 @@ internal static class GroupHtml
             if (member.Absence is { } absence)
                 html.Append($"<td colspan=\"6\">{Lines(first.Prepend(Said(absence, member.Client, met.Day)))}</td></tr>\n");
             else
-                html.Append($"<td>{Lines(OwnOf(practice, member))}</td>")
+                html.Append($"<td>{Lines(OwnOf(practice, group, member))}</td>")
                     .Append($"<td>{Lines(first)}</td>")
                     .Append("<td></td><td></td><td></td><td></td></tr>\n");
         }
@@ -171,7 +169,7 @@ internal static class GroupHtml
                 .Distinct(StringComparer.Ordinal)
         );
 
-    private static IEnumerable<string> OwnOf(Practice practice, GroupMember member)
+    private static IEnumerable<string> OwnOf(Practice practice, Group group, GroupMember member)
     {
         foreach (var use in member.Leaves)
             yield return $"leaves out {TitleOf(use)}";
@@ -182,14 +180,12 @@ internal static class GroupHtml
                 yield return $"{title} instead of {TitleOf(other)}";
             if (does.IsAdded)
                 yield return $"{title} too";
-            if (does.Placed.By is Difference.Change)
+            if (does.Placed.By is Difference.Change change && !(change.FromWeek > member.Week))
                 yield return $"{title}: own dose or side";
         }
 
         string TitleOf(string use) =>
-            member.Client.Programme.From is { } from
-            && practice.Programmes.FirstOrDefault(p => p.Id == from.Programme.Value) is { } shared
-            && shared.Sessions.SelectMany(s => s.Do).FirstOrDefault(u => u.Name == use) is { } named
+            group.Session.Do.FirstOrDefault(u => u.Name == use) is { } named
             && practice.Find(named.Exercise.Value) is { } exercise
                 ? exercise.Title
                 : use;

@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace Gradus.Tests.Benchmarks;
 
-/// <summary>Programmes written once against the same written out for everybody: the same sites, and what each stage takes.</summary>
+/// <summary>Programmes written once against the same written out for everybody: the same sites, and what each stage
+/// takes.</summary>
 internal static class SharedRuns
 {
     private const int Programmes = 20;

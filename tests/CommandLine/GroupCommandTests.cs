@@ -109,6 +109,25 @@ public sealed class GroupCommandTests : IDisposable
         Assert.Contains("left knee", File.ReadAllText(sent["sheet.html"]), StringComparison.Ordinal);
     }
 
+    /// <summary>A change from week 2 on is none of the class in week 1.</summary>
+    [Theory]
+    [InlineData("2026-12-08", false)]
+    [InlineData("2026-12-15", true)]
+    public void A_dose_of_ones_own_is_named_from_its_week_on(string today, bool isNamed)
+    {
+        Write("groups/owls.yaml", Evening);
+        Write(
+            "clients/bram/programme.md",
+            "---\nfrom: lunge\nstart: 2026-12-07\ndifferences:\n  - change: again\n    by-week: { 1: 2 x hold 45 s }\n"
+                + "    from-week: 2\n    because: agreed\n---\n"
+        );
+        Assert.Equal(0, Gradus.Run("group", sent.Practice, "owls", "--to", sent["sheet.html"], "--today", today).Status);
+        Assert.Equal(
+            isNamed,
+            File.ReadAllText(sent["sheet.html"]).Contains("Wall calf stretch: own dose or side", StringComparison.Ordinal)
+        );
+    }
+
     [Fact]
     public void A_group_that_is_not_there_is_asked_back()
     {

@@ -78,6 +78,11 @@ public sealed class SharedProgrammeCommandTests : IDisposable
     {
         sent.Publish();
         sent.Edit("programmes/lunge.md", "1: 2 x hold 30 s", "1: 2 x hold 45 s");
+        Assert.Contains(
+            "\nPublishing makes a new edition for: bram, tess.\n",
+            Gradus.Run("audit", sent.Practice, "--today", "2026-12-07").Output,
+            StringComparison.Ordinal
+        );
         var answer = sent.Publish("--client", "tess");
         Assert.Contains("tess: edition 2 is recorded", answer.Output, StringComparison.Ordinal);
         Assert.Contains(
