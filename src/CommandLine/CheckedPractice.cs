@@ -68,20 +68,22 @@ internal sealed class CheckedPractice
 
     /// <param name="share">Which of the clients the command is about; everybody where none is given.</param>
     /// <param name="records">What is recorded there of the same sources is not worked out again.</param>
+    /// <param name="kept">What was read of the same practice a moment before; null where nothing was.</param>
     /// <exception cref="IOException">There is no such folder, or no such client in it.</exception>
     public static CheckedPractice Open(
         string path,
         string[] clients,
         DateOnly today,
         Share? share = null,
-        SiteRecords? records = null
+        SiteRecords? records = null,
+        KeptReadings? kept = null
     )
     {
         var findings = new Findings();
         var folder = SourceFolder.Open(path);
         if (!folder.Has("practice.md"))
             throw new IOException($"'{path}' is no practice: there is no practice.md in it.");
-        var reading = PracticeReader.Read(folder, findings);
+        var reading = PracticeReader.Read(folder, findings, kept);
         var known = reading.Clients.Select(c => c.Text).ToArray();
         if (clients.FirstOrDefault(c => !known.Contains(c, StringComparer.Ordinal)) is { } unknown)
             throw new IOException(NoClient(unknown, known, path));
@@ -89,9 +91,9 @@ internal sealed class CheckedPractice
         var keys = reading.Practice is null ? null : new SourceKeys(folder, reading.Practice);
         if (reading.Practice is { } practice)
         {
-            var whole = findings.All(f => f.Level != Level.Error);
+            var (whole, held) = (findings.All(f => f.Level != Level.Error), new HeldTrainings());
             foreach (var client in practice.Clients)
-                worked[client.Id] = new(practice, client, Recorded(client.Id), today, whole);
+                worked[client.Id] = new(practice, client, Recorded(client.Id), today, whole, held);
             var stopped = practice.Clients.Where(c => c.HasStopped(today)).Select(c => c.Id).ToHashSet();
             var found = AtOnce.InOrder(practice.Clients, c => worked[c.Id].Found).SelectMany(f => f);
             // Of who has stopped only what cannot be read is said: nobody trains by the rest.

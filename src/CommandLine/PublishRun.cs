@@ -1,5 +1,6 @@
 using Gradus.Domain;
 using Gradus.HandingOver;
+using Gradus.Reading;
 using Gradus.Rendering;
 
 namespace Gradus.CommandLine;
@@ -25,6 +26,9 @@ internal sealed class PublishRun(
     private readonly Forms forms = new([.. offered.InOrder, linking.Form]);
     private readonly Series<IForm> asked = linking.IsAsked ? [.. formsAsked, linking.Form] : formsAsked;
     private readonly SiteRecords records = new(to);
+
+    /// <summary>The practice may be read twice: the second time only what was written meanwhile.</summary>
+    private readonly KeptReadings kept = new();
     private bool hasWrittenSource;
 
     /// <summary>Publishes, and says what came of it; the exit status.</summary>
@@ -55,7 +59,7 @@ internal sealed class PublishRun(
         return Say(read, summary);
     }
 
-    private CheckedPractice Open() => CheckedPractice.Open(folder, clients, today, part, records);
+    private CheckedPractice Open() => CheckedPractice.Open(folder, clients, today, part, records, kept);
 
     /// <summary>What was worked out of the sources is recorded for the next run. An edition or a link that was written down is
     /// one of the next run's sources: then they are read as it will find them.</summary>

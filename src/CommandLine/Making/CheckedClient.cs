@@ -8,7 +8,7 @@ using Asked = Gradus.Domain.Asked;
 namespace Gradus.CommandLine;
 
 /// <summary>What is worked out of one client's sources: each thing when it is asked for, and not where it is recorded from the
-/// same sources. One thread at a time.</summary>
+/// same sources. One thread at a time, but for letting go.</summary>
 internal sealed class CheckedClient
 {
     private readonly Practice practice;
@@ -17,6 +17,7 @@ internal sealed class CheckedClient
     private readonly string judged;
     private readonly Func<Training, IEnumerable<Finding>> check;
     private readonly Asked asked = new();
+    private readonly HeldTrainings held;
     private Training? training;
     private Series<Finding>? found;
     private string? planHash;
@@ -24,9 +25,10 @@ internal sealed class CheckedClient
 
     /// <param name="record">What is recorded of the same sources; null where nothing is.</param>
     /// <param name="whole">Whether every file of the practice could be read.</param>
-    public CheckedClient(Practice practice, Client client, ClientRecord? record, DateOnly today, bool whole)
+    /// <param name="held">That of the whole run.</param>
+    public CheckedClient(Practice practice, Client client, ClientRecord? record, DateOnly today, bool whole, HeldTrainings held)
     {
-        (this.practice, this.client, this.record) = (practice.Noting(asked), client, record);
+        (this.practice, this.client, this.record, this.held) = (practice.Noting(asked), client, record, held);
         judged = $"{today.Iso()} {(whole ? "whole" : "in part")}";
         check = of => RuleBook.Check(this.practice, client, of, today, whole);
         found = record?.Judged == judged ? record.Found : null;
@@ -36,7 +38,21 @@ internal sealed class CheckedClient
             asked.Add(record.Asked);
     }
 
-    public Training Training => training ??= Training.Of(practice, client);
+    public Training Training
+    {
+        get
+        {
+            if (training is { } known)
+                return known;
+            var made = Training.Of(practice, client);
+            training = made;
+            held.Hold(this);
+            return made;
+        }
+    }
+
+    /// <summary>The training is worked out again when it is asked for again. May be called by any thread.</summary>
+    public void LetGo() => training = null;
 
     /// <summary>What the rules on sources find.</summary>
     public Series<Finding> Found => found ??= check(Training).ToSeries();

@@ -16,7 +16,8 @@ public sealed class KeptReadings
 
     internal ReadingRun Begin(SourceFolder folder)
     {
-        var listed = folder.Paths.Select(path => (path, IsText(path) ? null : folder.Version(path))).ToSeries();
+        // Which other texts there are is all that a text may ask of them.
+        var listed = folder.Paths.Select(path => (path, SourceFolder.IsText(path) ? null : folder.Version(path))).ToSeries();
         var isSame = listed.Equals(media);
         media = listed;
         return new(folder, this, parts, isSame);
@@ -33,12 +34,6 @@ public sealed class KeptReadings
         ReadAnew = run.Anew.Count;
         return !torn;
     }
-
-    /// <summary>Which other files there are is all that a text may ask of them.</summary>
-    private static bool IsText(string path) =>
-        path.EndsWith(".md", StringComparison.Ordinal)
-        || path.EndsWith(".yaml", StringComparison.Ordinal)
-        || path.EndsWith(".csv", StringComparison.Ordinal);
 }
 
 /// <summary>One reading of a practice.</summary>
@@ -90,6 +85,15 @@ internal sealed class ReadingRun(
         Findings.AddRange(said);
         return value;
     }
+
+    /// <summary>Each file below a folder of the practice, and its version; the coach's own notes on a client, which nobody opens,
+    /// are none of them.</summary>
+    /// <param name="beginning">Of their paths.</param>
+    public IEnumerable<object?> VersionsBelow(string beginning) =>
+        Folder
+            .Paths.Where(path => path.StartsWith(beginning, StringComparison.Ordinal))
+            .Where(path => !path.EndsWith("/notes.md", StringComparison.Ordinal))
+            .SelectMany(path => new[] { path, Folder.Version(path) });
 
     /// <summary>The version of a file, null where there is none.</summary>
     public object? Version(string path) => Folder.Has(path) ? Folder.Version(path) : null;

@@ -41,7 +41,7 @@ public static class PracticeReader
 
         var exerciseIds = Ids(folder, "exercises", ".md", findings);
         var listed = string.Join('\n', exerciseIds);
-        var words = run.Part("words", said => WordsReader.Read(folder, said), VersionsOf(folder, "words/"));
+        var words = run.Part("words", said => WordsReader.Read(folder, said), run.VersionsBelow("words/"));
         var card = run.Part(
             "practice.md",
             said =>
@@ -119,7 +119,7 @@ public static class PracticeReader
                 run.Part(
                     $"clients/{id}",
                     said => ClientIn(folder, new(id), known, settings, words, shared, said),
-                    VersionsOf(folder, $"clients/{id}/").Concat(VersionsOf(folder, "programmes/")).Prepend(words).Prepend(under)
+                    run.VersionsBelow($"clients/{id}/").Concat(run.VersionsBelow("programmes/")).Prepend(words).Prepend(under)
                 )
             )
             .OfType<Client>()
@@ -198,12 +198,6 @@ public static class PracticeReader
             return things.ToSeries();
         }
     }
-
-    /// <summary>Each file below a folder of the practice, and its version.</summary>
-    private static IEnumerable<object?> VersionsOf(SourceFolder folder, string beginning) =>
-        folder
-            .Paths.Where(p => p.StartsWith(beginning, StringComparison.Ordinal))
-            .SelectMany(p => new[] { p, folder.Version(p) });
 
     private static Client? ClientIn(
         SourceFolder folder,

@@ -1,6 +1,4 @@
-using System.Collections.Concurrent;
 using System.IO.Enumeration;
-using System.Security.Cryptography;
 using Gradus.Domain;
 
 namespace Gradus.Reading;
@@ -9,7 +7,6 @@ namespace Gradus.Reading;
 public sealed class SourceFolder
 {
     private readonly SortedDictionary<string, SourceEntry> files;
-    private ConcurrentDictionary<string, string>? hashes;
 
     private SourceFolder(IEnumerable<SourceEntry> files, IEnumerable<string> links)
     {
@@ -23,7 +20,7 @@ public sealed class SourceFolder
     internal ReadingNotes? Notes { get; private init; }
 
     /// <summary>The same folder, whose readers note what they ask.</summary>
-    internal SourceFolder Noting(ReadingNotes notes) => new(files.Values, Links) { Notes = notes, hashes = hashes };
+    internal SourceFolder Noting(ReadingNotes notes) => new(files.Values, Links) { Notes = notes };
 
     /// <summary>What is no file of the practice but a link to another place; it is never followed.</summary>
     public Series<string> Links { get; }
@@ -38,32 +35,23 @@ public sealed class SourceFolder
         if (!Directory.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder '{folder}'.");
         var listed = List(folder).ToLookup(file => file.IsLink);
-        var hashes = new ConcurrentDictionary<string, string>(StringComparer.Ordinal);
-        return new(
-            listed[false]
-                .Select(file => new SourceEntry(
-                    file.Path,
-                    new object(),
-                    () => new FileInfo(file.FullPath).Length,
-                    () => Noted(hashes, file.Path, File.ReadAllBytes(file.FullPath))
-                )),
-            listed[true].Select(link => link.Path)
-        )
-        {
-            hashes = hashes,
-        };
+        return new(listed[false].Select(Entry), listed[true].Select(link => link.Path));
     }
 
-    /// <summary>One that another program writes meanwhile may be read twice, and not be the same.</summary>
-    private static byte[] Noted(ConcurrentDictionary<string, string> hashes, string path, byte[] bytes)
+    private static SourceEntry Entry(ListedFile file)
     {
-        var now = Convert.ToHexStringLower(SHA256.HashData(bytes));
-        hashes.AddOrUpdate(path, now, (_, before) => before == now ? now : before + now);
-        return bytes;
+        var bytes = new SourceBytes(file.FullPath, IsText(file.Path));
+        return new(file.Path, bytes, () => new FileInfo(file.FullPath).Length, bytes.Read);
     }
+
+    /// <summary>Whether readers read it by themselves, and not because a text shows it.</summary>
+    internal static bool IsText(string path) =>
+        path.EndsWith(".md", StringComparison.Ordinal)
+        || path.EndsWith(".yaml", StringComparison.Ordinal)
+        || path.EndsWith(".csv", StringComparison.Ordinal);
 
     /// <summary>A hash of the bytes that were read of a file of the disk; null where nobody has read it.</summary>
-    public string? HashOf(string path) => hashes?.GetValueOrDefault(path);
+    public string? HashOf(string path) => (files.GetValueOrDefault(path)?.Version as SourceBytes)?.Hash;
 
     /// <summary>A practice that is not on the disk.</summary>
     public static SourceFolder Of(IEnumerable<KeyValuePair<string, byte[]>> contents) =>
