@@ -21,7 +21,7 @@ internal static class FollowedText
         if (from.HasOwnLetter)
             to.WriteLine("letter: the client's own");
         foreach (var difference in from.Differences)
-            to.WriteLine($"{Said(difference)}{Where(difference)}: {difference.Because}");
+            to.WriteLine($"{Said(difference)}{SideOf(programme, difference)}{Where(difference)}: {difference.Because}");
         if (from.Differences.Count == 0)
             to.WriteLine("Every session is as it is shared.");
     }
@@ -51,11 +51,24 @@ internal static class FollowedText
         );
     }
 
+    /// <summary>What takes the place of a use has its side, where it names none.</summary>
+    private static string SideOf(Programme programme, Difference difference) =>
+        difference is Difference.Instead { Other: { Side: null } other }
+        && programme.AllSessions.SelectMany(s => s.Do).FirstOrDefault(u => u.Exercise == other.Exercise)?.Side is { } side
+            ? $", side {side.Value.Written} as there"
+            : "";
+
     private static string Where(Difference difference)
     {
         var within = difference.In is { } session ? $", in '{session}'" : "";
-        return difference.FromWeek is { } week
-            ? string.Create(CultureInfo.InvariantCulture, $"{within}, from week {week}")
-            : within;
+        var until = difference switch
+        {
+            Difference.Instead instead => instead.Other.UntilWeek,
+            Difference.Add add => add.Added.UntilWeek,
+            _ => null,
+        };
+        return within
+            + (difference.FromWeek is { } from ? string.Create(CultureInfo.InvariantCulture, $", from week {from}") : "")
+            + (until is { } last ? string.Create(CultureInfo.InvariantCulture, $", until week {last}") : "");
     }
 }

@@ -54,8 +54,10 @@ internal static class GroupCommand
                     + Nearest.Ask(id, practice.Groups.Select(g => g.Id), $"'gradus new group {id}' begins one.")
             );
         // A sheet on which somebody is missing is worse than none.
-        var isWrong = read.Findings.Any(f => f.Level == Level.Error && f.At.File == path);
-        if (isWrong || practice.Groups.FirstOrDefault(g => g.Id == id) is not { } group)
+        var wrong = read.Findings.Where(f => f.Level == Level.Error && f.At.File == path).ToArray();
+        foreach (var error in wrong)
+            Console.Out.WriteLine(FindingText.FirstLine(error));
+        if (wrong.Length > 0 || practice.Groups.FirstOrDefault(g => g.Id == id) is not { } group)
         {
             Console.Error.WriteLine($"gradus: {path} has mistakes; 'gradus audit {folder}' says which.");
             return Commands.ErrorsFound;

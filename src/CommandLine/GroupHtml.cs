@@ -27,6 +27,8 @@ internal static class GroupHtml
             .Append(Escape(Emergency(practice, met)))
             .Append("</p>\n");
         html.Append($"<p class=\"ask\">{Escape(AskEverybody)}</p>\n");
+        if (string.Join("; ", StopsOf(practice, met)) is { Length: > 0 } stops)
+            html.Append($"<p><strong>Stop at once:</strong> {Escape(stops)}.</p>\n");
         Parts(html, practice, met, names);
         Members(html, practice, group, met, names, reviews);
         var unread = group.Clients.Where(id => met.Members.All(m => m.Client.Id != id)).ToArray();
@@ -34,6 +36,17 @@ internal static class GroupHtml
             html.Append($"<p>Cannot be read, and do not train: {Escape(string.Join(", ", unread.Select(u => u.Text)))}.</p>\n");
         return CoachPage.Of(group.Name, Style, html.ToString());
     }
+
+    /// <summary>The titles of the signs that end an exercise, of all that is done here.</summary>
+    private static IEnumerable<string> StopsOf(Practice practice, GroupClass met) =>
+        met
+            .Members.SelectMany(m =>
+                m.Does.SelectMany(d => practice.CautionsOf(practice.Of(d.Use.Exercise.Id), m.Client)).Select(practice.Find)
+            )
+            .OfType<Caution>()
+            .Where(c => c.Kind == CautionKind.Stop)
+            .Select(c => c.Title)
+            .Distinct(StringComparer.Ordinal);
 
     private static string Emergency(Practice practice, GroupClass met)
     {
@@ -46,16 +59,16 @@ internal static class GroupHtml
 
     private static void Parts(StringBuilder html, Practice practice, GroupClass met, IReadOnlyDictionary<ClientId, string> names)
     {
-        html.Append($"<h2>What everybody does, {met.Total.Clock()}</h2>\n");
         if (met.Parts.Count == 0)
         {
-            html.Append("<p>Nobody trains on this day.</p>\n");
+            html.Append("<h2>What everybody does</h2>\n<p>Nobody trains on this day.</p>\n");
             return;
         }
 
+        html.Append($"<h2>What everybody does, {met.Total.Clock()}</h2>\n");
         Begin(html, "What everybody does", "what", "From", "Exercise", "How", "Longest");
         var from = 0;
-        var everybody = met.Members.Count(m => m.Absence is null);
+        var there = met.Members.Where(m => m.Absence is null).Select(m => m.Client.Id).ToArray();
         Rounds? before = null;
         foreach (var part in met.Parts)
         {
@@ -64,7 +77,7 @@ internal static class GroupHtml
                 .Append($"<th scope=\"row\">{Escape(practice.Of(ExerciseOf(part)).Title)}")
                 .Append(part.Rounds is { } rounds && !goesOn ? Escape($", {N(rounds.Times)} rounds with what follows") : "")
                 .Append("</th><td>")
-                .Append(string.Join("<br>", HowOf(practice, part, everybody, names).Select(Escape)))
+                .Append(string.Join("<br>", HowOf(practice, part, there, names).Select(Escape)))
                 .Append($"</td><td class=\"time\">{part.Seconds.Clock()}</td></tr>\n");
             before = part.Rounds;
             from += part.Seconds.Value;
@@ -81,7 +94,7 @@ internal static class GroupHtml
     private static IEnumerable<string> HowOf(
         Practice practice,
         GroupPart part,
-        int everybody,
+        ClientId[] there,
         IReadOnlyDictionary<ClientId, string> names
     )
     {
@@ -94,10 +107,13 @@ internal static class GroupHtml
         foreach (var way in ways)
         {
             var other = way.Key.Exercise == main ? "" : $"{practice.Of(way.Key.Exercise).Title}: ";
-            var isUsual = way == ways[0] && way.Count() > everybody / 2;
+            var isUsual = way == ways[0] && way.Count() > there.Length / 2;
             var who = isUsual ? "" : $" ({string.Join(", ", way.Select(d => names[d.Client.Id]))})";
             yield return $"{other}{way.Key.Dose}{who}";
         }
+
+        if (there.Except(part.Does.Select(d => d.Client.Id)).Select(id => names[id]).ToArray() is { Length: > 0 } waiting)
+            yield return $"waits: {string.Join(", ", waiting)}";
     }
 
     /// <summary>As a dose line, with the name of a role in place of the side that it means for each.</summary>
@@ -198,6 +214,9 @@ internal static class GroupHtml
         foreach (var need in ReviewNeed.Of(practice, review))
             if (need.Kind is NeedKind.Now or NeedKind.SameDay or NeedKind.Pain or NeedKind.Health or NeedKind.EndsSoon)
                 yield return need.Says;
+        if (member.Client.AnswerTo(AlwaysAsked.PainNow)?.Reply is Reply.Pains pains)
+            foreach (var pain in pains.Places)
+                yield return $"pain of {N(pain.Level)}, {pain.Where.On(pain.Side)}, when asked on {member.Client.Answered.Iso()}";
         var resting =
             from condition in practice.Conditions
             where member.Does.Any(d => Screening.RestsOnClearance(practice, member.Client, d.Use, condition))

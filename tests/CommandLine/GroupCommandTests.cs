@@ -53,6 +53,8 @@ public sealed class GroupCommandTests : IDisposable
                     "For the coach alone.",
                     "Thursday 2026-12-10, 19:30, Old boathouse.",
                     "Emergency: 999.",
+                    "<strong>Stop at once:</strong>",
+                    "waits: Bram",
                     "week 1, rear leg left",
                     "week 1, rear leg right",
                     "leaves out Wall calf stretch",
@@ -144,6 +146,7 @@ public sealed class GroupCommandTests : IDisposable
         Write("groups/owls.yaml", Evening.Replace("tess", "tes", StringComparison.Ordinal));
         var answer = Sheet("owls");
         Assert.Equal((1, false), (answer.Status, File.Exists(sent["sheet.html"])));
+        Assert.Contains("There is no client 'tes'.", answer.Output, StringComparison.Ordinal);
         Assert.Contains("groups/owls.yaml has mistakes", answer.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("NOT published", sent.Publish().Output, StringComparison.Ordinal);
     }

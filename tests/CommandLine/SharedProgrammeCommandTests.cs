@@ -92,6 +92,20 @@ public sealed class SharedProgrammeCommandTests : IDisposable
         );
     }
 
+    /// <summary>A line that this client no longer does is right for everybody else, and no warning.</summary>
+    [Fact]
+    public void A_line_of_the_shared_programme_is_not_blamed_for_a_clients_difference()
+    {
+        sent.Edit("programmes/lunge.md", "by-week: { 1: 2 x hold 30 s }", "by-week: { 1: 2 x hold 30 s, 2: 2 x hold 45 s }");
+        Write(
+            "clients/tess/programme.md",
+            "---\nfrom: lunge\nstart: 2026-12-07\ndifferences:\n  - leave-out: wall-calf-stretch\n    from-week: 2\n"
+                + "    because: agreed\n---\n"
+        );
+        var answer = Gradus.Run("audit", sent.Practice, "--today", "2026-12-07");
+        Assert.DoesNotContain("line-out-of-use", answer.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_a_clients_own_is_said_in_words()
     {

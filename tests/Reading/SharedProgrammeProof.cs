@@ -24,57 +24,9 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
         ("calf-press", ["2 x press 10 s at 50%", "3 x press 10 s at 50%", "1 x press 10 s at 40%"]),
     ];
 
-    /// <summary>A use as it is written: every line but the one that names the exercise.</summary>
-    private sealed record Item(
-        string Exercise,
-        string? As,
-        string? Side,
-        SortedDictionary<int, string> Weeks,
-        int? From,
-        int? Until
-    )
-    {
-        public string Name => As ?? Exercise;
-
-        /// <summary>The number of sets stands first in each dose; half up, and at least one.</summary>
-        public Item OfSets(int share) =>
-            this with
-            {
-                Weeks = new(
-                    Weeks.ToDictionary(w => w.Key, w => $"{Math.Max(1, (((w.Value[0] - '0') * share) + 50) / 100)}{w.Value[1..]}")
-                ),
-            };
-
-        public string Written(bool named)
-        {
-            var text = new StringBuilder($"      - use: {Exercise}\n");
-            if (named && As is not null)
-                text.Append($"        as: {As}\n");
-            text.Append(Rest("        "));
-            return text.ToString();
-        }
-
-        public string Rest(string indent)
-        {
-            var text = new StringBuilder();
-            if (Side is not null)
-                text.Append(CultureInfo.InvariantCulture, $"{indent}side: {Side}\n");
-            if (Weeks.Count > 0)
-                text.Append(CultureInfo.InvariantCulture, $"{indent}by-week: {{ {ByWeek} }}\n");
-            if (From is not null)
-                text.Append(CultureInfo.InvariantCulture, $"{indent}from-week: {From}\n");
-            if (Until is not null)
-                text.Append(CultureInfo.InvariantCulture, $"{indent}until-week: {Until}\n");
-            return text.ToString();
-        }
-
-        private string ByWeek =>
-            string.Join(", ", Weeks.Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.Key}: {w.Value}")));
-    }
-
     /// <summary>A short session that is some uses of the first, with a share of their sets.</summary>
     /// <param name="Items">As the client does them, written out.</param>
-    private sealed record Taken(string[] Uses, int Share, List<Item> Items)
+    private sealed record Taken(string[] Uses, int Share, List<WrittenUse> Items)
     {
         public string Written =>
             $"alternate:\n  - {{ name: Less, of: Session 1, kind: short, uses: [{string.Join(", ", Uses)}], share: {Share} }}\n";
@@ -85,8 +37,8 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
     }
 
     private sealed record Case(
-        List<(string Session, List<Item> Items)> Shared,
-        List<(string Session, List<Item> Items)> Full,
+        List<(string Session, List<WrittenUse> Items)> Shared,
+        List<(string Session, List<WrittenUse> Items)> Full,
         List<string> Differences,
         List<string> Kinds,
         Taken? Less
@@ -147,6 +99,14 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
             int? from = kind != "add" && chance.Below(3) == 0 ? 2 + chance.Below(Weeks - 1) : null;
             var other = One(chance, $"other-{count}") with { From = kind is "leave-out" or "change" ? null : from, Until = null };
             var before = chance.Below(2) == 0;
+            // What would hold in no week is refused.
+            if (
+                shared
+                    .Where(s => within is null || s.Item1 == within)
+                    .SelectMany(s => s.Item2)
+                    .All(i => i.Name != name || i.Until < from)
+            )
+                continue;
             var next = full.Select(s => (s.Item1, s.Item2.ToList())).ToList();
             foreach (var (session, items) in next)
                 if (within is null || session == within)
@@ -166,14 +126,14 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
         return new(shared, full, differences, kinds, less);
     }
 
-    private static Taken Less(Chance chance, List<Item> items)
+    private static Taken Less(Chance chance, List<WrittenUse> items)
     {
         var uses = items.Select(i => i.Name).Where(_ => chance.Below(3) > 0).Distinct().ToArray();
         return new(uses, chance.Of([30, 50, 60, 100]), [.. items.Where(i => uses.Length == 0 || uses.Contains(i.Name))]);
     }
 
     /// <summary>As a coach would write it out: from the last line up, so that nothing that is put in is met again.</summary>
-    private static void Apply(string kind, List<Item> items, string name, int? from, Item other, bool before)
+    private static void Apply(string kind, List<WrittenUse> items, string name, int? from, WrittenUse other, bool before)
     {
         for (var at = items.Count - 1; at >= 0; at--)
         {
@@ -212,7 +172,7 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
         }
     }
 
-    private static string Written(string kind, string name, string? within, int? from, Item other, bool before)
+    private static string Written(string kind, string name, string? within, int? from, WrittenUse other, bool before)
     {
         var text = new StringBuilder();
         text.Append(
@@ -231,10 +191,10 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
         return text.Append("    because: so it was agreed\n").ToString();
     }
 
-    private static List<Item> Items(Chance chance) =>
+    private static List<WrittenUse> Items(Chance chance) =>
         [.. Enumerable.Range(0, 1 + chance.Below(4)).Select(n => One(chance, chance.Below(2) == 0 ? $"use-{n}" : null))];
 
-    private static Item One(Chance chance, string? name)
+    private static WrittenUse One(Chance chance, string? name)
     {
         var (exercise, doses) = chance.Of(Exercises);
         var weeks = new SortedDictionary<int, string> { [1] = chance.Of(doses) };
@@ -248,7 +208,7 @@ public sealed class SharedProgrammeProof(ITestOutputHelper output)
     private static (string Hash, string Sessions) Read(Case made, bool inFull)
     {
         var head = string.Create(CultureInfo.InvariantCulture, $"title: A longer lunge\nweeks: {Weeks}\n");
-        string Sessions(List<(string Session, List<Item> Items)> sessions, bool named) =>
+        string Sessions(List<(string Session, List<WrittenUse> Items)> sessions, bool named) =>
             "sessions:\n"
             + string.Concat(
                 sessions.Select(s =>

@@ -14,7 +14,7 @@ internal static class DifferenceReader
         var kept = new List<Difference>();
         foreach (var item in fields.Groups("differences", "a difference"))
         {
-            if (One(item, followed, uses) is not { } difference || !IsThere(item.SourceFile, difference, followed, sessions))
+            if (One(item, followed, uses) is not { } difference || !IsThere(item, difference, followed, sessions))
                 continue;
             if (kept.FirstOrDefault(k => Meets(k, difference, sessions)) is { } other)
                 item.SourceFile.Fault(
@@ -52,14 +52,16 @@ internal static class DifferenceReader
             return null;
         }
 
-        var why = new Why(item.NeedText("because"), item.Text("in"));
+        var why = new Why(item.NeedText("because"), item.Mention("in"));
         var read = kind == "add" ? Added(item, why, uses) : Other(item, kind, why, followed, uses);
         return why.Because is null ? null : read;
     }
 
     /// <param name="Because">Null where it is missing, which is said.</param>
-    private sealed record Why(string? Because, string? In)
+    private sealed record Why(string? Because, Mention<string>? Within)
     {
+        public string? In => Within?.Value;
+
         public string Text => Because ?? "";
     }
 
@@ -114,32 +116,45 @@ internal static class DifferenceReader
             : new(beside?.Value ?? "", why.In, added.FromWeek, why.Text, beside?.At ?? item.At, added, before is not null);
     }
 
-    private static bool IsThere(
-        SourceFile sheet,
-        Difference difference,
-        SharedProgramme followed,
-        Series<ProgrammeSession> sessions
-    )
+    private static bool IsThere(Fields item, Difference difference, SharedProgramme followed, Series<ProgrammeSession> sessions)
     {
+        var (sheet, path) = (item.SourceFile, SharedProgramme.PathOf(followed.Id));
         if (difference.In is { } within && sessions.All(s => s.Name != within))
         {
             sheet.Fault(
                 Faults.IdUnknown,
-                difference.At,
-                $"There is no session {Quote.Of(within)} in {SharedProgramme.PathOf(followed.Id)}.",
-                Nearest.Ask(within, sessions.Select(s => s.Name), "Write the name of one of its sessions.")
+                item.Entries.First(e => e.Key == "in").Value.At,
+                $"There is no session {Quote.Of(within)} in {path}.",
+                Nearest.Ask(within, sessions.Select(s => s.Name), "Write the name of one of its sessions."),
+                within.Length
             );
             return false;
         }
 
-        var names = sessions.Where(difference.IsIn).SelectMany(s => s.Do).Select(u => u.Name).Distinct().ToArray();
-        if (difference.Use.Length == 0 || names.Contains(difference.Use, StringComparer.Ordinal))
+        var all = sessions.Where(difference.IsIn).SelectMany(s => s.Do).ToArray();
+        var named = all.Where(u => u.Name == difference.Use).ToArray();
+        if (difference.Use.Length > 0 && named.Length == 0)
+        {
+            var names = all.Select(u => u.Name).Distinct().ToArray();
+            sheet.Fault(
+                Faults.IdUnknown,
+                difference.At,
+                $"There is no use {Quote.Of(difference.Use)} in {(difference.In is { } session ? Quote.Of(session) : path)}.",
+                Nearest.Ask(difference.Use, names, $"Its uses are: {string.Join(", ", names)}."),
+                difference.Use.Length
+            );
+            return false;
+        }
+
+        // What the shared programme ends before it is other would be the same as if nobody had written anything.
+        if (difference is Difference.Add || named.Length == 0 || named.Any(u => !(u.UntilWeek < difference.FromWeek)))
             return true;
         sheet.Fault(
-            Faults.IdUnknown,
+            Faults.ValueWrong,
             difference.At,
-            $"There is no use {Quote.Of(difference.Use)} in {SharedProgramme.PathOf(followed.Id)}.",
-            Nearest.Ask(difference.Use, names, $"Its uses are: {string.Join(", ", names)}."),
+            $"It holds from week {difference.FromWeek} on, and {Quote.Of(difference.Use)} ends with week "
+                + $"{named.Max(u => u.UntilWeek)}.",
+            "Name an earlier week, or take the difference out.",
             difference.Use.Length
         );
         return false;

@@ -62,8 +62,8 @@ internal sealed class Uses
         ];
     }
 
-    /// <summary>A use of a session that is taken from another, as it is there; by itself where the client does it otherwise
-    /// here. In rounds it has the share of them already.</summary>
+    /// <summary>A use of a session that is taken from another, as it is there with its share of the sets; as it is written
+    /// where the client does it otherwise here.</summary>
     private IEnumerable<Use> Taken(ProgrammeSession session, int number, ProgrammeUse written, TakenSession taken)
     {
         var whole = NumberOf(taken.Of);
@@ -73,7 +73,7 @@ internal sealed class Uses
         return times > 0
             ? done.Take(done.Length / times)
                 .Select(u => With(u, taken) with { Session = number, Growth = [], Source = Aside.Of(written) })
-            : Settled(session, number, written).Select(u => written.Rounds is null ? With(u, taken) : u);
+            : Settled(session, number, written);
 
         bool IsSame(ProgrammeUse other) => other with { Rounds = written.Rounds } == written;
     }

@@ -10,9 +10,11 @@ public sealed class DoseOutsideEnvelope : IClientRule
         where use.Version is null
         let exercise = practice.Of(use.Exercise.Id)
         from line in use.Written.ByWeek
-        let isLighter = client.Programme.Lighter.Contains(line.Week)
+        // A lighter week may be below the low end, and so may a share of the sets.
+        let isLess = client.Programme.Lighter.Contains(line.Week)
+            || client.Programme.AllSessions[use.Session - 1].Taken is not null
         from departure in Departures(exercise.Dose.Dose, line.Dose.Dose, use.Written.Rounds)
-        where departure.Side == DepartureSide.Hard || !isLighter // a lighter week may be below the low end
+        where departure.Side == DepartureSide.Hard || !isLess
         select this.Found(
             departure.Side == DepartureSide.Hard ? Level.Error : Level.Note,
             client.Id,
