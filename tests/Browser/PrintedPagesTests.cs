@@ -37,7 +37,7 @@ public sealed partial class PrintedPagesTests(PublishedContent content, ITestOut
             }
         }
 
-        Assert.Equal(21, sheets);
+        Assert.Equal(27, sheets);
     }
 
     /// <summary>Two pages, and one more for every three exercises beyond the sixth or four weeks beyond the eighth.</summary>

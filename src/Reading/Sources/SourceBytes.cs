@@ -4,8 +4,10 @@ namespace Gradus.Reading;
 
 /// <summary>The bytes of a file of the disk, as they are when they are first asked for. Two are equal where a text has the same
 /// bytes; what is no text is only equal to itself.</summary>
+/// <param name="path">Inside the practice.</param>
+/// <param name="length">In bytes, without reading them.</param>
 /// <param name="isText">A text is held, so that a later reading of the folder can tell whether it is the same.</param>
-internal sealed class SourceBytes(string file, bool isText)
+internal sealed class SourceBytes(string path, Func<long> length, Func<byte[]> read, bool isText)
 {
     /// <summary>No text that is read is larger.</summary>
     private const long Most = 4 << 20;
@@ -53,13 +55,13 @@ internal sealed class SourceBytes(string file, bool isText)
             noted ??= known;
     }
 
-    public override int GetHashCode() => file.GetHashCode(StringComparison.Ordinal);
+    public override int GetHashCode() => path.GetHashCode(StringComparison.Ordinal);
 
     private bool IsSameAs(SourceBytes other)
     {
         try
         {
-            return new FileInfo(file).Length <= Most && Bytes().AsSpan().SequenceEqual(other.Bytes());
+            return length() <= Most && Bytes().AsSpan().SequenceEqual(other.Bytes());
         }
         catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
         {
@@ -73,7 +75,7 @@ internal sealed class SourceBytes(string file, bool isText)
         {
             if (held is { } known)
                 return known;
-            var bytes = File.ReadAllBytes(file);
+            var bytes = read();
             if (isText && bytes.Length <= Most)
                 held = bytes;
             return bytes;

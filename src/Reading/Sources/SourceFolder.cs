@@ -40,8 +40,10 @@ public sealed class SourceFolder
 
     private static SourceEntry Entry(ListedFile file)
     {
-        var bytes = new SourceBytes(file.FullPath, IsText(file.Path));
-        return new(file.Path, bytes, () => new FileInfo(file.FullPath).Length, bytes.Read);
+        var bytes = new SourceBytes(file.Path, Length, () => File.ReadAllBytes(file.FullPath), IsText(file.Path));
+        return new(file.Path, bytes, Length, bytes.Read);
+
+        long Length() => new FileInfo(file.FullPath).Length;
     }
 
     /// <summary>Whether readers read it by themselves, and not because a text shows it.</summary>
