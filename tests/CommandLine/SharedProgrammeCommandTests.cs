@@ -92,6 +92,20 @@ public sealed class SharedProgrammeCommandTests : IDisposable
         );
     }
 
+    /// <summary>What is done in place of another has its side, and ends when it says.</summary>
+    [Fact]
+    public void The_side_that_is_taken_over_and_the_last_week_are_said()
+    {
+        Write(
+            "clients/tess/programme.md",
+            "---\nfrom: lunge\nstart: 2026-12-07\ndifferences:\n  - instead: press\n    use: calf-press\n    because: x\n"
+                + "  - add: calf-press\n    after: wall-calf-stretch\n    until-week: 1\n    because: y\n---\n"
+        );
+        var said = Gradus.Run("compare", sent.Practice, "--client", "tess", "--with", "programmes/lunge").Output;
+        Assert.Contains("instead of press: calf-press, side rear leg as there: x\n", said, StringComparison.Ordinal);
+        Assert.Contains("done too: calf-press, after wall-calf-stretch, until week 1: y\n", said, StringComparison.Ordinal);
+    }
+
     /// <summary>A line that this client no longer does is right for everybody else, and no warning.</summary>
     [Fact]
     public void A_line_of_the_shared_programme_is_not_blamed_for_a_clients_difference()

@@ -122,6 +122,14 @@ public sealed partial class SharedProgrammeTests
         Assert.Empty(Read(With($"{difference}\n    from-week: 2"), ended).Findings.Select(f => f.Message));
     }
 
+    /// <summary>No week is no other dose: what is shared stays.</summary>
+    [Fact]
+    public void By_week_without_a_week_takes_nothing_away()
+    {
+        var (practice, _) = Read(With("change: press\n    side: front leg\n    by-week: {}"), Shared);
+        Assert.Equal([1], Programme(practice).Sessions[0].Do[1].ByWeek.Select(l => l.Week));
+    }
+
     /// <summary>The place of a session that is not there is its own, not that of the use.</summary>
     [Fact]
     public void A_session_that_is_not_there_is_said_at_its_word()

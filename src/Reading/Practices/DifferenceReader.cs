@@ -80,7 +80,7 @@ internal static class DifferenceReader
             return null;
         if (kind == "leave-out")
             return new Difference.LeaveOut(named.Value, why.In, from, why.Text, named.At);
-        if (side is null && weeks is null or { Lines.Count: 0, Versions.Count: 0 })
+        if (kind == "change" && side is null && weeks is null)
             item.SourceFile.Fault(
                 Faults.KeyMissing,
                 named.At,

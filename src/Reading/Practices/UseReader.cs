@@ -34,7 +34,8 @@ internal sealed class UseReader(int weeks, KnownIds known, DoseSettings settings
     public ProgrammeUse? Other(Fields fields, string key) => One(fields, null, key).FirstOrDefault();
 
     /// <summary>Another side and another dose for something; the rest of the group is taken by whoever asks.</summary>
-    public (Mention<SideTerm>? Side, UseWeeks? Weeks) Change(Fields fields) => (SideOf(fields), WeeksIn(fields));
+    public (Mention<SideTerm>? Side, UseWeeks? Weeks) Change(Fields fields) =>
+        (SideOf(fields), WeeksIn(fields) is { } weeks and not { Lines.Count: 0, Versions.Count: 0 } ? weeks : null);
 
     private IEnumerable<ProgrammeUse> One(Fields fields, Rounds? rounds, string key = "use")
     {

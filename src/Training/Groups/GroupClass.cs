@@ -73,12 +73,40 @@ public sealed record GroupMember(Client Client, int? Week, Absence? Absence, Ser
     {
         var number = programme.Sessions.Index().First(s => s.Item.Name == shared.Name).Index + 1;
         var steps = training.Sessions[number - 1].Weeks.FirstOrDefault(w => w.Weeks.Contains(week))?.Steps ?? [];
-        return from placed in Difference.Placed(shared, differences)
-            from use in training.Uses
-            where use.Session == number && use.Written == placed.Use
+        var all = Difference.Placed(shared, differences).ToArray();
+        return from at in all.Index()
+            let placed = at.Item
+            // What is added beside two uses of one name stands there twice, each time by itself.
+            let times = all.Count(p => p.Use == placed.Use)
+            let turn = all.Take(at.Index).Count(p => p.Use == placed.Use)
+            from use in Share(training.Uses.Where(u => u.Session == number && u.Written == placed.Use), times, turn)
             from dose in use.Weeks
             where dose.Week == week
-            select new MemberUse(placed, use, dose, steps.Where(s => s.Source.Value == placed.Use).ToSeries());
+            select new MemberUse(placed, use, dose, Share(RunsOf(steps, placed.Use), times, turn).SelectMany(r => r).ToSeries());
+    }
+
+    /// <summary>The steps of a use, each time that it is come to.</summary>
+    private static IEnumerable<List<SessionStep>> RunsOf(Series<SessionStep> steps, ProgrammeUse use)
+    {
+        var run = new List<SessionStep>();
+        foreach (var step in steps)
+            if (step.Source.Value == use)
+                run.Add(step);
+            else if (run.Count > 0)
+            {
+                yield return run;
+                run = [];
+            }
+
+        if (run.Count > 0)
+            yield return run;
+    }
+
+    /// <summary>Of things that stand for several equal uses those of one of them.</summary>
+    private static IEnumerable<T> Share<T>(IEnumerable<T> things, int times, int turn)
+    {
+        var all = things.ToArray();
+        return all.Skip(turn * (all.Length / times)).Take(all.Length / times);
     }
 }
 

@@ -93,6 +93,26 @@ public sealed class GroupClassTests
         );
     }
 
+    /// <summary>Beside two uses of one name it is done twice: all parts together take what the session takes.</summary>
+    [Fact]
+    public void What_is_added_beside_two_uses_is_counted_once_at_each()
+    {
+        var practice = Practice(
+                ("ada", "right", Differs("add: sit\n    before: sway")),
+                ("ben", "right", ""),
+                ("cis", "right", "")
+            )
+            .Edit("programmes/footwork.md", "use: lean", "use: sway");
+        var read = practice.Read();
+        var met = Met(read, new(2027, 1, 4), c => Training.Of(read, c));
+        Assert.Equal(["sit", "sway", "sit", "sway"], met.Parts.Select(p => p.Name));
+        Assert.All(met.Parts.Where(p => p.Name == "sit"), p => Assert.Equal("ada", Assert.Single(p.Does).Client.Id.Text));
+        var took = met.Members[0].Does.Where(d => d.IsAdded).Select(d => d.Steps.Sum(s => s.Seconds.Value));
+        var whole = Training.Of(read, met.Members[0].Client).Sessions[0].Weeks[0].Total.Value;
+        Assert.Equal(whole, met.Members[0].Does.Sum(d => d.Steps.Sum(s => s.Seconds.Value)));
+        Assert.All(took, seconds => Assert.True(seconds > 0));
+    }
+
     /// <summary>A difference from week 2 on is none in week 1.</summary>
     [Theory]
     [InlineData(4, "lean", 0)]
