@@ -18,7 +18,7 @@ internal static class Node
         await asking.StandardInput.WriteAsync(JsonSerializer.Serialize(asked, JsonSerializerOptions.Web).AsMemory(), stop);
         asking.StandardInput.Close();
         await asking.WaitForExitAsync(stop);
-        Assert.Equal("", await trouble);
+        Assert.True((await trouble).Length == 0, $"{script} ended with:\n{await trouble}");
         return Read<TAnswer>(await said);
     }
 

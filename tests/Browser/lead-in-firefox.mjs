@@ -3,13 +3,10 @@
 // Out: for each page its address, what was listed and played, the log after a new visit (as it is kept, as a file and as a message), and everything that was said and asked for. That a file was read Firefox tells nobody, so what the page
 // itself has to load counts as asked for.
 import { readFileSync } from 'node:fs';
-import { launch } from 'puppeteer-core';
+import { launchFirefox, openPage } from './firefox.mjs';
 
 const { firefox, first, whole, pages } = JSON.parse(readFileSync(0, 'utf8'));
-const browser = await launch({
-  browser: 'firefox', executablePath: firefox, headless: true,
-  extraPrefsFirefox: { 'security.fileuri.strict_origin_policy': true, 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.enabled': false, 'network.captive-portal-service.enabled': false, 'network.connectivity-service.enabled': false }
-});
+const browser = await launchFirefox(firefox);
 
 async function lead(page, root) {
   const click = async selector => (await page.waitForSelector(selector, { visible: true })).click();
@@ -25,7 +22,7 @@ try {
   for (const { path, root, list, together } of pages) {
     // What is kept on one page is not on another, unless they are visited together.
     if (!together || context === null) context = await browser.createBrowserContext();
-    const page = await context.newPage();
+    const page = await openPage(context);
     const asked = [];
     const said = [];
     page.on('request', request => asked.push(request.url()));

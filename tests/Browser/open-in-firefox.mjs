@@ -1,16 +1,13 @@
 // Opens each page in Firefox over WebDriver BiDi, with its own strict policy for files switched on, and answers with what it asked for and said.
 import { readFileSync } from 'node:fs';
-import { launch } from 'puppeteer-core';
+import { launchFirefox, openPage } from './firefox.mjs';
 
 const { firefox, pages } = JSON.parse(readFileSync(0, 'utf8'));
-const browser = await launch({
-  browser: 'firefox', executablePath: firefox, headless: true,
-  extraPrefsFirefox: { 'security.fileuri.strict_origin_policy': true, 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.enabled': false, 'network.captive-portal-service.enabled': false, 'network.connectivity-service.enabled': false }
-});
+const browser = await launchFirefox(firefox);
 const seen = [];
 try {
   for (const path of pages) {
-    const page = await browser.newPage();
+    const page = await openPage(browser);
     const asked = [];
     const said = [];
     page.on('request', request => asked.push(request.url()));

@@ -1,7 +1,7 @@
 // Opens locked pages: with Node's own crypto, and in Firefox over file://. Answers with what each of them saw.
 import { createDecipheriv, pbkdf2Sync } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { launch } from 'puppeteer-core';
+import { launchFirefox, openPage } from './firefox.mjs';
 
 const { firefox, path, words, tries } = JSON.parse(readFileSync(0, 'utf8'));
 
@@ -16,11 +16,8 @@ function inside(text) {
   return cipher.update(data.subarray(0, -16), undefined, 'utf8') + cipher.final('utf8');
 }
 
-const browser = await launch({
-  browser: 'firefox', executablePath: firefox, headless: true,
-  extraPrefsFirefox: { 'security.fileuri.strict_origin_policy': true, 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.enabled': false, 'network.captive-portal-service.enabled': false, 'network.connectivity-service.enabled': false }
-});
-const page = await browser.newPage();
+const browser = await launchFirefox(firefox);
+const page = await openPage(browser);
 const said = [];
 page.on('console', message => said.push(`${message.type()}: ${message.text()}`));
 page.on('pageerror', error => said.push(`error: ${error}`));
@@ -32,14 +29,14 @@ try {
     if (at.words !== null) {
       await page.type('#words', at.words);
       await page.click('#do');
-      await page.waitForFunction(() => !document.getElementById('do').disabled, { timeout: 60000 });
+      await page.waitForFunction(() => !document.getElementById('do').disabled);
     }
     sentences.push(await page.$eval('#said', e => e.textContent));
   }
   await page.goto('file://' + path, { waitUntil: 'load' });
   await page.type('#words', words);
   await page.click('#do');
-  await page.waitForSelector('#index', { timeout: 60000 });
+  await page.waitForSelector('#index');
   opened = await page.evaluate(() => ({ title: document.title, week: document.querySelectorAll('[data-week-now]:not([hidden])').length, kept: localStorage.length + sessionStorage.length }));
 } finally {
   await browser.close();
