@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Gradus.Domain;
 
 namespace Gradus.Figures;
@@ -8,18 +7,12 @@ namespace Gradus.Figures;
 public sealed record Movement(Posed Start, Posed? End, Figure Figure)
 {
     /// <summary>Working out a pose takes some milliseconds, and reading, planning and auditing ask for the same.</summary>
-    private static readonly ConcurrentDictionary<(WrittenPose, SideCue?), ReadMovement> Known = new();
-
-    private const int MostKnown = 2000;
+    private static readonly Remembered<(WrittenPose, SideCue?), ReadMovement> Known = new(2000);
 
     /// <summary>What is written, worked out and drawn. Nothing that is written makes it throw.</summary>
     /// <param name="cue">Where the working leg is, as the exercise says it.</param>
-    public static ReadMovement Read(WrittenPose written, SideCue? cue)
-    {
-        if (Known.Count > MostKnown)
-            Known.Clear();
-        return Known.GetOrAdd((written, cue), key => ReadAnew(key.Item1, key.Item2));
-    }
+    public static ReadMovement Read(WrittenPose written, SideCue? cue) =>
+        Known.Of((written, cue), key => ReadAnew(key.Item1, key.Item2));
 
     private static ReadMovement ReadAnew(WrittenPose written, SideCue? cue)
     {

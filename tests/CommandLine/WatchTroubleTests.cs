@@ -21,22 +21,28 @@ public sealed class WatchTroubleTests
         {
             var text = File.ReadAllText(copy[Programme]).Replace("ten minutes", $"{round} minutes", StringComparison.Ordinal);
             text = text.Replace($"{round - 1} minutes", $"{round} minutes", StringComparison.Ordinal);
+            string beside;
+            TimeSpan took;
             var between = Stopwatch.StartNew();
             using (var file = File.Create(copy[Programme]))
             {
                 file.Write(Encoding.UTF8.GetBytes(text[..200]));
                 file.Flush();
                 Thread.Sleep(60);
-                var beside = copy.Watch.Get(Beside).Text;
+                beside = copy.Watch.Get(Beside).Text;
                 file.Write(Encoding.UTF8.GetBytes(text[200..]));
-                // A machine that is busy may take longer over the two steps than any editor, and then it is told.
-                if (between.Elapsed > TimeSpan.FromMilliseconds(200))
-                    continue;
+                took = between.Elapsed;
+            }
+
+            // A machine that is busy may take longer over the two steps than any editor, and then it is told, until it is whole.
+            if (took <= TimeSpan.FromMilliseconds(200))
+            {
                 asked++;
                 Assert.DoesNotContain("last good", beside, StringComparison.Ordinal);
             }
 
             copy.WaitFor(Home, $"It takes {round} minutes at most.");
+            copy.WaitFor("clients/rufus", "It can be published.");
         }
 
         Assert.SkipWhen(asked == 0, "The machine is too busy to save anything in two quick steps.");

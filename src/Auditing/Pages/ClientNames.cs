@@ -1,6 +1,6 @@
 using System.Buffers;
-using System.Collections.Concurrent;
 using System.Net;
+using System.Runtime.CompilerServices;
 using System.Text;
 using System.Text.RegularExpressions;
 using Gradus.Domain;
@@ -21,9 +21,10 @@ internal sealed partial class ClientNames
     /// <summary>A text in a page that is longer is mostly one that all sites have.</summary>
     private const int Shared = 1000;
 
-    private readonly ConcurrentDictionary<string, bool> inTexts = new(StringComparer.Ordinal);
+    /// <summary>Each site has a few of its own beside them.</summary>
+    private readonly Remembered<string, bool> inTexts = new(100, StringComparer.Ordinal);
 
-    private readonly ConcurrentDictionary<TextFile, Series<string>> inFiles = new(ReferenceEqualityComparer.Instance);
+    private readonly ConditionalWeakTable<TextFile, Series<string>> inFiles = [];
 
     /// <summary>Names of several words with nothing between them.</summary>
     private readonly SearchValues<string> joined;
@@ -74,7 +75,7 @@ internal sealed partial class ClientNames
         foreach (var part in page.Policy.Inline.Where(p => p.Text.Length > Shared))
             if (
                 page.Html.IndexOf(part.Text, done, StringComparison.Ordinal) is >= 0 and var at
-                && !inTexts.GetOrAdd(part.Text, t => In(t).Any())
+                && !inTexts.Of(part.Text, t => In(t).Any())
             )
             {
                 rest.Append(page.Html, done, at - done);

@@ -37,6 +37,9 @@ internal static class EditKinds
         Said("what a condition holds for", "conditions.yaml", "stages: [load]", "stages: [control]", "positions: [prone]"),
         Said("what a condition forbids", "conditions.yaml", "stages: [load]", "stages: [strengthen]"),
         File("a group", "groups/evening.yaml", "name: All\nprogramme: lunge\nclients: [ida, joss]\nday: Mon\n"),
+        File("a link", "clients/bram/link.yaml", EditedPractice.LinkOf("bram")),
+        File("a link that another client has", "clients/joss/link.yaml", EditedPractice.LinkOf("bram")),
+        new("links for everybody, and hosted by them", Hosted),
         File("an acceptance", "accepted.yaml", Acceptance),
         File("a translation", "cautions/pinch.de.md", "---\ntitle: Ein Kneifen\n---\nGeh zurück.\n"),
         File("a word of the site", "words/en.yaml", "your-weeks: All your weeks\n"),
@@ -155,6 +158,15 @@ internal static class EditKinds
     private static bool Other(EditedPractice practice, Chance chance)
     {
         practice.Form = chance.Of(new[] { "folder", "zip", "file" }.Where(f => f != practice.Form).ToArray());
+        return true;
+    }
+
+    /// <summary>Each by a link that is there already: one that is made when it is needed is another in every run.</summary>
+    private static bool Hosted(EditedPractice practice, KeptTarget target, Chance chance)
+    {
+        foreach (var client in practice.Clients)
+            practice.Put($"clients/{client}/link.yaml", EditedPractice.LinkOf(client));
+        practice.Form = EditedPractice.ByLink;
         return true;
     }
 

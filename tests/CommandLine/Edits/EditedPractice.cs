@@ -14,6 +14,11 @@ internal sealed class EditedPractice
     /// <summary>What Ida and Joss follow.</summary>
     public const string Shared = "programmes/lunge.md";
 
+    /// <summary>The form of sites that are hosted.</summary>
+    public const string ByLink = "link";
+
+    private const string Host = "https://example.org/t/";
+
     private const string Followed = "---\nfrom: lunge\nstart: 2026-12-07\n";
     private const string Difference = "change: calf-press\n    by-week: { 1: 2 x press 12 s at 50% }\n    from-week: 2";
 
@@ -49,6 +54,12 @@ internal sealed class EditedPractice
 
     public string Form { get; set; } = "folder";
 
+    /// <summary>As the command is told it. Nobody is hosted whose link would be made for it.</summary>
+    public string[] FormWords =>
+        Form != ByLink ? ["--as", Form]
+        : Clients.All(c => Sources.ContainsKey($"clients/{c}/link.yaml")) ? ["--as-link", Host]
+        : ["--as", "folder"];
+
     /// <summary>For whom the next publish is; empty for everybody.</summary>
     public string Client { get; set; } = "";
 
@@ -59,6 +70,9 @@ internal sealed class EditedPractice
             )
             .Select(p => p.Split('/')[1])
             .ToSeries();
+
+    /// <summary>What stands in a client's link.</summary>
+    public static string LinkOf(string client) => $"name: {("2" + client).PadRight(26, 'a')}\nhost: {Host}\n";
 
     public string Text(string path) => Encoding.UTF8.GetString(Sources[path]);
 

@@ -1,3 +1,5 @@
+using Gradus.HandingOver;
+
 namespace Gradus.Tests.CommandLine;
 
 /// <summary>A target that is published into again and again, and what should stand in it: of who is published what a publish into
@@ -61,5 +63,7 @@ internal sealed class KeptTarget(string folder)
             .Concat(kept.Keys.Where(k => !expected.ContainsKey(k)));
     }
 
-    private static string TopOf(string path) => path.Split('/')[0];
+    /// <summary>What one client's site is in the target; among those that are hosted, each has a folder of its own.</summary>
+    private static string TopOf(string path) =>
+        path.Split('/') is [LinkForm.FolderName, var hosted, ..] ? $"{LinkForm.FolderName}/{hosted}" : path.Split('/')[0];
 }

@@ -7,7 +7,7 @@ public sealed class PropertyWithoutCaution : IPracticeRule, IWholeRule
 {
     public IEnumerable<Finding> Check(Practice practice) =>
         from exercise in practice.Exercises
-        from property in exercise.AllProperties.Distinct(StringComparer.Ordinal)
+        from property in exercise.AllProperties
         where !WorkProperty.Descriptive.Contains(property) && !IsMet(practice, exercise, property)
         select this.Found(
             Level.Warning,

@@ -16,6 +16,21 @@ public sealed class TooManyCautionsTests
             )
         );
 
+    /// <summary>Nor where it has fewer than the whole, and still too many.</summary>
+    [Fact]
+    public void The_short_version_is_not_counted_where_it_has_fewer() =>
+        Assert.Single(
+            Found(
+                Signs,
+                Edit.Of("clients/tess/programme.md", ["- - use: calf-press", "+ - use: calf-press", "+   keep-when-short: yes"]),
+                Edit.Of("cautions/torn.md", ["+ ---", "+ title: Torn", "+ kind: stop", "+ ---", "+ Go."]),
+                Edit.Of(
+                    "exercises/wall-calf-stretch.md",
+                    ["- signs: [sharp-pain, pinch, calf-pull]", "+ signs: [sharp-pain, pinch, calf-pull, torn]"]
+                )
+            )
+        );
+
     /// <summary>What it is normal to feel is no sign to stop for.</summary>
     [Fact]
     public void Only_signs_to_stop_for_are_counted() => Assert.Empty(Found(Signs, expected: 1));

@@ -1,0 +1,99 @@
+using Gradus.Domain;
+
+namespace Gradus.Tests.Auditing;
+
+/// <summary>What a coach is told of a programme that several follow. Where one of them must not do a use, the remedy is the
+/// client's own, ready to be pasted; and what one does otherwise makes nothing wrong that is right for the others. Tess has raised
+/// blood pressure, and a leave for efforts up to 60 %.</summary>
+public sealed class SharedProgrammeRulesTests
+{
+    private const string Press = "2 x press 10 s at 50%";
+
+    /// <summary>So that nothing hard or loaded may be done, and nothing else serves.</summary>
+    private static readonly Edit Forbids = Edit.Of(
+        "conditions.yaml",
+        ["- where: whole body", "+ where: whole body", "+ not-with-for: { stages: [strengthen] }"]
+    );
+
+    [Fact]
+    public void What_must_not_be_done_is_left_out() =>
+        Assert.EndsWith(
+            " Others follow this programme: write it under 'differences' in clients/tess/programme.md, as "
+                + "- { leave-out: press, because: \"...\" }",
+            Help([.. Shared("        as: press\n"), Forbids])
+        );
+
+    [Fact]
+    public void A_use_without_a_name_of_its_own_is_called_by_its_exercise() =>
+        Assert.EndsWith(" as - { leave-out: calf-press, because: \"...\" }", Help([.. Shared(""), Forbids]));
+
+    [Fact]
+    public void What_is_too_much_has_another_dose() =>
+        Assert.EndsWith(
+            " as - { change: press, by-week: { 1: ... }, because: \"...\" }",
+            Help(Shared("        as: press\n", Press.Replace("50", "65", StringComparison.Ordinal)))
+        );
+
+    [Fact]
+    public void In_a_programme_of_ones_own_nothing_is_said_of_others() => Assert.DoesNotContain("Others", Help([Forbids]));
+
+    /// <summary>Of the stretch a line is shared for week 2.</summary>
+    [Theory]
+    [InlineData("{ leave-out: wall-calf-stretch, from-week: 2, because: x }")]
+    [InlineData(
+        "{ leave-out: wall-calf-stretch, from-week: 2, because: x }",
+        "{ change: calf-press, by-week: { 2: 2 x press 8 s at 40% }, from-week: 2, because: x }"
+    )]
+    public void A_line_that_this_client_alone_no_longer_does_is_not_told(params string[] differences) =>
+        Assert.Empty(OutOfUse("", differences));
+
+    /// <summary>A line that nobody does, and a client whose difference has nothing to do with it.</summary>
+    [Fact]
+    public void One_that_nobody_does_is_told_whatever_the_client_does_otherwise() =>
+        Assert.Single(OutOfUse("        until-week: 1\n", ["{ change: wall-calf-stretch, side: front leg, because: x }"]));
+
+    private static Finding[] OutOfUse(string line, string[] differences) =>
+        [
+            .. Trial
+                .Of([.. Shared("", stretch: line, differences: differences)])
+                .Where(f => f.Rule.Text == "line-out-of-use" || f.Level == Level.Error),
+        ];
+
+    private static string Help(params Edit[] edits) =>
+        Assert
+            .Single(Trial.Of([.. edits]), f => f.Rule.Text == "contraindicated-exercise" && f.Client == new ClientId("tess"))
+            .Help;
+
+    /// <summary>Tess's programme as one that others may follow.</summary>
+    /// <param name="name">The line that names the use of the press.</param>
+    /// <param name="stretch">A line more of the use before it.</param>
+    private static Edit[] Shared(string name, string press = Press, string stretch = "", params string[] differences)
+    {
+        var own = LittlePractice.Files.Single(f => f.Key == "clients/tess/programme.md").Value;
+        var shared = own.Replace("start: 2026-12-07\n", "", StringComparison.Ordinal)
+            .Replace("- use: calf-press\n", "- use: calf-press\n" + name, StringComparison.Ordinal)
+            .Replace("- use: wall-calf-stretch\n", "- use: wall-calf-stretch\n" + stretch, StringComparison.Ordinal)
+            .Replace(Press, press, StringComparison.Ordinal);
+        return
+        [
+            Edit.Of("programmes/lunge.md", Lines(shared).Select(l => "+ " + l)),
+            Edit.Of(
+                "clients/tess/programme.md",
+                [
+                    .. Lines(own).Select(l => "- " + l),
+                    .. (string[])
+                        [
+                            "+ ---",
+                            "+ from: lunge",
+                            "+ start: 2026-12-07",
+                            .. differences.Length > 0 ? ["+ differences:"] : (string[])[],
+                        ],
+                    .. differences.Select(d => "+   - " + d),
+                    .. (string[])["+ ---", "+ Tess, go on."],
+                ]
+            ),
+        ];
+    }
+
+    private static string[] Lines(string text) => text.TrimEnd('\n').Split('\n');
+}
