@@ -58,6 +58,34 @@ public sealed class RangeToldWrongTests
     [MemberData(nameof(All))]
     public void It_is_found_in_places_lengths_and_sentences(PlantedFault fault) => fault.MustBeFound();
 
+    /// <summary>Of a rotation measured with an inclinometer an error from day to day is published for one rater, and none for two
+    /// (Johnson 2012, J Athl Train 47(1):52-60). Who measured first is not written: that reading has no picture beside the
+    /// other.</summary>
+    [Fact]
+    public void A_reading_without_an_error_has_no_picture_and_none_is_missed()
+    {
+        const string Columns = "date,motion,side,mode,value,unit,instrument";
+        const string Ankle = "2026-11-20,lying ankle dorsiflexion,left,passive,9,deg,inclinometer";
+        const string Shoulder = "2026-11-20,shoulder flexion,left,active,140,deg,inclinometer";
+        const string Rotation = "thoracic rotation,left,active,50,deg,inclinometer";
+        var found = Trial.Of([
+            Edit.Of(
+                "clients/tess/readings.csv",
+                [
+                    $"- {Columns}",
+                    $"- {Ankle}",
+                    $"- {Shoulder}",
+                    $"+ {Columns},by",
+                    $"+ {Ankle},",
+                    $"+ {Shoulder},",
+                    $"+ 2026-11-20,{Rotation},",
+                    $"+ 2026-12-04,{Rotation},Ottoline Marsh",
+                ]
+            ),
+        ]);
+        Assert.DoesNotContain(found, f => f.Rule.Text == "range-told-wrong" || f.Level == Level.Error);
+    }
+
     private static PlantedFault Drawn(string kind, string size, string error, string read) =>
         Plant(
             kind,
