@@ -34,6 +34,11 @@ public sealed class SideUnresolvedTests
             "error value-wrong",
             "sports/epee.yaml\n- weapon arm: right\n+ weapon arm: up"
         ),
+        new(
+            "a sport of which nothing can be read: of its sides nobody knows, and that is said once",
+            "error file-unreadable",
+            "sports/epee.yaml\n- weapon arm: right\n+ weapon arm: ["
+        ),
     ];
 
     public static TheoryData<PlantedSourceFault> All => new(Faults);
