@@ -1,5 +1,4 @@
 using Gradus.Tests.CommandLine;
-using Gradus.Tests.House;
 using Microsoft.Playwright;
 
 namespace Gradus.Tests.Browser;
@@ -59,7 +58,7 @@ public sealed class WatchTests(PublishedContent content) : IDisposable
         await watched.Page.ReloadAsync();
         await Assertions.Expect(watched.Site.Locator("h1")).ToContainTextAsync("Hips and ankles");
         await watched.Page.Locator("a", new() { HasText = "All clients" }).ClickAsync();
-        await Assertions.Expect(watched.Page.Locator("ul.clients a")).ToHaveCountAsync(6);
+        await Assertions.Expect(watched.Page.Locator("ul.clients a")).ToHaveCountAsync(2);
         await watched.Page.Locator("ul.clients a", new() { HasText = "Maud" }).ClickAsync();
         await Assertions.Expect(watched.Site.Locator("body")).ToContainTextAsync("Maud");
     }
@@ -97,7 +96,7 @@ public sealed class WatchTests(PublishedContent content) : IDisposable
         Assert.Equal(["a", "aalone", "summary"], stops.Take(3));
         Assert.Contains("iframe", stops);
         await page.GotoAsync(watched.Watch.Address.ToString());
-        await Assertions.Expect(page.Locator("ul.clients a")).ToHaveCountAsync(6);
+        await Assertions.Expect(page.Locator("ul.clients a")).ToHaveCountAsync(2);
         Assert.Empty(await Barriers.In(page));
     }
 
@@ -105,7 +104,7 @@ public sealed class WatchTests(PublishedContent content) : IDisposable
 
     private Task<WatchedInBrowser> Watched(int width = 1280, ColorScheme scheme = ColorScheme.Light)
     {
-        Folders.Copy(Repository.Path("content"), Practice);
+        Folders.CopyDemonstration(Practice, "maud", "rufus");
         return WatchedInBrowser.Of(content.Browser, Practice, "rufus", width, scheme);
     }
 

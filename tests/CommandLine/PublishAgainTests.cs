@@ -51,7 +51,7 @@ public sealed class PublishAgainTests(PublishedDemonstration published) : IDispo
     [Fact]
     public void Whatever_a_page_comes_from_makes_it_anew()
     {
-        Folders.Copy(Repository.Path("content"), Content);
+        Folders.CopyDemonstration(Content, "nuala", "rufus");
         var theme = Path.Combine(folder, "theme");
         Folders.Copy(Repository.Path("themes/plain"), theme);
         File.AppendAllText(Path.Combine(theme, "README.md"), "\nMine.\n");
@@ -63,10 +63,10 @@ public sealed class PublishAgainTests(PublishedDemonstration published) : IDispo
             ("a theme", () => { }, ["--theme", theme]),
             ("another form", () => { }, ["--as", "file"]),
         ];
+        Publish();
         foreach (var (what, change, words) in changes)
         {
-            Reset(Content);
-            Publish();
+            Folders.PutBack(Content, To);
             Plant();
             Assert.True(Publish().Output.Contains(Planted, StringComparison.Ordinal), $"{what}: before");
             change();
@@ -134,7 +134,7 @@ public sealed class PublishAgainTests(PublishedDemonstration published) : IDispo
     [Fact]
     public void The_same_is_said_and_written_on_any_number_of_processors()
     {
-        Folders.Copy(Repository.Path("content"), Content);
+        Folders.CopyDemonstration(Content, "maud", "nuala", "rufus");
         Change("clients/rufus/client.yaml", "wrist-pain: no", "wrist-pain: yes, left");
         var answers = ((string[])["1", "2", "7"])
             .Select(processors =>
@@ -243,14 +243,6 @@ public sealed class PublishAgainTests(PublishedDemonstration published) : IDispo
                 Lines = [new("session-1.html", 3, "the line")],
             }
         );
-    }
-
-    private void Reset(string content)
-    {
-        Directory.Delete(content, recursive: true);
-        Folders.Copy(Repository.Path("content"), content);
-        if (Directory.Exists(To))
-            Directory.Delete(To, recursive: true);
     }
 
     private Answer Publish(params string[] words) =>

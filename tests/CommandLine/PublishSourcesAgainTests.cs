@@ -38,10 +38,11 @@ public sealed class PublishSourcesAgainTests : IDisposable
             ("what all share", true, () => Append("practice.md", "\n\nWrite to me.\n"), []),
             ("the day", true, () => { }, ["--today", "2026-12-08"]),
         ];
+        Folders.CopyDemonstration(Content, "nuala", "rufus");
+        Publish();
         foreach (var (what, isAnother, change, words) in changes)
         {
-            Reset();
-            Publish();
+            Folders.PutBack(Content, To);
             PlantInSources();
             change();
             Assert.True(Publish(words).Output.Contains(Planted, StringComparison.Ordinal) != isAnother, what);
@@ -74,14 +75,6 @@ public sealed class PublishSourcesAgainTests : IDisposable
                 Found = [.. record.Found, new(new("large-step"), Level.Warning, Nuala, place, Planted, "Take it out.")],
             }
         );
-    }
-
-    private void Reset()
-    {
-        foreach (var place in (string[])[Content, To])
-            if (Directory.Exists(place))
-                Directory.Delete(place, recursive: true);
-        Folders.Copy(Repository.Path("content"), Content);
     }
 
     private Answer Publish(params string[] words) =>

@@ -11,12 +11,13 @@ public sealed class WatchCommandTests(PublishedDemonstration published)
     {
         using var copy = new WatchedCopy();
         var sites = published.Read();
+        string[] watched = ["maud", "rufus"];
         var files = Directory
             .EnumerateFiles(sites, "*", SearchOption.AllDirectories)
             .Select(f => Path.GetRelativePath(sites, f))
-            .Where(f => !f.StartsWith('.'))
+            .Where(f => watched.Contains(f.Split(Path.DirectorySeparatorChar)[0], StringComparer.Ordinal))
             .ToArray();
-        Assert.True(files.Length > 100);
+        Assert.True(files.Length > 50);
         Assert.All(files, file =>
         {
             var shown = copy.Watch.Get($"sites/{file}");

@@ -1,15 +1,13 @@
-using Gradus.Tests.House;
-
 namespace Gradus.Tests.CommandLine;
 
-/// <summary>A copy of the demonstration practice that somebody watches, to be written in.</summary>
+/// <summary>A copy of the demonstration practice that somebody watches, to be written in; Maud and Rufus train there.</summary>
 internal sealed class WatchedCopy : IDisposable
 {
     private readonly string root = Directory.CreateTempSubdirectory("gradus-watch-").FullName;
 
     public WatchedCopy(params string[] words)
     {
-        Folders.Copy(Repository.Path("content"), Practice);
+        Folders.CopyDemonstration(Practice, "maud", "rufus");
         Watch = WatchProcess.Of(Practice, [.. words, "--today", "2026-12-07"]);
     }
 
