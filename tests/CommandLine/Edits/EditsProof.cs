@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Gradus.CommandLine;
+using Gradus.HandingOver;
 using Gradus.Tests.House;
 
 namespace Gradus.Tests.CommandLine;
@@ -21,7 +22,7 @@ public sealed partial class EditsProof(ITestOutputHelper output) : IDisposable
     [GeneratedRegex("^(?<said>[a-z-]+: (NOT published|stopped on [0-9-]+))[.;].*$", RegexOptions.CultureInvariant)]
     private static partial Regex NotMade();
 
-    [GeneratedRegex("another form is still there|no longer in the practice|^  /", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("another form is still there|no longer in the practice|no link leads here any more|^  /", RegexOptions.CultureInvariant)]
     private static partial Regex OfTheTarget();
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
@@ -132,7 +133,12 @@ public sealed partial class EditsProof(ITestOutputHelper output) : IDisposable
             .. practice.Client.Length > 0 ? new[] { "--client", practice.Client } : [],
         ];
         var (status, said, error) = Overheard.While(() => Commands.All().RunAsync(words));
-        return new(status, said.Replace(At(sources), "SOURCES", StringComparison.Ordinal), error);
+        return new(
+            status,
+            said.Replace(At(sources), "SOURCES", StringComparison.Ordinal)
+                .Replace(Path.Combine(to, LinkForm.FolderName), "HOSTED", StringComparison.Ordinal),
+            error
+        );
     }
 
     private static string Said(string output) =>
