@@ -22,7 +22,10 @@ public sealed partial class EditsProof(ITestOutputHelper output) : IDisposable
     [GeneratedRegex("^(?<said>[a-z-]+: (NOT published|stopped on [0-9-]+))[.;].*$", RegexOptions.CultureInvariant)]
     private static partial Regex NotMade();
 
-    [GeneratedRegex("another form is still there|no longer in the practice|no link leads here any more|^  /", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        "another form is still there|no longer in the practice|no link leads here any more|^  /",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex OfTheTarget();
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
