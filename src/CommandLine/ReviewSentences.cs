@@ -137,6 +137,7 @@ internal static class ReviewSentences
             { Kind: PainKind.NextMorning } => "Next time the last full week's smaller dose of all that loads the place. "
                 + Loaded(practice, training, pain.Place),
             { Kind: PainKind.Rising } => "Do less, and ask.",
+            { Kind: PainKind.AboveEase } => "Ask, and do less of what loads the place. " + Loaded(practice, training, pain.Place),
             { Kind: PainKind.Lasting, Step: PainStep.Clinician } => "For six weeks now: a clinician.",
             _ => "Say it, and ask.",
         };

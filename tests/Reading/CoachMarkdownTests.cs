@@ -36,11 +36,12 @@ public sealed class CoachMarkdownTests
         "5 brace-in-text «{hold}» Say it without braces: only an exercise's own text is filled in from the dose."
     )]
     [InlineData("cautions/sharp-stab.md", "End the exercise.", "## Setup⏎End it.", "fine")]
+    [InlineData("clients/ansel/programme.md", "Ansel, keep", "Dear {name}, keep", "fine")]
     [InlineData(
         "clients/ansel/programme.md",
         "Ansel, keep",
-        "Dear {name}, keep",
-        "33 brace-in-text «{name}» Write round brackets: in a text, braces hold only what is filled in from the dose."
+        "For {hold} keep",
+        "33 brace-in-text «{hold}» Say it without braces: only an exercise's own text is filled in from the dose."
     )]
     [InlineData(
         "practice.md",

@@ -57,10 +57,10 @@ public sealed class ProseFaultTests
         + Push to {reading: thoracic⏎rotation left}.
         exercises/calf-brace.md:11:9 brace-in-text «{»
         This brace stands alone, and a brace is never shown on a page.
-        Write round brackets: in a text, braces hold only what is filled in from the dose.
+        Write round brackets: in a text, braces hold only what Gradus fills in.
         exercises/calf-brace.md:12:14 brace-in-text «}»
         This brace stands alone, and a brace is never shown on a page.
-        Write round brackets: in a text, braces hold only what is filled in from the dose.
+        Write round brackets: in a text, braces hold only what Gradus fills in.
 
         exercises/calf-brace.md
         - Push for {press}.

@@ -61,6 +61,14 @@ public sealed partial class SharedProgrammeTests
         Assert.All(tess.AllSessions, s => Assert.Equal(new SessionDays.On([DayOfWeek.Tuesday, DayOfWeek.Friday]), s.Days));
     }
 
+    [Fact]
+    public void The_clients_own_letter_may_call_them_by_name_too()
+    {
+        var (practice, findings) = Read("from: lunge\nstart: 2026-12-07", Shared, "{name}, read this.");
+        Assert.Empty(findings);
+        Assert.Equal("Tess Harrowby, read this.", string.Join(' ', Programme(practice).Letter.Lines()));
+    }
+
     [Theory]
     [InlineData("leave-out: press", "Ankles: wall-calf-stretch/-; Away: wall-calf-stretch/-")]
     [InlineData("leave-out: press\n    from-week: 3", "Ankles: wall-calf-stretch/- calf-press/-2; Away: wall-calf-stretch/-")]

@@ -40,6 +40,13 @@ public sealed class YamlFaultTests
 
         clients/ansel/client.yaml
         - name: Ansel Wherry
+        + name: “Ansel: Wherry”
+        clients/ansel/client.yaml:1:13 file-unreadable «:»
+        This cannot be read as keys and values.
+        These quotation marks are those of a word processor, which count as letters here. Write straight ones, ".
+
+        clients/ansel/client.yaml
+        - name: Ansel Wherry
         + name: "Ansel Wherry
         clients/ansel/client.yaml:1:7 file-unreadable «"»
         This cannot be read as keys and values.

@@ -38,7 +38,7 @@ internal static class NumberReader
         }
 
         var line = scanner.Line;
-        if (place.End + 1 < line.Length && line[place.End] is '.' or '·' && char.IsAsciiDigit(line[place.End + 1]))
+        if (place.End + 1 < line.Length && line[place.End] is '.' or '·' or ',' && char.IsAsciiDigit(line[place.End + 1]))
         {
             var end = place.End + 1;
             while (end < line.Length && char.IsAsciiDigit(line[end]))

@@ -9,7 +9,7 @@ namespace Gradus.Reading;
 /// exercise's text is a placeholder, and the rules judge it.</summary>
 internal static partial class Braces
 {
-    private const string Otherwise = "Write round brackets: in a text, braces hold only what is filled in from the dose.";
+    private const string Otherwise = "Write round brackets: in a text, braces hold only what Gradus fills in.";
 
     private static readonly string[] Anywhere = [EmergencyNumber.Placeholder];
 

@@ -70,8 +70,9 @@ internal static partial class EmergencyReader
             Faults.ValueWrong,
             written.At,
             $"{Quote.Of(written.Value)} is no telephone number.",
-            $"Write {FewestDigits} to {MostDigits} digits in quotation marks, as \"999\"; only spaces may stand between "
-                + "them, and a + before them.",
+            YamlFaults.OfQuotes(written.Value)
+                ?? $"Write {FewestDigits} to {MostDigits} digits in quotation marks, as \"999\"; only spaces may stand between "
+                    + "them, and a + before them.",
             written.Value.Length
         );
         return null;

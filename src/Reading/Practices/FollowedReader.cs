@@ -28,7 +28,7 @@ internal static class FollowedReader
             fields.Take("differences");
         fields.Done();
         var own = headed.Body.Trim().Length > 0;
-        var letter = own ? ProgrammeReader.Letter(sheet, headed, known, names: false) : followed?.Letter;
+        var letter = own ? ProgrammeReader.Letter(sheet, headed, known) : followed?.Letter;
         if (from is null || start is null || followed is null || letter is null || calendar is null)
             return null;
         return new(
@@ -57,18 +57,14 @@ internal static class FollowedReader
                 .ToSeries();
     }
 
-    /// <summary>The client's programme, with the client's name in a letter that several share.</summary>
+    /// <summary>The client's programme, with the client's name in the letter.</summary>
     public static Programme Addressed(Client client) =>
-        client.Programme.From is { HasOwnLetter: false }
-            ? client.Programme with
-            {
-                Letter = client.Programme.Letter.With(inline =>
-                    inline is Inline.Placeholder { Name: SharedProgramme.NamePlaceholder }
-                        ? new Inline.Plain(client.Name)
-                        : inline
-                ),
-            }
-            : client.Programme;
+        client.Programme with
+        {
+            Letter = client.Programme.Letter.With(inline =>
+                inline is Inline.Placeholder { Name: SharedProgramme.NamePlaceholder } ? new Inline.Plain(client.Name) : inline
+            ),
+        };
 
     public static SharedProgramme? Named(
         SourceFile sheet,

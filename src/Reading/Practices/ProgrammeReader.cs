@@ -26,7 +26,7 @@ internal static class ProgrammeReader
         var pauses = PauseReader.In(fields, start, span);
         var retest = RetestIn(fields, start is { } first ? new(first, pauses) : null, span);
         fields.Done();
-        var letter = Letter(sheet, headed, known, names: false);
+        var letter = Letter(sheet, headed, known);
         return body.Title is null || start is null || body.Weeks is null
             ? null
             : new(
@@ -55,7 +55,7 @@ internal static class ProgrammeReader
         var body = Body(sheet, fields, known, settings);
         var retest = fields.Whole("retest", 1, body.Weeks ?? WeeksLimit, WeeksLimit);
         fields.Done();
-        var letter = Letter(sheet, headed, known, names: true);
+        var letter = Letter(sheet, headed, known);
         return body.Title is null || body.Weeks is null
             ? null
             : new(
@@ -115,13 +115,13 @@ internal static class ProgrammeReader
         Series<StageCheck> MoveOn
     );
 
-    /// <param name="names">Whether it may call whoever reads it by name.</param>
-    public static Prose Letter(SourceFile sheet, Headed headed, KnownIds known, bool names) =>
+    /// <summary>A letter may call whoever reads it by name.</summary>
+    public static Prose Letter(SourceFile sheet, Headed headed, KnownIds known) =>
         ProseReader.Read(
             sheet,
             headed.Body,
             headed.BodyLine,
-            new(Placeholders: false, known.Exercises, known.Media) { Ranges = known, Names = names }
+            new(Placeholders: false, known.Exercises, known.Media) { Ranges = known, Names = true }
         );
 
     /// <summary>A day after the first one, or the number of a week.</summary>

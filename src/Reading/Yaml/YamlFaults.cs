@@ -1,3 +1,4 @@
+using System.Buffers;
 using Gradus.Domain;
 
 namespace Gradus.Reading;
@@ -6,6 +7,10 @@ namespace Gradus.Reading;
 internal static class YamlFaults
 {
     private const string Unreadable = "This cannot be read as keys and values.";
+
+    /// <summary>Quotation marks as a word processor makes them of straight ones. Not the single one, which is an apostrophe
+    /// too.</summary>
+    private static readonly SearchValues<char> Typographic = SearchValues.Create("\u201c\u201d\u201e\u00ab\u00bb");
 
     /// <summary>Where to look: at the tab itself, where one is the trouble.</summary>
     public static Location Place(string said, SourceFile sheet, Location place)
@@ -17,7 +22,14 @@ internal static class YamlFaults
         return line < 0 ? place : sheet.At(line + 1, lines[line].IndexOf('\t', StringComparison.Ordinal) + 1);
     }
 
-    public static (string Message, string Help) Of(string said)
+    /// <summary>What to do about quotation marks that YAML takes for letters; null where there are none.</summary>
+    public static string? OfQuotes(ReadOnlySpan<char> text) =>
+        text.ContainsAny(Typographic)
+            ? "These quotation marks are those of a word processor, which count as letters here. Write straight ones, \"."
+            : null;
+
+    /// <param name="line">That the parser stopped in.</param>
+    public static (string Message, string Help) Of(string said, ReadOnlySpan<char> line)
     {
         if (Says("tab"))
             return ("A tab stands here where only spaces can.", "Put spaces in its place.");
@@ -26,6 +38,8 @@ internal static class YamlFaults
                 "A quotation mark opens here and nothing closes it.",
                 "Put one at the end of the text, or take this one out."
             );
+        if (OfQuotes(line) is { } quotes)
+            return (Unreadable, quotes);
         return (
             Unreadable,
             "Look at this line and the one above it: a space missing after a colon, a text with a colon in it that needs "

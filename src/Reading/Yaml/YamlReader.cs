@@ -40,13 +40,9 @@ internal sealed class YamlReader
         }
         catch (YamlException broken)
         {
-            var (message, help) = YamlFaults.Of(broken.Message);
-            sheet.Fault(
-                Faults.FileUnreadable,
-                YamlFaults.Place(broken.Message, sheet, reader.Place(broken.Start)),
-                message,
-                help
-            );
+            var place = YamlFaults.Place(broken.Message, sheet, reader.Place(broken.Start));
+            var (message, help) = YamlFaults.Of(broken.Message, sheet.Text.Split('\n').ElementAtOrDefault(place.Line - 1));
+            sheet.Fault(Faults.FileUnreadable, place, message, help);
             return null;
         }
         catch (InvalidOperationException)

@@ -71,7 +71,7 @@ public sealed record ClientReturn(
             sessions,
             LoadedWeek.Of(client, training, log, sessions).ToSeries(),
             single
-                .Concat(PainTrend.Of(client.Programme, log.Entries))
+                .Concat(PainTrend.Of(client.Programme, log.Entries, training.Rules))
                 .OrderBy(p => p.Kind)
                 .ThenByDescending(p => p.Day)
                 .ToSeries(),

@@ -2,8 +2,8 @@ using Gradus.Domain;
 
 namespace Gradus.Trainings;
 
-/// <summary>What only several entries of one place tell together: pain that rises, and pain that lasts. As of the last entry that
-/// counts.</summary>
+/// <summary>What only several entries of one place tell together: pain that rises, that comes back above the ease-off, and that
+/// lasts. As of the last entry that counts.</summary>
 public static class PainTrend
 {
     /// <summary>Points of the median (Farrar 2001, Pain 94:149-58, seen: for less pain; for more: common practice, no
@@ -14,12 +14,13 @@ public static class PainTrend
     private const int ValuesNeeded = 2;
     private const int Window = 14;
     private const int EntriesNeeded = 6;
+    private const int EasesNeeded = 2;
 
     /// <summary>Three windows one behind the other: six weeks (common practice, no source).</summary>
     private const int WindowsToClinician = 3;
 
     /// <param name="log">Those that count.</param>
-    public static IEnumerable<ReturnedPain> Of(Programme programme, Series<LogEntry> log)
+    public static IEnumerable<ReturnedPain> Of(Programme programme, Series<LogEntry> log, DayRules rules)
     {
         if (log.LastOrDefault() is not { } last)
             yield break;
@@ -27,6 +28,9 @@ public static class PainTrend
         {
             if (RiseAt(programme, log, place, last) is { } median)
                 yield return new(PainKind.Rising, place, LatestAt(log, place), median, [], PainStep.First);
+            var eases = EasesAt(log, place, last.Day, rules).ToArray();
+            if (eases.Length >= EasesNeeded)
+                yield return new(PainKind.AboveEase, place, eases[^1], eases.Max(e => HighestAt(e, place)), [], PainStep.First);
             var lasting = Enumerable
                 .Range(0, WindowsToClinician)
                 .TakeWhile(i => Lasts(log, place, last.Day.AddDays(-Window * i)))
@@ -68,6 +72,12 @@ public static class PainTrend
                     .Select(level => (decimal)level),
             ];
     }
+
+    /// <summary>The sessions above the ease-off in the window that ends on that day, without those of which an entry tells by
+    /// itself.</summary>
+    private static IEnumerable<LogEntry> EasesAt(Series<LogEntry> log, PainPlace place, DateOnly until, DayRules rules) =>
+        log.Where(e => e.Day <= until && e.Day > until.AddDays(-Window))
+            .Where(e => HighestAt(e, place) > rules.EaseOffAbove && EntryPains.Of(e, rules).All(p => !p.Place.Meets(place)));
 
     /// <param name="until">The last day of the window.</param>
     private static bool Lasts(Series<LogEntry> log, PainPlace place, DateOnly until)

@@ -27,6 +27,10 @@ public enum PainKind
     /// no source).</summary>
     Rising,
 
+    /// <summary>More than the practice says to ease off at, in two sessions or more of the last 14 days, of which no other row
+    /// tells. Once is what a page answers by itself; again is the coach's (common practice, no source).</summary>
+    AboveEase,
+
     /// <summary>In two thirds or more of at least 6 entries of 14 days (common practice, no source).</summary>
     Lasting,
 }

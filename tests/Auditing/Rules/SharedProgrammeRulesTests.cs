@@ -7,6 +7,7 @@ namespace Gradus.Tests.Auditing;
 /// blood pressure, and a leave for efforts up to 60 %.</summary>
 public sealed class SharedProgrammeRulesTests
 {
+    private const StringComparison Exact = StringComparison.Ordinal;
     private const string Press = "2 x press 10 s at 50%";
 
     /// <summary>So that nothing hard or loaded may be done, and nothing else serves.</summary>
@@ -32,6 +33,51 @@ public sealed class SharedProgrammeRulesTests
         Assert.EndsWith(
             " as - { change: press, by-week: { 1: ... }, because: \"...\" }",
             Help(Shared("        as: press\n", Press.Replace("50", "65", StringComparison.Ordinal)))
+        );
+
+    /// <summary>The calf push serves as well, and nothing rules it out. A week that is over stays as it was asked: what is done in
+    /// place of a use from now on stands beside it.</summary>
+    [Theory]
+    [InlineData("2026-12-07", " as - { instead: calf-press, use: calf-push, because: \"...\" }")]
+    [InlineData(
+        "2026-11-30",
+        " as - { leave-out: calf-press, because: \"...\" } and - { add: calf-push, after: wall-calf-stretch, from-week: 2, "
+            + "because: \"...\" }"
+    )]
+    public void What_would_serve_takes_its_place_from_the_week_on_that_it_is(string start, string end)
+    {
+        var press = LittlePractice.Files.Single(f => f.Key == "exercises/calf-press.md").Value;
+        Edit[] other =
+        [
+            Edit.Of(
+                "exercises/calf-push.md",
+                Lines(press.Replace("title: Calf press", "title: Calf push", Exact)).Select(l => "+ " + l)
+            ),
+            Edit.Of(
+                "exercises/calf-press.md",
+                ["- stage: strengthen", "+ stage: strengthen", "+ not-with: [raised-blood-pressure]"]
+            ),
+        ];
+        Assert.EndsWith(end, Help([.. Shared("", start: start), .. other]), Exact);
+    }
+
+    /// <summary>Nothing is taken out of what is shared that the client's own difference brought in.</summary>
+    [Fact]
+    public void What_a_difference_brings_in_is_not_told_as_the_others() =>
+        Assert.DoesNotContain(
+            "Others",
+            Help([
+                .. Shared(
+                    "",
+                    differences:
+                    [
+                        "{ instead: wall-calf-stretch, use: calf-press, because: x }",
+                        "{ leave-out: calf-press, because: x }",
+                    ]
+                ),
+                Forbids,
+            ]),
+            Exact
         );
 
     [Fact]
@@ -67,7 +113,13 @@ public sealed class SharedProgrammeRulesTests
     /// <summary>Tess's programme as one that others may follow.</summary>
     /// <param name="name">The line that names the use of the press.</param>
     /// <param name="stretch">A line more of the use before it.</param>
-    private static Edit[] Shared(string name, string press = Press, string stretch = "", params string[] differences)
+    private static Edit[] Shared(
+        string name,
+        string press = Press,
+        string stretch = "",
+        string start = "2026-12-07",
+        params string[] differences
+    )
     {
         var own = LittlePractice.Files.Single(f => f.Key == "clients/tess/programme.md").Value;
         var shared = own.Replace("start: 2026-12-07\n", "", StringComparison.Ordinal)
@@ -85,7 +137,7 @@ public sealed class SharedProgrammeRulesTests
                         [
                             "+ ---",
                             "+ from: lunge",
-                            "+ start: 2026-12-07",
+                            $"+ start: {start}",
                             .. differences.Length > 0 ? ["+ differences:"] : (string[])[],
                         ],
                     .. differences.Select(d => "+   - " + d),

@@ -181,11 +181,30 @@ internal static class PainCases
             "+14; before 2 left knee; morning 2 left knee",
             "+16; before 2 left knee; morning 2 left knee"
         ),
+        // Above the ease-off again and again, with nothing else to tell.
+        PainCase.Of(
+            "A back at 5 again is the coach's",
+            "above-ease lower-back",
+            "+0; during 3 lower-back",
+            "+3; during 5 lower-back",
+            "+7; during 5 lower-back"
+        ),
+        PainCase.Of("Once above it the page answers by itself", "nothing", "+0; during 5 lower-back", "+3; during 1 lower-back"),
+        PainCase.Of("At the ease-off is not above it", "nothing", "+0; during 2 lower-back", "+3; during 2 lower-back"),
+        PainCase.Of("Two places once each", "nothing", "+0; during 4 lower-back", "+3; during 4 left knee"),
+        PainCase.Of(
+            "The first of the two is fourteen days old",
+            "nothing",
+            "+0; during 4 lower-back",
+            "+14; during 4 lower-back"
+        ),
+        PainCase.Of("Thirteen days old counts", "above-ease lower-back", "+0; during 4 lower-back", "+13; during 4 lower-back"),
+        PainCase.Of("What was stopped is told as that", "stopped left knee", "+0; during 6 left knee", "+3; during 4 left knee"),
         // P5: pain that lasts.
         PainCase.Of("Four of six in 14 days", "lasting left knee", [.. Six("1 left knee", 4)]),
         PainCase.Of("Three of six is not two thirds", "nothing", [.. Six("1 left knee", 3)]),
         PainCase.Of("Five entries are too few", "nothing", [.. Six("1 left knee", 5).Take(5)]),
-        PainCase.Of("At 4 all the time it lasts too", "lasting left knee", [.. Six("4 left knee", 6)]),
+        PainCase.Of("At 4 all the time it lasts too", "above-ease left knee + lasting left knee", [.. Six("4 left knee", 6)]),
         PainCase.Of(
             "Six weeks of it are a clinician's",
             "lasting left knee clinician",

@@ -60,7 +60,7 @@ public sealed class PainTableTests
     {
         var found = ReturnedPains
             .Of(log, rules)
-            .Concat(PainTrend.Of(Programme, LogBook.Joined(log)))
+            .Concat(PainTrend.Of(Programme, LogBook.Joined(log), rules))
             .OrderBy(p => p.Kind)
             .ThenByDescending(p => p.Day)
             .Select(p =>

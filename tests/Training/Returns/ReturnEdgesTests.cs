@@ -59,7 +59,10 @@ public sealed class ReturnEdgesTests
             "+8; during 1 left knee",
             "+10; during 1 left knee"
         );
-        Assert.Equal(["Lasting left knee"], PainTrend.Of(client.Programme, log).Select(p => $"{p.Kind} {p.Place}"));
+        Assert.Equal(
+            ["Lasting left knee"],
+            PainTrend.Of(client.Programme, log, new(7, 14, 2, 5)).Select(p => $"{p.Kind} {p.Place}")
+        );
     }
 
     [Fact]

@@ -17,7 +17,7 @@ public sealed class ContraindicatedExercise : IObjectionRule
             use.At,
             said.Value.Message + (objection is Objection.Forbidden ? ByTraits.Said(objection) : ""),
             (said.Value.Alone ?? Instead(practice, client, use) ?? said.Value.Help)
-                + AsDifference(practice, client, use, said.Value.Alone is not null),
+                + AsDifference(practice, client, use, said.Value.Alone is not null, today),
             use.Exercise.Id.Text.Length
         );
 
@@ -29,19 +29,43 @@ public sealed class ContraindicatedExercise : IObjectionRule
 
     /// <summary>Where others follow the same programme, the remedy is the client's own: ready to be pasted.</summary>
     /// <param name="asDose">Whether another dose is the remedy.</param>
-    private static string AsDifference(Practice practice, Client client, Use use, bool asDose)
+    private static string AsDifference(Practice practice, Client client, Use use, bool asDose, DateOnly today)
     {
-        if (client.Programme.From is null)
+        // What the client's own difference brings in is taken out there, and not by another one.
+        if (client.Programme.From is not { } from || use.At.File != SharedProgramme.PathOf(from.Programme.Value))
             return "";
-        var written = client.Programme.AllSessions.SelectMany(s => s.Do).FirstOrDefault(u => u.Exercise.At == use.At);
-        var name = written?.Name ?? use.Exercise.Id.Text;
+        var (name, beside) = client.Programme.AllSessions.Select(s => Placed(s.Do, use)).FirstOrDefault(p => p is not null)
+            ?? (use.Exercise.Id.Text, null);
         var what =
             asDose ? $"change: {name}, by-week: {{ 1: ... }}"
-            : Substitutes.For(practice, client, use) is { } other ? $"instead: {name}, use: {other.Id}"
-            : $"leave-out: {name}";
+            : Substitutes.For(practice, client, use) is not { } other ? $"leave-out: {name}"
+            : beside is null || WeekNow(client.Programme, today) is not (> 1 and var week) ? $"instead: {name}, use: {other.Id}"
+            // A week that is over stays as it was asked.
+            : $"leave-out: {name}, because: \"...\" }} and - {{ add: {other.Id}, {beside}, from-week: {week}";
         return $" Others follow this programme: write it under 'differences' in clients/{client.Id}/programme.md, as "
             + $"- {{ {what}, because: \"...\" }}";
     }
+
+    /// <summary>What the use is called in a session, and where that is from the one beside it; null where it is not in
+    /// it.</summary>
+    private static (string Name, string? Beside)? Placed(Series<ProgrammeUse> uses, Use use)
+    {
+        for (var at = 0; at < uses.Count; at++)
+            if (uses[at].Exercise.At == use.At)
+                return (
+                    uses[at].Name,
+                    at > 0 ? $"after: {uses[at - 1].Name}"
+                    : uses.Count > 1 ? $"before: {uses[1].Name}"
+                    : null
+                );
+        return null;
+    }
+
+    /// <summary>1 before the first day; 0 once it is over.</summary>
+    private static int WeekNow(Programme programme, DateOnly today) =>
+        today <= programme.Start ? 1
+        : today > programme.End ? 0
+        : programme.WeekOf(today);
 
     /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
     private static (string Message, string Help, string? Alone)? Said(
