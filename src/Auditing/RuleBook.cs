@@ -54,6 +54,7 @@ public static class RuleBook
         new LighterFirstWeek(),
         new LighterNotLighter(),
         new LineOutOfUse(),
+        new UseTwice(),
         new WeekWithoutTraining(),
         new ControlBeforeGain(),
         new GainWithoutControl(),

@@ -67,6 +67,13 @@ public sealed class PracticeCardFaultTests
         Write the two capital letters of the country, as GB or IE.
 
         practice.md
+        -   GB: { call: "999", unsure: "111" }
+        +   GB: { call: “999”, unsure: "111" }
+        practice.md:7:15 value-wrong «“999”»
+        '“999”' is no telephone number.
+        These quotation marks are those of a word processor, which count as letters here. Write straight ones, ".
+
+        practice.md
         - contact: { email: hesper@example.org, phone: "+44 1632 960077" }
         + contact: hesper@example.org
         practice.md:4:10 value-wrong «h»

@@ -48,8 +48,8 @@ public static class ReturnWords
                 ? $"worse on the morning after: {Level(level)} ({pain.Place})"
                 : $"worse on the morning after ({pain.Place})",
             PainKind.Rising => $"mornings 2 points or more above those of two weeks before ({pain.Place})",
-            PainKind.AboveEase =>
-                $"more than the pages say to ease off at, in two sessions or more of the last 14 days: up to {Level(pain.Level ?? 0)} ({pain.Place})",
+            PainKind.AboveEase => "more than the pages say to ease off at, in two sessions or more of the last 14 days: up to "
+                + $"{Level(pain.Level ?? 0)} ({pain.Place})",
             PainKind.Lasting => $"pain in two thirds or more of the last 14 days' sessions ({pain.Place})",
         };
 

@@ -3,8 +3,8 @@ using Gradus.Domain;
 namespace Gradus.Tests.Auditing;
 
 /// <summary>What a coach is told of a programme that several follow. Where one of them must not do a use, the remedy is the
-/// client's own, ready to be pasted; and what one does otherwise makes nothing wrong that is right for the others. Tess has raised
-/// blood pressure, and a leave for efforts up to 60 %.</summary>
+/// client's own, ready to be pasted; and what one does otherwise makes nothing wrong that is right for the others. Tess has
+/// raised blood pressure, and a leave for efforts up to 60 %.</summary>
 public sealed class SharedProgrammeRulesTests
 {
     private const StringComparison Exact = StringComparison.Ordinal;
@@ -35,8 +35,8 @@ public sealed class SharedProgrammeRulesTests
             Help(Shared("        as: press\n", Press.Replace("50", "65", StringComparison.Ordinal)))
         );
 
-    /// <summary>The calf push serves as well, and nothing rules it out. A week that is over stays as it was asked: what is done in
-    /// place of a use from now on stands beside it.</summary>
+    /// <summary>The calf push serves as well, and nothing rules it out. A week that is over stays as it was asked: what is
+    /// done in place of a use from now on stands beside it.</summary>
     [Theory]
     [InlineData("2026-12-07", " as - { instead: calf-press, use: calf-push, because: \"...\" }")]
     [InlineData(

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Gradus.Domain;
 
 namespace Gradus.Tests.Domain;
@@ -45,7 +46,7 @@ public sealed class RememberedTests
             Assert.Same(answers[at % 40], answers[at]);
     }
 
-    /// <summary>What is remembered is held, and no more: of a hundred thousand things nothing but the last few is there.</summary>
+    /// <summary>What is remembered is held, and no more: of a hundred things nothing but the last few is there.</summary>
     [Fact]
     public void What_is_forgotten_is_let_go()
     {
@@ -56,6 +57,6 @@ public sealed class RememberedTests
         GC.KeepAlive(remembered);
     }
 
-    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static WeakReference Held(Remembered<int, byte[]> remembered, int at) => new(remembered.Of(at, _ => new byte[100]));
 }
