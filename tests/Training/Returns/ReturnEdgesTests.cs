@@ -46,6 +46,15 @@ public sealed class ReturnEdgesTests
             )
         );
 
+    /// <summary>With the worst of them, on the last of their days.</summary>
+    [Fact]
+    public void Pain_above_the_ease_off_again_is_told_with_its_worst_and_its_last_day()
+    {
+        var log = ToldLog.Log("+0; during 5 lower-back", "+3; during 3 lower-back", "+5; during 1 lower-back");
+        var told = Assert.Single(PainTrend.Of(Made().Client.Programme, log, Rules));
+        Assert.Equal((PainKind.AboveEase, 5, ToldLog.Start.AddDays(3)), (told.Kind, told.Level ?? 0, told.Day));
+    }
+
     /// <summary>A side that was said once is meant where none is said.</summary>
     [Fact]
     public void Pain_that_lasts_is_told_of_the_side_that_was_named()
@@ -59,10 +68,7 @@ public sealed class ReturnEdgesTests
             "+8; during 1 left knee",
             "+10; during 1 left knee"
         );
-        Assert.Equal(
-            ["Lasting left knee"],
-            PainTrend.Of(client.Programme, log, new(7, 14, 2, 5)).Select(p => $"{p.Kind} {p.Place}")
-        );
+        Assert.Equal(["Lasting left knee"], PainTrend.Of(client.Programme, log, Rules).Select(p => $"{p.Kind} {p.Place}"));
     }
 
     [Fact]
