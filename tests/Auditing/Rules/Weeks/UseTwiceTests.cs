@@ -11,6 +11,7 @@ public sealed class UseTwiceTests
     [InlineData("", "side: rear leg", 1)]
     [InlineData("", "side: front leg", 0)]
     [InlineData("", "side: rear leg\n  as: once more", 0)]
+    [InlineData("until-week: 1", "side: rear leg", 1)]
     [InlineData("until-week: 1", "side: rear leg\n  from-week: 2", 0)]
     [InlineData("from-week: 2", "side: rear leg\n  until-week: 1", 0)]
     [InlineData("", "side: rear leg\n  from-week: 2", 1)]
