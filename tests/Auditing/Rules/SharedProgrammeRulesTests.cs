@@ -61,6 +61,26 @@ public sealed class SharedProgrammeRulesTests
         Assert.EndsWith(end, Help([.. Shared("", start: start), .. other]), Exact);
     }
 
+    [Fact]
+    public void What_is_first_in_its_session_has_what_takes_its_place_before_the_next()
+    {
+        var stretch = LittlePractice.Files.Single(f => f.Key == "exercises/wall-calf-stretch.md").Value;
+        Edit[] other =
+        [
+            Edit.Of(
+                "exercises/calf-hang.md",
+                Lines(stretch.Replace("title: Wall calf stretch", "title: Calf hang", Exact)).Select(l => "+ " + l)
+            ),
+            Edit.Of("exercises/wall-calf-stretch.md", ["- stage: gain", "+ stage: gain", "+ not-with: [raised-blood-pressure]"]),
+        ];
+        Assert.EndsWith(
+            " as - { leave-out: wall-calf-stretch, because: \"...\" } and - { add: calf-hang, before: calf-press, from-week: 2, "
+                + "because: \"...\" }",
+            Help([.. Shared("", start: "2026-11-30"), .. other]),
+            Exact
+        );
+    }
+
     /// <summary>Nothing is taken out of what is shared that the client's own difference brought in.</summary>
     [Fact]
     public void What_a_difference_brings_in_is_not_told_as_the_others() =>

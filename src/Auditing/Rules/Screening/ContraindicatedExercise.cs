@@ -61,11 +61,9 @@ public sealed class ContraindicatedExercise : IObjectionRule
         return null;
     }
 
-    /// <summary>1 before the first day; 0 once it is over.</summary>
+    /// <summary>0 while it is not done, which is no week that is over.</summary>
     private static int WeekNow(Programme programme, DateOnly today) =>
-        today <= programme.Start ? 1
-        : today > programme.End ? 0
-        : programme.WeekOf(today);
+        today < programme.Start || today > programme.End ? 0 : programme.WeekOf(today);
 
     /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
     private static (string Message, string Help, string? Alone)? Said(
