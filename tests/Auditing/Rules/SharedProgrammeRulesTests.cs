@@ -53,10 +53,7 @@ public sealed class SharedProgrammeRulesTests
                 "exercises/calf-push.md",
                 Lines(press.Replace("title: Calf press", "title: Calf push", Exact)).Select(l => "+ " + l)
             ),
-            Edit.Of(
-                "exercises/calf-press.md",
-                ["- stage: strengthen", "+ stage: strengthen", "+ not-with: [raised-blood-pressure]"]
-            ),
+            Edit.Of("exercises/calf-press.md", ["- not-with: [ankle-injury]", "+ not-with: [raised-blood-pressure]"]),
         ];
         Assert.EndsWith(end, Help([.. Shared("", start: start), .. other]), Exact);
     }
@@ -71,7 +68,13 @@ public sealed class SharedProgrammeRulesTests
                 "exercises/calf-hang.md",
                 Lines(stretch.Replace("title: Wall calf stretch", "title: Calf hang", Exact)).Select(l => "+ " + l)
             ),
-            Edit.Of("exercises/wall-calf-stretch.md", ["- stage: gain", "+ stage: gain", "+ not-with: [raised-blood-pressure]"]),
+            Edit.Of(
+                "exercises/wall-calf-stretch.md",
+                [
+                    "- not-with: [ankle-injury, recent-surgery, recent-injury, very-mobile-joints]",
+                    "+ not-with: [raised-blood-pressure]",
+                ]
+            ),
         ];
         Assert.EndsWith(
             " as - { leave-out: wall-calf-stretch, because: \"...\" } and - { add: calf-hang, before: calf-press, from-week: 2, "
