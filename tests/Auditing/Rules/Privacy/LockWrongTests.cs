@@ -1,8 +1,5 @@
-using System.Text;
-using Gradus.Auditing;
 using Gradus.Domain;
 using Gradus.Planning;
-using Gradus.Reading;
 using Gradus.Rendering;
 
 namespace Gradus.Tests.Auditing;
@@ -10,22 +7,8 @@ namespace Gradus.Tests.Auditing;
 /// <summary>What is wrong with the policy of a page that asks for a passphrase: LockWrong.md.</summary>
 public sealed class LockWrongTests
 {
-    private static readonly Lazy<(Plan Plan, Site Site)> Locked = new(() =>
-    {
-        var findings = new Findings();
-        var practice = PracticeReader
-            .Read(
-                SourceFolder.Of(LittlePractice.Files.Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)))),
-                findings
-            )
-            .Practice;
-        Assert.NotNull(practice);
-        var plan = Planned.For(practice, practice.Clients[0]);
-        var site = SiteRenderer.Render(plan, ThemeFolder.Plain(), findings, Rendition.Locked);
-        Assert.NotNull(site);
-        Assert.Empty(findings);
-        return (plan, site);
-    });
+    private static readonly Site Locked = SiteRenderer.Render(FinishedSite.Plan, ThemeFolder.Plain(), [], Rendition.Locked)
+        ?? throw new InvalidOperationException("It was not locked.");
 
     [Fact]
     public void As_it_is_written_nothing_is_wrong() => Assert.Empty(Found("default-src", "default-src"));
@@ -43,22 +26,11 @@ public sealed class LockWrongTests
     public void What_lets_something_in_is_told(string said, string instead, string end) =>
         Assert.Contains(Found(said, instead), message => message.EndsWith(end, StringComparison.Ordinal));
 
-    private static string[] Found(string said, string instead)
-    {
-        var (plan, site) = Locked.Value;
-        var pages = site.Pages.Select(p => p.Path == PagePath.Lock ? new Page(p.Path, Replaced(p.Html, said, instead)) : p);
-        return
+    private static string[] Found(string said, string instead) =>
         [
-            .. RuleBook
-                .Audit(plan, new Site(site.Client, pages, site.Assets), [])
+            .. FinishedSite
+                .Audit(FinishedSite.With(Locked, PagePath.Lock, said, instead))
                 .Where(f => f.Rule.Text == "lock-wrong")
                 .Select(f => f.Message),
         ];
-    }
-
-    private static string Replaced(string html, string said, string instead)
-    {
-        Assert.Contains(said, html, StringComparison.Ordinal);
-        return html.Replace(said, instead, StringComparison.Ordinal);
-    }
 }
