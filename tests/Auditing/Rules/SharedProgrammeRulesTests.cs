@@ -36,27 +36,44 @@ public sealed class SharedProgrammeRulesTests
         );
 
     /// <summary>The calf push serves as well, and nothing rules it out. A week that is over stays as it was asked: what is
-    /// done in place of a use from now on stands beside it.</summary>
+    /// done in place of a use from now on stands beside it. Today is 7 December: week 1 to its last day, or week 2, or all is
+    /// over.</summary>
     [Theory]
     [InlineData("2026-12-07", " as - { instead: calf-press, use: calf-push, because: \"...\" }")]
+    [InlineData("2026-12-01", " as - { instead: calf-press, use: calf-push, because: \"...\" }")]
+    [InlineData("2026-11-16", " as - { instead: calf-press, use: calf-push, because: \"...\" }")]
     [InlineData(
         "2026-11-30",
         " as - { leave-out: calf-press, because: \"...\" } and - { add: calf-push, after: wall-calf-stretch, from-week: 2, "
             + "because: \"...\" }"
     )]
-    public void What_would_serve_takes_its_place_from_the_week_on_that_it_is(string start, string end)
-    {
-        var press = LittlePractice.Files.Single(f => f.Key == "exercises/calf-press.md").Value;
-        Edit[] other =
+    public void What_would_serve_takes_its_place_from_the_week_on_that_it_is(string start, string end) =>
+        Assert.EndsWith(end, Help([.. Shared("", start: start), .. PushServes()]), Exact);
+
+    [Fact]
+    public void What_is_alone_in_its_session_has_nothing_to_stand_beside() =>
+        Assert.EndsWith(
+            " as - { instead: calf-press, use: calf-push, because: \"...\" }",
+            Help([
+                .. Shared("", start: "2026-11-30", differences: ["{ leave-out: wall-calf-stretch, because: x }"]),
+                .. PushServes(),
+            ]),
+            Exact
+        );
+
+    private static Edit[] PushServes() =>
         [
             Edit.Of(
                 "exercises/calf-push.md",
-                Lines(press.Replace("title: Calf press", "title: Calf push", Exact)).Select(l => "+ " + l)
+                Lines(
+                        LittlePractice
+                            .Files.Single(f => f.Key == "exercises/calf-press.md")
+                            .Value.Replace("title: Calf press", "title: Calf push", Exact)
+                    )
+                    .Select(l => "+ " + l)
             ),
             Edit.Of("exercises/calf-press.md", ["- not-with: [ankle-injury]", "+ not-with: [raised-blood-pressure]"]),
         ];
-        Assert.EndsWith(end, Help([.. Shared("", start: start), .. other]), Exact);
-    }
 
     [Fact]
     public void What_is_first_in_its_session_has_what_takes_its_place_before_the_next()

@@ -61,9 +61,9 @@ public sealed class ContraindicatedExercise : IObjectionRule
         return null;
     }
 
-    /// <summary>0 while it is not done, which is no week that is over.</summary>
+    /// <summary>The first before the programme begins; 0 when it is over.</summary>
     private static int WeekNow(Programme programme, DateOnly today) =>
-        today < programme.Start || today > programme.End ? 0 : programme.WeekOf(today);
+        Enumerable.Range(1, programme.Weeks).FirstOrDefault(week => today <= programme.LastDayOf(week));
 
     /// <summary>What is wrong and what helps; <c>Alone</c> is the remedy where another exercise would be none.</summary>
     private static (string Message, string Help, string? Alone)? Said(
