@@ -53,7 +53,7 @@ public sealed class SharedProgrammeRulesTests
     [Fact]
     public void What_is_alone_in_its_session_has_nothing_to_stand_beside() =>
         Assert.EndsWith(
-            " as - { instead: calf-press, use: calf-push, because: \"...\" }",
+            " as - { instead: calf-press, use: wall-calf-stretch, because: \"...\" }",
             Help([
                 .. Shared("", start: "2026-11-30", differences: ["{ leave-out: wall-calf-stretch, because: x }"]),
                 .. PushServes(),
