@@ -52,7 +52,7 @@ internal static class ReceiveCommand
     {
         var practice = ReceivingPractice.Open(folder, wanted);
         var readings = LogSources.Of(files).Select(source => (source.Name, Reading: source.Read())).ToArray();
-        var owned = readings.Select(r => practice.Owned(r.Name, r.Reading)).ToArray();
+        var owned = readings.SelectMany(r => practice.Owned(r.Name, r.Reading)).ToArray();
         var additions = new Dictionary<ClientId, LogAddition>();
         try
         {

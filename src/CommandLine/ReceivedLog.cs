@@ -36,9 +36,13 @@ internal sealed record ReceivedLog(
             added.Count(a => a.To == Addition.More),
             added.Count(a => a.To == Addition.Known),
             fresh
-                .SelectMany(entry => Said(who, entry))
-                .Concat(left.SelectMany(entry => Said($"{owned.Name} (not taken)", entry)))
-                .Concat(owned.Reading.Remarks.Where(r => r.CannotWait).Select(r => $"{who}, {owned.Name}, {r}."))
+                .SelectMany(entry => Said(who, entry, owned.Done))
+                .Concat(left.SelectMany(entry => Said($"{owned.Name} (not taken)", entry, owned.Done)))
+                .Concat(
+                    owned
+                        .Reading.Remarks.Where(r => r.CannotWait)
+                        .Select(r => $"{(owned.Owner is null ? "" : $"{who}, ")}{owned.Name}, {r}.")
+                )
                 .Distinct()
                 .ToSeries(),
             owned.Owner is { } owner ? NotCountedOf(fresh, owner, owned.Done, today).ToSeries() : [],
@@ -46,9 +50,9 @@ internal sealed record ReceivedLog(
         );
     }
 
-    private static IEnumerable<string> Said(string who, LogEntry entry) =>
+    private static IEnumerable<string> Said(string who, LogEntry entry, IEnumerable<ExerciseId> done) =>
         UrgentSign
-            .In(entry)
+            .In(entry, done)
             .Select(sign => FormattableString.Invariant($"{who}, {entry.Day.Iso()}, session {entry.Session}: {sign}."));
 
     private static IEnumerable<string> NotCountedOf(

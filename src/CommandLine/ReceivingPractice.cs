@@ -39,20 +39,53 @@ internal sealed class ReceivingPractice
         return new(practice, client);
     }
 
-    /// <summary>Whose a log is, and what of it is taken; nothing of a log of two clients is.</summary>
-    public OwnedLog Owned(string name, LogReading reading)
+    /// <summary>Whose a log is, and what of it is taken. What several sent and somebody put together is taken apart by the key
+    /// of each session; what has none there is nobody's.</summary>
+    public IEnumerable<OwnedLog> Owned(string name, LogReading reading)
+    {
+        var told = reading.Entries.Select(OwnerOf).OfType<Client>().Distinct().ToArray();
+        return told.Length < 2 || wanted is not null ? [Whole(name, reading, told)] : Apart(name, reading, told);
+    }
+
+    private Client? OwnerOf(LogEntry entry) => entry.Course is { } key ? owners.GetValueOrDefault(key) : null;
+
+    private IEnumerable<OwnedLog> Apart(string name, LogReading reading, Client[] told)
+    {
+        var remarks = reading.Remarks;
+        foreach (var owner in told)
+        {
+            yield return Taken(name, Of(owner) with { Remarks = remarks }, owner);
+            remarks = [];
+        }
+
+        if (Of(null) is { Entries.Count: > 0 } nobodys)
+            yield return new(
+                name,
+                nobodys,
+                null,
+                [],
+                [
+                    $"{Counted(nobodys.Entries.Count, "session does", "sessions do")} not say whose, among those of "
+                        + $"{string.Join(" and ", told.Select(c => c.Id.Text))}, and nothing of that was taken. Receive it by "
+                        + "itself, with --client ID",
+                ]
+            );
+
+        LogReading Of(Client? owner) =>
+            reading with
+            {
+                Entries = reading.Entries.Where(e => OwnerOf(e) == owner).ToSeries(),
+                Remarks = [],
+            };
+    }
+
+    private OwnedLog Whole(string name, LogReading reading, Client[] told)
     {
         var keys = reading.Entries.Select(e => e.Course).OfType<string>().Distinct(StringComparer.Ordinal).ToArray();
-        var told = keys.Select(k => owners.GetValueOrDefault(k)).OfType<Client>().Distinct().ToArray();
         if (reading.Form is null || reading.Entries.Count == 0)
             return new(name, reading, wanted, [], []);
         if (told.FirstOrDefault(c => wanted is not null && c.Id != wanted.Id) is { } other)
             return Refused($"this is the log of {other.Id}, not of {wanted?.Id}; nothing of it was taken");
-        if (told.Length > 1)
-            return Refused(
-                $"the logs of {string.Join(" and ", told.Select(c => c.Id.Text))} are put together here; nothing of it was "
-                    + "taken. Receive the log of each by itself"
-            );
         return (told.FirstOrDefault() ?? wanted) is { } owner
             ? Taken(name, reading, owner)
             : Refused(

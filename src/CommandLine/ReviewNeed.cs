@@ -61,6 +61,15 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
     private static IEnumerable<ReviewNeed> OfPain(Practice practice, ClientReview review)
     {
         var client = review.Client;
+        // Until they are asked again, as of everything that came back.
+        foreach (var entry in LogBook.Joined(client.Log).Where(e => e.Day >= client.Answered && e.Day <= review.Came.Today))
+            if (UrgentSign.InNote(entry, practice.Exercises.Select(e => e.Id)) is { } note)
+                yield return new(
+                    NeedKind.Now,
+                    client,
+                    $"{note}, on {entry.Day.Iso()}",
+                    "Read it, and ask at once; what they say is written in the answers, with the day."
+                );
         var guardian = client.Born.IsIn(AgeBand.Under18, client.Programme) ? " Tell the guardian too." : "";
         foreach (var pain in review.OpenPains.DistinctBy(p => (p.Kind, p.Place)))
             yield return new(

@@ -8,7 +8,8 @@ internal static class UrgentSign
     /// <summary>Pain, 0 to 10, from which nobody waits for the week's review; common practice, no source.</summary>
     private const int Severe = 8;
 
-    public static IEnumerable<string> In(LogEntry entry)
+    /// <param name="exercises">Those of the client's programme.</param>
+    public static IEnumerable<string> In(LogEntry entry, IEnumerable<ExerciseId> exercises)
     {
         if (entry.IsSign())
             yield return $"{(entry.Alarm is { } alarm ? Words(alarm) : "pain in the chest")} was noted: ask at once whether a "
@@ -20,7 +21,15 @@ internal static class UrgentSign
         foreach (var exercise in entry.Exercises)
             if (exercise.For is { } reason && Words(reason) is { } words)
                 yield return $"{exercise.Exercise}{On(exercise)} was stopped because {words}: {Needs(reason)}";
+        if (InNote(entry, exercises) is { } note)
+            yield return $"{note}: read it, and ask today";
     }
+
+    /// <summary>What a note says that tells of such a sign; null where it says none, or the entry is one anyway.</summary>
+    public static string? InNote(LogEntry entry, IEnumerable<ExerciseId> exercises) =>
+        !entry.IsSign() && NoteAlarms.In(entry.Note, exercises) is { } word
+            ? $"the note has the word '{word}' in it: \"{entry.Note.Trim()}\""
+            : null;
 
     private static string On(LoggedExercise exercise) => exercise.Side is { } side ? $" ({side.Word()})" : "";
 

@@ -104,11 +104,6 @@ public sealed class ReceiveCommandTests : IDisposable
         {
             { "perrin", ["--client", "odo"], "this is the log of perrin, not of odo; nothing of it was taken" },
             {
-                "both",
-                [],
-                "the logs of perrin and odo are put together here; nothing of it was taken. Receive the log of each by itself"
-            },
-            {
                 "unknown",
                 [],
                 "nobody here has the programme that it is of; nothing of it was taken. Say whose it is with --client ID"
@@ -130,7 +125,6 @@ public sealed class ReceiveCommandTests : IDisposable
         LogEntry[] entries = kind switch
         {
             "perrin" => [Session(folder.Perrin, 7)],
-            "both" => [Session(folder.Perrin, 7), Session(folder.Odo, 8)],
             "unknown" => [strange],
             "none" => [strange with { Course = null }],
             _ => [strange with { Exercises = [Line("handstand", null), Line("calf-lean", null), Line("plank", null)] }],
@@ -145,6 +139,31 @@ public sealed class ReceiveCommandTests : IDisposable
             FolderBytes.Of(folder.Practice).Keys.Where(k => !k.EndsWith("-lock", StringComparison.Ordinal))
         );
         Assert.Empty(folder.Kept("perrin").Concat(folder.Kept("odo")));
+    }
+
+    /// <summary>As a coach copies what came in a group.</summary>
+    [Fact]
+    public void What_several_sent_goes_to_each_by_the_key_of_each_session()
+    {
+        var file = folder.Sent(
+            "sent.csv",
+            Session(folder.Perrin, 7),
+            Session(folder.Odo, 8),
+            Session(folder.Perrin, 9),
+            Session(null, 10)
+        );
+        Assert.Equal(
+            (
+                1,
+                $"{file}: perrin, 2 sessions new, 0 known.\n{file}: odo, 1 session new, 0 known.\n{file}: not taken.\n"
+                    + "  1 session does not say whose, among those of perrin and odo, and nothing of that was taken. Receive it "
+                    + "by itself, with --client ID.\n",
+                ""
+            ),
+            Told(folder.Receive(file))
+        );
+        Assert.Equal([7, 9], folder.Kept("perrin").Select(e => e.Day.Day));
+        Assert.Equal([8], folder.Kept("odo").Select(e => e.Day.Day));
     }
 
     [Theory]

@@ -164,4 +164,41 @@ public sealed class ReceiveTroubleTests : IDisposable
             StringComparison.Ordinal
         );
     }
+
+    /// <summary>What is written freely is read by nobody but the coach, who may have thirty of them.</summary>
+    [Theory]
+    [InlineData("felt tightness in my chest while drawing", "chest")]
+    [InlineData("My arm went NUMB for an hour", "NUMB")]
+    [InlineData("danach war der Fuß geschwollen", "geschwollen")]
+    [InlineData("the calf lean went well, my children were chesty", null)]
+    [InlineData("a snapshot of it, and taubes Gefühl keines", null)]
+    public void A_note_with_a_word_that_cannot_wait_is_told_first(string note, string? word)
+    {
+        var file = folder.Sent("sent.csv", Session(folder.Perrin, 7) with { Note = note });
+        var answer = folder.Receive(file);
+        Assert.Equal(0, answer.Status);
+        Assert.StartsWith(
+            word is null
+                ? $"{file}: perrin"
+                : "This cannot wait:\n"
+                    + $"  perrin, 2026-12-07, session 1: the note has the word '{word}' in it: \"{note}\": read it, and "
+                    + "ask today.\n",
+            answer.Output,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_message_that_is_no_log_is_read_for_what_cannot_wait()
+    {
+        var file = Path.Combine(folder.Root, "message.txt");
+        File.WriteAllText(file, "hi coach, left shoulder 7/10, and my chest felt tight");
+        var answer = folder.Receive(file);
+        Assert.Equal(1, answer.Status);
+        Assert.StartsWith(
+            $"This cannot wait:\n  {file}, it was not taken, and it says 'chest': ask the client today.\n",
+            answer.Output,
+            StringComparison.Ordinal
+        );
+    }
 }

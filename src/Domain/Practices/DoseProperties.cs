@@ -17,13 +17,30 @@ public static class DoseProperties
     /// as long as it takes: 10 s for each 10 m where no time is said.</summary>
     private const int LongSeconds = 10;
 
-    public static IEnumerable<string> Of(Dose dose)
+    /// <summary>The usual one; what a practice has set is a matter of times, and not of harm.</summary>
+    private const int SecondsOfBreath = 10;
+
+    /// <param name="stage">What the exercise is for.</param>
+    public static IEnumerable<string> Of(Stage stage, Dose dose)
     {
         if (dose.Actions.Any(a => IsHard(a.Effort)))
             yield return HardEffort;
-        if (dose.Actions.Any(a => (a.Verb.IsContraction() || a.Verb == Verb.Carry) && OnEnd(a, dose.Terms) > LongSeconds))
+        var held = HoldsForWork(stage, dose);
+        if (
+            dose.Actions.Any(a =>
+                (a.Verb.IsContraction() || a.Verb == Verb.Carry || (held && a.Verb == Verb.Hold))
+                && OnEnd(a, dose.Terms) > LongSeconds
+            )
+        )
             yield return LongContraction;
     }
+
+    /// <summary>Whether an exercise that is there for force, for control or for a load has nothing to do but hold. A hold is
+    /// relaxed; there it is mostly a held effort that somebody called so, and it counts as one in what may harm.</summary>
+    public static bool HoldsForWork(Stage stage, Dose dose) =>
+        stage is Stage.Strengthen or Stage.Control or Stage.Load
+        && dose.Actions.Any(a => a.Verb == Verb.Hold)
+        && dose.Actions.All(a => a.Verb is Verb.Hold or Verb.Breathe);
 
     /// <summary>Whether some press, pull or raise is hard.</summary>
     public static bool HasHardContraction(Dose dose) => dose.Actions.Any(a => a.Verb.IsContraction() && IsHard(a.Effort));
@@ -33,9 +50,11 @@ public static class DoseProperties
     public static bool AsksForBreath(SettledAction action) =>
         action.Verb.IsContraction() && (IsHard(action.Effort) || action.Amount > LongSeconds);
 
-    /// <summary>Seconds: repetitions with no pause between them are one contraction.</summary>
+    /// <summary>Seconds: repetitions with no pause between them are one contraction. A breath takes ten.</summary>
     private static int OnEnd(DoseAction action, DoseTerms terms) =>
-        action.Amount.Number.High * (terms.Pause is { Value: > 0 } ? 1 : action.Times?.High ?? 1);
+        action.Amount.Number.High
+        * (action.Amount is Amount.Breaths ? SecondsOfBreath : 1)
+        * (terms.Pause is { Value: > 0 } ? 1 : action.Times?.High ?? 1);
 
     private static bool IsHard(Effort? effort) =>
         effort?.Match(

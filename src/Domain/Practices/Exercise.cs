@@ -52,7 +52,7 @@ public sealed record Exercise(
         };
 
     /// <summary>The properties it says, and those that follow from its dose at the high end.</summary>
-    public IEnumerable<string> AllProperties => Properties.Concat(Dose.Dose is { } dose ? DoseProperties.Of(dose) : []);
+    public IEnumerable<string> AllProperties => Properties.Concat(Dose.Dose is { } dose ? DoseProperties.Of(Stage, dose) : []);
 
     /// <summary>Whether it loads that region on some side: by what it says, by its position and what is held, or because it
     /// trains that joint.</summary>

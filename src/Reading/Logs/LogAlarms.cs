@@ -20,11 +20,12 @@ internal static partial class LogAlarms
 
     /// <summary>The first cell that is such a sign by itself, or pain in the chest; null where there is none.</summary>
     public static string? In(IEnumerable<string> cells) =>
-        cells.Select(c => c.Trim().ToLowerInvariant()).FirstOrDefault(c => IsSign(c) || IsOfTheChest(c));
+        cells.Select(c => c.Trim().ToLowerInvariant()).FirstOrDefault(c => IsSign(c) || IsOfTheChest(c))
+        ?? cells.Select(c => NoteAlarms.In(c, [])).FirstOrDefault(sign => sign is not null);
 
     /// <summary>The first word of a message's line that is one.</summary>
     public static string? InLine(string line) =>
-        Word().Matches(line).Select(m => m.Value.ToLowerInvariant()).FirstOrDefault(IsSign);
+        Word().Matches(line).Select(m => m.Value.ToLowerInvariant()).FirstOrDefault(IsSign) ?? NoteAlarms.In(line, []);
 
     private static bool IsSign(string word) =>
         LogWords<RedFlag>.Of(word) is not null || (LogWords<StopReason>.Of(word) is { } why && SameDay.Contains(why));

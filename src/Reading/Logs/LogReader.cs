@@ -48,11 +48,19 @@ public static class LogReader
             ? LogMessage.Read(name, text.Text, remarks)
             : Refused(
                 "this is no log: there is neither a head with the columns date and session in it, nor a line that begins with "
-                    + "gradus and a date"
+                    + "gradus and a date",
+                NoteAlarms.In(text.Text, [])
             );
     }
 
     private static LogReading TooLarge() => Refused("this is larger than 4 MiB, the most that is read; no log is so large");
 
-    private static LogReading Refused(string why) => new(null, [], [new(0, Level.Warning, why)]);
+    /// <param name="sign">What in it cannot wait, log or not.</param>
+    private static LogReading Refused(string why, string? sign = null)
+    {
+        var remarks = new LogRemarks();
+        remarks.Unread(0, why);
+        remarks.Alarm(0, sign);
+        return remarks.Reading(null, []);
+    }
 }

@@ -20,7 +20,7 @@ public static class WorkProperties
     {
         yield return WorkProperty.Everything;
         yield return Kebab.Of(drill.Position.ToString());
-        foreach (var own in WorkProperty.Of(drill, dose).Concat(DoseProperties.Of(dose)))
+        foreach (var own in WorkProperty.Of(drill, dose).Concat(DoseProperties.Of(drill.Stage, dose)))
             yield return own;
         if (Hardness.IsVigorous(drill, dose))
             yield return DoseProperties.HardEffort;

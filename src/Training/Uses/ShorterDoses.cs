@@ -6,9 +6,19 @@ namespace Gradus.Trainings;
 public static class ShorterDoses
 {
     /// <summary>The least change first: one set fewer after another; then the low ends of the work, with as many sets as before,
-    /// and with fewer. Efforts, rests and sides stay as they are. None where the work is other than the exercise's.</summary>
+    /// and with fewer. Efforts, rests and sides stay as they are. None where the work is other than the exercise's, and none
+    /// that is still more than it allows.</summary>
     /// <param name="settled">The dose of a week.</param>
-    public static IEnumerable<SettledDose> Of(SettledDose settled, Dose envelope)
+    public static IEnumerable<SettledDose> Of(SettledDose settled, Dose envelope) =>
+        All(settled, envelope).Where(shorter => IsAllowed(shorter.AsDose, envelope));
+
+    /// <summary>By the work alone: what stands in a week's line beside it stays as it is.</summary>
+    private static bool IsAllowed(Dose shorter, Dose envelope) =>
+        Envelope
+            .Compare(envelope with { Terms = DoseTerms.None }, shorter with { Terms = DoseTerms.None })
+            .All(departure => departure.Side != DepartureSide.Hard);
+
+    private static IEnumerable<SettledDose> All(SettledDose settled, Dose envelope)
     {
         var (most, least) = (settled.Sets, envelope.Sets.Low);
         for (var sets = most - 1; sets >= least; sets--)

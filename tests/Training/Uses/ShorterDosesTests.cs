@@ -22,7 +22,9 @@ public sealed class ShorterDosesTests
     [InlineData("1 x hold 20 s", "2-3 x hold 30-60 s, rest 20 s", "")]
     [InlineData("2 x hold 60 s", "2 x press 10-60 s", "")]
     [InlineData("2 x hold 60 s", "2 x hold 10-60 breaths", "")]
-    [InlineData("3 x hold 60 s", "1-3 x (hold 30-60 s then press 5 s)", "2 x hold 60 s; 1 x hold 60 s")]
+    [InlineData("3 x hold 60 s", "1-3 x (hold 30-60 s then press 5 s)", "")]
+    [InlineData("9 x move 40 reps", "2-3 x move 8-12 reps, rest 45 s", "3 x move 8 reps; 2 x move 8 reps")]
+    [InlineData("3 x move 40 reps", "2-3 x move 8-12 reps, rest 45 s", "3 x move 8 reps; 2 x move 8 reps")]
     [InlineData(
         "2 x (5 x (press 6 s at 50% then hold 20 s))",
         "2 x (3-5 x (press 6 s at 50% then hold 20 s))",

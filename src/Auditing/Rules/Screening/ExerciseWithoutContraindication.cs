@@ -5,13 +5,30 @@ namespace Gradus.Auditing;
 public sealed class ExerciseWithoutContraindication : IPracticeRule
 {
     public IEnumerable<Finding> Check(Practice practice) =>
-        from exercise in practice.Exercises
-        where exercise.NotWith.Count == 0
-        select this.Found(
-            Level.Error,
+        practice.Exercises.Select(exercise => Said(practice, exercise)).OfType<Finding>();
+
+    private Finding? Said(Practice practice, Exercise exercise)
+    {
+        if (exercise.NotWith.Count == 0)
+            return this.Found(
+                Level.Error,
+                null,
+                exercise.At,
+                $"'{exercise.Title}' does not say who must leave it out.",
+                "Add to its 'not-with' at least one condition."
+            );
+        var named = exercise.NotWith.Select(mention => practice.Of(mention.Value)).ToArray();
+        if (named.Any(c => !c.Where.IsSided || exercise.MayLoad(c.Where)))
+            return null;
+        return this.Found(
+            Level.Warning,
             null,
-            exercise.At,
-            $"'{exercise.Title}' does not say who must leave it out.",
-            "Add to its 'not-with' at least one condition."
+            exercise.NotWith[0].At,
+            $"'{exercise.Title}' is left out with {string.Join(" and ", named.Select(c => c.Name))} alone, and neither trains "
+                + $"nor loads the {string.Join(" or the ", named.Select(c => c.Where.Name).Distinct())}.",
+            "Ask who must leave out what it does train and load, and name that condition under 'not-with'; or say under 'loads' "
+                + "what carries there.",
+            exercise.NotWith[0].Value.Text.Length
         );
+    }
 }

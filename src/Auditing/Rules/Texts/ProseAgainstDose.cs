@@ -33,9 +33,32 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
         client.Language == English
             ? training
                 .Uses.GroupBy(u => u.Exercise.Id)
-                .Select(same => Left(client, InEnglish(practice, practice.Of(same.Key)), [.. same]))
+                .Select(same => (Read: InEnglish(practice, practice.Of(same.Key)), Uses: same.ToArray()))
+                .SelectMany(same => new[] { OtherSide(client, same.Read, same.Uses), Left(client, same.Read, same.Uses) })
                 .OfType<Finding>()
             : [];
+
+    /// <summary>The first side that a text says by hand of an exercise for one side, where this client does the other
+    /// alone.</summary>
+    private Finding? OtherSide(Client client, Exercise? read, Use[] uses)
+    {
+        if (read is not { Dose.Dose: { } dose } exercise || uses.SelectMany(u => u.Sides).Distinct().ToArray() is not [var done])
+            return null;
+        var other = done == Side.Left ? SpokenSide.Right : SpokenSide.Left;
+        return WrittenIn(exercise)
+            .Where(w => w.Figure.Kind == SpokenKind.Side && w.Figure.Side == other)
+            .Where(w => SpokenVerdict.Against(w.Figure, dose).Agreement == SpokenAgreement.Disagrees)
+            .Select(w =>
+                this.Found(
+                    Level.Error,
+                    client.Id,
+                    w.At,
+                    $"The text says \"{w.Words}\", and {client.Name} does '{exercise.Title}' on the {done.Word()} side.",
+                    "Write {side} there, or leave the side to the step list."
+                )
+            )
+            .FirstOrDefault();
+    }
 
     private Finding? Left(Client client, Exercise? read, Use[] uses)
     {

@@ -1,12 +1,11 @@
 using System.Globalization;
+using Gradus.Auditing.Sources;
 using Gradus.Domain;
 
 namespace Gradus.Auditing;
 
 public sealed class ReadingTooHard : IPracticeRule
 {
-    private const string English = "en";
-
     /// <summary>Of fewer words or sentences a grade says nothing; common practice, no source.</summary>
     private const int FewestWords = 30;
 
@@ -16,7 +15,7 @@ public sealed class ReadingTooHard : IPracticeRule
     private const int LongestQuote = 160;
 
     public IEnumerable<Finding> Check(Practice practice) =>
-        from text in TextsOf(practice)
+        from text in EnglishTexts.Of(practice)
         let read = Readability.Of(text.Parts)
         where read.Words >= FewestWords && read.Sentences.Count >= FewestSentences
         let grade = Math.Round(read.Grade ?? 0, 1, MidpointRounding.AwayFromZero)
@@ -41,20 +40,5 @@ public sealed class ReadingTooHard : IPracticeRule
             return sentence;
         var end = sentence.LastIndexOf(' ', LongestQuote);
         return sentence[..(end > 0 ? end : LongestQuote)] + " …";
-    }
-
-    private static IEnumerable<(string What, Series<Prose> Parts, ClientId? Client)> TextsOf(Practice practice)
-    {
-        var isEnglish = practice.Card.Language == English;
-        var read = practice.In(English);
-        foreach (var exercise in read.Exercises.Where(e => isEnglish || practice.Find(e.Id, English) is not null))
-            yield return ($"The text of '{exercise.Title}'", [exercise.Text.Why, .. exercise.Text.Instructions], null);
-        foreach (var caution in read.Cautions.Where(c => isEnglish || practice.Find(c.Id, English) is not null))
-            yield return ($"The text of the caution '{caution.Title}'", [caution.Body], null);
-        if (!isEnglish)
-            yield break;
-        yield return ("What practice.md says of the programmes", [practice.Card.Scope], null);
-        foreach (var client in practice.Clients.Where(c => c.Language == English))
-            yield return ($"The letter to {client.Name}", [client.Programme.Letter], client.Id);
     }
 }
