@@ -74,7 +74,8 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages, S
     {
         SettledDose[] doses = [.. uses.SelectMany(u => u.Weeks).Select(w => w.Dose)];
         Dose[] own = exercise.Dose.Dose is { } dose ? [dose] : [];
-        var filled = exercise.Text.With(inline =>
+        var text = exercise.Text with { Do = exercise.Text.Do.Asking(item => AskedBy(item, exercise.Dose.Dose)) };
+        var filled = text.With(inline =>
             inline is Inline.Placeholder { Name: not EmergencyNumber.Placeholder } placeholder
                 ? ByWeek(placeholder.Name)
                 : Link(inline)
@@ -92,14 +93,32 @@ internal sealed class FilledTexts(Texts texts, IReadOnlySet<ExerciseId> pages, S
             return weeks.All(w => w.Said == over) ? new Inline.Plain(over) : new Inline.Figure(over, SaidInWeeks.Of(weeks));
         }
 
+        // In rounds the rest is that of the round, and another one after each exercise: the list of steps has it.
         string ValueOf(string name, IReadOnlyList<SettledDose> of) =>
-            name == "side"
-                ? SideWords.Filled(of, exercise.Trains.Limb, words)
-                : (
-                    Placeholders.Over(of.Select(d => d.AsDose), name)
-                    ?? Placeholders.Over(doses.Select(d => d.AsDose), name)
-                    ?? Placeholders.Over(own, name)
-                )?.Say(words) ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
+            name == "side" ? SideWords.Filled(of, exercise.Trains.Limb, words)
+            : name == "rest" && uses.Any(u => u.Written.Rounds is not null) ? words.Say("rest-in-rounds")
+            : (
+                Placeholders.Over(of.Select(d => d.AsDose), name)
+                ?? Placeholders.Over(doses.Select(d => d.AsDose), name)
+                ?? Placeholders.Over(own, name)
+            )?.Say(words) ?? throw new ArgumentException($"'{{{name}}}' names nothing in the dose.", nameof(name));
+    }
+
+    /// <summary>The kinds of step whose number stands in an item: "press" of "Push for {press}".</summary>
+    private static string AskedBy(Prose item, Dose? dose)
+    {
+        var names = item.Inlines().OfType<Inline.Placeholder>().Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
+        return string.Join(
+            ' ',
+            (dose?.Actions ?? [])
+                .Where(a =>
+                    names.Contains(Kebab.Of(a.Verb.ToString()))
+                    || (a.Amount is Amount.Breaths && names.Contains("breaths"))
+                    || (a.Amount is Amount.Reps && names.Contains("reps"))
+                )
+                .Select(a => Kebab.Of(a.Verb.ToString()))
+                .Distinct()
+        );
     }
 
     /// <summary>"Monday and Thursday", "every 2 days", "instead of Ankles and hips, on a day with little time".</summary>

@@ -56,7 +56,7 @@ internal static class ProseHtml
         html.Append('<').Append(tag).Append(">\n");
         foreach (var item in list.Items)
         {
-            html.Append("<li>");
+            html.Append(item.Asks.Length > 0 ? $"<li {PageData.Asks}=\"{Html.Escape(item.Asks)}\">" : "<li>");
             if (item.Blocks is [Block.Paragraph only])
                 Write(only.Text, html, here, words);
             else

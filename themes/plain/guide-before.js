@@ -86,6 +86,8 @@
       const exercise = gradus.titleOf(ui.root, stopped.exercise);
       again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: exercise });
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
+      const isTold = gradus.isForCoach(stopped.feel) ? 'yes' : 'no';
+      for (const choice of again.querySelectorAll('[data-spoken]')) choice.hidden = choice.dataset.spoken !== isTold;
       one.after(again);
     });
     form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(gradus.log.last());
@@ -120,7 +122,7 @@
     const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
     const isStill = function (one) {
       return stills.some(function (s) {
-        return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
+        return s.dataset.still === one.exercise && s.querySelector('input:checked').value !== 'no';
       });
     };
     const hurts = reply(form, 'pain') === 'yes';
@@ -129,7 +131,7 @@
     const level = hurts ? gradus.levelIn(now) : 0;
     return {
       pain: level,
-      after: then.hidden ? null : painIn(then),
+      after: then.hidden ? null : Object.assign({ level: gradus.levelIn(then) }, gradus.placeIn(then)),
       morning: reply(form, 'worse') || 'no',
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
@@ -137,10 +139,6 @@
       place: level > 0 ? gradus.placeIn(now) : null,
       still: stoppedBefore().filter(isStill)
     };
-  }
-
-  function painIn(part) {
-    return Object.assign({ level: gradus.levelIn(part) }, gradus.placeIn(part));
   }
 
   // What is spared today: where it hurts more than a little, and what was worse the morning after.

@@ -164,12 +164,21 @@
     if (row.side) form.querySelector('[data-side]').value = row.side;
   }
 
+  function keepRow(ui, guide) {
+    ui.row = rowOf(ui, guide);
+    ui.isKept = ui.isNoted ? gradus.log.change(ui.row) : gradus.log.add(ui.row);
+    return ui.isKept;
+  }
+
+  // What hurt is noted at once: whoever closes the page afterwards is asked about it next time all the same.
+  gradus.noteStop = function (ui, guide) {
+    ui.isNoted = keepRow(ui, guide);
+  };
+
   gradus.finish = function (ui, guide) {
     const form = ui.form('log');
     form.reset();
-    ui.row = rowOf(ui, guide);
-    const isKept = gradus.log.add(ui.row);
-    ui.isKept = isKept;
+    const isKept = keepRow(ui, guide);
     ui.alarm = null;
     fillExercises(ui, form, ui.row);
     fillPain(form, ui.row);
@@ -202,4 +211,10 @@
     const text = tools.querySelector('[data-log-text]');
     if (text.value) text.value = gradus.messageOf(ui.isKept ? gradus.log.all() : [ui.row], tools.dataset);
   };
+
+  // What is sent has in it what was just answered, saved or not.
+  document.addEventListener('click', function (event) {
+    const button = event.target.closest('[data-panel="end"] button[data-log]');
+    if (button) gradus.keepAnswers(gradus.guides[Number(button.closest('dialog').dataset.guide)]);
+  }, true);
 })();

@@ -17,4 +17,17 @@
       letter.textContent = figure.dataset.letters.split(' ')[isLeft ? 0 : 1];
     }
   };
+
+  // Of what is to be done only what tells of this kind of step, under its own number; all of it where nothing does. Whether
+  // something does.
+  window.gradus.tellOne = function (doing, kind) {
+    const items = Array.from(doing.querySelectorAll('li'));
+    const isOf = function (item) { return (item.dataset.asks || '').split(' ').indexOf(kind) >= 0; };
+    const isAny = items.some(isOf);
+    items.forEach(function (item, i) {
+      item.hidden = isAny && !isOf(item);
+      if (item.parentElement.localName === 'ol') item.value = i + 1;
+    });
+    return isAny;
+  };
 }());

@@ -16,7 +16,10 @@
     const learnt = Object.assign({}, gradus.kept('learnt'));
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
+    let isTold = false;
     ui.guide = guide;
+    ui.isNoted = run !== null && run.isNoted === true;
+    ui.before = (gradus.kept('today') || {}).pain;
     ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
     if (!run) guide.leaveOut(ui.leaveOut || []);
 
@@ -41,7 +44,7 @@
 
     function save() {
       if (['done', 'ended', 'ready'].indexOf(guide.state.phase) >= 0) return;
-      const about = { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition };
+      const about = { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition, isNoted: ui.isNoted };
       gradus.keep('run', Object.assign(about, { snap: guide.snapshot(), watch: watch.snapshot(Date.now()) }));
     }
 
@@ -132,6 +135,7 @@
         ui.part('signs').replaceChildren.apply(ui.part('signs'), gradus.signsOf(ui.root, step.letter));
       }
       shown = step.exercise;
+      isTold = gradus.tellOne(ui.part('doing'), step.kind);
       gradus.turnFigures(ui.panel('play'), step.side);
       ui.part('how-details').open = isNew;
       ui.dialog.scrollTop = 0;
@@ -139,7 +143,7 @@
 
     // What it looks like and what to do stay beside it while it runs, as far as there is room; the buttons are not pushed off.
     function fit() {
-      const parts = Object.keys(beside).map(ui.part);
+      const parts = (isTold ? ['cue', 'doing', 'pictures'] : Object.keys(beside)).map(ui.part);
       for (const part of parts) part.hidden = true;
       for (const part of parts) {
         part.hidden = guide.state.phase !== 'running' || part.childNodes.length === 0;
@@ -182,7 +186,6 @@
       gradus.ticker.stop();
       gradus.awake.release();
       if (guide.state.phase === 'ended') gradus.sound.cut();
-      ui.before = (gradus.kept('today') || {}).pain;
       gradus.keep('run', null);
       gradus.keep('today', null);
       ui.actions = {};
@@ -220,6 +223,7 @@
         if (isOver) guide.endSession(place, level, feel);
         else then(place, level, feel);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
+        if (guide.state.stopped.length > 0 && ['done', 'ended'].indexOf(guide.state.phase) < 0) gradus.noteStop(ui, guide);
         follow(false);
       };
     }

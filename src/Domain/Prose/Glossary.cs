@@ -30,7 +30,11 @@ public sealed class Glossary
 
     /// <summary>The text with each word of the glossary marked where it first stands, in headings and links nowhere.</summary>
     /// <param name="met">The numbers of the words that are not marked again; those that are marked now come in.</param>
-    public Prose Mark(Prose prose, ISet<int> met) => new(prose.Blocks.Select(block => Mark(block, met)).ToSeries());
+    public Prose Mark(Prose prose, ISet<int> met) =>
+        prose with
+        {
+            Blocks = prose.Blocks.Select(block => Mark(block, met)).ToSeries(),
+        };
 
     private Block Mark(Block block, ISet<int> met) =>
         block switch

@@ -8,11 +8,18 @@ public sealed record Prose(Series<Block> Blocks)
 {
     public static readonly Prose Empty = new(Series<Block>.Empty);
 
+    /// <summary>Of an item of a list, the work that it tells how to do: words for verbs of a dose, with a blank between; empty
+    /// where nobody has looked, and where it tells of none.</summary>
+    public string Asks { get; init; } = "";
+
     /// <summary>The plain text, one line for each heading, paragraph and list item, in reading order.</summary>
     public IEnumerable<string> Lines() => Texts().Select(PlainOf).Where(line => line.Length > 0);
 
     /// <summary>The text of each heading, paragraph and list item, in reading order.</summary>
-    public IEnumerable<Series<Inline>> Texts() => Blocks.SelectMany(TextsOf);
+    public IEnumerable<Series<Inline>> Texts() => TextsAsked().Select(text => text.Text);
+
+    /// <summary>The same, each with what the item asks that it stands in.</summary>
+    public IEnumerable<(Series<Inline> Text, string Asks)> TextsAsked() => Blocks.SelectMany(block => TextsOf(block, Asks));
 
     /// <summary>Every piece of running text, inside emphasis and links too.</summary>
     public IEnumerable<Inline> Inlines() => Texts().SelectMany(Inlines);
@@ -21,14 +28,30 @@ public sealed record Prose(Series<Block> Blocks)
     public static IEnumerable<Inline> Inlines(Series<Inline> text) => text.SelectMany(Within);
 
     /// <summary>The same prose with each piece replaced by what <paramref name="change"/> makes of it.</summary>
-    public Prose With(Func<Inline, Inline> change) => new(Blocks.Select(b => Change(b, change)).ToSeries());
+    public Prose With(Func<Inline, Inline> change) => this with { Blocks = Blocks.Select(b => Change(b, change)).ToSeries() };
 
-    private static IEnumerable<Series<Inline>> TextsOf(Block block) =>
+    /// <summary>The same with what each item of its lists asks.</summary>
+    public Prose Asking(Func<Prose, string> asks) =>
+        this with
+        {
+            Blocks = Blocks
+                .Select(b =>
+                    b is Block.Listing list
+                        ? list with
+                        {
+                            Items = list.Items.Select(item => item with { Asks = asks(item) }).ToSeries(),
+                        }
+                        : b
+                )
+                .ToSeries(),
+        };
+
+    private static IEnumerable<(Series<Inline> Text, string Asks)> TextsOf(Block block, string asks) =>
         block switch
         {
-            Block.Heading heading => [heading.Text],
-            Block.Paragraph paragraph => [paragraph.Text],
-            Block.Listing list => list.Items.SelectMany(item => item.Texts()),
+            Block.Heading heading => [(heading.Text, asks)],
+            Block.Paragraph paragraph => [(paragraph.Text, asks)],
+            Block.Listing list => list.Items.SelectMany(item => item.TextsAsked()),
             _ => throw new NotSupportedException(block.GetType().Name),
         };
 

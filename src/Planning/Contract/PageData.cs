@@ -63,6 +63,10 @@ public static class PageData
     /// <summary>Of a figure in a text: what it is in each week; see <see cref="WeekData"/>.</summary>
     public const string ByWeek = "data-by-week";
 
+    /// <summary>Of an item in what to do: the kinds of step that it tells how to do, with a blank between. The guided session
+    /// shows that item alone while such a step runs.</summary>
+    public const string Asks = "data-asks";
+
     /// <summary>Of the dialog of the guided session: the number of the session.</summary>
     public const string Guide = "data-guide";
 
@@ -116,6 +120,7 @@ public static class PageData
         Planned,
         Dose,
         Doses,
+        Asks,
         ByWeek,
         Guide,
         Version,
@@ -233,6 +238,7 @@ public static class PageData
         "data-softer-plain",
         "data-sound-on",
         "data-sound-starts",
+        "data-spoken",
         "data-still",
         "data-stopped-early",
         "data-stopped-for",

@@ -26,6 +26,7 @@ public static class PageMark
         "data-lead-none",
         "data-lead-past",
         "data-lead-unread",
+        PageData.Asks,
         PageData.Later,
         PageData.WeekNew,
         PageData.OnPause,

@@ -79,7 +79,10 @@ internal static class GuideWording
             Must(words.Say("guide-ill", ("date", words.PlainDate(plan.Health.Answered))), panel),
             YesOrNo("ill"),
             Must(words.Say("guide-still"), panel),
-            YesOrNo("still"),
+            Answer("still", "no", words.Say("reply-no")),
+            Answer("still", "no", words.Say("guide-still-told", ("coach", plan.Publisher.Coach))),
+            Answer("still", "untold", words.Say("guide-still-untold", ("coach", plan.Publisher.Coach))),
+            Answer("still", "yes", words.Say("reply-yes")),
             Must(words.Say("guide-answered"), panel),
         ];
 
@@ -125,8 +128,6 @@ internal static class GuideWording
         Panel("play", words.Say("guide"), panel =>
             [
                 May(words.Say("keep-breathing"), panel),
-                Close(words),
-                May(words.Say("guide-how"), panel),
                 Act("pause", words.Say("guide-pause")),
                 Act("go", words.Say("guide-go-on")),
                 Act("in-place", words.Say("guide-in-place")),
@@ -138,6 +139,9 @@ internal static class GuideWording
                 May(words.Say("guide-wait"), panel),
                 Act("end-here", words.Say("guide-end-session")),
                 Close(words),
+                // How it is done may be long: below what is pressed, which has to stay in sight.
+                Close(words),
+                May(words.Say("guide-how"), panel),
             ]
         );
 

@@ -68,6 +68,7 @@ internal static class HomeWording
                 Saying("today", "today"),
                 Saying("any-day", "any-day"),
                 Saying("next", "next-session"),
+                Saying("stopped", "guide-why-alarm"),
                 Saying("done", "done-today"),
                 Saying("not-this-week", "not-this-week")
             ),

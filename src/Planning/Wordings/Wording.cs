@@ -121,13 +121,15 @@ public abstract record Wording
     public static Wording Must(Prose prose, string elsewhere, ExerciseId? moves = null) =>
         Order(
             prose
-                .Texts()
+                .TextsAsked()
                 .Zip(prose.With(inline => Told(inline, elsewhere)).Texts())
-                .Select(text => Pressed([text.First, text.Second], "", moves))
+                .Select(text => Pressed([text.First.Text, text.Second], MarkOf(text.First.Asks), moves))
         );
 
     /// <summary>A text with links in it, all of which must be there to press.</summary>
     public static Wording Must(Series<Inline> text, string mark = "") => Pressed([text], mark, null);
+
+    private static string MarkOf(string asks) => asks.Length > 0 ? PageMark.Of((PageData.Asks, asks)) : "";
 
     private static Wording Pressed(Series<Series<Inline>> ways, string mark, ExerciseId? moves) =>
         ways.Select(Prose.PlainOf).Where(text => text.Length > 0).Distinct(StringComparer.Ordinal).ToSeries()

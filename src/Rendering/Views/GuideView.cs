@@ -10,6 +10,8 @@ namespace Gradus.Rendering;
 /// <param name="TodayIll">The same as a sentence that may be true.</param>
 /// <param name="EaseOff">The last way on where it hurts.</param>
 /// <param name="AfterAlarm">What must be before the next session.</param>
+/// <param name="StillTold">That what was stopped no longer hurts, and the coach knows of it.</param>
+/// <param name="StillUntold">The same, where the coach does not.</param>
 /// <param name="AskFirst">Whom to ask on a day without training.</param>
 /// <param name="Efforts">How hard it was, to choose from.</param>
 /// <param name="Tries">What stands beside each number that is measured.</param>
@@ -23,6 +25,8 @@ internal sealed record GuideView(
     string EaseOff,
     string AfterAlarm,
     string AskFirst,
+    string StillTold,
+    string StillUntold,
     Series<EffortView> Efforts,
     string MeasureNote,
     Series<string> Tries

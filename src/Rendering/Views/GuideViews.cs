@@ -34,6 +34,8 @@ internal static class GuideViews
             words.Say("guide-ease-off", ("n", plan.Course.EaseOffAbove)),
             words.Say("guide-alarm-after", ("coach", plan.Publisher.Coach)),
             words.Say("guide-ask-first", ("coach", plan.Publisher.Coach)),
+            words.Say("guide-still-told", ("coach", plan.Publisher.Coach)),
+            words.Say("guide-still-untold", ("coach", plan.Publisher.Coach)),
             [.. EffortWords.All(words).Select(e => new EffortView(PageViews.Number(e.Number), e.Said))],
             plan.Measures ? MeasureWords.Note(plan) : "",
             [.. MeasureWords.Tries(words)]
