@@ -40,6 +40,7 @@ public static class RuleBook
         new PainAboveStop(),
         new SignCameBack(),
         new PainCameBack(),
+        new MoreAfterPain(),
         new ClientTooYoung(),
         new RestrictionBroken(),
         new YesWithoutEffect(),
