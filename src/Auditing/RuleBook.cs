@@ -85,6 +85,7 @@ public static class RuleBook
         new RangeNumberMissing(),
         new TooManyCautions(),
         new PastWeekChanged(),
+        new StartPassed(),
         new ProgrammeOver(),
         new CautionUnused(),
         new ExerciseUnused(),
