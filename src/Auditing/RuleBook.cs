@@ -22,6 +22,7 @@ public static class RuleBook
         new MeasureUnguarded(),
         new YouthWithoutSign(),
         new PropertyWithoutCaution(),
+        new EquipmentInNoExercise(),
         new TranslationMissing(),
         new ClipWithoutCaptions(),
         new EasierInACircle(),
