@@ -46,8 +46,9 @@ public sealed class EditionReaderTests
         Assert.All(asks, asked =>
         {
             var dose = asked.Asked.Value?.AsDose ?? throw new InvalidOperationException($"'{asked.Dose}' is not understood.");
-            Assert.Equal(asked.Side, dose.Terms.Side?.Written ?? "");
-            Assert.Equal(asked.Dose, $"{dose with { Terms = dose.Terms with { Side = null } }}");
+            var plus = dose.Terms.Plus is { } more ? $", plus {more.Sets} x on {more.Side}" : "";
+            Assert.Equal(asked.Side, $"{dose.Terms.Side?.Written}{plus}");
+            Assert.Equal(asked.Dose, $"{dose with { Terms = dose.Terms with { Side = null, Plus = null } }}");
         });
         Assert.Contains(asks, a => a.Side == "right");
         Assert.Contains(asks, a => a.Side == "each side");
