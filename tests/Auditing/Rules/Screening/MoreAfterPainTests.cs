@@ -87,6 +87,27 @@ public sealed class MoreAfterPainTests
     public void Where_an_error_stands_it_is_silent() =>
         Assert.Empty(Found([Line("2026-12-05", "left,1,,yes,sharp,4 left ankle")]));
 
+    /// <summary>Worse on a second morning, so that it is out for some days, which is an error of its own.</summary>
+    [Theory]
+    [InlineData("4 left ankle", 0)]
+    [InlineData("1 left ankle", 1)]
+    public void Where_it_is_out_it_is_silent(string firstMorning, int told) =>
+        Assert.Equal(
+            told,
+            OneRule
+                .Says(
+                    "more-after-pain",
+                    "clients/bram/log.csv\n+ date,start,session,week,edition,exercise,pain-before,pain-morning,where"
+                        + $"\n+ 2026-12-03,18:05,1,1,1,,0,{firstMorning},\n+ 2026-12-05,18:05,1,1,1,,0,4 left ankle,"
+                        + "\n+ 2026-12-05,18:05,1,1,1,wall-calf-stretch,,,3 left ankle",
+                    "clients/bram/programme.md\n- by-week: { 1: 3 x hold 30 s }\n+ " + Weeks,
+                    "clients/bram/programme.md\n- start: 2026-12-07\n+ start: 2026-12-01",
+                    "clients/bram/client.yaml\n- answered: 2026-11-21\n+ answered: 2026-12-06",
+                    "clients/bram/answers.yaml\n- answered: 2026-11-21\n+ answered: 2026-12-06"
+                )
+                .Length
+        );
+
     /// <summary>A leave after a second stop takes the error away, and not the warning.</summary>
     [Theory]
     [InlineData("", 0)]
