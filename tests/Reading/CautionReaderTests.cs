@@ -44,6 +44,18 @@ public sealed class CautionReaderTests
                 ?.AttachesTo?.Property
         );
 
+    [Fact]
+    public void It_may_attach_to_a_thing_in_its_very_words()
+    {
+        var thing = LittlePractice
+            .Golden.Edit("cautions/dull-ache.md", "property: balance", "property: balance, equipment: a stretchy band")
+            .Read()
+            .Find(new CautionId("dull-ache"))
+            ?.AttachesTo?.Equipment;
+        Assert.Equal("a stretchy band", thing?.Value);
+        Assert.Equal("cautions/dull-ache.md", thing?.At.File);
+    }
+
     /// <summary>What cannot be told touches everybody: the error at the caution then blocks everyone who moves.</summary>
     [Fact]
     public void Where_it_cannot_be_told_what_it_attaches_to_it_attaches_everywhere()

@@ -1,5 +1,6 @@
 using Gradus.Domain;
 using Gradus.Reading;
+using Gradus.Tests.House;
 using Gradus.Trainings;
 
 namespace Gradus.Tests.Reading;
@@ -31,6 +32,27 @@ public sealed class EditionReaderTests
         Assert.Equal([9, 10], client.Editions.Select(e => e.Number));
         Assert.Equal(10, client.LastEdition);
         Assert.Equal(new DateOnly(2027, 1, 4), client.Editions[0].Date);
+    }
+
+    /// <summary>What the records of the demonstration and of the little practice ask can be counted again.</summary>
+    [Fact]
+    public void What_was_asked_reads_back_as_a_dose()
+    {
+        var own = PracticeReader.Read(SourceFolder.Open(Repository.Path("content")), []).Practice!;
+        var asks = own
+            .Clients.Append(Practice.With(At(1), Record(1)).Read().Clients[0])
+            .SelectMany(c => c.Editions.SelectMany(e => e.Content.Sessions.SelectMany(s => s.Uses.SelectMany(u => u.Asks))))
+            .ToArray();
+        Assert.All(asks, asked =>
+        {
+            var dose = asked.Asked.Value?.AsDose ?? throw new InvalidOperationException($"'{asked.Dose}' is not understood.");
+            var plus = dose.Terms.Plus is { } more ? $", plus {more.Sets} x on {more.Side}" : "";
+            Assert.Equal(asked.Side, $"{dose.Terms.Side?.Written}{plus}");
+            Assert.Equal(asked.Dose, $"{dose with { Terms = dose.Terms with { Side = null, Plus = null } }}");
+        });
+        Assert.Contains(asks, a => a.Side == "right");
+        Assert.Contains(asks, a => a.Side == "each side");
+        Assert.Contains(asks, a => a.Side.Length == 0);
     }
 
     [Fact]

@@ -77,7 +77,11 @@ public sealed record EditionUse(ExerciseId Exercise, string Rounds, bool IsKept,
 /// <param name="To">The last.</param>
 /// <param name="Side">"left", "each side, plus 1 x on left"; empty where there is none.</param>
 /// <param name="Dose">The canonical line without its side.</param>
-public sealed record EditionDose(int From, int To, string Side, string Dose);
+public sealed record EditionDose(int From, int To, string Side, string Dose)
+{
+    /// <summary>The same as a dose, where its line was read from a record and is understood today; otherwise null.</summary>
+    public Aside<SettledDose?> Asked { get; init; } = Aside.Of<SettledDose?>(null);
+}
 
 /// <param name="Words">A hash of what the coach wrote of it, and of what it asks of a body.</param>
 public sealed record EditionExercise(ExerciseId Id, string Title, string Words);

@@ -15,13 +15,15 @@ public enum CautionKind
 
 /// <summary>Where a caution is added by itself: every property that is not null must fit the exercise.</summary>
 /// <param name="Property">One that an exercise says, or that follows from its dose.</param>
+/// <param name="Equipment">A thing in the very words of an exercise's own list.</param>
 public sealed record Attachment(
     Stage? Stage,
     Position? Position,
     string? Trains,
     Region? Loads,
     string? Property,
-    AgeBand? Age = null
+    AgeBand? Age = null,
+    Mention<string>? Equipment = null
 )
 {
     public bool Fits(Exercise exercise, Client client) =>
@@ -30,5 +32,6 @@ public sealed record Attachment(
         && (Trains is null || string.Equals(Trains, exercise.Trains.Name, StringComparison.Ordinal))
         && (Loads is null || exercise.Loads.Any(l => l.Region == Loads))
         && (Property is null || exercise.AllProperties.Contains(Property, StringComparer.Ordinal))
+        && (Equipment is null || exercise.Equipment.Contains(Equipment.Value, StringComparer.Ordinal))
         && (Age is null || client.Born.IsIn(Age.Value, client.Programme));
 }

@@ -53,7 +53,8 @@ internal static class CautionReader
             known.MotionOf(to.SourceFile, to.Mention("trains"))?.Name,
             ExerciseWords.RegionOf(to.SourceFile, to.Mention("loads")),
             ExerciseWords.PropertyOf(to.SourceFile, to.Mention("property"), ExerciseWords.AttachedProperties),
-            to.Choice("age", Ages)
+            to.Choice("age", Ages),
+            to.Mention("equipment")
         );
         to.Done();
         return attachment;

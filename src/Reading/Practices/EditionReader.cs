@@ -160,7 +160,16 @@ internal static class EditionReader
         if (weeks is null || dose is null)
             return null;
         var ends = weeks.Value.Split('-').Select(w => Whole(fields, new(w, weeks.At))).OfType<int>().ToArray();
-        return ends is [var from, ..] ? new(from, ends[^1], side, dose) : null;
+        return ends is [var from, ..] ? new(from, ends[^1], side, dose) { Asked = Aside.Of(Settled(dose, side)) } : null;
+    }
+
+    /// <summary>Null where the line is not understood: a record of long ago may hold words that are gone.</summary>
+    private static SettledDose? Settled(string dose, string side)
+    {
+        var line = side.Length == 0 ? dose : $"{dose}, {(side is "left" or "right" ? "on " : "")}{side}";
+        return DoseLine.Read(line, DoseSettings.Default) is DoseLineResult.Understood({ IsSettled: true } read)
+            ? read.Settled()
+            : null;
     }
 
     private static EditionExercise? Exercise(Fields fields)

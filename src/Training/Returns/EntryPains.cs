@@ -106,10 +106,10 @@ internal static class EntryPains
             ? PlaceOf(entry, pain)
             : OnlyPlace(entry);
 
-    private static PainPlace PlaceOf(LogEntry entry, LoggedPain pain) =>
+    public static PainPlace PlaceOf(LogEntry entry, LoggedPain pain) =>
         pain.Where is { } where ? new(where, pain.Side) : OnlyPlace(entry);
 
-    private static PainPlace OnlyPlace(LogEntry entry) => NamedBy(entry) is [var only] ? only : PainPlace.NotSaid;
+    public static PainPlace OnlyPlace(LogEntry entry) => NamedBy(entry) is [var only] ? only : PainPlace.NotSaid;
 
     private static int? Highest(int? one, int? other) => Math.Max(one ?? 0, other ?? 0);
 }

@@ -42,6 +42,10 @@ public static class ReturnedPains
                 .ThenByDescending(p => p.Day)
                 .ToSeries();
 
+    /// <summary>What was worse on a morning again, so that what loads the place is left out on that day.</summary>
+    public static IEnumerable<ReturnedPain> Out(Client client, DayRules rules, DateOnly today) =>
+        Of(client.Log, rules).Where(p => p.Step == PainStep.Out && today <= p.Day.AddDays(OutFor));
+
     private static bool IsSeen(Client client, DateOnly day) =>
         client.Clearances.Any(c => c.Condition == AlwaysAsked.PainNow && c.On > day) || client.Restrictions.Any(r => r.On > day);
 

@@ -19,5 +19,18 @@ public sealed class AttachmentReachTests
     [Fact]
     public void Before_there_is_a_client_it_would() => Assert.True(Of(Stage.Strengthen, null).Reaches(Sway, []));
 
+    /// <summary>It needs a wall and a step; every key must fit.</summary>
+    [Theory]
+    [InlineData("wall", Stage.Gain, true)]
+    [InlineData("step", Stage.Gain, true)]
+    [InlineData("Wall", Stage.Gain, false)]
+    [InlineData("walls", Stage.Gain, false)]
+    [InlineData("wall", Stage.Strengthen, false)]
+    public void Equipment_fits_in_the_very_words_alone(string thing, Stage stage, bool reaches) =>
+        Assert.Equal(
+            reaches,
+            (Of(stage, null) with { Equipment = new(thing, Location.Whole("cautions/snap.md")) }).Reaches(Sway, Practice.Clients)
+        );
+
     private static Attachment Of(Stage stage, AgeBand? age) => new(stage, null, null, null, null, age);
 }

@@ -11,7 +11,7 @@ public sealed class TrainedWhileOut : IStoppingRule
         // Before somebody has asked again nothing is published at all.
         if (ReturnedPains.Unasked(client, training.Rules).Count > 0)
             return [];
-        return from pain in ReturnedPains.Of(client.Log, training.Rules).Where(p => IsOut(p, today))
+        return from pain in ReturnedPains.Out(client, training.Rules, today)
             from use in training.Uses
             where use.Weeks.Count > 0 && pain.Place.IsLoadedBy(use)
             select this.Found(
@@ -26,6 +26,4 @@ public sealed class TrainedWhileOut : IStoppingRule
     }
 
     private static DateOnly Last(ReturnedPain pain) => pain.Day.AddDays(ReturnedPains.OutFor);
-
-    private static bool IsOut(ReturnedPain pain, DateOnly today) => pain.Step == PainStep.Out && today <= Last(pain);
 }
