@@ -498,6 +498,15 @@
       && done.every(function (row) { return gradus.daysBetween(row.day, today) > need.between; });
   }
 
+  // What keeps somebody from training, whatever is due: a sign that needs a doctor, or pages that are too old, of which the top
+  // of the page tells. Null where nothing does.
+  function keptFromTraining() {
+    const last = gradus.log.last();
+    if (last !== null && last.alarm) return 'stopped';
+    const until = document.querySelector('[data-good-until]');
+    return until && today > until.getAttribute('data-good-until') ? '' : null;
+  }
+
   function sayWhatIsDue(now) {
     const isFree = now.why === 'early' || gradus.pauseOn(course, today) !== undefined;
     const cards = dueCards.map(function (card) {
@@ -514,14 +523,16 @@
       };
     });
     const isToday = cards.some(function (c) { return c.inWeek && c.due === 0; });
+    const keeps = keptFromTraining();
     const ahead = cards.filter(function (c) { return c.inWeek && c.due !== null; }).map(function (c) { return c.due; });
     const next = ahead.length > 0 ? Math.min.apply(null, ahead) : null;
     for (const c of cards) {
       const isNext = !isToday && c.due !== null && c.due === next;
       const isFor = c.inWeek && (c.due === 0 || c.isOpen || isNext) && !isDone(c.session);
-      for (const link of all('[data-go]', c.card)) link.hidden = !isFor;
+      for (const link of all('[data-go]', c.card)) link.hidden = !isFor || keeps !== null;
       say(c.card, isDone(c.session) ? 'done'
         : !c.inWeek ? 'not-this-week'
+        : keeps !== null ? keeps
         : c.due === 0 ? 'today'
         : c.isOpen ? 'any-day'
         : isNext ? 'next' : '');
@@ -532,12 +543,14 @@
     placeCards(cards, isToday ? 0 : next);
   }
 
-  // What is due comes first, alone where there is room for the others, and for what may be done instead, below what to stop for.
+  // What is due today comes first, or what may be done on any day, or what is next: alone where there is room for the others, and
+  // for what may be done instead, below what to stop for.
   function placeCards(cards, next) {
     const due = cards.filter(function (c) { return c.inWeek && c.due !== null && c.due === next; });
     const inWeek = cards.filter(function (c) { return c.inWeek; });
     const open = inWeek.filter(function (c) { return c.isOpen; });
-    const first = due.length > 0 ? due : open.concat(inWeek).slice(0, 1);
+    const ahead = next === 0 || open.length === 0 ? due : [];
+    const first = ahead.length > 0 ? ahead : open.concat(inWeek).slice(0, 1);
     const others = document.querySelector('[data-others]');
     const below = others ? others.querySelector('[data-fill]') : null;
     for (const c of cards) {

@@ -794,6 +794,19 @@
       letter.textContent = figure.dataset.letters.split(' ')[isLeft ? 0 : 1];
     }
   };
+
+  // Of what is to be done only what tells of this kind of step, under its own number; all of it where nothing does. Whether
+  // something does.
+  window.gradus.tellOne = function (doing, kind) {
+    const items = Array.from(doing.querySelectorAll('li'));
+    const isOf = function (item) { return (item.dataset.asks || '').split(' ').indexOf(kind) >= 0; };
+    const isAny = items.some(isOf);
+    items.forEach(function (item, i) {
+      item.hidden = isAny && !isOf(item);
+      if (item.parentElement.localName === 'ol') item.value = i + 1;
+    });
+    return isAny;
+  };
 }());
 
 // What somebody says where it hurts, and what follows from it. It knows the form alone.
@@ -1228,6 +1241,8 @@
       const exercise = gradus.titleOf(ui.root, stopped.exercise);
       again.querySelector('legend').textContent = gradus.filled(ui.phrases.stillHurts, { exercise: exercise });
       for (const choice of again.querySelectorAll('input')) choice.name = 'still-' + i;
+      const isTold = gradus.isForCoach(stopped.feel) ? 'yes' : 'no';
+      for (const choice of again.querySelectorAll('[data-spoken]')) choice.hidden = choice.dataset.spoken !== isTold;
       one.after(again);
     });
     form.querySelector('[data-cleared]').hidden = !gradus.hadAlarm(gradus.log.last());
@@ -1262,7 +1277,7 @@
     const stills = Array.from(form.querySelectorAll('[data-still]:not([hidden])'));
     const isStill = function (one) {
       return stills.some(function (s) {
-        return s.dataset.still === one.exercise && s.querySelector('input:checked').value === 'yes';
+        return s.dataset.still === one.exercise && s.querySelector('input:checked').value !== 'no';
       });
     };
     const hurts = reply(form, 'pain') === 'yes';
@@ -1271,7 +1286,7 @@
     const level = hurts ? gradus.levelIn(now) : 0;
     return {
       pain: level,
-      after: then.hidden ? null : painIn(then),
+      after: then.hidden ? null : Object.assign({ level: gradus.levelIn(then) }, gradus.placeIn(then)),
       morning: reply(form, 'worse') || 'no',
       worse: reply(form, 'worse') === 'yes',
       ill: reply(form, 'ill') === 'yes',
@@ -1279,10 +1294,6 @@
       place: level > 0 ? gradus.placeIn(now) : null,
       still: stoppedBefore().filter(isStill)
     };
-  }
-
-  function painIn(part) {
-    return Object.assign({ level: gradus.levelIn(part) }, gradus.placeIn(part));
   }
 
   // What is spared today: where it hurts more than a little, and what was worse the morning after.
@@ -1490,7 +1501,10 @@
     const learnt = Object.assign({}, gradus.kept('learnt'));
     const guide = gradus.guideOf(ui.steps, gradus.clock, { wait: ui.likes().wait, learnt: isLearnt });
     let shown = '';
+    let isTold = false;
     ui.guide = guide;
+    ui.isNoted = run !== null && run.isNoted === true;
+    ui.before = (gradus.kept('today') || {}).pain;
     ui.tellLeftOut(ui.panel('play'), ui.leaveOut || []);
     if (!run) guide.leaveOut(ui.leaveOut || []);
 
@@ -1515,7 +1529,7 @@
 
     function save() {
       if (['done', 'ended', 'ready'].indexOf(guide.state.phase) >= 0) return;
-      const about = { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition };
+      const about = { time: Date.now(), session: ui.session, week: ui.week, edition: ui.edition, isNoted: ui.isNoted };
       gradus.keep('run', Object.assign(about, { snap: guide.snapshot(), watch: watch.snapshot(Date.now()) }));
     }
 
@@ -1606,6 +1620,7 @@
         ui.part('signs').replaceChildren.apply(ui.part('signs'), gradus.signsOf(ui.root, step.letter));
       }
       shown = step.exercise;
+      isTold = gradus.tellOne(ui.part('doing'), step.kind);
       gradus.turnFigures(ui.panel('play'), step.side);
       ui.part('how-details').open = isNew;
       ui.dialog.scrollTop = 0;
@@ -1613,7 +1628,7 @@
 
     // What it looks like and what to do stay beside it while it runs, as far as there is room; the buttons are not pushed off.
     function fit() {
-      const parts = Object.keys(beside).map(ui.part);
+      const parts = (isTold ? ['cue', 'doing', 'pictures'] : Object.keys(beside)).map(ui.part);
       for (const part of parts) part.hidden = true;
       for (const part of parts) {
         part.hidden = guide.state.phase !== 'running' || part.childNodes.length === 0;
@@ -1656,7 +1671,6 @@
       gradus.ticker.stop();
       gradus.awake.release();
       if (guide.state.phase === 'ended') gradus.sound.cut();
-      ui.before = (gradus.kept('today') || {}).pain;
       gradus.keep('run', null);
       gradus.keep('today', null);
       ui.actions = {};
@@ -1694,6 +1708,7 @@
         if (isOver) guide.endSession(place, level, feel);
         else then(place, level, feel);
         if (['waiting', 'paused'].indexOf(guide.state.phase) >= 0) ui.show('play');
+        if (guide.state.stopped.length > 0 && ['done', 'ended'].indexOf(guide.state.phase) < 0) gradus.noteStop(ui, guide);
         follow(false);
       };
     }
@@ -1976,12 +1991,21 @@
     if (row.side) form.querySelector('[data-side]').value = row.side;
   }
 
+  function keepRow(ui, guide) {
+    ui.row = rowOf(ui, guide);
+    ui.isKept = ui.isNoted ? gradus.log.change(ui.row) : gradus.log.add(ui.row);
+    return ui.isKept;
+  }
+
+  // What hurt is noted at once: whoever closes the page afterwards is asked about it next time all the same.
+  gradus.noteStop = function (ui, guide) {
+    ui.isNoted = keepRow(ui, guide);
+  };
+
   gradus.finish = function (ui, guide) {
     const form = ui.form('log');
     form.reset();
-    ui.row = rowOf(ui, guide);
-    const isKept = gradus.log.add(ui.row);
-    ui.isKept = isKept;
+    const isKept = keepRow(ui, guide);
     ui.alarm = null;
     fillExercises(ui, form, ui.row);
     fillPain(form, ui.row);
@@ -2014,6 +2038,12 @@
     const text = tools.querySelector('[data-log-text]');
     if (text.value) text.value = gradus.messageOf(ui.isKept ? gradus.log.all() : [ui.row], tools.dataset);
   };
+
+  // What is sent has in it what was just answered, saved or not.
+  document.addEventListener('click', function (event) {
+    const button = event.target.closest('[data-panel="end"] button[data-log]');
+    if (button) gradus.keepAnswers(gradus.guides[Number(button.closest('dialog').dataset.guide)]);
+  }, true);
 })();
 
 // The dialog of the guided session: opens it, shows one panel of it at a time, and passes on keys and buttons.
