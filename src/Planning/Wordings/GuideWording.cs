@@ -124,9 +124,7 @@ internal static class GuideWording
             ]
         );
 
-    private static Wording Play(Words words) =>
-        Panel("play", words.Say("guide"), panel =>
-            [
+    private static Wording Play(Words words) => Panel("play", words.Say("guide"), panel => [
                 May(words.Say("keep-breathing"), panel),
                 Act("pause", words.Say("guide-pause")),
                 Act("go", words.Say("guide-go-on")),
@@ -142,8 +140,7 @@ internal static class GuideWording
                 // How it is done may be long: below what is pressed, which has to stay in sight.
                 Close(words),
                 May(words.Say("guide-how"), panel),
-            ]
-        );
+            ]);
 
     private static Wording Hurts(Plan plan)
     {

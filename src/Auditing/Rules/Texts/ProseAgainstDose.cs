@@ -38,8 +38,7 @@ public sealed class ProseAgainstDose : IPracticeRule, IClientRule
                 .OfType<Finding>()
             : [];
 
-    /// <summary>The first side that a text says by hand of an exercise for one side, where this client does the other
-    /// alone.</summary>
+    /// <summary>The first side that a text says by hand where this client does the other alone.</summary>
     private Finding? OtherSide(Client client, Exercise? read, Use[] uses)
     {
         if (read is not { Dose.Dose: { } dose } exercise || uses.SelectMany(u => u.Sides).Distinct().ToArray() is not [var done])
