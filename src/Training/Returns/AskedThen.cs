@@ -7,8 +7,8 @@ namespace Gradus.Trainings;
 /// says it by the programme as it is written now.</summary>
 public static class AskedThen
 {
-    /// <summary>The dose of an exercise in the session and the week of that entry, or in the session of that name where it has
-    /// it; null where nobody knows.</summary>
+    /// <summary>The dose of an exercise in the week of that entry, in the session of that name or the first that has it; null
+    /// where nobody knows.</summary>
     /// <param name="session">The name of a session.</param>
     public static SettledDose? Of(Client client, Training training, LogEntry entry, ExerciseId exercise, string session)
     {
@@ -19,7 +19,6 @@ public static class AskedThen
             return null;
         var uses = training.Uses.Where(u => u.Exercise.Id == exercise && u.Weeks.Any(w => w.Week == entry.Week)).ToArray();
         return uses.OrderByDescending(u => client.Programme.AllSessions[u.Session - 1].Name == session)
-            .ThenByDescending(u => u.Session == entry.Session)
             .FirstOrDefault()
             ?.DoseIn(entry.Week);
     }
@@ -27,12 +26,12 @@ public static class AskedThen
     private static SettledDose? Of(EditionContent content, LogEntry entry, ExerciseId exercise, string session)
     {
         var asked =
-            from written in content.Sessions.Index()
-            from use in written.Item.Uses
+            from written in content.Sessions
+            from use in written.Uses
             where use.Exercise == exercise
             let dose = use.In(entry.Week)?.Asked.Value
             where dose is not null
-            orderby written.Item.Name == session descending, written.Index == entry.Session - 1 descending
+            orderby written.Name == session descending
             select dose;
         return asked.FirstOrDefault();
     }

@@ -67,6 +67,37 @@ public sealed class MoreAfterPainTests
             )
         );
 
+    /// <summary>Week 2 ends today, and what is marked is its line.</summary>
+    [Fact]
+    public void A_week_on_its_last_day_is_not_over()
+    {
+        var found = Assert.Single(
+            Found(
+                [Line("2026-11-28", "left,1,,yes,dull,3 left ankle")],
+                "clients/bram/programme.md\n- start: 2026-12-07\n+ start: 2026-11-24"
+            )
+        );
+        Assert.Equal("3 x hold 40 s".Length, found.Length);
+    }
+
+    /// <summary>Of two uses the one that asks more first.</summary>
+    [Fact]
+    public void The_earliest_week_is_told() =>
+        Assert.Contains(
+            "; week 2 asks more",
+            Assert
+                .Single(
+                    Found(
+                        [Line("2026-12-05", "left,1,,yes,dull,3 left ankle")],
+                        "clients/bram/programme.md\n- - use: wall-calf-stretch\n+ - use: wall-calf-stretch\n+   as: late\n"
+                            + "+   by-week: { 1: 3 x hold 30 s, 3: 3 x hold 40 s }\n+ - use: wall-calf-stretch",
+                        "clients/bram/programme.md\n- weeks: 2\n+ weeks: 3"
+                    )
+                )
+                .Sentence,
+            StringComparison.Ordinal
+        );
+
     [Fact]
     public void The_harder_version_is_more() =>
         Assert.EndsWith(
