@@ -63,6 +63,39 @@ public sealed class SlipsOfHandTests
             Of("emergency-number-unusual", "practice.md", "- GB: { call: \"999\" }", $"+ GB: {{ call: \"{call}\" }}").Length
         );
 
+    /// <summary>The numbers for an ambulance: 112 in the European Union by Directive (EU) 2018/1972, article 109; the others from
+    /// memory.</summary>
+    [Theory]
+    [InlineData("AT", "112 144")]
+    [InlineData("AU", "000 112")]
+    [InlineData("BE", "112")]
+    [InlineData("CA", "911")]
+    [InlineData("CH", "112 144")]
+    [InlineData("DE", "112")]
+    [InlineData("DK", "112")]
+    [InlineData("ES", "112 061")]
+    [InlineData("FI", "112")]
+    [InlineData("FR", "112 15")]
+    [InlineData("GB", "999 112")]
+    [InlineData("IE", "112 999")]
+    [InlineData("IT", "112 118")]
+    [InlineData("NL", "112")]
+    [InlineData("NO", "112 113")]
+    [InlineData("NZ", "111")]
+    [InlineData("PL", "112 999")]
+    [InlineData("PT", "112")]
+    [InlineData("SE", "112")]
+    [InlineData("US", "911")]
+    public void The_numbers_of_each_country_and_no_other(string country, string numbers)
+    {
+        foreach (var number in numbers.Split(' '))
+            Assert.Empty(With(number));
+        Assert.EndsWith($" is {numbers.Replace(" ", " or ", StringComparison.Ordinal)}.", Assert.Single(With("12345")).Message);
+
+        Finding[] With(string number) =>
+            Of("emergency-number-unusual", "practice.md", "- GB: { call: \"999\" }", $"+ {country}: {{ call: \"{number}\" }}");
+    }
+
     [Theory]
     [InlineData("right", "right", "right", 1)]
     [InlineData("left", "right", "right", 1)]
