@@ -20,6 +20,21 @@ public sealed class BeginCommandTests : IDisposable
         Assert.Equal(0, answer.Status);
     }
 
+    /// <summary>The practice can be tried with the invented client; nobody else is sent to a number that is nobody's.</summary>
+    [Fact]
+    public void With_a_client_of_ones_own_the_coach_s_name_and_number_are_asked_for()
+    {
+        Gradus.Run("begin", Practice, "--today", "2026-12-07");
+        Directory.CreateDirectory(Path.Combine(Practice, "clients", "ada"));
+        foreach (var file in Directory.GetFiles(Path.Combine(Practice, "clients", "perrin")))
+            File.Copy(file, Path.Combine(Practice, "clients", "ada", Path.GetFileName(file)));
+        Assert.Contains(
+            "  'Your practice', 'Your name', 'you@example.org' and '+44 1632 960000' are what a new practice has",
+            Gradus.Run("audit", Practice, "--today", "2026-12-07").Output,
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void It_ends_with_what_to_do_next_and_the_command_it_names_works()
     {

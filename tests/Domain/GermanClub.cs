@@ -44,7 +44,7 @@ internal static class GermanClub
             ---
             title: Fersenheben
             trains: ankle dorsiflexion
-            stage: control
+            stage: prepare
             position: standing
             dose: 2 x hold 10-20 s, rest 20 s, each side
             signs: [stechen, krampf, wadenzug]

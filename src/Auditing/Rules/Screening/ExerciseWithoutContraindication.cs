@@ -17,8 +17,9 @@ public sealed class ExerciseWithoutContraindication : IPracticeRule
                 $"'{exercise.Title}' does not say who must leave it out.",
                 "Add to its 'not-with' at least one condition."
             );
-        var named = exercise.NotWith.Select(mention => practice.Of(mention.Value)).ToArray();
-        if (named.Any(c => !c.Where.IsSided || exercise.MayLoad(c.Where)))
+        // Where one of them could not be read, nobody knows what it is of.
+        var named = exercise.NotWith.Select(mention => practice.Find(mention.Value)).OfType<Condition>().ToArray();
+        if (named.Length < exercise.NotWith.Count || named.Any(c => !c.Where.IsSided || exercise.MayLoad(c.Where)))
             return null;
         return this.Found(
             Level.Warning,

@@ -71,6 +71,7 @@ internal enum ProofSlip
     TrunkEndRangeOnlyWhereWritten,
     UnstatedCarryIsLight,
     CarryIsNoContraction,
+    HoldIsNeverWork,
     CarryIsNoHold,
     TopOfTheFootForgotten,
     RearFootForgotten,

@@ -30,8 +30,16 @@ internal static class SecondWork
             does.Add("hard-effort");
         if (lines.Any(l => l.Contraction > 10 && (exercise.Dose.Verb != "carry" || slip != ProofSlip.CarryIsNoContraction)))
             does.Add("long-contraction");
+        if (IsHeldByMuscles(exercise) && slip != ProofSlip.HoldIsNeverWork && lines.Any(l => l.Hold > 10))
+            does.Add("long-contraction");
         return does;
     }
+
+    /// <summary>Nothing but a hold in what is there for force, control or a load.</summary>
+    private static bool IsHeldByMuscles(MadeExercise exercise) =>
+        exercise.Stage is "strengthen" or "control" or "load"
+        && exercise.Dose.Verb == "hold"
+        && !exercise.Dose.Envelope.Contains("then", StringComparison.Ordinal);
 
     /// <summary>At or above 70 %, or work that states no effort and could be as hard.</summary>
     public static bool IsHard(MadeExercise exercise, MadeLine line, ProofSlip slip) =>
