@@ -143,6 +143,7 @@ public sealed partial class BeginGuideTests : IDisposable
 
     private void FillIn()
     {
+        BegunPractice.SayWho(Path.Combine(folder, "my-practice"));
         var client = Path.Combine(folder, "my-practice", "clients", "rufus");
         var text = BegunPractice.Told(File.ReadAllText(Path.Combine(client, "client.yaml")));
         File.WriteAllText(

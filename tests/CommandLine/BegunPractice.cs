@@ -33,6 +33,21 @@ public sealed class BegunPractice : IDisposable
             .Replace("born: YYYY", "born: 1990", StringComparison.Ordinal)
             .Replace("YYYY-MM-DD", "2026-12-03", StringComparison.Ordinal);
 
+    /// <summary>The coach says who it is, in the place of what a new practice has.</summary>
+    /// <param name="practice">Its folder.</param>
+    public static void SayWho(string practice)
+    {
+        var card = Path.Combine(practice, "practice.md");
+        File.WriteAllText(
+            card,
+            File.ReadAllText(card)
+                .Replace("Your practice", "The far hall", StringComparison.Ordinal)
+                .Replace("Your name", "Ottoline Marsh", StringComparison.Ordinal)
+                .Replace("you@example.org", "coach@example.org", StringComparison.Ordinal)
+                .Replace("960000", "960001", StringComparison.Ordinal)
+        );
+    }
+
     /// <summary>What reading finds when one file has another text.</summary>
     public Series<Finding> Findings(string path, string text)
     {

@@ -134,15 +134,7 @@ public sealed class NewCommandTests : IDisposable
                 .Replace(": not asked", ": no", StringComparison.Ordinal)
                 .Replace("#equipment", "equipment", StringComparison.Ordinal)
         );
-        var card = At("practice.md");
-        File.WriteAllText(
-            card,
-            File.ReadAllText(card)
-                .Replace("Your practice", "The far hall", StringComparison.Ordinal)
-                .Replace("Your name", "Ottoline Marsh", StringComparison.Ordinal)
-                .Replace("you@example.org", "coach@example.org", StringComparison.Ordinal)
-                .Replace("960000", "960001", StringComparison.Ordinal)
-        );
+        BegunPractice.SayWho(Practice);
         Assert.StartsWith(
             "No problems found.\nada-wren: ",
             Gradus.Run("publish", Practice, "--to", site, "--today", "2026-12-03").Output,
