@@ -4,35 +4,9 @@ namespace Gradus.Auditing;
 
 public sealed class EmergencyNumberUnusual : IPracticeRule
 {
-    /// <summary>The numbers for an ambulance. 112 in the European Union by Directive (EU) 2018/1972, article 109; the others, and
-    /// what a country has beside 112, from memory.</summary>
-    private static readonly Dictionary<string, string[]> Usual = new(StringComparer.Ordinal)
-    {
-        ["AT"] = ["112", "144"],
-        ["AU"] = ["000", "112"],
-        ["BE"] = ["112"],
-        ["CA"] = ["911"],
-        ["CH"] = ["112", "144"],
-        ["DE"] = ["112"],
-        ["DK"] = ["112"],
-        ["ES"] = ["112", "061"],
-        ["FI"] = ["112"],
-        ["FR"] = ["112", "15"],
-        ["GB"] = ["999", "112"],
-        ["IE"] = ["112", "999"],
-        ["IT"] = ["112", "118"],
-        ["NL"] = ["112"],
-        ["NO"] = ["112", "113"],
-        ["NZ"] = ["111"],
-        ["PL"] = ["112", "999"],
-        ["PT"] = ["112"],
-        ["SE"] = ["112"],
-        ["US"] = ["911"],
-    };
-
     public IEnumerable<Finding> Check(Practice practice) =>
         from number in practice.Card.Emergency
-        let usual = Usual.GetValueOrDefault(number.Country, [])
+        let usual = UsualIn(number.Country)
         where usual.Length > 0 && !usual.Contains(string.Concat(number.Call.Where(char.IsAsciiDigit)), StringComparer.Ordinal)
         select this.Found(
             Level.Warning,
@@ -42,4 +16,23 @@ public sealed class EmergencyNumberUnusual : IPracticeRule
                 + $"{string.Join(" or ", usual)}.",
             $"Look it up, and write the right one as 'call' of {number.Country} under 'emergency'."
         );
+
+    /// <summary>The numbers for an ambulance; none of a country that is not known here. 112 in the European Union by Directive
+    /// (EU) 2018/1972, article 109; the others, and what a country has beside 112, from memory.</summary>
+    private static string[] UsualIn(string country) =>
+        country switch
+        {
+            "AT" or "CH" => ["112", "144"],
+            "AU" => ["000", "112"],
+            "BE" or "DE" or "DK" or "FI" or "NL" or "PT" or "SE" => ["112"],
+            "CA" or "US" => ["911"],
+            "ES" => ["112", "061"],
+            "FR" => ["112", "15"],
+            "GB" => ["999", "112"],
+            "IE" or "PL" => ["112", "999"],
+            "IT" => ["112", "118"],
+            "NO" => ["112", "113"],
+            "NZ" => ["111"],
+            _ => [],
+        };
 }
