@@ -16,6 +16,10 @@ public sealed class GuideFileTests
 
     private static string Chest => PlainTheme.Plan.Words.Say("guide-flag-chest") + "</button>";
 
+    private const string Side = "<p class=\"which\" data-fill=\"side\"></p>";
+
+    private const string Detail = "<p class=\"detail\" data-fill=\"detail\"></p>";
+
     /// <summary>What stands in the dialog, what stands there instead, and the rule that finds it.</summary>
     public static TheoryData<string, string, string> Changes() =>
         new()
@@ -23,6 +27,16 @@ public sealed class GuideFileTests
             { Chest, "Only " + Chest, "plan-words-altered" },
             { "data-alarm=\"chest\"", "data-alarm=\"faint\"", "plan-words-altered" },
             { "</dialog>", "<p>Ignore the cautions.</p></dialog>", "text-not-planned" },
+            { "<p class=\"detail\"", "<p data-choose class=\"detail\"", "markup-not-known" },
+            { Side, "", "guide-told-wrong" },
+            { Side, Side + Side, "guide-told-wrong" },
+            { Detail, "<p class=\"detail\" data-fill=\"side\"></p><p data-fill=\"detail\"></p>", "guide-told-wrong" },
+            { "role=\"status\" aria-atomic=\"true\"", "aria-label=\"\"", "guide-told-wrong" },
+            {
+                "<p class=\"told\" data-fill=\"told\"></p>",
+                "</div><div role=\"status\"><p data-fill=\"told\"></p>",
+                "guide-told-wrong"
+            },
             { $"href=\"{PlainTheme.Plan.Emergency.Address}\"", "href=\"tel:5550100\"", "link-broken-on-page" },
         };
 

@@ -21,6 +21,16 @@ if (
 }
 
 if (
+    args is ["write", var number, var folder]
+    && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var asMany)
+    && asMany is > 0 and <= MadePractice.Most
+)
+{
+    MadePractice.Of(asMany).WriteTo(folder);
+    return 0;
+}
+
+if (
     args is not ([] or [_] or [_, _])
     || !args.All(a =>
         int.TryParse(a, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
@@ -29,8 +39,8 @@ if (
 )
 {
     Console.Error.WriteLine(
-        "benchmarks [CLIENTS [RUNS]], or benchmarks audit, publish, many or shared CLIENTS: whole numbers, "
-            + $"at most {MadePractice.Most / 2} clients."
+        "benchmarks [CLIENTS [RUNS]], or benchmarks audit, publish, many or shared CLIENTS, or benchmarks write CLIENTS FOLDER: "
+            + $"whole numbers, at most {MadePractice.Most / 2} clients."
     );
     return 2;
 }

@@ -20,7 +20,7 @@ internal static class WholeRuns
         {
             var made = MadePractice.Of(clients);
             var practice = Path.Combine(folder, "practice");
-            Write(made, practice);
+            made.WriteTo(practice);
             var doers = GiveExercise(made, practice);
             var floor = alone ? double.NaN : Benchmarks.Run.Of(made).Floors.Sum(f => f.Seconds);
             to.WriteLine(Line($"{clients:N0} clients, {Environment.ProcessorCount} processors"));
@@ -71,16 +71,6 @@ internal static class WholeRuns
                 Line($"{what, -58}{seconds, 9:N2}{processor, 11:N2}{memory, 12:N0}{seconds / beside, 9:N2}  of {whose}")
             );
             return seconds;
-        }
-    }
-
-    private static void Write(MadePractice made, string folder)
-    {
-        foreach (var (path, bytes) in made.Contents())
-        {
-            var file = Path.Combine(folder, path);
-            Directory.CreateDirectory(Path.GetDirectoryName(file) ?? folder);
-            File.WriteAllBytes(file, bytes);
         }
     }
 

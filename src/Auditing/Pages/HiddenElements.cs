@@ -1,9 +1,20 @@
+using System.Collections.Frozen;
+using Gradus.Planning;
+
 namespace Gradus.Auditing;
 
 /// <summary>What keeps an element of a page from somebody: from a reader of the screen, of the print, or from a screen
 /// reader.</summary>
 internal sealed class HiddenElements
 {
+    /// <summary>What scripts look for: they may hide, move or fill whatever has one, so what everybody must get has
+    /// none.</summary>
+    private static readonly FrozenSet<string> Scripts = PageData
+        .OfScripts.Except(PageData.LeavingAsItIs, StringComparer.Ordinal)
+        .ToFrozenSet(StringComparer.Ordinal);
+
+    private const string ByScript = ", by which a script may hide or fill it,";
+
     private readonly PageMarkup page;
     private readonly bool opensDetails;
 
@@ -58,14 +69,30 @@ internal sealed class HiddenElements
             : element.Has("inert") ? "the attribute 'inert'"
             : element.Has("popover") ? "the attribute 'popover'"
             : string.Equals(element.Value("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase) ? "'aria-hidden'"
+            : ByScripts(element) is { } name ? OfScripts(name)
             : null;
     }
+
+    private static string? ByScripts(PageElement element)
+    {
+        foreach (var attribute in element.Attributes)
+            if (Scripts.Contains(attribute.Name) && !(attribute.Name == PageData.WhilePlanned && IsInCard(element)))
+                return attribute.Name;
+        return null;
+    }
+
+    /// <summary>A version of a session stands in the card of that session, and is put away in the weeks that have none.</summary>
+    private static bool IsInCard(PageElement element) =>
+        element.ParentElement is { } parent && (parent.Has(PageData.Due) || IsInCard(parent));
 
     /// <summary>Most have a class or an address alone, and each is looked at once.</summary>
     private static bool MayHide(PageElement element)
     {
         foreach (var attribute in element.Attributes)
-            if (attribute.Name is "hidden" or "inert" or "popover" or "aria-hidden")
+            if (
+                attribute.Name is "hidden" or "inert" or "popover" or "aria-hidden"
+                || (attribute.Name.StartsWith("data-", StringComparison.Ordinal) && Scripts.Contains(attribute.Name))
+            )
                 return true;
         return false;
     }
@@ -78,6 +105,15 @@ internal sealed class HiddenElements
             "del" or "s" or "strike" => $"the element '{element.LocalName}', which strikes it out",
             _ => null,
         };
+
+    /// <summary>Whether what hides it is told wherever it stands, as nothing of a page may have it: by the lists of what is
+    /// known.</summary>
+    public static bool IsToldElsewhere(string hiddenBy) =>
+        hiddenBy.StartsWith("the attribute '", StringComparison.Ordinal)
+        && !hiddenBy.StartsWith("the attribute 'hidden'", StringComparison.Ordinal)
+        && !hiddenBy.EndsWith(ByScript, StringComparison.Ordinal);
+
+    private static string OfScripts(string attribute) => $"the attribute '{attribute}'{ByScript}";
 
     private static bool IsClosed(PageElement element) => element.LocalName == "details" && !element.Has("open");
 

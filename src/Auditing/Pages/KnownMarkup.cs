@@ -26,6 +26,7 @@ internal sealed class KnownMarkup
     private readonly Dictionary<string, KnownValue> named = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Series<string>> holding = new(StringComparer.Ordinal);
     private readonly HashSet<string> shown = new(StringComparer.Ordinal);
+    private readonly HashSet<string> outside = new(StringComparer.Ordinal);
     private readonly HashSet<string> alone = new(StringComparer.Ordinal);
 
     private KnownMarkup() { }
@@ -52,6 +53,9 @@ internal sealed class KnownMarkup
     /// <summary>Whether a script shows what has that attribute and is hidden, or that attribute with that value.</summary>
     public bool IsShownAgain(string attribute, string value) =>
         shown.Contains(attribute) || shown.Contains($"{attribute}={value}");
+
+    /// <summary>Whether it may not stand in the guided session.</summary>
+    public bool IsOutside(string attribute) => outside.Contains(attribute);
 
     /// <summary>Whether a page may have one of them alone.</summary>
     public bool IsAlone(string element) => alone.Contains(element);
@@ -80,6 +84,8 @@ internal sealed class KnownMarkup
     {
         if (words[0] == "shown")
             shown.UnionWith(words[1..]);
+        else if (words[0] == "outside")
+            outside.UnionWith(words[1..]);
         else if (words[0] == "alone")
             alone.UnionWith(words[1..]);
         else if (words[0] == "holds")

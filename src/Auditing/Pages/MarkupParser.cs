@@ -71,7 +71,7 @@ internal sealed class MarkupParser(KnownMarkup list, Func<PageElement?, Location
         // A style in an attribute is told by the list of known styles.
         for (var i = 0; i < element.Attributes.Length; i++)
             if (element.Attributes[i] is { Name: not "style" } attribute)
-                Judge(element, known, attribute.Name.ToLowerInvariant(), attribute.Value);
+                Judge(element, known, place, attribute.Name.ToLowerInvariant(), attribute.Value);
         if (element.Has("hidden") && !element.Attributes.Any(a => list.IsShownAgain(a.Name, a.Value)))
             Say(
                 element,
@@ -86,12 +86,14 @@ internal sealed class MarkupParser(KnownMarkup list, Func<PageElement?, Location
             Say(element, "the attribute 'aria-hidden' around words", "Take it away: it keeps them from a screen reader.");
     }
 
-    private void Judge(PageElement element, KnownElement known, string name, string value)
+    private void Judge(PageElement element, KnownElement known, MarkupPlace place, string name, string value)
     {
         // What a page tells its scripts is judged beside the plan.
         if (name.StartsWith("data-", StringComparison.Ordinal) && !known.Attributes.ContainsKey(name))
         {
             words.Add(new(name, value, at(element)));
+            if (place.HasFlag(MarkupPlace.Guide) && list.IsOutside(name))
+                Say(element, $"the attribute '{name}' in the guided session or the log", "Leave it out there.");
             return;
         }
 

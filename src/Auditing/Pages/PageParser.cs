@@ -175,7 +175,25 @@ internal sealed class PageParser
                 ))
                 .ToSeries(),
             At(dialog)
-        );
+        )
+        {
+            Places = dialog
+                .Within()
+                .Where(e => e.Has(PageData.Fill))
+                .Select(e => new GuidePlaceSeen(
+                    e.Value(PageData.Fill) ?? "",
+                    Around(e, a => a.Has(PageData.Panel))?.Value(PageData.Panel) ?? "",
+                    Around(e, a => a.Value("role") == "status") is { } status ? page.NumberOf(status) : null,
+                    At(e)
+                ))
+                .ToSeries(),
+        };
+
+    /// <summary>The nearest element around one that is so; null where none is.</summary>
+    private static PageElement? Around(PageElement element, Func<PageElement, bool> isSo) =>
+        element.ParentElement is not { } parent ? null
+        : isSo(parent) ? parent
+        : Around(parent, isSo);
 
     private BarSeen Bar(PageElement drawing) =>
         new(

@@ -129,7 +129,17 @@ public sealed record GuideSeen(
     Series<ArticleSeen> During,
     Series<VersionSeen> Versions,
     Location At
-);
+)
+{
+    /// <summary>What its script fills.</summary>
+    public Series<GuidePlaceSeen> Places { get; init; } = [];
+}
+
+/// <param name="Name">As it tells the script.</param>
+/// <param name="Panel">Of the panel that it stands in; empty where it stands in none.</param>
+/// <param name="Status">Which element of the page the status is that it stands in, which is said as soon as it is filled; null
+/// where it stands in none.</param>
+public sealed record GuidePlaceSeen(string Name, string Panel, int? Status, Location At);
 
 /// <param name="Loads">What its exercise loads, as it tells the script.</param>
 public sealed record ArticleSeen(string Exercise, string Loads, Series<string> Lines, Location At);

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Gradus.Domain;
 
 /// <summary>How much a finding weighs. An error blocks the clients it touches, a warning asks somebody to look, a note is
@@ -12,9 +14,12 @@ public enum Level
 /// <summary>The name of a rule, which is the name of the fault: lower-case words joined by hyphens.</summary>
 public sealed record RuleId(string Text)
 {
+    // Each finding asks for that of its rule, and there are many more findings than rules.
+    private static readonly ConcurrentDictionary<Type, RuleId> OfClasses = new();
+
     /// <summary>The id of a rule from the name of its class: <c>DoseOutsideEnvelope</c> is
     /// <c>dose-outside-envelope</c>.</summary>
-    public static RuleId Of(Type rule) => new(Kebab.Of(rule.Name));
+    public static RuleId Of(Type rule) => OfClasses.GetOrAdd(rule, type => new(Kebab.Of(type.Name)));
 
     public override string ToString() => Text;
 }

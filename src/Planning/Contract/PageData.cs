@@ -135,6 +135,25 @@ public static class PageData
     /// <summary>Of a figure with a side: the letters of left and right, for a script that turns it.</summary>
     public const string Letters = "data-letters";
 
+    /// <summary>Of a panel of the guided session: which it is.</summary>
+    public const string Panel = "data-panel";
+
+    /// <summary>Of a place that a script fills: which it is; in the guided session see <see cref="GuidePlace"/>.</summary>
+    public const string Fill = "data-fill";
+
+    /// <summary>Of a part of the page of which one week at a time is shown.</summary>
+    public const string OneWeek = "data-one-week";
+
+    /// <summary>Of an article in a session after which somebody measures: the unit.</summary>
+    public const string Measure = "data-measure";
+
+    /// <summary>Of another version of a session, in the card of that session on page one.</summary>
+    public const string WhilePlanned = "data-while-planned";
+
+    /// <summary>Those of <see cref="OfScripts"/> that may stand around what everybody must get: by them no script hides, moves or
+    /// fills it.</summary>
+    public static readonly Series<string> LeavingAsItIs = [Letters, Measure, OneWeek];
+
     /// <summary>What scripts and templates say to each other: where a script finds the part that it fills or the button that it
     /// listens to, and the words that it says. No rule knows them; without them the page is complete as it is.</summary>
     public static readonly Series<string> OfScripts =
@@ -164,7 +183,7 @@ public static class PageData
         "data-end",
         "data-exercise",
         "data-file",
-        "data-fill",
+        Fill,
         "data-first",
         "data-form",
         "data-gently",
@@ -196,7 +215,7 @@ public static class PageData
         "data-log-text",
         "data-log-tools",
         "data-longer",
-        "data-measure",
+        Measure,
         "data-measured",
         "data-missing",
         "data-name",
@@ -210,13 +229,13 @@ public static class PageData
         "data-note",
         "data-noted",
         "data-nothing-today",
-        "data-one-week",
+        OneWeek,
         "data-opened",
         OnPause,
         Others,
         "data-pain-where",
         "data-pain-wrong",
-        "data-panel",
+        Panel,
         "data-pause",
         "data-phase",
         "data-picture",
@@ -253,7 +272,7 @@ public static class PageData
         WeekNew,
         "data-week-now",
         "data-where",
-        "data-while-planned",
+        WhilePlanned,
         "data-why",
         "data-wiped",
         "data-worse-where",

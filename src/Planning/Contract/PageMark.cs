@@ -13,7 +13,7 @@ public static class PageMark
         "data-alarm",
         "data-skip",
         "data-because",
-        "data-panel",
+        PageData.Panel,
         "data-say",
         "data-why",
         "data-choose-week",
@@ -52,6 +52,11 @@ public static class PageMark
 
     /// <summary>Of a cell as wide as that many columns: whatever stands behind it in its row is moved by them.</summary>
     public static string Cell(int columns) => columns > 1 ? Of(("colspan", FormattableString.Invariant($"{columns}"))) : "";
+
+    /// <summary>Whether a text that the plan marks so is there for everybody: the mark tells the guided session which item a step
+    /// asks for, and no script hides by it.</summary>
+    public static bool LeavesShown(string mark) =>
+        mark.Length == 0 || mark.StartsWith(Bare(PageData.Asks) + "=", StringComparison.Ordinal);
 
     private static string Bare(string name) => name.StartsWith("data-", StringComparison.Ordinal) ? name["data-".Length..] : name;
 }

@@ -21,7 +21,7 @@ internal static class EditionReader
     {
         var (editions, last) = (new List<Edition>(), 0);
         var beginning = $"clients/{client}/{Edition.Folder}/";
-        foreach (var path in folder.Paths.Where(p => p.StartsWith(beginning, StringComparison.Ordinal)))
+        foreach (var path in folder.Below(beginning))
         {
             if (NumberOf(path[beginning.Length..]) is not { } number)
             {

@@ -91,7 +91,7 @@ internal sealed class ReadingRun(
     /// <param name="beginning">Of their paths.</param>
     public IEnumerable<object?> VersionsBelow(string beginning) =>
         Folder
-            .Paths.Where(path => path.StartsWith(beginning, StringComparison.Ordinal))
+            .Below(beginning)
             .Where(path => !path.EndsWith("/notes.md", StringComparison.Ordinal))
             .SelectMany(path => new[] { path, Folder.Version(path) });
 

@@ -8,7 +8,7 @@ internal static class StrayAnswers
     public static void Find(SourceFolder folder, ClientId id, Findings findings)
     {
         var beginning = $"clients/{id}/";
-        foreach (var path in folder.Paths.Where(p => p.StartsWith(beginning, StringComparison.Ordinal)))
+        foreach (var path in folder.Below(beginning))
             if (IsOne(path[beginning.Length..]))
                 findings.Add(
                     new(

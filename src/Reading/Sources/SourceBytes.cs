@@ -2,19 +2,19 @@ using System.Security.Cryptography;
 
 namespace Gradus.Reading;
 
-/// <summary>The bytes of a file of the disk, as they are when they are first asked for. Two are equal where a text has the same
-/// bytes; what is no text is only equal to itself.</summary>
+/// <summary>The bytes of a file of the disk, and what tells them from others. Two are equal where a text has the same bytes; what
+/// is no text is only equal to itself. The bytes themselves are not held: of ten thousand clients they are a hundred
+/// megabytes.</summary>
 /// <param name="path">Inside the practice.</param>
 /// <param name="length">In bytes, without reading them.</param>
-/// <param name="isText">A text is held, so that a later reading of the folder can tell whether it is the same.</param>
 internal sealed class SourceBytes(string path, Func<long> length, Func<byte[]> read, bool isText)
 {
     /// <summary>No text that is read is larger.</summary>
     private const long Most = 4 << 20;
 
     private readonly Lock door = new();
-    private byte[]? held;
     private string? noted;
+    private string? seen;
 
     /// <summary>A hash of what was read; null where nobody has read it.</summary>
     public string? Hash
@@ -30,8 +30,8 @@ internal sealed class SourceBytes(string path, Func<long> length, Func<byte[]> r
     /// bytes.</summary>
     public byte[] Read()
     {
-        var bytes = Bytes();
-        var now = Convert.ToHexStringLower(SHA256.HashData(bytes));
+        var bytes = read();
+        var now = HashOf(bytes);
         lock (door)
             noted = noted is null || noted == now ? now : noted + now;
         return bytes;
@@ -61,7 +61,7 @@ internal sealed class SourceBytes(string path, Func<long> length, Func<byte[]> r
     {
         try
         {
-            return length() <= Most && Bytes().AsSpan().SequenceEqual(other.Bytes());
+            return length() <= Most && Known() == other.Known();
         }
         catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
         {
@@ -69,16 +69,12 @@ internal sealed class SourceBytes(string path, Func<long> length, Func<byte[]> r
         }
     }
 
-    private byte[] Bytes()
+    /// <summary>Of what was read; where nobody has read it, of what is there.</summary>
+    private string Known()
     {
         lock (door)
-        {
-            if (held is { } known)
-                return known;
-            var bytes = read();
-            if (isText && bytes.Length <= Most)
-                held = bytes;
-            return bytes;
-        }
+            return noted ?? (seen ??= HashOf(read()));
     }
+
+    private static string HashOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

@@ -6,13 +6,14 @@ namespace Gradus.Reading;
 /// <summary>The door to the disk: the files of a practice, by path inside it, with <c>/</c> between folders.</summary>
 public sealed class SourceFolder
 {
-    private readonly SortedDictionary<string, SourceEntry> files;
+    private readonly Dictionary<string, SourceEntry> files = new(StringComparer.Ordinal);
+    private readonly string[] paths;
 
     private SourceFolder(IEnumerable<SourceEntry> files, IEnumerable<string> links)
     {
-        this.files = new(StringComparer.Ordinal);
         foreach (var file in files)
             this.files[file.Path] = file;
+        paths = [.. this.files.Keys.Order(StringComparer.Ordinal)];
         Links = links.Order(StringComparer.Ordinal).ToSeries();
     }
 
@@ -26,7 +27,15 @@ public sealed class SourceFolder
     public Series<string> Links { get; }
 
     /// <summary>Paths in ordinal order.</summary>
-    public IEnumerable<string> Paths => files.Keys;
+    public IReadOnlyList<string> Paths => paths;
+
+    /// <summary>The paths that begin so, in ordinal order. Each client asks for its own, so the others are not gone
+    /// through.</summary>
+    public IEnumerable<string> Below(string beginning)
+    {
+        var first = Array.BinarySearch(paths, beginning, StringComparer.Ordinal);
+        return paths.Skip(first < 0 ? ~first : first).TakeWhile(path => path.StartsWith(beginning, StringComparison.Ordinal));
+    }
 
     /// <summary>The practice in that folder of the disk. Names that begin with a dot, and links, are not part of it.</summary>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
@@ -126,16 +135,15 @@ public sealed class SourceFolder
 
     /// <summary>The names of what lies directly in a folder and ends so, without that ending, in ordinal order.</summary>
     public IEnumerable<string> Names(string folder, string ending) =>
-        from path in Paths
-        where path.StartsWith(folder + "/", StringComparison.Ordinal) && path.EndsWith(ending, StringComparison.Ordinal)
+        from path in Below(folder + "/")
+        where path.EndsWith(ending, StringComparison.Ordinal)
         let name = path[(folder.Length + 1)..^ending.Length]
         where !name.Contains('/', StringComparison.Ordinal)
         select name;
 
     /// <summary>The names of the folders directly in a folder, in ordinal order.</summary>
     public IEnumerable<string> Folders(string folder) =>
-        Paths
-            .Where(path => path.StartsWith(folder + "/", StringComparison.Ordinal))
+        Below(folder + "/")
             .Select(path => path[(folder.Length + 1)..].Split('/'))
             .Where(parts => parts.Length > 1)
             .Select(parts => parts[0])

@@ -33,6 +33,17 @@ internal sealed record MadePractice(int Clients, SortedDictionary<string, string
     public IEnumerable<KeyValuePair<string, byte[]>> Contents() =>
         Files.Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetBytes(f.Value)));
 
+    /// <param name="folder">Made where it is missing.</param>
+    public void WriteTo(string folder)
+    {
+        foreach (var (path, bytes) in Contents())
+        {
+            var file = Path.Combine(folder, path);
+            Directory.CreateDirectory(Path.GetDirectoryName(file) ?? folder);
+            File.WriteAllBytes(file, bytes);
+        }
+    }
+
     /// <summary>The Markdown of every file that has a header, below it.</summary>
     public string[] Bodies() => [.. Headed().Select(parts => parts.Body)];
 

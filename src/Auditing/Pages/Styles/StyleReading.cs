@@ -18,7 +18,11 @@ internal sealed record StyleReading(
 /// <param name="Why">A sentence.</param>
 /// <param name="Help">What to write instead.</param>
 /// <param name="Count">How often it is so.</param>
-internal sealed record StyleWrong(int Line, int Column, string Why, string Help, int Count);
+internal sealed record StyleWrong(int Line, int Column, string Why, string Help, int Count)
+{
+    /// <summary>The lines of the other places, as many as help.</summary>
+    public Series<int> Others { get; init; } = [];
+}
 
 /// <param name="Text">As "--soft #777777".</param>
 /// <param name="Contrast">What it is, from 1 to 21.</param>

@@ -1,3 +1,5 @@
+using Gradus.Planning;
+
 namespace Gradus.Auditing;
 
 /// <summary>A block that gives every role of a text and of a ground its colour, and paints both, so that none of them can meet a
@@ -60,11 +62,22 @@ internal sealed class StyleScheme
         var roles = block.Said.Where(s => s.IsRole).ToArray();
         // A sign's own tone is one of the texts of the scheme around it.
         if (
-            roles is [{ At: { Name: Tone, IsImportant: false }, Value: [{ Role: { } role }] }]
+            roles is [{ At: { Name: Tone, IsImportant: false }, Value: [{ Role: { } role }] } tone]
             && role != "tone"
             && words["texts"].Contains(role)
         )
+        {
+            if (block.Selectors.FirstOrDefault(s => !IsToneOf(s, role)) is { } other)
+                yield return (
+                    tone.At,
+                    $"'{other.Text}' has the tone of another kind of sign.",
+                    "Give each kind its own tone, or 'var(--ink)': "
+                        + string.Join(", ", words["tones"].Select(t => t.Split('=')).Select(t => $".{t[0]} '--{t[1]}'"))
+                        + "."
+                );
             yield break;
+        }
+
         string[] all = [.. words["grounds"], .. words["texts"], .. words["lines"]];
         var help = Whole + string.Join(", ", all.Select(r => "--" + r)) + ".";
         foreach (var one in roles)
@@ -96,6 +109,16 @@ internal sealed class StyleScheme
                 "This scheme does not paint itself.",
                 "Write 'background: var(--ground); color: var(--ink);' into the same block."
             );
+    }
+
+    /// <summary>Whether that tone may stand for what is selected: of a kind its own. What may be of any kind has none but
+    /// ink.</summary>
+    private bool IsToneOf(StyleSelector selected, string role)
+    {
+        var classes = selected.Subject.Parts.Where(p => p[0] == '.').Select(p => p[1..]).ToArray();
+        var own = words["tones"].Select(t => t.Split('=')).Where(t => classes.Contains(t[0])).Select(t => t[1]).ToArray();
+        return role == "ink"
+            || (own.Length > 0 ? own.All(tone => tone == role) : classes.Length > 0 && !classes.Contains(PageClass.Kind));
     }
 
     private bool Paints(string property, string role) =>

@@ -7,6 +7,7 @@ internal sealed class StyleWrongs(string css)
 {
     private const int CauseLimit = 40;
     private const int WordLimit = 60;
+    private const int OthersLimit = 12;
 
     private readonly Dictionary<string, StyleWrong> wrongs = new(StringComparer.Ordinal);
     private readonly List<string> order = [];
@@ -16,7 +17,11 @@ internal sealed class StyleWrongs(string css)
     public void Add(int from, string same, string why, string help)
     {
         if (wrongs.TryGetValue(same, out var already))
-            wrongs[same] = already with { Count = already.Count + 1 };
+            wrongs[same] = already with
+            {
+                Count = already.Count + 1,
+                Others = already.Others.Count < OthersLimit ? [.. already.Others, Place(from).Line] : already.Others,
+            };
         else if (order.Count < CauseLimit)
         {
             var (line, column) = Place(from);

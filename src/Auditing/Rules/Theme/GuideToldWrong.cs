@@ -10,10 +10,10 @@ public sealed class GuideToldWrong : IToldOnceRule
         let page = site.Page(session.Path)
         where page is not null
         from guide in page.Guides
-        from finding in Told(plan, session, guide)
+        from finding in Told(plan, session, guide).Concat(Misplaced(plan, site, guide))
         select finding;
 
-    private static IEnumerable<Finding> Told(Plan plan, PlannedSession session, GuideSeen guide)
+    private IEnumerable<Finding> Told(Plan plan, PlannedSession session, GuideSeen guide)
     {
         if (guide.Session != FormattableString.Invariant($"{session.Number}"))
             yield return Said(
@@ -47,9 +47,49 @@ public sealed class GuideToldWrong : IToldOnceRule
                 "Write each of session.guide.versions as it is, with the link to its page."
             );
 
-        Finding Said(Location at, string message, string help) =>
-            new(RuleId.Of(typeof(GuideToldWrong)), Level.Error, plan.Client, at, message, help);
+        Finding Said(Location at, string message, string help) => this.Wrong(plan, at, message, help);
     }
+
+    /// <summary>The script fills the first place of a name, wherever it is: so there is one, in its panel, and what changes with
+    /// each step is said together. Where pages share the places, one of them has them all.</summary>
+    private IEnumerable<Finding> Misplaced(Plan plan, SiteSeen site, GuideSeen guide)
+    {
+        var all = site.Pages.SelectMany(p => p.Guides).ToArray();
+        if (guide != (all.FirstOrDefault(g => g.Places.Count > 0) ?? all[0]) && guide.Places.Count == 0)
+            yield break;
+        var wrong = GuidePlace
+            .All.GroupBy(p => p.Name)
+            .Where(asked => !IsAsAsked(asked, guide))
+            .SelectMany(asked => asked)
+            .ToArray();
+        if (wrong.Length > 0)
+            yield return this.Wrong(
+                plan,
+                guide.Places.FirstOrDefault(p => p.Name == wrong[0].Name)?.At ?? guide.At,
+                "The script of the guided session does not find, once and in its panel, what it fills: "
+                    + $"{string.Join(", ", wrong.Select(w => w.Name).Distinct())}.",
+                $"Write each into an element with {PageData.Fill}, one in each of its panels: "
+                    + $"{string.Join("; ", ByPanel(wrong))}."
+            );
+        var said = guide.Places.Where(p => GuidePlace.Said.Contains(p.Name)).ToArray();
+        if (said.Any(s => s.Status is null) || said.Select(s => s.Status).Distinct().Count() > 1)
+            yield return this.Wrong(
+                plan,
+                said[0].At,
+                "Which side a step is on, and what is done, is not said together to whoever hears the page.",
+                $"Put {PageData.Fill} with {string.Join(", ", GuidePlace.Said)} into one element with role=\"status\"."
+            );
+    }
+
+    private static bool IsAsAsked(IGrouping<string, GuidePlace> asked, GuideSeen guide) =>
+        guide
+            .Places.Where(p => p.Name == asked.Key)
+            .Select(p => p.Panel)
+            .Order(StringComparer.Ordinal)
+            .SequenceEqual(asked.Select(p => p.Panel).Order(StringComparer.Ordinal));
+
+    private static IEnumerable<string> ByPanel(IEnumerable<GuidePlace> places) =>
+        places.GroupBy(p => p.Panel, p => p.Name).Select(panel => $"in '{panel.Key}' {string.Join(", ", panel)}");
 
     private static bool Same(VersionSeen seen, PlannedSession planned) =>
         seen.Session == FormattableString.Invariant($"{planned.Number}")

@@ -23,8 +23,9 @@ public sealed class PlanWordsAltered : IToldOnceRule, ISheetRule
             foreach (var (line, text) in page.Spoken.Planned)
                 if (
                     page.Lines[line].HiddenBy is { } by
-                    && text is { IsNeeded: true, Mark: "", IsGuarded: false, IsOnScreenAlone: false }
-                    && !IsToldElsewhere(by)
+                    && text is { IsNeeded: true, IsGuarded: false, IsOnScreenAlone: false }
+                    && PageMark.LeavesShown(text.Mark)
+                    && !HiddenElements.IsToldElsewhere(by)
                 )
                 {
                     yield return this.Wrong(
@@ -59,9 +60,4 @@ public sealed class PlanWordsAltered : IToldOnceRule, ISheetRule
                 "Show each of 'sheet.questions' once, in this order, in a legend."
             );
     }
-
-    /// <summary>What no page may have, wherever it stands, is told by the lists of what is known.</summary>
-    private static bool IsToldElsewhere(string hiddenBy) =>
-        hiddenBy.StartsWith("the attribute '", StringComparison.Ordinal)
-        && !hiddenBy.StartsWith("the attribute 'hidden'", StringComparison.Ordinal);
 }

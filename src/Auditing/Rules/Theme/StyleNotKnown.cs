@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gradus.Domain;
 using Gradus.Planning;
 
@@ -22,9 +23,7 @@ public sealed class StyleNotKnown : ISiteRule, IThemeRule, ISheetRule
         foreach (var wrong in sheet.Reading.Wrongs)
             yield return Said(
                 sheet.Place(wrong.Line, wrong.Column),
-                wrong.Why
-                    + sheet.Words(wrong.Line)
-                    + (wrong.Count > 1 ? FormattableString.Invariant($" It is so {wrong.Count} times.") : ""),
+                wrong.Why + sheet.Words(wrong.Line) + Often(wrong),
                 wrong.Help
             );
         foreach (var (required, sheet, line, column) in Missing(sheets))
@@ -35,6 +34,17 @@ public sealed class StyleNotKnown : ISiteRule, IThemeRule, ISheetRule
             );
 
         Finding Said(Location at, string message, string help) => this.Found(Level.Error, client, at, message, help);
+    }
+
+    /// <summary>How often it is so, and where else: whoever mends it mends all in one go.</summary>
+    private static string Often(StyleWrong wrong)
+    {
+        if (wrong.Count == 1)
+            return "";
+        var lines = wrong.Others.Where(line => line != wrong.Line).Distinct();
+        var said = string.Join(", ", lines.Select(line => line.ToString(CultureInfo.InvariantCulture)));
+        return FormattableString.Invariant($" It is so {wrong.Count} times")
+            + (said.Length > 0 ? $": also in line {said}{(wrong.Others.Count < wrong.Count - 1 ? " and more" : "")}." : ".");
     }
 
     /// <summary>What one sheet makes needed and none says.</summary>

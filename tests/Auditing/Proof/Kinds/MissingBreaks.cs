@@ -30,7 +30,7 @@ internal static class MissingBreaks
             Says("conditions", p => !Home(p), s => s.Plan.Exercises.SelectMany(e => e.Uses).SelectMany(u => u.MoveOn)),
             Gone
         ),
-        At("week", Places.At("weeks", OfWeeks, "section[data-weeks], h2"), Gone),
+        At("week", Places.At("weeks", OfWeeks, "section[data-weeks], section[data-weeks] h2"), Gone),
         At("session", Cards, Gone),
         At("stop signs", Stops, Gone),
         At(

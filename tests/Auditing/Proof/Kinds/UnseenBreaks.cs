@@ -14,6 +14,19 @@ internal static class UnseenBreaks
         .. AtEach("inert", Vital, (_, e) => e.SetAttribute("inert", "")),
         .. AtEach("popover", Vital, (_, e) => e.SetAttribute("popover", "")),
         .. AtEach("aria-hidden", Vital, (_, e) => e.SetAttribute("aria-hidden", "true")),
+        .. AtEach("mark for what is chosen", Vital, (_, e) => e.SetAttribute("data-choose", "")),
+        .. AtEach("mark for before the first time", Vital, (_, e) => e.SetAttribute("data-first", "")),
+        .. AtEach("mark for what is filled in", Vital, (_, e) => e.SetAttribute("data-fill", "did")),
+        .. AtEach("mark for a reason", Vital, (_, e) => e.SetAttribute("data-why", "late")),
+        .. AtEach("mark for a week's news", Vital, (_, e) => e.SetAttribute("data-week-new", "7")),
+        .. AtEach("mark for this week", Vital, (_, e) => e.SetAttribute("data-week-now", "7")),
+        .. AtEach("mark for a pause", Vital, (_, e) => e.SetAttribute("data-on-pause", "")),
+        .. AtEach("mark for a day without a session", Vital, (_, e) => e.SetAttribute("data-nothing-today", "")),
+        .. AtEach("mark for what leads into the session", Vital, (_, e) => e.SetAttribute("data-lead", "")),
+        .. AtEach("mark for another version", Vital, (_, e) => e.SetAttribute("data-while-planned", "")),
+        .. AtEach("mark for other sessions", Vital, (_, e) => e.SetAttribute("data-others", "")),
+        .. Around("mark around it", "data-choose"),
+        .. Around("another mark around it", "data-first"),
         .. Wrapped("closed details", "<details><summary>More</summary>", "</details>"),
         .. Wrapped("open details", "<details open><summary></summary>", "</details>"),
         .. Wrapped("dialog", "<dialog>", "</dialog>"),
@@ -45,6 +58,9 @@ internal static class UnseenBreaks
         .. Wrapped("slot of another root", "<div><template shadowrootmode=\"open\"></template>", "</div>"),
         .. Wrapped("frameless words", "<noframes>", "</noframes>"),
     ];
+
+    private static IEnumerable<Sketch> Around(string name, string mark) =>
+        AtEach(name, Vital, (spot, e) => spot.Around(e, $"<div {mark}>", "</div>"));
 
     private static IEnumerable<Sketch> Wrapped(string name, string opens, string closes) =>
         AtEach(name, Vital, (spot, e) => spot.Around(e, opens, closes));
