@@ -4,8 +4,8 @@ using Gradus.Domain;
 namespace Gradus.CommandLine;
 
 /// <summary>What was received, for other programs: <c>{"urgent": [], "logs": [{"log", "client", "form", "new", "more", "known",
-/// "refused", "measured", "notCounted", "unread": [{"line", "text"}], "notes": [{"line", "text"}]}]}</c>. Client and form (file,
-/// message) are null where nothing was taken; a line of 0 is the whole log.</summary>
+/// "refused", "written", "measured", "notCounted", "unread": [{"line", "text"}], "notes": [{"line", "text"}]}]}</c>. Client and
+/// form (file, message) are null where nothing was taken; a line of 0 is the whole log.</summary>
 internal static class ReceiveJson
 {
     public static string Write(Series<ReceivedLog> received) =>
@@ -22,6 +22,7 @@ internal static class ReceiveJson
                     ["more"] = log.More,
                     ["known"] = log.Known,
                     ["refused"] = JsonText.ListOf(log.Owned.Refusals),
+                    ["written"] = JsonText.ListOf(log.Written),
                     ["measured"] = JsonText.ListOf(log.Measured),
                     ["notCounted"] = JsonText.ListOf(log.NotCounted),
                     ["unread"] = Remarks(log, Level.Warning),

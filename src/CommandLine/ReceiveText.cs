@@ -51,6 +51,7 @@ internal static class ReceiveText
     private static IEnumerable<string> Lines(ReceivedLog log) =>
         log
             .Owned.Refusals.Select(r => $"{r}.")
+            .Concat(log.Written.Select(w => $"to be read, in their own words, {w}"))
             .Concat(log.Measured.Select(m => $"measured at home: {m}"))
             .Concat(log.NotCounted.Select(n => $"kept, not counted: {n}."))
             .Concat(log.Owned.Reading.Remarks.Select(r => $"{r}."));

@@ -5,6 +5,7 @@ namespace Gradus.CommandLine;
 /// <summary>What came of one log that was received.</summary>
 /// <param name="More">Sessions that were known, and of which it says more.</param>
 /// <param name="Urgent">What cannot wait, in sentences; of a log that was not taken too.</param>
+/// <param name="Written">What was written freely and has no word in it that cannot wait: the coach alone can tell.</param>
 /// <param name="Measured">What was measured alone, with the line for readings.csv.</param>
 /// <param name="NotCounted">What is kept, and why it does not count.</param>
 internal sealed record ReceivedLog(
@@ -13,6 +14,7 @@ internal sealed record ReceivedLog(
     int More,
     int Known,
     Series<string> Urgent,
+    Series<string> Written,
     Series<string> NotCounted,
     Series<string> Measured
 )
@@ -44,6 +46,10 @@ internal sealed record ReceivedLog(
                         .Select(r => $"{(owned.Owner is null ? "" : $"{who}, ")}{owned.Name}, {r}.")
                 )
                 .Distinct()
+                .ToSeries(),
+            fresh
+                .Where(entry => entry.Note.Length > 0 && UrgentSign.InNote(entry, owned.Done) is null)
+                .Select(entry => $"{entry.Day.Iso()}: \"{entry.Note.Trim()}\"")
                 .ToSeries(),
             owned.Owner is { } owner ? NotCountedOf(fresh, owner, owned.Done, today).ToSeries() : [],
             fresh.SelectMany(SelfTests.In).ToSeries()

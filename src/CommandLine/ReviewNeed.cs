@@ -13,6 +13,7 @@ internal enum NeedKind
     SameDay,
     Pain,
     Health,
+    Wrote,
     GoneQuiet,
     HarderThanMeant,
     MoreThanWritten,
@@ -30,6 +31,12 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
     /// <summary>How long before answers or a clearance end that is said; common practice, no source.</summary>
     private const int DaysBefore = 21;
 
+    /// <summary>For so many days what a client wrote stands among what is looked at first.</summary>
+    private const int DaysToRead = 14;
+
+    /// <summary>So many of a client's notes stand there; all of them stand below.</summary>
+    private const int MostNotes = 3;
+
     public static string TitleOf(NeedKind kind) =>
         kind switch
         {
@@ -37,6 +44,7 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
             NeedKind.SameDay => "A clinician the same day",
             NeedKind.Pain => "Pain",
             NeedKind.Health => "News of health",
+            NeedKind.Wrote => "In their own words",
             NeedKind.GoneQuiet => "Gone quiet",
             NeedKind.HarderThanMeant => "Harder than meant",
             NeedKind.MoreThanWritten => "More than written",
@@ -52,6 +60,7 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
     public static IEnumerable<ReviewNeed> Of(Practice practice, ClientReview review) =>
         OfPain(practice, review)
             .Concat(OfHealth(review))
+            .Concat(OfWords(practice, review))
             .Concat(OfDoing(practice, review))
             .Concat(OfDates(practice, review))
             .Concat(OfPublishing(practice, review))
@@ -133,6 +142,29 @@ internal sealed record ReviewNeed(NeedKind Kind, Client Client, string Says, str
             $"no session because of {said.Value.Item2}: {string.Join(", ", days.Select(d => d.Iso()))}",
             said.Value.Item3
         );
+
+    /// <summary>No list of words knows what tells of harm: whatever somebody wrote is read by the coach, and stands where it is
+    /// not overlooked.</summary>
+    private static IEnumerable<ReviewNeed> OfWords(Practice practice, ClientReview review)
+    {
+        var exercises = practice.Exercises.Select(e => e.Id).ToArray();
+        var notes = LogBook
+            .Joined(review.Client.Log)
+            .Where(e => e.Note.Length > 0 && e.Day <= review.Came.Today && e.Day > review.Came.Today.AddDays(-DaysToRead))
+            .Where(e => e.Day < review.Client.Answered || UrgentSign.InNote(e, exercises) is null)
+            .Reverse()
+            .ToArray();
+        if (notes.Length == 0)
+            yield break;
+        var others = notes.Length - MostNotes;
+        yield return new(
+            NeedKind.Wrote,
+            review.Client,
+            string.Join("; ", notes.Take(MostNotes).Select(e => $"{e.Day.Iso()}: \"{e.Note.Trim()}\""))
+                + (others > 0 ? $"; and {N(others)} more" : ""),
+            "Read it: what harms has more words than Gradus knows."
+        );
+    }
 
     private static IEnumerable<ReviewNeed> OfDoing(Practice practice, ClientReview review)
     {

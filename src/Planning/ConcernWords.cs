@@ -57,8 +57,9 @@ internal static class ConcernWords
                 ("until", words.PlainDate(restriction.Until))
             );
             string[] limits = [.. restriction.Limits.Select(l => HealthWords.Limit(l, words))];
+            // What leads into a movement on the way to a start nobody can tell: more than is known is not promised.
             yield return limits.Length == 0
-                ? words.Say("spare-left-out")
+                ? words.Say(restriction.Movement is null ? "spare-left-out" : "spare-not-asked")
                 : words.Say("spare-within", ("limits", words.Joined(limits, "comma")));
         }
     }

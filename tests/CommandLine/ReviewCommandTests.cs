@@ -39,6 +39,19 @@ public sealed partial class ReviewCommandTests : IDisposable
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
+    /// <summary>A clot in the calf has a thousand words: whatever was written is read first, for two weeks.</summary>
+    [Fact]
+    public void What_somebody_wrote_stands_among_what_is_read_first()
+    {
+        var text = Review("text");
+        var (wrote, below) = (
+            text.IndexOf("\nIn their own words\n", StringComparison.Ordinal),
+            text.IndexOf("\nMore than written\n", StringComparison.Ordinal)
+        );
+        Assert.InRange(wrote, 0, below);
+        Assert.Contains("(rufus): 2026-12-07: \"felt <b>good</b>\"\n    Read it", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Who_cannot_wait_stands_first()
     {

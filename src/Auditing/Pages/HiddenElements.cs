@@ -17,6 +17,7 @@ internal sealed class HiddenElements
 
     private readonly PageMarkup page;
     private readonly bool opensDetails;
+    private readonly bool isSheet;
 
     /// <summary>For each element of the page what hides it, and what hides it or the nearest one around it.</summary>
     private readonly string?[] own;
@@ -24,9 +25,10 @@ internal sealed class HiddenElements
 
     /// <param name="byStyle">For each element, the words for how a style may hide it.</param>
     /// <param name="opensDetails">Whether details count as open: on a screen somebody may open them.</param>
-    public HiddenElements(PageMarkup page, string?[] byStyle, bool opensDetails = false)
+    /// <param name="isSheet">Whether it is an intake sheet, where the scripts of pages do not run.</param>
+    public HiddenElements(PageMarkup page, string?[] byStyle, bool opensDetails = false, bool isSheet = false)
     {
-        (this.page, this.opensDetails) = (page, opensDetails);
+        (this.page, this.opensDetails, this.isSheet) = (page, opensDetails, isSheet);
         (own, around) = (byStyle, new string?[byStyle.Length]);
         for (var number = 0; number < own.Length; number++)
         {
@@ -61,7 +63,7 @@ internal sealed class HiddenElements
     /// <summary>What hides the text that stands directly in that element, beside what hides the element.</summary>
     public static string? OfText(PageElement element) => IsClosed(element) ? "details that are closed" : null;
 
-    private static string? ByAttribute(PageElement element)
+    private string? ByAttribute(PageElement element)
     {
         if (!MayHide(element))
             return null;
@@ -69,7 +71,7 @@ internal sealed class HiddenElements
             : element.Has("inert") ? "the attribute 'inert'"
             : element.Has("popover") ? "the attribute 'popover'"
             : string.Equals(element.Value("aria-hidden"), "true", StringComparison.OrdinalIgnoreCase) ? "'aria-hidden'"
-            : ByScripts(element) is { } name ? OfScripts(name)
+            : !isSheet && ByScripts(element) is { } name ? OfScripts(name)
             : null;
     }
 

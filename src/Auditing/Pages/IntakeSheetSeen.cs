@@ -26,7 +26,7 @@ public sealed record IntakeSheetSeen(
     {
         var markup = PageMarkup.Of(PageTree.Of(page));
         var (strange, data) = new MarkupParser(KnownMarkup.Sheet, _ => Template).Read(markup);
-        var hiding = new HiddenElements(markup, LeftOutPlaces.In(markup).Anywhere);
+        var hiding = new HiddenElements(markup, LeftOutPlaces.In(markup).Anywhere, isSheet: true);
         var styles = markup
             .All.Where(e => e.LocalName == "style" || e.Has("style"))
             .Select(e => new StyleSeen(e.LocalName == "style" ? e.TextContent : null, Template))

@@ -8,11 +8,19 @@ namespace Gradus.Domain;
 public static partial class NoteAlarms
 {
     [GeneratedRegex(
-        @"\b(chest|breathless|short of breath|(can.?t|could ?n.t|cannot|hard to) breathe|faint(ed|ing)?|(passed|blacked) out"
-            + @"|collapsed?|numb(ness)?|pins and needles|slurred|double vision|snapp(ed|ing)|popped|swollen|swelling"
-            + @"|(gave|gives|giving|given) way|bladder|worst headache"
-            + @"|brust|brustkorb|atemnot|keine luft|ohn?mächtig|ohnmacht|umgekippt|taub|taubheit|gerissen|geschwollen"
-            + @"|schwellung|weggeknickt|gelähmt)\b",
+        @"\b(chest|breathless|short of breath|(can.?t|could ?n.t|cannot|hard to) breathe|faint(ed|ing)?"
+            + @"|(passed|blacked) out|collapsed?|numb(ness)?|pins and needles|tripp?(ed|ing)? over my|slurred"
+            + @"|(face|mouth) droop(s|ed|ing)?|(double vision|(seeing|saw|see) double)|curtain (coming|down|over)"
+            + @"|snapp(ed|ing)|(felt|heard) a pop|popped|swollen|swell(s|ed|ing)?|(gave|gives|giving|given) way"
+            + @"|bladder|not pee|worst headache|seizure|had a fit|hit my head|skipp(ed|ing) beats?"
+            + @"|heart (was|is|kept|keeps) (racing|pounding|skipping|fluttering)|palpitations|jaw (ache|pain)"
+            + @"|hot and (thick|red|tender)|(red|thick) and hot|fracture|pregnant|am expecting|spotting|bleeding"
+            + @"|night sweats|fever|a temperature|without trying|a lump|a hypo|my( \w+)? inhaler|warfarin"
+            + @"|blood thinners?|new (tablets?|medicine|medication|pills?)|(put|started) me on|diagnos(ed|is)|brust"
+            + @"|brustkorb|atemnot|keine luft|ohn?mächtig|ohnmacht|umgekippt|schwarz vor( den)? augen|taub|taubheit"
+            + @"|gerissen|geschwollen|schwellung|(dick|rot) und heiß|dick und heiss|weggeknickt|gelähmt"
+            + @"|kein wasser lassen|krampfanfall|herzrasen|herzstolpern|blutverdünner|schwanger|gebrochen|fieber"
+            + @"|neue tabletten)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex Sign();

@@ -59,6 +59,12 @@ public sealed record Exercise(
     public bool MayLoad(Region region) =>
         (Trains.Region is { } trained && region.IsLoadedWith(trained)) || Loads.Any(l => region.IsLoadedWith(l.Region));
 
+    /// <summary>Whether it takes the joint into that movement, on whichever side: it trains it, asks for range in it, or says an
+    /// angle of it in its pose, at the start or at the end.</summary>
+    /// <param name="motion">Its name, as "knee flexion".</param>
+    public bool GoesInto(string motion) =>
+        Trains.Name == motion || Needs.Any(n => n.Motion == motion) || Pose?.GoesInto(motion) == true;
+
     /// <summary>Every condition it asks about, each once: not-with first, then clear-first.</summary>
     public IEnumerable<Mention<ConditionId>> Contraindications => NotWith.Concat(ClearFirst).DistinctBy(c => c.Value);
 }

@@ -10,7 +10,9 @@ public static class Screening
         use with
         {
             Against = Of(practice, client, use).ToSeries(),
-            Restricted = RestrictionBreach.Of(practice.Card.Settings.Dose, client, use).ToSeries(),
+            Restricted = RestrictionBreach
+                .Of(practice.Card.Settings.Dose, client, use, practice.Find(use.Exercise.Id))
+                .ToSeries(),
         };
 
     /// <summary>Every reason against that use, in the order in which the conditions are asked; none where it is allowed. Answers

@@ -37,6 +37,17 @@ public sealed class RestrictionBreachTests
     public void What_the_position_rests_on_is_not_spared(string position, bool isBroken) =>
         Assert.Equal(isBroken, First("joint: right knee", position: position) is not null);
 
+    /// <summary>What a surgeon forbade is done as well where another motion is trained: common practice, no source.</summary>
+    [Theory]
+    [InlineData("movement: hip flexion", "needs: { hip flexion passive: 100 }", true)]
+    [InlineData("movement: hip flexion", "pose: { start: [supine], end: [hip flexion 90] }", true)]
+    [InlineData("movement: hip flexion", "pose: { start: [supine, other hip flexion 45] }", true)]
+    [InlineData("movement: hip flexion", "pose: { start: [supine, hip flexion 10] }", false)]
+    [InlineData("movement: hip flexion", "pose: { start: [supine, knee flexion 90] }", false)]
+    [InlineData("joint: left shoulder, movement: hip flexion", "needs: { hip flexion passive: 100 }", false)]
+    public void It_is_about_a_movement_that_the_start_or_the_end_goes_into(string spared, string said, bool isBroken) =>
+        Assert.Equal(isBroken, First(spared, said: said) is not null);
+
     /// <summary>The dose is 30 s in week 1 and 45 s in week 2.</summary>
     [Theory]
     [InlineData("hold at most 45 s", null)]
@@ -54,12 +65,14 @@ public sealed class RestrictionBreachTests
         string spared,
         string on = "2026-12-01",
         string until = "2027-12-31",
-        string position = "supine"
+        string position = "supine",
+        string said = ""
     )
     {
         var practice = Club
             .Empty.Exercise("bend", "2 x hold 30-60 s, each side", position: position, trains: "knee flexion")
             .Member("ada", ["- use: bend\n  side: left\n  by-week:\n    1: 2 x hold 30 s\n    2: 2 x hold 45 s"], weeks: 2)
+            .Edit("exercises/bend.md", "trains: knee flexion\n", $"trains: knee flexion\n{said}\n")
             .Edit(
                 "clients/ada/client.yaml",
                 "clearances: []",

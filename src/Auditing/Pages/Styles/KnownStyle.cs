@@ -65,7 +65,8 @@ internal sealed record KnownStyle(
 
 /// <summary>What some stylesheet of a site must say where that property is used in one.</summary>
 /// <param name="Selector">The selector to the letter.</param>
-/// <param name="With">A property; "*" for every site, "roles" for one whose styles have colours.</param>
+/// <param name="With">A property; "*" for every site, "roles" for one whose styles have colours, "guide" for
+/// one whose styles name a part of the guided session.</param>
 /// <param name="WithValue">Empty for any value but "none".</param>
 internal sealed record StyleRequired(
     string Selector,

@@ -70,6 +70,12 @@ internal sealed class StyleBlock(
     public CssPart? Roles(bool hasRoles) =>
         hasRoles ? said[0].At : said.FirstOrDefault(s => s.Value.Any(v => v.Role is not null))?.At;
 
+    /// <summary>The first place that has to do with the guided session.</summary>
+    public CssPart? OfGuide() =>
+        selectors.Any(s => s.Steps.Any(step => step.Compound.Parts.Any(p => p is ".guide" or ".panel" or ".stairs")))
+            ? said.FirstOrDefault()?.At
+            : null;
+
     public bool Says(StyleRequired required) =>
         medium.IsPlain
         && names.Value.Contains(required.Property)

@@ -247,6 +247,7 @@ internal sealed class StyleJudge
         {
             "roles" => block.Roles(hasRoles),
             "inverted" => block.Inverted(),
+            "guide" => block.OfGuide(),
             _ => block.Uses(required),
         };
 
