@@ -104,7 +104,9 @@ public sealed partial class PageMeasureTests(PublishedContent content, ITestOutp
             );
         Assert.Contains(bounds, b => b.Measure == "first exercise");
         Assert.All(passed, p => Assert.InRange(p.Value, 0, Known.GetValueOrDefault(p.Key)));
-        Assert.Empty(Known.Keys.Where(k => k.Client == client).Except(passed.Keys));
+        // A machine with narrower fonts has shorter pages: what is a twentieth below its bound is known still.
+        var near = bounds.Where(b => b.Found > b.Most * 0.95).Select(b => (client, b.Page, b.Measure));
+        Assert.Empty(Known.Keys.Where(k => k.Client == client).Except(near));
     }
 
     [Fact]

@@ -7,6 +7,10 @@ public static class WorkProperty
     /// <summary>Whatever is done.</summary>
     public const string Everything = "everything";
 
+    /// <summary>A muscle works against something, however gently: a press, a pull, a raise, a carry, and a hold where work is
+    /// meant.</summary>
+    public const string Effort = "effort";
+
     /// <summary>A joint is taken to the end of its range, by somebody's own strength or not.</summary>
     public const string EndRange = "end-range";
 
@@ -50,7 +54,7 @@ public static class WorkProperty
     public static readonly Series<string> Descriptive = [MidRange, WornLoad, SitsOnHeels];
 
     /// <summary>Those that also follow without being written.</summary>
-    public static readonly Series<string> Derived = [Everything, EndRange, Loaded];
+    public static readonly Series<string> Derived = [Everything, Effort, EndRange, Loaded];
 
     /// <summary>Of <see cref="Written"/> those that work has: what the coach says, and what follows from its position, its motion
     /// and its dose.</summary>

@@ -26,6 +26,11 @@ public static class WorkProperties
             yield return DoseProperties.HardEffort;
         if (IsLoaded(drill, dose))
             yield return WorkProperty.Loaded;
+        if (
+            dose.Actions.Any(a => a.Verb.IsContraction() || a.Verb == Verb.Carry)
+            || DoseProperties.HoldsForWork(drill.Stage, dose)
+        )
+            yield return WorkProperty.Effort;
         if (WorkProperty.GoesToTheEnd(drill, dose))
             yield return WorkProperty.EndRange;
     }

@@ -6,6 +6,7 @@ internal static class ClinicConditions
     private const string Move = "2 x move 6 reps, each side";
     private const string Stretch = "2 x hold 20 s, each side";
     private const string Breath = "2 x breathe 6 breaths, each side";
+    private const string Press = "2 x press 8 s at 30 %, each side";
     private const string Carry = "2 x carry 10 m at effort 4, each side";
 
     public static readonly ClinicCase[] All =
@@ -23,6 +24,23 @@ internal static class ClinicConditions
         {
             Stage = "control",
         },
+        new("A fresh hernia repair squeezes no cushion", "recent-surgery: yes", Press, "not cleared recent-surgery")
+        {
+            Stage = "strengthen",
+        },
+        new("A broken pelvis is not pressed, however gently", "recent-injury: yes", Press, "not cleared recent-injury")
+        {
+            Stage = "strengthen",
+        },
+        new("A broken rib is not opened with the breath", "recent-injury: yes", Breath, "not cleared recent-injury")
+        {
+            More = "properties: [trunk-end-range]",
+        },
+        new("After an operation the trunk is not bent to its end", "recent-surgery: yes", Breath, "not cleared recent-surgery")
+        {
+            More = "properties: [trunk-end-range]",
+        },
+        new("After an operation somebody breathes", "recent-surgery: yes", Breath, "nothing") { Stage = "prepare" },
         new("A recent injury breathes", "recent-injury: yes", Breath, "nothing") { Stage = "prepare" },
         new("A recent injury does not balance on one leg", "recent-injury: yes", Breath, "not cleared recent-injury")
         {
@@ -134,6 +152,15 @@ internal static class ClinicConditions
         {
             Trains = "hip flexion",
         },
+        new(
+            "A nerve in the leg is not drawn by the trunk",
+            "back-pain-with-leg-signs: yes",
+            Breath,
+            "not cleared back-pain-with-leg-signs"
+        )
+        {
+            More = "properties: [trunk-end-range]",
+        },
         new("A nerve in the leg moves in the middle", "back-pain-with-leg-signs: yes", Move, "nothing")
         {
             Stage = "prepare",
@@ -144,6 +171,11 @@ internal static class ClinicConditions
         {
             Position = "standing",
             More = "properties: [balance]",
+        },
+        new("Who has fits does not hang from a bar", "seizures: yes", Stretch, "not cleared seizures")
+        {
+            Position = "hanging",
+            Trains = "shoulder flexion",
         },
         new("Who has fits does not balance alone", "seizures: yes", Move, "not cleared seizures")
         {

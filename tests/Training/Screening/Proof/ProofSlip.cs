@@ -72,6 +72,7 @@ internal enum ProofSlip
     UnstatedCarryIsLight,
     CarryIsNoContraction,
     HoldIsNeverWork,
+    GentleEffortIsNone,
     CarryIsNoHold,
     TopOfTheFootForgotten,
     RearFootForgotten,

@@ -30,6 +30,11 @@ internal static class SecondWork
             does.Add("hard-effort");
         if (lines.Any(l => l.Contraction > 10 && (exercise.Dose.Verb != "carry" || slip != ProofSlip.CarryIsNoContraction)))
             does.Add("long-contraction");
+        if (
+            slip != ProofSlip.GentleEffortIsNone
+            && (exercise.Dose.Verb == "carry" || IsHeldByMuscles(exercise) || lines.Any(l => l.Contraction > 0))
+        )
+            does.Add("effort");
         if (IsHeldByMuscles(exercise) && slip != ProofSlip.HoldIsNeverWork && lines.Any(l => l.Hold > 10))
             does.Add("long-contraction");
         return does;
