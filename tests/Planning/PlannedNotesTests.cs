@@ -135,7 +135,11 @@ public sealed class PlannedNotesTests
         "To spare: left wrist",
         "Your exercises keep to this: hold for up to 20 seconds, effort up to 30 per cent."
     )]
-    [InlineData("movement: wrist extension", "To spare: wrist extension", "Your exercises leave it out.")]
+    [InlineData(
+        "movement: wrist extension",
+        "To spare: wrist extension",
+        "None of your exercises trains it or asks for it. Keep from it in everything else too."
+    )]
     [InlineData(
         "limit: not lying on the front",
         "To spare: whatever you do",

@@ -50,7 +50,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
     public static readonly HostilePractice Hostile = new(place => Shown(place).InHeader);
 
     /// <summary>Texts four times as long as the longest that a coach writes, and words that no line of a phone holds. A key of
-    /// YAML has at most 1,024 characters.</summary>
+    /// YAML has at most 1,024 characters, and a catalogue 256 KiB.</summary>
     public static readonly HostilePractice Endless = new(place =>
         place == "email" ? LongWord + "@example.org"
         : place is "weapon arm" or "free arm" or "front leg" or "rear leg" ? $"{Named(place)} {LongWord}"
@@ -61,7 +61,7 @@ internal sealed partial class HostilePractice(Func<string, string> text)
             )
         )
             + LongWord
-            + string.Join('-', Enumerable.Repeat("up-and-down", 16))
+            + string.Join('-', Enumerable.Repeat("up-and-down", place.EndsWith(" phrase", StringComparison.Ordinal) ? 12 : 16))
     );
 
     /// <summary>The name of every place that is written in.</summary>
