@@ -65,6 +65,7 @@ internal static class HealthWords
             ClearanceLimit.HoldAtMost hold => words.Say("limit-hold", ("time", words.Span(hold.Seconds))),
             ClearanceLimit.NoEndRangeTrunkBending => words.Say("limit-trunk-bending"),
             ClearanceLimit.NotLyingOnTheFront => words.Say("limit-front"),
+            ClearanceLimit.NotLyingOnTheBack => words.Say("limit-back"),
             _ => throw new NotSupportedException(limit.GetType().Name),
         };
 

@@ -23,6 +23,7 @@ internal static class FactFields
         Of<ClearanceLimit.HoldAtMost>(),
         Of<ClearanceLimit.NoEndRangeTrunkBending>(),
         Of<ClearanceLimit.NotLyingOnTheFront>(),
+        Of<ClearanceLimit.NotLyingOnTheBack>(),
         Of<ClientId>(),
         Of<CoarseStep>(),
         Of<ConditionId>(),

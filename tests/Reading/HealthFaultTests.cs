@@ -57,21 +57,21 @@ public sealed class HealthFaultTests
         + limit: nothing hard
         clients/ansel/client.yaml:28:12 value-wrong «nothing hard»
         'nothing hard' is no limit that Gradus can watch over.
-        Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.
+        Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front, not lying on the back.
 
         clients/ansel/client.yaml
         - limit: hold at most 90 s
         + limit: hold at most 9٠ s
         clients/ansel/client.yaml:28:12 value-wrong «hold at most 9٠ s»
         'hold at most 9٠ s' is no limit that Gradus can watch over.
-        Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.
+        Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front, not lying on the back.
 
         clients/ansel/client.yaml
         - limit: hold at most 90 s
         + limit: effort at most 60٠ %
         clients/ansel/client.yaml:28:12 value-wrong «effort at most 60٠ %»
         'effort at most 60٠ %' is no limit that Gradus can watch over.
-        Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.
+        Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front, not lying on the back.
         """;
 
     public static TheoryData<string> Rows => FaultTable.Rows(Table);

@@ -180,4 +180,6 @@ public abstract record ClearanceLimit(string Words)
     public sealed record NoEndRangeTrunkBending(string Words) : ClearanceLimit(Words);
 
     public sealed record NotLyingOnTheFront(string Words) : ClearanceLimit(Words);
+
+    public sealed record NotLyingOnTheBack(string Words) : ClearanceLimit(Words);
 }

@@ -14,7 +14,8 @@ internal static partial class ClearanceReader
     private static partial Regex HoldLimit();
 
     private const string NoBending = "no end-range trunk bending",
-        NotOnTheFront = "not lying on the front";
+        NotOnTheFront = "not lying on the front",
+        NotOnTheBack = "not lying on the back";
 
     private static readonly ValueKind[] Kinds =
     [
@@ -73,7 +74,8 @@ internal static partial class ClearanceReader
                     Faults.ValueWrong,
                     text.At,
                     $"{Quote.Of(text.Value)} is no limit that Gradus can watch over.",
-                    "Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front.",
+                    "Write one of: effort at most 60 %, hold at most 10 s, no end-range trunk bending, not lying on the front, "
+                        + "not lying on the back.",
                     text.Value.Length
                 );
             }
@@ -92,6 +94,7 @@ internal static partial class ClearanceReader
         {
             NoBending => new ClearanceLimit.NoEndRangeTrunkBending(text),
             NotOnTheFront => new ClearanceLimit.NotLyingOnTheFront(text),
+            NotOnTheBack => new ClearanceLimit.NotLyingOnTheBack(text),
             _ => null,
         };
     }

@@ -102,6 +102,7 @@ internal static class ClearanceCheck
             ClearanceLimit.HoldAtMost most => LongestHold(dose, settings) > most.Seconds.Value,
             ClearanceLimit.NoEndRangeTrunkBending => WorkProperty.BendsTheTrunk(exercise, dose.AsDose),
             ClearanceLimit.NotLyingOnTheFront => exercise.Position == Position.Prone,
+            ClearanceLimit.NotLyingOnTheBack => exercise.Position == Position.Supine,
             _ => throw new NotSupportedException(limit.GetType().Name),
         };
 

@@ -3,7 +3,7 @@ using Gradus.Trainings;
 namespace Gradus.Tests.Trainings;
 
 /// <summary>practice-format.md: a clearance's limit is one or a list of effort at most N %, hold at most TIME, no end-range trunk
-/// bending, not lying on the front.</summary>
+/// bending, not lying on the front, not lying on the back.</summary>
 public sealed class ClearanceLimitTests
 {
     [Theory]
@@ -30,6 +30,7 @@ public sealed class ClearanceLimitTests
     [InlineData("hold at most 30 s", "2 x breathe 60 s, each side", "")]
     [InlineData("hold at most 30 s", "2 x press 40 s at 40%, each side", "hold at most 30 s")]
     [InlineData("not lying on the front", "hold 30 s, each side", "")]
+    [InlineData("not lying on the back", "hold 30 s, each side", "")]
     [InlineData("no end-range trunk bending", "hold 30 s, each side", "")]
     [InlineData(
         "[effort at most 60 %, hold at most 30 s]",
@@ -43,6 +44,8 @@ public sealed class ClearanceLimitTests
     public void A_limit_is_held_against_position_and_properties()
     {
         Assert.Equal("not lying on the front", Broken("not lying on the front", "hold 30 s, each side", position: "prone"));
+        Assert.Equal("not lying on the back", Broken("not lying on the back", "hold 30 s, each side", position: "supine"));
+        Assert.Equal("", Broken("not lying on the back", "hold 30 s, each side", position: "prone"));
         Assert.Equal(
             "no end-range trunk bending",
             Broken("no end-range trunk bending", "hold 30 s, each side", more: "properties: [trunk-end-range]")
